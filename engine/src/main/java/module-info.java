@@ -1,0 +1,13 @@
+/** Physics and statistics of things that cool down, free of any office. */
+@org.jspecify.annotations.NullMarked
+@SuppressWarnings("requires-automatic") // Commons Math 3 predates modules
+module org.snugsheet.engine {
+    requires static org.jspecify;
+    requires commons.math3;
+
+    exports org.snugsheet.engine;
+    exports org.snugsheet.engine.quantity;
+    exports org.snugsheet.engine.reading;
+    exports org.snugsheet.engine.cooling;
+    exports org.snugsheet.engine.insulation;
+}

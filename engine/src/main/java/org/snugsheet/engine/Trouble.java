@@ -1,0 +1,129 @@
+package org.snugsheet.engine;
+
+/**
+ * Everything the engine can refuse, each with its sentence in English.
+ *
+ * <p>A sentence says what is wrong and what to do, in words a pupil can follow. {@code {0}} is the row where the trouble
+ * belongs to one row. The sentences are {@link java.text.MessageFormat} patterns: an apostrophe is written ’.
+ */
+public enum Trouble {
+    // ---- numbers and units
+    /** A value is NaN or infinite. */
+    NOT_A_NUMBER("This is not a number: {0}. Type a number there."),
+    /** Colder than absolute zero. */
+    BELOW_ABSOLUTE_ZERO("{0} {1} is colder than anything can be. Check the number and its scale."),
+    /** An unknown temperature scale. */
+    UNKNOWN_SCALE("“{0}” is not a temperature scale. Use C, F or K."),
+    /** A quantity that must be more than zero is not. */
+    NOT_POSITIVE("The {0} must be more than zero, but it is {1}. Check that cell."),
+    /** A quantity that cannot be negative is. */
+    NEGATIVE("The {0} cannot be less than zero, but it is {1}. Check that cell."),
+    /** A unit nobody here knows. */
+    UNKNOWN_UNIT("“{0}” is not a unit known here. Use one such as mm, US, clo or tog."),
+    /** Two units that measure different things. */
+    OTHER_DIMENSION("{0} measures {1}, but {2} measures {3}: one cannot be turned into the other."),
+
+    // ---- what stands in the cells
+    /** A cell that must hold something is empty. */
+    BLANK("A needed cell is blank (row {0}). Type the number there; a blank is not taken for zero."),
+    /** A cell holds something that is no number. */
+    ROW_NOT_A_NUMBER("Row {0} says “{1}”, which is not a number. Type a plain number there."),
+    /** A reading is no temperature. */
+    NOT_A_TEMPERATURE("Row {0} says “{1}”, which is not a temperature. Type a number, or leave the cell blank."),
+    /** A reading is colder than absolute zero. */
+    ROW_BELOW_ABSOLUTE_ZERO("Row {0}: {1} {2} is colder than anything can be. Check that reading and its scale."),
+    /** A block of cells where one row or one column is needed. */
+    NOT_ONE_COLUMN("Give one column or one row of cells here, not a block of {0} by {1}."),
+    /** Several cells where one is needed. */
+    NOT_ONE_CELL("Give one cell here, not {0}."),
+    /** Two columns that belong together differ in length. */
+    DIFFERENT_LENGTH(
+            "There are {0} times but {1} temperatures. Select the same rows for both; leave a missed reading blank."),
+    /** As many thicknesses as materials are needed. */
+    DIFFERENT_LAYERS("There are {0} thicknesses but {1} materials. Give one material for each thickness."),
+    /** A time is not later than the one before. */
+    TIME_NOT_LATER("Row {0}: the time {1} is not later than {2} before it. Type the times in rising order."),
+    /** Nobody typed the surroundings. */
+    SURROUNDINGS_BLANK("The cell for the surroundings is blank. Type the temperature around the jar there."),
+    /** More than one cell, or none, for the surroundings. */
+    SURROUNDINGS_NOT_ONE("The surroundings must be one cell with one temperature, but {0} cells were given."),
+    /** The surroundings are no temperature. */
+    SURROUNDINGS_NOT_A_TEMPERATURE(
+            "The surroundings say “{0}”, which is not a temperature. Type the temperature around the jar."),
+    /** The mark of a thermometer must be positive. */
+    MARK_NOT_POSITIVE("The smallest mark of the thermometer must be more than zero. Look at its scale and type it."),
+
+    // ---- the cooling curve
+    /** No readings at all. */
+    NO_READINGS("There are no readings yet. Type times and temperatures."),
+    /** Not enough readings. */
+    TOO_FEW_READINGS("Only {1} of the readings can be used, and {0} are needed. Take more readings."),
+    /** Nothing to cool. */
+    ALREADY_AT_SURROUNDINGS(
+            "All readings are within a mark of the surroundings ({0} {1}), so no cooling shows. Check the surroundings."),
+    /** A reading on the far side of the surroundings. */
+    WRONG_SIDE(
+            "Row {0} reads {1} {3}, but the surroundings are {2} {3}: no jar can pass its surroundings. Check both."),
+    /** Readings that leave the surroundings behind. */
+    MOVES_AWAY(
+            "From row {0} on the readings move away from the surroundings ({1} {2}). Check the surroundings and the scale."),
+    /** The clock starts long before the first reading. */
+    START_OUT_OF_REACH(
+            "The first reading is at minute {0}, too far from minute 0 to tell the start. Let the times begin at 0."),
+    /** A rate that is not above zero has no half-time. */
+    HARDLY_COOLS("The temperature hardly changes, so no half-time can be told. Read for longer."),
+    /** A rate that does not cool. */
+    RATE_NOT_POSITIVE("The cooling constant must be more than zero for the temperature to change. Check that cell."),
+    /** A temperature that is never reached. */
+    NEVER_REACHED(
+            "That temperature is never reached: it must lie between the start and the surroundings. Check the target."),
+    /** Warmer than the reading before. */
+    WARMER_THAN_BEFORE("Row {0} reads {1} {3}, warmer than {2} {3} before it. Check that reading, or stir and wait."),
+    /** Clock times in place of minutes. */
+    DAY_FRACTIONS("The times look like clock times, which are parts of a day. Type minutes: 0, 5, 10."),
+
+    // ---- materials and layers
+    /** A material nobody here knows. */
+    UNKNOWN_MATERIAL("“{0}” is not a material known here. Choose one from the list, or type its conductivity."),
+    /** A material nobody here knows, but its name is near one that is known. */
+    UNKNOWN_MATERIAL_NEAR("“{0}” is not a material known here. Did you mean “{1}”?"),
+    /** A word that is none of the conditions. */
+    UNKNOWN_CONDITION("“{0}” is not a condition. Use dry, damp or soaked."),
+    /** A material of which nothing is published in that condition. */
+    NO_SUCH_CONDITION("Nothing is known here about {0}, only when it is {1}. Use that, or type its conductivity."),
+    /** A wrap of nothing. */
+    NO_LAYERS("There is no layer here. Type a thickness and a material for at least one."),
+    /** A value of a layer is NaN or infinite; {0} is the layer. */
+    LAYER_NOT_A_NUMBER("Layer {0}: the {1} is not a number. Type a number there."),
+    /** A value of a layer must be more than zero; {0} is the layer. */
+    LAYER_NOT_POSITIVE("Layer {0}: the {1} must be more than zero, but it is {2}. Check that cell."),
+    /** As {@link #UNKNOWN_MATERIAL}; {0} is the layer. */
+    LAYER_UNKNOWN_MATERIAL(
+            "Layer {0}: “{1}” is not a material known here. Choose one from the list, or type its conductivity."),
+    /** As {@link #UNKNOWN_MATERIAL_NEAR}; {0} is the layer. */
+    LAYER_UNKNOWN_MATERIAL_NEAR("Layer {0}: “{1}” is not a material known here. Did you mean “{2}”?"),
+    /** As {@link #NO_SUCH_CONDITION}; {0} is the layer. */
+    LAYER_NO_SUCH_CONDITION(
+            "Layer {0}: nothing is known here about {1}, only when it is {2}. Use that, or type its conductivity."),
+
+    // ---- the solver
+    /** The least-squares search did not settle within its limit. */
+    NO_CONVERGENCE("No curve could be settled on for these readings. Check them for a slip."),
+    /** The observations cannot tell the parameters of a curve apart. */
+    UNDETERMINED("More than one curve fits these readings equally well. Take more readings, over a longer time.");
+
+    private final String english;
+
+    Trouble(String english) {
+        this.english = english;
+    }
+
+    /**
+     * The sentence in English.
+     *
+     * @return a {@link java.text.MessageFormat} pattern
+     */
+    public String english() {
+        return english;
+    }
+}

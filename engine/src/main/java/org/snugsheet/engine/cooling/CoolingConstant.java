@@ -1,0 +1,58 @@
+package org.snugsheet.engine.cooling;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/**
+ * The cooling constant k of Newton’s law: the share of the remaining difference that is lost each second.
+ *
+ * @param perSecond 1/s, finite; an estimate may come out at or below zero when a jar hardly cools
+ */
+public record CoolingConstant(double perSecond) {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    /**
+     * A cooling constant in 1/s.
+     *
+     * @throws Refusal if it is no finite number
+     */
+    public CoolingConstant {
+        if (!Double.isFinite(perSecond)) {
+            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(perSecond));
+        }
+    }
+
+    /**
+     * A cooling constant as a sheet holds it.
+     *
+     * @param perMinute 1/min
+     * @return the constant
+     * @throws Refusal if it is no finite number
+     */
+    public static CoolingConstant ofPerMinute(double perMinute) {
+        return new CoolingConstant(perMinute / SECONDS_PER_MINUTE);
+    }
+
+    /**
+     * This constant for a minute.
+     *
+     * @return 1/min
+     */
+    public double perMinute() {
+        return perSecond * SECONDS_PER_MINUTE;
+    }
+
+    /**
+     * The half-time: how long until half of the difference to the surroundings is gone, {@code ln 2 / k}.
+     *
+     * @return seconds
+     * @throws Refusal if the constant is not above zero
+     */
+    public double halfTime() {
+        if (!(perSecond > 0)) {
+            throw Refusal.of(Trouble.HARDLY_COOLS);
+        }
+        return Math.log(2) / perSecond;
+    }
+}

@@ -1,0 +1,89 @@
+package org.snugsheet.engine.insulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Unit;
+
+/**
+ * Layers one on the other, counted from the inside out, whatever the shape they are wrapped round.
+ *
+ * <p>Numbers as they come from a class are given to {@code with}, which refuses a bad one by the number of its layer:
+ *
+ * <pre>{@code
+ * Layers.NONE.with(3, "wool").with(0.5, "newspaper").with(10, 0.035);
+ * Layers.NONE.with(3, "wool").with(-1, "felt"); // refused: layer 2
+ * }</pre>
+ *
+ * @param fromInside the layers, the innermost first
+ */
+public record Layers(List<Layer> fromInside) {
+
+    /** No layer at all. */
+    public static final Layers NONE = new Layers(List.of());
+
+    /** Layers that nobody can change any more. */
+    public Layers {
+        fromInside = List.copyOf(fromInside);
+    }
+
+    /**
+     * These layers and one more outside of them.
+     *
+     * @param layer the new outermost layer
+     * @return all of them
+     */
+    public Layers with(Layer layer) {
+        List<Layer> more = new ArrayList<>(fromInside);
+        more.add(layer);
+        return new Layers(more);
+    }
+
+    /**
+     * These layers and one more outside of them, of known conductivity.
+     *
+     * @param millimetres its thickness in mm
+     * @param wattsPerMetreKelvin its conductivity in W/(m·K)
+     * @return all of them
+     * @throws Refusal naming the layer, if a number is NaN, infinite, zero or less
+     */
+    public Layers with(double millimetres, double wattsPerMetreKelvin) {
+        Length thickness = thickness(millimetres);
+        return with(new Layer(thickness, new Conductivity(positive(wattsPerMetreKelvin, "conductivity"))));
+    }
+
+    /**
+     * These layers and one more outside of them, of a material with its typical conductivity.
+     *
+     * @param millimetres its thickness in mm
+     * @param material the name of a material, as {@link Materials#find(String)} takes it
+     * @return all of them
+     * @throws Refusal naming the layer, if the thickness is NaN, infinite, zero or less, or the material is unknown
+     */
+    public Layers with(double millimetres, String material) {
+        Length thickness = thickness(millimetres);
+        return with(new Layer(
+                thickness, Materials.findForLayer(material, nextNumber()).typical()));
+    }
+
+    private Length thickness(double millimetres) {
+        return Length.of(positive(millimetres, "thickness"), Unit.MILLIMETRE);
+    }
+
+    private double positive(double value, String what) {
+        if (!Double.isFinite(value)) {
+            throw Refusal.atRow(nextNumber(), Trouble.LAYER_NOT_A_NUMBER, what);
+        }
+        if (value <= 0) {
+            throw Refusal.atRow(nextNumber(), Trouble.LAYER_NOT_POSITIVE, what, value);
+        }
+        return value;
+    }
+
+    private int nextNumber() {
+        return fromInside.size() + 1;
+    }
+}

@@ -1,0 +1,129 @@
+package org.snugsheet.engine.insulation;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Finds what somebody means by a name, however loosely typed.
+ *
+ * <p>Case, accents, blanks, hyphens, the order of words and the English plural do not matter. Names of any language may
+ * stand side by side in one index: another language is a matter of more names, not of other code.
+ *
+ * @param <T> what the names stand for
+ */
+final class Names<T> {
+
+    /** The share of letters that may be wrong for a name still to be suggested; tried out, no source. */
+    private static final double SLIPS_PER_LETTER = 1.0 / 3;
+
+    private final Map<String, T> byKey;
+    private final Map<String, T> asWritten;
+
+    private Names(Map<String, T> byKey, Map<String, T> asWritten) {
+        this.byKey = byKey;
+        this.asWritten = asWritten;
+    }
+
+    /**
+     * An index over names.
+     *
+     * @param namesOf the names of each thing, in the order in which they are to be suggested
+     * @throws IllegalArgumentException if one name stands for two things
+     */
+    static <T> Names<T> of(Map<T, List<String>> namesOf) {
+        Map<String, T> byKey = new HashMap<>();
+        Map<String, T> asWritten = new LinkedHashMap<>();
+        namesOf.forEach((thing, names) -> {
+            for (String name : names) {
+                asWritten.putIfAbsent(name, thing);
+                for (String key : List.of(inOrder(words(name)), sorted(words(name)))) {
+                    T other = byKey.putIfAbsent(key, thing);
+                    if (other != null && !other.equals(thing)) {
+                        throw new IllegalArgumentException("“" + name + "” stands for two things");
+                    }
+                }
+            }
+        });
+        return new Names<>(byKey, asWritten);
+    }
+
+    /** What the name stands for; {@code words} as {@link #words(String)} gives them. */
+    Optional<T> find(List<String> words) {
+        T found = byKey.get(inOrder(words));
+        return Optional.ofNullable(found == null ? byKey.get(sorted(words)) : found);
+    }
+
+    /**
+     * The name that was most likely meant. One word that is part of a name leads there, so that “sock” is not taken for a
+     * slip of “rock”; else the nearest by letters; else a name with a word in common.
+     */
+    Optional<String> suggest(List<String> words) {
+        Optional<String> sharing = sharingWord(words);
+        Optional<String> nearest = nearest(inOrder(words));
+        return words.size() == 1 ? sharing.or(() -> nearest) : nearest.or(() -> sharing);
+    }
+
+    private Optional<String> nearest(String typed) {
+        Optional<String> best = Optional.empty();
+        int least = (int) (typed.length() * SLIPS_PER_LETTER) + 1;
+        for (String name : asWritten.keySet()) {
+            String key = inOrder(words(name));
+            // The difference in length is the least there can be: no need to look at what is farther off than the best.
+            if (Math.abs(key.length() - typed.length()) < least) {
+                int distance = EditDistance.between(typed, key);
+                if (distance < least) {
+                    least = distance;
+                    best = Optional.of(name);
+                }
+            }
+        }
+        return best;
+    }
+
+    private Optional<String> sharingWord(List<String> words) {
+        return asWritten.keySet().stream()
+                .filter(name -> words(name).stream().anyMatch(words::contains))
+                .min(Comparator.comparingInt(String::length));
+    }
+
+    /** The words of a name without case, accents, punctuation and plural. */
+    static List<String> words(String text) {
+        String plain = Normalizer.normalize(text, Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", " ")
+                .strip();
+        List<String> words = new ArrayList<>();
+        for (String word : plain.split(" ", -1)) {
+            words.add(singular(word));
+        }
+        return words;
+    }
+
+    private static String singular(String word) {
+        if (word.matches(".+(ss|sh|ch|x)es")) {
+            return word.substring(0, word.length() - 2);
+        }
+        if (word.length() > 3 && word.endsWith("ies")) {
+            return word.substring(0, word.length() - 3) + "y";
+        }
+        return word.length() > 3 && word.endsWith("s") && !word.endsWith("ss")
+                ? word.substring(0, word.length() - 1)
+                : word;
+    }
+
+    private static String inOrder(List<String> words) {
+        return String.join("", words);
+    }
+
+    private static String sorted(List<String> words) {
+        return String.join("", words.stream().sorted().toList());
+    }
+}

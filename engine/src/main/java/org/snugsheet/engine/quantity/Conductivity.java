@@ -1,0 +1,47 @@
+package org.snugsheet.engine.quantity;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * Thermal conductivity of a material: how easily heat goes through it, apart from any thickness (ISO 7345:2018).
+ *
+ * @param wattsPerMetreKelvin W/(m·K), finite, more than zero
+ */
+public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Conductivity> {
+
+    /**
+     * A conductivity in W/(m·K).
+     *
+     * @throws Refusal if it is not more than zero
+     */
+    public Conductivity {
+        Require.positive(wattsPerMetreKelvin, "conductivity");
+    }
+
+    /**
+     * A conductivity in a unit.
+     *
+     * @param value how many
+     * @param unit a unit of conductivity
+     * @return the conductivity
+     * @throws Refusal if it is not more than zero, or the unit measures something else
+     */
+    public static Conductivity of(double value, Unit unit) {
+        return new Conductivity(Unit.WATT_PER_METRE_KELVIN.from(value, unit));
+    }
+
+    /**
+     * The resistance of a flat layer of this material, {@code R = d/λ} (ISO 6946:2017, 6.7.1.1).
+     *
+     * @param thickness how thick the layer is
+     * @return its thermal resistance
+     */
+    public ThermalResistance through(Length thickness) {
+        return new ThermalResistance(thickness.metres() / wattsPerMetreKelvin);
+    }
+
+    @Override
+    public int compareTo(Conductivity other) {
+        return Double.compare(wattsPerMetreKelvin, other.wattsPerMetreKelvin);
+    }
+}

@@ -1,0 +1,44 @@
+package org.snugsheet.engine.quantity;
+
+/** What a {@link Unit} measures. Only units of one dimension turn into each other. */
+public enum Dimension {
+    /** Length; SI unit metre. */
+    LENGTH("length"),
+    /** Area; SI unit square metre. */
+    AREA("area"),
+    /** Volume; SI unit cubic metre. */
+    VOLUME("volume"),
+    /** Mass; SI unit kilogram. */
+    MASS("mass"),
+    /** Energy; SI unit joule. */
+    ENERGY("energy"),
+    /** Power; SI unit watt. */
+    POWER("power"),
+    /** Speed; SI unit metre per second. */
+    SPEED("speed"),
+    /** Specific heat; SI unit J/(kg·K). */
+    SPECIFIC_HEAT("specific heat"),
+    /** Thermal resistance of a square metre, the R-value; SI unit m²·K/W. */
+    THERMAL_RESISTANCE("thermal resistance"),
+    /** Thermal transmittance, the U-value; SI unit W/(m²·K). */
+    THERMAL_TRANSMITTANCE("thermal transmittance"),
+    /** Thermal conductivity; SI unit W/(m·K). */
+    CONDUCTIVITY("conductivity"),
+    /** Resistance for each unit of thickness; SI unit m·K/W. */
+    RESISTIVITY("resistance per thickness");
+
+    private final String english;
+
+    Dimension(String english) {
+        this.english = english;
+    }
+
+    /**
+     * The name of the dimension in English.
+     *
+     * @return its name
+     */
+    public String english() {
+        return english;
+    }
+}

@@ -1,0 +1,37 @@
+package org.snugsheet.engine.quantity;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * A length that something has: a thickness or a radius.
+ *
+ * @param metres metres, finite, more than zero
+ */
+public record Length(double metres) implements Comparable<Length> {
+
+    /**
+     * A length in metres.
+     *
+     * @throws Refusal if it is not more than zero
+     */
+    public Length {
+        Require.positive(metres, "length");
+    }
+
+    /**
+     * A length in a unit.
+     *
+     * @param value how many
+     * @param unit a unit of length
+     * @return the length
+     * @throws Refusal if it is not more than zero, or the unit measures something else
+     */
+    public static Length of(double value, Unit unit) {
+        return new Length(Unit.METRE.from(value, unit));
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return Double.compare(metres, other.metres);
+    }
+}

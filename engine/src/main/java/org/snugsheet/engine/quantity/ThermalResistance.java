@@ -1,0 +1,63 @@
+package org.snugsheet.engine.quantity;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * Thermal resistance of one square metre: how well a layer keeps heat in. The trade calls it the R-value.
+ *
+ * <p>ISO 7345:2018 defines it as the temperature difference over the density of heat flow in the steady state.
+ *
+ * @param squareMetreKelvinsPerWatt m²·K/W, finite, zero or more
+ */
+public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Comparable<ThermalResistance> {
+
+    /** No resistance at all. */
+    public static final ThermalResistance NONE = new ThermalResistance(0);
+
+    /**
+     * A resistance in m²·K/W.
+     *
+     * @throws Refusal if it is negative or no finite number
+     */
+    public ThermalResistance {
+        Require.notNegative(squareMetreKelvinsPerWatt, "thermal resistance");
+    }
+
+    /**
+     * A resistance in a unit.
+     *
+     * @param value how many
+     * @param unit a unit of thermal resistance
+     * @return the resistance
+     * @throws Refusal if it is negative, no finite number, or the unit measures something else
+     */
+    public static ThermalResistance of(double value, Unit unit) {
+        return new ThermalResistance(Unit.SQUARE_METRE_KELVIN_PER_WATT.from(value, unit));
+    }
+
+    /**
+     * This resistance as a number.
+     *
+     * @param unit a unit of thermal resistance
+     * @return how many of that unit
+     * @throws Refusal if the unit measures something else
+     */
+    public double in(Unit unit) {
+        return unit.from(squareMetreKelvinsPerWatt, Unit.SQUARE_METRE_KELVIN_PER_WATT);
+    }
+
+    /**
+     * Two layers one behind the other: resistances in series add up (ISO 6946:2017, 6.7.1.2).
+     *
+     * @param other the other layer
+     * @return the resistance of both
+     */
+    public ThermalResistance plus(ThermalResistance other) {
+        return new ThermalResistance(squareMetreKelvinsPerWatt + other.squareMetreKelvinsPerWatt);
+    }
+
+    @Override
+    public int compareTo(ThermalResistance other) {
+        return Double.compare(squareMetreKelvinsPerWatt, other.squareMetreKelvinsPerWatt);
+    }
+}

@@ -1,0 +1,119 @@
+package org.snugsheet.engine.reading;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * What stands in one cell, before anybody knows what it means.
+ *
+ * <pre>{@code
+ * Entry.of("41,5 °F").asTemperature(3, Scale.CELSIUS); // 41.5 °F, whatever the sheet’s scale
+ * Entry.of("-");                                       // a gap: nobody read the thermometer
+ * Entry.of("warm").asTemperature(3, Scale.CELSIUS);    // refused, naming row 3
+ * }</pre>
+ */
+public sealed interface Entry {
+
+    /** Nothing was written here. */
+    record Gap() implements Entry {}
+
+    /**
+     * A number.
+     *
+     * @param value the number
+     */
+    record Value(double value) implements Entry {}
+
+    /**
+     * Text that is no gap.
+     *
+     * @param text the text, as typed
+     */
+    record Text(String text) implements Entry {}
+
+    /**
+     * The entry for a number.
+     *
+     * @param value the number
+     * @return the entry
+     */
+    static Entry of(double value) {
+        return new Value(value);
+    }
+
+    /**
+     * The entry for a text: blank text and a lone dash of any kind are a gap.
+     *
+     * @param text the text, as typed
+     * @return the entry
+     */
+    static Entry of(String text) {
+        return TypedNumber.isGap(text) ? new Gap() : new Text(text);
+    }
+
+    /**
+     * The entry for what a sheet wrote out, be it a number or a text: a plain number is a number again.
+     *
+     * @param written what was written
+     * @return the entry
+     */
+    static Entry ofWritten(String written) {
+        return TypedNumber.parse(written)
+                .filter(typed -> typed.scale().isEmpty())
+                .map(typed -> of(typed.value()))
+                .orElseGet(() -> of(written));
+    }
+
+    /**
+     * This entry as a temperature. A text may carry its own scale.
+     *
+     * @param row where it stands, for the refusal
+     * @param scale the scale of a number without one
+     * @return the temperature
+     * @throws Refusal if it is a gap, or not a temperature
+     */
+    default Temperature asTemperature(int row, Scale scale) {
+        try {
+            if (this instanceof Value number) {
+                return Temperature.of(number.value(), scale);
+            }
+            if (this instanceof Text text) {
+                TypedNumber typed = TypedNumber.parse(text.text())
+                        .orElseThrow(() -> Refusal.atRow(row, Trouble.NOT_A_TEMPERATURE, text.text()));
+                return Temperature.of(typed.value(), typed.scale().orElse(scale));
+            }
+        } catch (Refusal refusal) {
+            if (refusal.trouble() == Trouble.BELOW_ABSOLUTE_ZERO) {
+                throw Refusal.atRow(
+                        row,
+                        Trouble.ROW_BELOW_ABSOLUTE_ZERO,
+                        refusal.finding().arguments().toArray());
+            }
+            throw refusal;
+        }
+        throw Refusal.atRow(row, Trouble.BLANK);
+    }
+
+    /**
+     * This entry as a plain number, such as minutes or millimetres.
+     *
+     * @param row where it stands, for the refusal
+     * @return the number
+     * @throws Refusal if it is a gap, or not a number
+     */
+    default double asNumber(int row) {
+        if (this instanceof Value number && Double.isFinite(number.value())) {
+            return number.value();
+        }
+        if (this instanceof Gap) {
+            throw Refusal.atRow(row, Trouble.BLANK);
+        }
+        String written = this instanceof Text text ? text.text() : String.valueOf(((Value) this).value());
+        return TypedNumber.parse(written)
+                .filter(typed -> typed.scale().isEmpty())
+                .orElseThrow(() -> Refusal.atRow(row, Trouble.ROW_NOT_A_NUMBER, written))
+                .value();
+    }
+}

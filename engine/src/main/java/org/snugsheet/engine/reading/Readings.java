@@ -1,0 +1,103 @@
+package org.snugsheet.engine.reading;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+
+/**
+ * The readings of one vessel, each later than the one before.
+ *
+ * <pre>{@code
+ * Readings.ofMinutes(List.of(Entry.of(0), Entry.of(5), Entry.of(10)),
+ *                    List.of(Entry.of(40), Entry.of("-"), Entry.of("95 °F")),
+ *                    Scale.CELSIUS);          // two readings: 40 °C at 0 min, 35 °C at 10 min
+ * Readings.ofMinutes(List.of(Entry.of(5), Entry.of(5)),
+ *                    List.of(Entry.of(40), Entry.of(39)), Scale.CELSIUS);   // refused: row 2 is not later
+ * }</pre>
+ *
+ * @param all the readings, in the order of their times
+ * @param scale the scale the class works in, in which it is told what is wrong
+ */
+public record Readings(List<Reading> all, Scale scale) {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    /**
+     * Readings in the order of their times.
+     *
+     * @throws Refusal if a reading is not later than the one before it
+     */
+    public Readings {
+        all = List.copyOf(all);
+        for (int i = 1; i < all.size(); i++) {
+            Reading before = all.get(i - 1);
+            Reading reading = all.get(i);
+            if (!(reading.seconds() > before.seconds())) {
+                throw Refusal.atRow(
+                        reading.row(),
+                        Trouble.TIME_NOT_LATER,
+                        reading.seconds() / SECONDS_PER_MINUTE,
+                        before.seconds() / SECONDS_PER_MINUTE);
+            }
+        }
+    }
+
+    /**
+     * Pairs a column of times with a column of temperatures. A pair with a gap on either side is left out.
+     *
+     * @param minutes times in minutes, one for each row
+     * @param temperatures readings, one for each row; a text may carry its own scale
+     * @param scale the scale of the other readings
+     * @return the readings, perhaps none
+     * @throws Refusal if the columns differ in length, hold something that cannot be read, or the times do not rise
+     */
+    public static Readings ofMinutes(List<Entry> minutes, List<Entry> temperatures, Scale scale) {
+        if (minutes.size() != temperatures.size()) {
+            throw Refusal.of(Trouble.DIFFERENT_LENGTH, minutes.size(), temperatures.size());
+        }
+        List<Reading> readings = new ArrayList<>(minutes.size());
+        for (int i = 0; i < minutes.size(); i++) {
+            if (minutes.get(i) instanceof Entry.Gap || temperatures.get(i) instanceof Entry.Gap) {
+                continue;
+            }
+            int row = i + 1;
+            double seconds = minutes.get(i).asNumber(row) * SECONDS_PER_MINUTE;
+            readings.add(new Reading(row, seconds, temperatures.get(i).asTemperature(row, scale)));
+        }
+        return new Readings(readings, scale);
+    }
+
+    /**
+     * How many readings there are.
+     *
+     * @return their number
+     */
+    public int size() {
+        return all.size();
+    }
+
+    /**
+     * The first reading.
+     *
+     * @return the reading
+     * @throws Refusal if there is none
+     */
+    public Reading first() {
+        if (all.isEmpty()) {
+            throw Refusal.of(Trouble.NO_READINGS);
+        }
+        return all.get(0);
+    }
+
+    /**
+     * The time from the first reading to the last.
+     *
+     * @return seconds
+     * @throws Refusal if there is no reading
+     */
+    public double span() {
+        return all.get(all.size() - 1).seconds() - first().seconds();
+    }
+}

@@ -1,0 +1,57 @@
+package org.snugsheet.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What every sentence must keep to, so that it can be said and translated. */
+class TroubleTest {
+
+    @ParameterizedTest
+    @EnumSource(Trouble.class)
+    void every_sentence_is_a_pattern_that_can_be_said(Trouble trouble) {
+        String pattern = trouble.english();
+        int values = new MessageFormat(pattern, Locale.ENGLISH).getFormatsByArgumentIndex().length;
+        Object[] arguments = new Object[values];
+        for (int i = 0; i < values; i++) {
+            arguments[i] = "value" + i;
+            assertTrue(pattern.contains("{" + i + "}"), "the value {" + i + "} is never said: " + pattern);
+        }
+        String sentence = new MessageFormat(pattern, Locale.ENGLISH).format(arguments);
+        for (Object argument : arguments) {
+            assertTrue(sentence.contains((String) argument), sentence);
+        }
+        assertFalse(sentence.contains("{") || sentence.contains("}"), sentence);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Trouble.class)
+    void no_sentence_has_the_apostrophe_that_would_hide_its_values(Trouble trouble) {
+        assertFalse(trouble.english().contains("'"), trouble.english());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Trouble.class)
+    void every_sentence_begins_and_ends_as_one(Trouble trouble) {
+        String sentence = trouble.english();
+        char first = sentence.charAt(0);
+        assertTrue(Character.isUpperCase(first) || first == '“' || first == '{', sentence);
+        assertTrue(sentence.endsWith(".") || sentence.endsWith("?"), sentence);
+        assertEquals(sentence.strip().replaceAll("\\s+", " "), sentence);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Trouble.class,
+            mode = EnumSource.Mode.MATCH_ANY,
+            names = {"ROW_.*", "LAYER_.*"})
+    void the_trouble_of_a_row_says_which(Trouble trouble) {
+        String word = trouble.name().startsWith("ROW_") ? "Row" : "Layer";
+        assertTrue(trouble.english().startsWith(word + " {0}"), trouble.english());
+    }
+}

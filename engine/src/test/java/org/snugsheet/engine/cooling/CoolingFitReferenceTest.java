@@ -1,0 +1,151 @@
+package org.snugsheet.engine.cooling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.TemperatureDifference;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+import org.snugsheet.engine.solver.Curve;
+import org.snugsheet.engine.solver.LeastSquares;
+import org.snugsheet.engine.solver.LeastSquaresFit;
+
+/**
+ * Real readings, published openly (newton-cooling.csv names their sources), against SciPy’s curve_fit (scipy-fits.csv) and
+ * against the answers printed with them.
+ */
+class CoolingFitReferenceTest {
+
+    /** Finer than any residual here, so that the residual variance sets the errors as it does in SciPy. */
+    private static final Mark FINE = Mark.of(0.01, Scale.CELSIUS);
+
+    static List<Map<String, String>> fits() {
+        return PublishedTable.rows(CoolingFitReferenceTest.class, "scipy-fits.csv");
+    }
+
+    @ParameterizedTest
+    @MethodSource("fits")
+    void startRateErrorsAndMisfitAgreeWithSciPy(Map<String, String> row) {
+        CoolingFit fit = CoolingFit.of(
+                readings(row), new Surroundings(Temperature.of(number(row, "room"), Scale.CELSIUS)), FINE);
+
+        same(number(row, "rate"), fit.constant().perMinute(), 1e-8);
+        same(number(row, "start"), fit.start().celsius(), 1e-8);
+        same(number(row, "rate_error"), fit.constantError().perMinute(), 1e-6);
+        same(number(row, "start_error"), fit.startError().kelvins(), 1e-6);
+        same(number(row, "misfit"), fit.misfit().kelvins(), 1e-8);
+        same(Math.log(2) / number(row, "rate"), fit.constant().halfTime() / 60, 1e-8);
+    }
+
+    @ParameterizedTest
+    @MethodSource("fits")
+    void aRoomThatIsFittedTooAgreesWithSciPy(Map<String, String> row) {
+        Readings readings = readings(row);
+        double[] minutes =
+                readings.all().stream().mapToDouble(r -> r.seconds() / 60).toArray();
+        double[] celsius = readings.all().stream()
+                .mapToDouble(r -> r.temperature().celsius())
+                .toArray();
+        Curve law = Curve.at(minutes, (t, b, slopes) -> {
+            double left = Math.exp(-b[1] * t);
+            slopes[0] = left;
+            slopes[1] = -(b[0] - b[2]) * t * left;
+            slopes[2] = 1 - left;
+            return b[2] + (b[0] - b[2]) * left;
+        });
+
+        LeastSquaresFit fit = LeastSquares.fit(law, celsius, new double[] {celsius[0], 0.02, 25});
+
+        same(number(row, "free_start"), fit.parameter(0), 1e-6);
+        same(number(row, "free_rate"), fit.parameter(1), 1e-6);
+        same(number(row, "free_room"), fit.parameter(2), 1e-6);
+        same(number(row, "free_start_error"), fit.standardErrors()[0], 1e-5);
+        same(number(row, "free_rate_error"), fit.standardErrors()[1], 1e-5);
+        same(number(row, "free_room_error"), fit.standardErrors()[2], 1e-5);
+    }
+
+    /** Palm, Introduction to MATLAB for Engineers, Example 6.1-1: slope of log₁₀(T − 68 °F) is −1.5557e−4 per second. */
+    @Test
+    void thePorcelainMugReaches120FahrenheitAfterAbout1112Seconds() {
+        NewtonCooling published = new NewtonCooling(
+                Temperature.of(68 + 77.4469, Scale.FAHRENHEIT),
+                Temperature.of(68, Scale.FAHRENHEIT),
+                new CoolingConstant(1.5557e-4 * Math.log(10)));
+
+        assertEquals(1112, published.timeTo(Temperature.of(120, Scale.FAHRENHEIT)), 0.5);
+    }
+
+    /** The book fits the logarithms and we the temperatures: the two agree as well as the data allow. */
+    @Test
+    void thePorcelainMugIsFittedAsInTheBook() {
+        Map<String, String> row = fits().get(3);
+        Surroundings room = new Surroundings(Temperature.of(68, Scale.FAHRENHEIT));
+        CoolingFit fit = CoolingFit.of(readings(row), room, FINE);
+
+        double published = 1.5557e-4 * Math.log(10);
+        assertEquals(
+                published, fit.constant().perSecond(), 2 * fit.constantError().perSecond());
+        assertEquals(
+                68 + 77.4469,
+                fit.start().in(Scale.FAHRENHEIT),
+                2 * fit.startError().in(Scale.FAHRENHEIT));
+        assertTrue(fit.constantError().perSecond() < 0.02 * published);
+    }
+
+    @Test
+    void theReadingsInFahrenheitGiveTheSameRate() {
+        Map<String, String> row = fits().get(1);
+        Readings celsius = readings(row);
+        List<Entry> minutes = new ArrayList<>();
+        List<Entry> fahrenheit = new ArrayList<>();
+        celsius.all().forEach(r -> {
+            minutes.add(Entry.of(r.seconds() / 60));
+            fahrenheit.add(Entry.of(r.temperature().in(Scale.FAHRENHEIT)));
+        });
+        Surroundings room = new Surroundings(Temperature.of(25, Scale.CELSIUS));
+
+        CoolingFit one = CoolingFit.of(celsius, room, FINE);
+        CoolingFit other = CoolingFit.of(Readings.ofMinutes(minutes, fahrenheit, Scale.FAHRENHEIT), room, FINE);
+
+        same(one.constant().perSecond(), other.constant().perSecond(), 1e-10);
+        TemperatureDifference misfit = other.misfit();
+        same(one.misfit().in(Scale.CELSIUS) * 1.8, misfit.in(Scale.FAHRENHEIT), 1e-9);
+    }
+
+    private static Readings readings(Map<String, String> fit) {
+        List<Entry> minutes = new ArrayList<>();
+        List<Entry> temperatures = new ArrayList<>();
+        for (Map<String, String> row : PublishedTable.rows(CoolingFitReferenceTest.class, "newton-cooling.csv")) {
+            if (text(row, "set").equals(text(fit, "set")) && text(row, "vessel").equals(text(fit, "vessel"))) {
+                minutes.add(Entry.of(number(row, "t_min")));
+                temperatures.add(
+                        Entry.of(text(row, "temperature") + (text(row, "unit").equals("degF") ? " °F" : " °C")));
+            }
+        }
+        return Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS);
+    }
+
+    private static double number(Map<String, String> row, String column) {
+        return Double.parseDouble(text(row, column));
+    }
+
+    private static String text(Map<String, String> row, String column) {
+        return Objects.requireNonNull(row.get(column), column);
+    }
+
+    private static void same(double expected, double actual, double relative) {
+        assertEquals(expected, actual, relative * Math.abs(expected));
+    }
+}

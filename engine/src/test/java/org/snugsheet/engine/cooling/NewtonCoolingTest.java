@@ -1,0 +1,105 @@
+package org.snugsheet.engine.cooling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+
+class NewtonCoolingTest {
+
+    private static final CoolingConstant TEN_MINUTES = new CoolingConstant(Math.log(2) / 600);
+
+    @Test
+    void afterAHalfTimeHalfOfTheDifferenceIsGone() {
+        NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), TEN_MINUTES);
+
+        assertEquals(25, jar.after(600).celsius(), 1e-12);
+        assertEquals(17.5, jar.after(1200).celsius(), 1e-12);
+        assertEquals(600, TEN_MINUTES.halfTime(), 1e-9);
+    }
+
+    @Test
+    void aColdJarWarmsTheSameWay() {
+        NewtonCooling jar = new NewtonCooling(celsius(0), celsius(20), TEN_MINUTES);
+
+        assertEquals(10, jar.after(600).celsius(), 1e-12);
+        assertEquals(600, jar.timeTo(celsius(10)), 1e-9);
+    }
+
+    /** The curve solves dT/dt = −k·(T − Tₛ), checked by central differences. */
+    @Test
+    void theCurveSolvesItsEquation() {
+        SplittableRandom random = new SplittableRandom(11);
+        for (int i = 0; i < 200; i++) {
+            NewtonCooling jar = new NewtonCooling(
+                    celsius(random.nextDouble(-20, 60)),
+                    celsius(random.nextDouble(-20, 60)),
+                    new CoolingConstant(random.nextDouble(1e-5, 1e-2)));
+            double t = random.nextDouble(0, 3600);
+            double step = 0.5;
+            double slope = jar.after(t + step).minus(jar.after(t - step)).kelvins() / (2 * step);
+            double law = -jar.constant().perSecond()
+                    * jar.after(t).minus(jar.surroundings()).kelvins();
+            assertEquals(law, slope, 1e-5 * Math.abs(law) + 1e-12);
+        }
+    }
+
+    @Test
+    void timeToAndAfterUndoEachOther() {
+        SplittableRandom random = new SplittableRandom(12);
+        for (int i = 0; i < 200; i++) {
+            NewtonCooling jar = new NewtonCooling(
+                    celsius(random.nextDouble(30, 60)),
+                    celsius(random.nextDouble(-20, 20)),
+                    new CoolingConstant(random.nextDouble(1e-4, 1e-3)));
+            double t = random.nextDouble(0, 3600);
+            assertEquals(t, jar.timeTo(jar.after(t)), 1e-6);
+        }
+    }
+
+    @Test
+    void theStartIsReachedAtOnce() {
+        assertEquals(0, new NewtonCooling(celsius(40), celsius(10), TEN_MINUTES).timeTo(celsius(40)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5, 40, 10", "10, 40, 10", "45, 40, 10", "20, 20, 20", "30, 20, 20"})
+    void whatIsNeverReachedIsRefused(double target, double start, double surroundings) {
+        NewtonCooling jar = new NewtonCooling(celsius(start), celsius(surroundings), TEN_MINUTES);
+
+        Refusal refusal = assertThrows(Refusal.class, () -> jar.timeTo(celsius(target)));
+        assertEquals(Trouble.NEVER_REACHED, refusal.trouble());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "-0.001"})
+    void aJarThatDoesNotCoolReachesNothing(double perSecond) {
+        NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(perSecond));
+
+        assertEquals(
+                Trouble.RATE_NOT_POSITIVE,
+                assertThrows(Refusal.class, () -> jar.timeTo(celsius(20))).trouble());
+        assertEquals(
+                Trouble.HARDLY_COOLS,
+                assertThrows(Refusal.class, () -> jar.constant().halfTime()).trouble());
+    }
+
+    @Test
+    void beyondAllBoundsIsRefused() {
+        NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(1));
+
+        assertThrows(Refusal.class, () -> jar.after(-1e9));
+        assertThrows(Refusal.class, () -> new CoolingConstant(Double.NaN));
+    }
+
+    private static Temperature celsius(double degrees) {
+        return Temperature.of(degrees, Scale.CELSIUS);
+    }
+}

@@ -1,0 +1,82 @@
+package org.snugsheet.engine.insulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+class LayersTest {
+
+    private static final Layers TWO = Layers.NONE.with(3, "wool").with(0.5, 0.05);
+
+    @Test
+    void a_layer_may_be_given_by_material_or_by_conductivity() {
+        // Source: R = d/λ, ISO 6946:2017, 6.7.1.1.
+        assertEquals(0.01, TWO.fromInside().get(1).resistance().squareMetreKelvinsPerWatt(), 1e-15);
+        assertEquals(
+                0.003 / Materials.find("wool").typical().wattsPerMetreKelvin(),
+                TWO.fromInside().get(0).resistance().squareMetreKelvinsPerWatt(),
+                1e-15);
+    }
+
+    @Test
+    void a_wet_layer_is_found_by_its_condition() {
+        Layers wet = Layers.NONE.with(50, "damp sand");
+        assertEquals(
+                Materials.find("sand", Condition.DAMP).typical(),
+                wet.fromInside().get(0).conductivity());
+    }
+
+    @Test
+    void more_layers_lie_outside_and_leave_the_others_alone() {
+        Layers three = TWO.with(2, "felt");
+        assertEquals(2, TWO.fromInside().size());
+        assertEquals(TWO.fromInside(), three.fromInside().subList(0, 2));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.0, -1, -1e-9})
+    void a_thickness_or_conductivity_that_is_not_positive_is_refused_by_its_layer(double value) {
+        assertThirdLayer(Trouble.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, 0.04));
+        assertThirdLayer(Trouble.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, "wool"));
+        assertThirdLayer(Trouble.LAYER_NOT_POSITIVE, "conductivity", () -> TWO.with(3, value));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+    void what_is_no_number_is_refused_by_its_layer(double value) {
+        assertThirdLayer(Trouble.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, 0.04));
+        assertThirdLayer(Trouble.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, "wool"));
+        assertThirdLayer(Trouble.LAYER_NOT_A_NUMBER, "conductivity", () -> TWO.with(3, value));
+    }
+
+    @Test
+    void a_number_too_small_or_too_great_for_a_computer_is_refused_too() {
+        assertThrows(Refusal.class, () -> TWO.with(Double.MIN_VALUE, 0.04));
+        assertThrows(Refusal.class, () -> FlatWrap.of(TWO.with(1e300, 1e-300)).resistance());
+    }
+
+    @Test
+    void an_unknown_material_is_refused_by_its_layer() {
+        assertThirdLayer(Trouble.LAYER_UNKNOWN_MATERIAL, "“kryptonite”", () -> TWO.with(3, "kryptonite"));
+        assertThirdLayer(Trouble.LAYER_UNKNOWN_MATERIAL_NEAR, "“fleece”", () -> TWO.with(3, "fleese"));
+        assertThirdLayer(Trouble.LAYER_NO_SUCH_CONDITION, "soaked feathers", () -> TWO.with(3, "wet feathers"));
+    }
+
+    private static void assertThirdLayer(Trouble trouble, String word, Executable adding) {
+        Refusal refusal = assertThrows(Refusal.class, adding);
+        assertSame(trouble, refusal.trouble());
+        assertEquals(OptionalInt.of(3), refusal.row());
+        String sentence = refusal.finding().sentence();
+        assertTrue(sentence.startsWith("Layer 3: "), sentence);
+        assertTrue(sentence.contains(word), sentence);
+    }
+}

@@ -1,0 +1,198 @@
+package org.snugsheet.engine.insulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.snugsheet.engine.PublishedTable;
+
+/**
+ * Merges the published figures of {@code conductivity.csv} and {@code conductivity-more.csv}, one row for each source, by
+ * the rule at the head of {@code materials.csv}, and compares.
+ */
+class MaterialTableTest {
+
+    /** A name in the column “merges”, with the beginning of a note in brackets where the name is not enough. */
+    private static final Pattern MERGED = Pattern.compile("(.*?)(?: \\[(.*)])?");
+
+    private static final List<Map<String, String>> SHIPPED = PublishedTable.rows(Materials.class, "materials.csv");
+    private static final List<Map<String, String>> PUBLISHED = Stream.of("conductivity.csv", "conductivity-more.csv")
+            .flatMap(file -> PublishedTable.rows(MaterialTableTest.class, file).stream())
+            .toList();
+
+    @TestFactory
+    List<DynamicTest> every_row_is_what_its_sources_merge_to() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map<String, String> shipped : SHIPPED) {
+            tests.add(DynamicTest.dynamicTest(
+                    cell(shipped, "name") + ", " + cell(shipped, "condition"), () -> checkMerged(shipped)));
+        }
+        return tests;
+    }
+
+    private static void checkMerged(Map<String, String> shipped) {
+        List<Map<String, String>> sources = sources(shipped);
+        List<Double> votes =
+                sources.stream().map(MaterialTableTest::vote).sorted().toList();
+        List<Double> all = sources.stream()
+                .flatMap(row -> figures(row, "low_W_mK", "typical_W_mK", "high_W_mK").stream())
+                .sorted()
+                .toList();
+        double typical = (votes.get((votes.size() - 1) / 2) + votes.get(votes.size() / 2)) / 2;
+
+        double rise = cell(shipped, "condition").equals("soaked") ? riseBySoaking(shipped) : 1;
+        assertRounded(all.get(0) * rise, cell(shipped, "low"));
+        assertRounded(typical * rise, cell(shipped, "typical"));
+        assertRounded(all.get(all.size() - 1) * rise, cell(shipped, "high"));
+    }
+
+    @TestFactory
+    List<DynamicTest> every_row_names_all_its_sources() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map<String, String> shipped : SHIPPED) {
+            tests.add(DynamicTest.dynamicTest(cell(shipped, "name") + ", " + cell(shipped, "condition"), () -> {
+                boolean fromMemory = false;
+                for (Map<String, String> source : sources(shipped)) {
+                    for (String each : cell(source, "source").split("; ", -1)) {
+                        assertTrue(cell(shipped, "source").contains(each), each);
+                    }
+                    fromMemory |= cell(source, "provenance").equals("from memory");
+                }
+                assertEquals(fromMemory ? "from memory" : "retrieved", cell(shipped, "provenance"));
+            }));
+        }
+        return tests;
+    }
+
+    @Test
+    void no_published_figure_is_left_out_but_the_outlier() {
+        Set<Map<String, String>> used = new HashSet<>();
+        SHIPPED.forEach(shipped -> used.addAll(sources(shipped)));
+        List<String> unused = PUBLISHED.stream()
+                .filter(row -> !used.contains(row) && hasFigure(row))
+                .map(row -> cell(row, "material"))
+                .toList();
+        assertEquals(List.of("expanded polystyrene"), unused);
+    }
+
+    @Test
+    void ranges_are_in_order_and_between_still_air_and_copper() {
+        // Source: air 0.0243 W/(m·K) at 0 °C, copper 401 at 25 °C (rows of the files): nothing here is outside of
+        // these.
+        for (Material material : Materials.all()) {
+            assertTrue(material.low().compareTo(material.typical()) <= 0, material.name());
+            assertTrue(material.typical().compareTo(material.high()) <= 0, material.name());
+            assertTrue(material.low().wattsPerMetreKelvin() >= 0.023, material.name());
+            assertTrue(material.high().wattsPerMetreKelvin() <= 401, material.name());
+        }
+    }
+
+    @Test
+    void layers_are_of_a_thickness_that_goes_round_a_jar() {
+        for (Material material : Materials.all()) {
+            material.layer()
+                    .ifPresent(layer -> assertTrue(layer.metres() >= 10e-6 && layer.metres() <= 0.1, material.name()));
+        }
+    }
+
+    @Test
+    void the_reader_and_this_test_read_the_same_file() {
+        List<Material> read = MaterialTable.read().all();
+        assertEquals(SHIPPED.size(), read.size());
+        for (int i = 0; i < read.size(); i++) {
+            Map<String, String> row = SHIPPED.get(i);
+            Material material = read.get(i);
+            assertEquals(cell(row, "name"), material.name());
+            assertEquals(cell(row, "condition"), material.condition().english());
+            assertEquals(cell(row, "source"), material.source());
+            assertEquals(cell(row, "provenance"), material.provenance().english());
+            assertEquals(cell(row, "note"), material.note());
+            assertEquals(
+                    Double.parseDouble(cell(row, "typical")), material.typical().wattsPerMetreKelvin());
+            assertEquals(cell(row, "layer_mm").isEmpty(), material.layer().isEmpty());
+            assertFalse(material.source().isBlank(), material.name());
+        }
+    }
+
+    private static List<Map<String, String>> sources(Map<String, String> shipped) {
+        List<Map<String, String>> sources = new ArrayList<>();
+        for (String merged : cell(shipped, "merges").split(" \\+ ", -1)) {
+            List<Map<String, String>> rows = named(merged).stream()
+                    .filter(row -> hasFigure(row) && !cell(row, "note").startsWith("outlier"))
+                    .toList();
+            assertFalse(rows.isEmpty(), "nothing published as " + merged);
+            rows.stream().filter(row -> !sources.contains(row)).forEach(sources::add);
+        }
+        return sources;
+    }
+
+    private static List<Map<String, String>> named(String merged) {
+        Matcher parts = MERGED.matcher(merged);
+        assertTrue(parts.matches(), merged);
+        String name = parts.group(1);
+        String note = parts.group(2);
+        return PUBLISHED.stream()
+                .filter(row -> cell(row, "material").equals(name))
+                .filter(row -> note == null || cell(row, "note").startsWith(note))
+                .toList();
+    }
+
+    private static double vote(Map<String, String> row) {
+        List<Double> typical = figures(row, "typical_W_mK");
+        if (!typical.isEmpty()) {
+            return typical.get(0);
+        }
+        OptionalDouble middle = figures(row, "low_W_mK", "high_W_mK").stream()
+                .mapToDouble(Double::doubleValue)
+                .average();
+        return middle.orElseThrow();
+    }
+
+    private static double riseBySoaking(Map<String, String> shipped) {
+        List<Double> rises = named(cell(shipped, "merges")).stream()
+                .map(row -> cell(row, "wet_W_mK"))
+                .filter(wet -> wet.endsWith("%"))
+                .map(wet -> 1 + Double.parseDouble(wet.replaceAll("[+ %]", "")) / 100)
+                .toList();
+        assertTrue(rises.size() <= 1, "more than one rise by soaking");
+        return rises.isEmpty() ? 1 : rises.get(0);
+    }
+
+    private static boolean hasFigure(Map<String, String> row) {
+        return !figures(row, "low_W_mK", "typical_W_mK", "high_W_mK").isEmpty();
+    }
+
+    private static List<Double> figures(Map<String, String> row, String... columns) {
+        return Stream.of(columns)
+                .map(column -> cell(row, column))
+                .filter(cell -> !cell.isBlank())
+                .map(Double::parseDouble)
+                .toList();
+    }
+
+    /** Equal but for rounding to three significant digits, a half up or down. */
+    private static void assertRounded(double merged, String shipped) {
+        BigDecimal three = new BigDecimal(merged, new MathContext(3));
+        assertEquals(merged, Double.parseDouble(shipped), three.ulp().doubleValue() * 0.5000001);
+    }
+
+    private static String cell(Map<String, String> row, String column) {
+        String cell = row.get(column);
+        assertTrue(cell != null, () -> "no column " + column);
+        return cell == null ? "" : cell;
+    }
+}

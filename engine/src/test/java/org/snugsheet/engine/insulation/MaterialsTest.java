@@ -1,0 +1,169 @@
+package org.snugsheet.engine.insulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/** How materials are found. Their figures are checked in {@link MaterialTableTest}. */
+class MaterialsTest {
+
+    @Test
+    void there_are_about_sixty_in_all_conditions_each_once() {
+        Set<String> names = new HashSet<>();
+        Set<String> rows = new HashSet<>();
+        for (Material material : Materials.all()) {
+            names.add(material.name());
+            assertTrue(rows.add(material.name() + material.condition()), material.name());
+        }
+        assertTrue(names.size() >= 55 && names.size() <= 80, () -> names.size() + " materials");
+        assertThrows(UnsupportedOperationException.class, () -> Materials.all().clear());
+    }
+
+    @Test
+    void each_is_found_by_its_own_name_in_its_own_condition() {
+        for (Material material : Materials.all()) {
+            assertSame(material, Materials.find(material.name(), material.condition()));
+            assertSame(material, Materials.find(material.name().toUpperCase(Locale.ROOT), material.condition()));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Wool, wool",
+        "woollen socks, wool",
+        "Woolen  Socks, wool",
+        "socks (wool), wool",
+        "cotton, cotton cloth",
+        "t-shirt, cotton cloth",
+        "T-Shirts, cotton cloth",
+        "cottonwool, cotton wool",
+        "Cotton-wool balls, cotton wool",
+        "news paper, newspaper",
+        "Newspapers, newspaper",
+        "tin foil, aluminium foil",
+        "aluminum foil, aluminium foil",
+        "foil (aluminium), aluminium foil",
+        "bubblewrap, small bubble wrap",
+        "Bubble Wrap, small bubble wrap",
+        "styrofoam, polystyrene foam",
+        "polar fleece, fleece",
+        "Leaf, leaves",
+        "dry leaves, leaves",
+        "fallen leaves, leaves",
+        "snow, settled snow",
+        "snow (fresh), fresh snow",
+        "feather, feathers",
+        "cardboard boxes, corrugated cardboard",
+        "glass, glass",
+        "glass jars, glass",
+        "balloons, rubber",
+        "föil, aluminium foil"
+    })
+    void names_match_loosely(String typed, String name) {
+        assertEquals(name, Materials.find(typed).name());
+        assertEquals(Materials.find(name).typical(), Materials.conductivityOf(typed));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "sand, sand, DRY",
+        "dry sand, sand, DRY",
+        "damp sand, sand, DAMP",
+        "Sand (moist), sand, DAMP",
+        "'sand, wet', sand, SOAKED",
+        "WET WOOL, wool, SOAKED",
+        "soaked cotton, cotton cloth, SOAKED",
+        "wet woollen socks, wool, SOAKED"
+    })
+    void the_condition_may_stand_with_the_name(String typed, String name, Condition condition) {
+        assertSame(Materials.find(name, condition), Materials.find(typed));
+    }
+
+    @Test
+    void wetter_never_keeps_heat_better() {
+        // Water conducts about 0.6 W/(m·K), still air about 0.026 (NIST; IAPWS R15-11): wet stuff conducts more than
+        // dry.
+        for (Material wet : Materials.all()) {
+            if (wet.condition() != Condition.DRY) {
+                Material dry = Materials.find(wet.name());
+                assertTrue(wet.typical().compareTo(dry.typical()) > 0, wet.name());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "fleese, fleece",
+        "flece, fleece",
+        "wol, wool",
+        "newspapper, newspaper",
+        "newspapre, newspaper",
+        "polystirene foam, polystyrene foam",
+        "fethers, feathers",
+        "sock, wool sock",
+        "wooly jumper, wool jumper",
+        "wet fleese, fleece"
+    })
+    void an_unknown_name_near_a_known_one_is_refused_with_a_suggestion(String typed, String meant) {
+        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find(typed));
+        assertSame(Trouble.UNKNOWN_MATERIAL_NEAR, refusal.trouble());
+        assertEquals(OptionalInt.empty(), refusal.row());
+        String sentence = refusal.finding().sentence();
+        assertTrue(sentence.contains("“" + typed + "”"), sentence);
+        assertTrue(sentence.endsWith("Did you mean “" + meant + "”?"), sentence);
+        assertEquals(Materials.find(meant).typical(), Materials.conductivityOf(meant), "the suggestion is of use");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "kryptonite", "12", "wet", "?!", "zzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzz"})
+    void an_unknown_name_far_from_all_is_refused_without(String typed) {
+        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find(typed));
+        assertSame(Trouble.UNKNOWN_MATERIAL, refusal.trouble());
+        assertTrue(refusal.finding().sentence().contains("“" + typed.strip() + "”"));
+    }
+
+    @Test
+    void a_cell_full_of_text_is_refused_at_once() {
+        String essay = "wool and felt ".repeat(5000);
+        assertThrows(Refusal.class, () -> Materials.find(essay));
+    }
+
+    @Test
+    void a_condition_nothing_is_known_about_is_refused_with_those_that_are() {
+        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find("fleece", Condition.SOAKED));
+        assertSame(Trouble.NO_SUCH_CONDITION, refusal.trouble());
+        assertEquals(
+                "Nothing is known here about soaked fleece, only when it is dry. Use that, or type its conductivity.",
+                refusal.getMessage());
+        assertSame(
+                Trouble.NO_SUCH_CONDITION,
+                assertThrows(Refusal.class, () -> Materials.find("damp wool")).trouble());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"dry, DRY", "Damp, DAMP", "' moist ', DAMP", "WET, SOAKED", "soaked, SOAKED"})
+    void conditions_are_understood(String typed, Condition condition) {
+        assertSame(condition, Condition.parse(typed));
+        assertSame(condition, Condition.parse(condition.english()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "soggy", "dry damp"})
+    void any_other_condition_is_refused(String typed) {
+        assertSame(
+                Trouble.UNKNOWN_CONDITION,
+                assertThrows(Refusal.class, () -> Condition.parse(typed)).trouble());
+    }
+}

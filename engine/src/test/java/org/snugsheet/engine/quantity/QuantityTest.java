@@ -1,0 +1,104 @@
+package org.snugsheet.engine.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/** Lengths, conductivities and resistances. */
+class QuantityTest {
+
+    @Test
+    void a_layer_resists_by_its_thickness_over_its_conductivity() {
+        // Source: Building Construction Handbook, p. 468: 102 mm of brick, 0.84 W/(m·K), has R = 0.121 m²·K/W.
+        Conductivity brick = Conductivity.of(0.84, Unit.WATT_PER_METRE_KELVIN);
+        assertEquals(0.121, brick.through(Length.of(102, Unit.MILLIMETRE)).squareMetreKelvinsPerWatt(), 0.0005);
+    }
+
+    @Test
+    void the_same_layer_in_british_units_resists_the_same() {
+        // Source of the formula in these units: Kern, Process Heat Transfer, 1950, Example 2.2: 4 in, k 0.15, R = 2.22.
+        Conductivity brick = Conductivity.of(0.15, Unit.BTU_FOOT);
+        assertEquals(2.22, brick.through(Length.of(4, Unit.INCH)).in(Unit.US_R_VALUE), 0.005);
+        // A k-factor is for an inch and not for a foot: twelve times the number (NIST SP 811, B.8).
+        assertEquals(
+                brick.wattsPerMetreKelvin(), Conductivity.of(1.8, Unit.BTU_INCH).wattsPerMetreKelvin(), 1e-15);
+    }
+
+    @Test
+    void resistances_in_series_add_up_in_any_order() {
+        Random random = new Random(20261125);
+        for (int i = 0; i < 1000; i++) {
+            ThermalResistance a = ThermalResistance.of(random.nextDouble() * 5, Unit.CLO);
+            ThermalResistance b = ThermalResistance.of(random.nextDouble() * 5, Unit.TOG);
+            assertEquals(a.plus(b), b.plus(a));
+            assertEquals(
+                    a.in(Unit.US_R_VALUE) + b.in(Unit.US_R_VALUE), a.plus(b).in(Unit.US_R_VALUE), 1e-13);
+            assertTrue(a.plus(b).compareTo(a) >= 0);
+        }
+        assertEquals(0, ThermalResistance.NONE.in(Unit.CLO));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -0.0, -1, -1e-300})
+    void what_must_be_more_than_zero_is_refused_otherwise(double value) {
+        assertNamed("length", Trouble.NOT_POSITIVE, () -> Length.of(value, Unit.MILLIMETRE));
+        assertNamed("conductivity", Trouble.NOT_POSITIVE, () -> new Conductivity(value));
+    }
+
+    @Test
+    void a_resistance_may_be_none_but_not_less() {
+        assertEquals(0, new ThermalResistance(0).squareMetreKelvinsPerWatt());
+        assertNamed("thermal resistance", Trouble.NEGATIVE, () -> ThermalResistance.of(-0.1, Unit.CLO));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+    void what_is_no_number_is_refused(double value) {
+        assertSame(
+                Trouble.NOT_A_NUMBER,
+                assertThrows(Refusal.class, () -> new Length(value)).trouble());
+        assertSame(
+                Trouble.NOT_A_NUMBER,
+                assertThrows(Refusal.class, () -> new Conductivity(value)).trouble());
+        assertSame(
+                Trouble.NOT_A_NUMBER,
+                assertThrows(Refusal.class, () -> new ThermalResistance(value)).trouble());
+    }
+
+    @Test
+    void a_number_too_great_to_hold_is_refused_and_not_made_infinite() {
+        assertThrows(Refusal.class, () -> Length.of(1e308, Unit.MILE));
+        ThermalResistance huge = new ThermalResistance(1e308);
+        assertThrows(Refusal.class, () -> huge.plus(huge));
+    }
+
+    @Test
+    void a_unit_of_something_else_is_refused() {
+        assertSame(
+                Trouble.OTHER_DIMENSION,
+                assertThrows(Refusal.class, () -> Length.of(3, Unit.GRAM)).trouble());
+        assertSame(
+                Trouble.OTHER_DIMENSION,
+                assertThrows(Refusal.class, () -> Conductivity.of(3, Unit.US_U_VALUE))
+                        .trouble());
+        assertSame(
+                Trouble.OTHER_DIMENSION,
+                assertThrows(Refusal.class, () -> ThermalResistance.NONE.in(Unit.US_R_VALUE_PER_INCH))
+                        .trouble());
+    }
+
+    private static void assertNamed(String what, Trouble trouble, org.junit.jupiter.api.function.Executable making) {
+        Refusal refusal = assertThrows(Refusal.class, making);
+        assertSame(trouble, refusal.trouble());
+        assertTrue(
+                refusal.finding().sentence().contains(what), refusal.finding().sentence());
+    }
+}

@@ -1,0 +1,182 @@
+package org.snugsheet.engine.quantity;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/** Source: NIST Special Publication 811 (2008), Appendix B.8, in the file {@code units.csv} beside this test. */
+class UnitTest {
+
+    /** What the file calls a unit, where that is no name people would type in a cell. */
+    private static final Map<String, Unit> IN_FULL = Map.ofEntries(
+            Map.entry("square foot", Unit.SQUARE_FOOT),
+            Map.entry("square inch", Unit.SQUARE_INCH),
+            Map.entry("fluid ounce (US)", Unit.US_FLUID_OUNCE),
+            Map.entry("cup (US)", Unit.US_CUP),
+            Map.entry("gallon (US)", Unit.US_GALLON),
+            Map.entry("gallon (imperial)", Unit.IMPERIAL_GALLON),
+            Map.entry("fluid ounce (imperial)", Unit.IMPERIAL_FLUID_OUNCE),
+            Map.entry("cup (metric)", Unit.METRIC_CUP),
+            Map.entry("pound (avoirdupois)", Unit.POUND),
+            Map.entry("ounce (avoirdupois)", Unit.OUNCE),
+            Map.entry("Btu_IT", Unit.BTU),
+            Map.entry("Btu_th", Unit.BTU_THERMOCHEMICAL),
+            Map.entry("calorie_th", Unit.CALORIE_THERMOCHEMICAL),
+            Map.entry("calorie_IT", Unit.CALORIE),
+            Map.entry("kilocalorie_th (food)", Unit.KILOCALORIE),
+            Map.entry("kilowatt hour", Unit.KILOWATT_HOUR),
+            Map.entry("Btu_IT per hour", Unit.BTU_PER_HOUR),
+            Map.entry("Btu_IT/(lb degF)", Unit.BTU_PER_POUND_FAHRENHEIT),
+            Map.entry("ft2 h degF/Btu_IT", Unit.US_R_VALUE),
+            Map.entry("Btu_IT/(h ft2 degF)", Unit.US_U_VALUE),
+            Map.entry("Btu_IT in/(h ft2 degF)", Unit.BTU_INCH),
+            Map.entry("Btu_IT ft/(h ft2 degF)", Unit.BTU_FOOT),
+            Map.entry("ft2 h degF/(Btu_IT in)", Unit.US_R_VALUE_PER_INCH),
+            Map.entry("mile per hour", Unit.MILE_PER_HOUR));
+
+    @TestFactory
+    List<DynamicTest> factors_are_those_of_sp_811() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map<String, String> row : PublishedTable.rows(UnitTest.class, "units.csv")) {
+            String kind = row.getOrDefault("kind", "");
+            // Temperatures are checked in TemperatureTest.
+            if (!kind.startsWith("temperature")) {
+                tests.add(DynamicTest.dynamicTest(row.get("from") + " in " + row.get("to"), () -> checkRow(row)));
+            }
+        }
+        assertEquals(31, tests.size(), "rows of the file that are no temperatures");
+        return tests;
+    }
+
+    private static void checkRow(Map<String, String> row) {
+        Unit from = unit(row.getOrDefault("from", ""));
+        Unit to = unit(row.getOrDefault("to", ""));
+        double factor = to.from(1, from);
+        BigDecimal published = new BigDecimal(row.getOrDefault("factor", ""));
+
+        boolean exact = row.getOrDefault("exact", "").equals("yes");
+        // The derived factors of the file are cut off after their last digit, not rounded.
+        double lastDigit = published.ulp().doubleValue();
+        assertEquals(published.doubleValue(), factor, exact ? 1e-11 * factor : lastDigit);
+
+        String printed = row.getOrDefault("sp811_printed", "").replace(" ", "");
+        if (!printed.isEmpty()) {
+            BigDecimal digits = new BigDecimal(printed);
+            assertEquals(digits.doubleValue(), factor, halfLastDigit(digits), "printed in SP 811");
+        }
+    }
+
+    private static Unit unit(String name) {
+        Unit inFull = IN_FULL.get(name);
+        return inFull == null ? Unit.parse(name) : inFull;
+    }
+
+    private static double halfLastDigit(BigDecimal printed) {
+        return printed.ulp().doubleValue() * 0.5000001;
+    }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void every_unit_is_found_by_its_symbol_however_typed(Unit unit) {
+        assertSame(unit, Unit.parse(unit.symbol()));
+        assertSame(unit, Unit.parse(" " + unit.symbol().toUpperCase(Locale.ROOT).replace("·", " * ") + " "));
+        assertSame(
+                unit,
+                Unit.parse(unit.symbol().replace("²", "2").replace("³", "3").replaceAll("[()·°]", "")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "US, US_R_VALUE",
+        "r, US_R_VALUE",
+        "RSI, SQUARE_METRE_KELVIN_PER_WATT",
+        "m2 K/W, SQUARE_METRE_KELVIN_PER_WATT",
+        "TOG, TOG",
+        "W/mK, WATT_PER_METRE_KELVIN",
+        "k-factor, BTU_INCH",
+        "inches, INCH",
+        "ml, MILLILITRE",
+        "BTU, BTU",
+        "mph, MILE_PER_HOUR"
+    })
+    void usual_names_are_understood(String typed, Unit unit) {
+        assertSame(unit, Unit.parse(typed));
+    }
+
+    @Test
+    void conversions_invert_and_compose() {
+        Random random = new Random(20261125);
+        for (Unit a : Unit.values()) {
+            for (Unit b : Unit.values()) {
+                for (Unit c : Unit.values()) {
+                    if (a.dimension() == b.dimension() && b.dimension() == c.dimension()) {
+                        double value = random.nextDouble() * 1000 - 500;
+                        double there = b.from(value, a);
+                        assertEquals(value, a.from(there, b), 1e-13 * Math.abs(value));
+                        assertEquals(c.from(value, a), c.from(there, b), 1e-13 * Math.abs(c.from(value, a)));
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_unit_turned_into_itself_stays_the_same_to_the_last_digit() {
+        for (Unit unit : Unit.values()) {
+            assertEquals(0.1, unit.from(0.1, unit));
+        }
+    }
+
+    @Test
+    void one_clo_is_one_and_a_half_togs_and_a_bit() {
+        // Source: 1 clo = 0.155 m²·K/W (NIST SP 811) and 1 tog = 0.1 m²·K/W (Peirce and Rees 1946).
+        assertEquals(1.55, Unit.TOG.from(1, Unit.CLO), 1e-15);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "furlong", "mm mm", "°", "C"})
+    void an_unknown_unit_is_refused_by_its_name(String typed) {
+        Refusal refusal = assertThrows(Refusal.class, () -> Unit.parse(typed));
+        assertSame(Trouble.UNKNOWN_UNIT, refusal.trouble());
+        assertTrue(
+                refusal.finding().sentence().contains("“" + typed + "”"),
+                refusal.finding().sentence());
+    }
+
+    @Test
+    void units_of_other_things_are_refused_by_what_they_measure() {
+        Refusal refusal = assertThrows(Refusal.class, () -> Unit.CLO.from(3, Unit.INCH));
+        assertSame(Trouble.OTHER_DIMENSION, refusal.trouble());
+        assertTrue(
+                refusal.finding().sentence().contains("length"),
+                refusal.finding().sentence());
+        assertTrue(
+                refusal.finding().sentence().contains("thermal resistance"),
+                refusal.finding().sentence());
+        for (Unit a : Unit.values()) {
+            for (Unit b : Unit.values()) {
+                if (a.dimension() != b.dimension()) {
+                    assertThrows(Refusal.class, () -> a.from(1, b));
+                }
+            }
+        }
+    }
+}
