@@ -1,0 +1,47 @@
+package org.snugsheet.office.cells;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.sheet.NoConvergenceException;
+import java.util.function.Supplier;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/** Carries the engine’s answer, or its refusal, back to the cell. */
+public final class Answer {
+
+    private Answer() {}
+
+    /**
+     * The answer of an engine call.
+     *
+     * @param <T> the type of the answer
+     * @param engineCall the call, with the reading of the cells
+     * @return what it answers
+     * @throws IllegalArgumentException if the engine refuses; the cell shows Err:502
+     * @throws NoConvergenceException if no curve settles; the cell shows Err:523
+     */
+    public static <T> T of(Supplier<T> engineCall) throws IllegalArgumentException, NoConvergenceException {
+        try {
+            return engineCall.get();
+        } catch (Refusal refusal) {
+            if (refusal.trouble() == Trouble.NO_CONVERGENCE) {
+                throw new NoConvergenceException(refusal.finding().sentence());
+            }
+            throw new IllegalArgumentException(refusal.finding().sentence());
+        }
+    }
+
+    /**
+     * What a call would be refused for, in words.
+     *
+     * @param engineCall the call, with the reading of the cells
+     * @return the sentence it answers, or that of its refusal
+     */
+    public static String inWords(Supplier<String> engineCall) {
+        try {
+            return engineCall.get();
+        } catch (Refusal refusal) {
+            return refusal.finding().sentence();
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package org.snugsheet.office.cells;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleBiFunction;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Entry;
+
+/**
+ * Reads the cells given for a needed argument. They come as {@code Object[][]} or, where a lone blank must be told from a
+ * zero, as {@code String[][]}; every method here takes both.
+ */
+public final class Cells {
+
+    private Cells() {}
+
+    /**
+     * A column or a row of cells.
+     *
+     * @param cells the cells
+     * @return their entries, in order
+     * @throws Refusal if it is a block of several rows and columns
+     */
+    public static List<Entry> line(Object[][] cells) {
+        if (cells.length > 1 && cells[0].length > 1) {
+            throw Refusal.of(Trouble.NOT_ONE_COLUMN, cells.length, cells[0].length);
+        }
+        List<Entry> line = new ArrayList<>(cells.length);
+        for (Object[] row : cells) {
+            for (Object cell : row) {
+                line.add(cells instanceof String[][] ? Entry.ofWritten(cell.toString()) : entry(cell));
+            }
+        }
+        return line;
+    }
+
+    /**
+     * A single cell.
+     *
+     * @param cells the cells
+     * @return its entry
+     * @throws Refusal if there is more than one cell, or none
+     */
+    public static Entry single(Object[][] cells) {
+        List<Entry> line = line(cells);
+        if (line.size() != 1) {
+            throw Refusal.of(Trouble.NOT_ONE_CELL, line.size());
+        }
+        return line.get(0);
+    }
+
+    /**
+     * A single cell with a number.
+     *
+     * @param cells the cells
+     * @return its number
+     * @throws Refusal if it is blank or no number
+     */
+    public static double number(Object[][] cells) {
+        return single(cells).asNumber(1);
+    }
+
+    /**
+     * A single cell with a temperature.
+     *
+     * @param cells the cells
+     * @param scale the scale of a number without one
+     * @return its temperature
+     * @throws Refusal if it is blank or no temperature
+     */
+    public static Temperature temperature(Object[][] cells, Scale scale) {
+        return single(cells).asTemperature(1, scale);
+    }
+
+    /**
+     * A single cell with text.
+     *
+     * @param cells the cells
+     * @return its text; a number is written out
+     * @throws Refusal if it is blank
+     */
+    public static String text(Object[][] cells) {
+        Entry entry = single(cells);
+        if (entry instanceof Entry.Text text) {
+            return text.text();
+        }
+        return String.valueOf(entry.asNumber(1));
+    }
+
+    /**
+     * Answers every cell by itself: a blank with a blank, so that a formula filled down an unfinished column stays clean.
+     *
+     * @param cells one cell or a range
+     * @param answer what to answer for an entry that is no gap, given its row
+     * @return one answer for one cell, else a range of the same shape
+     */
+    public static Object each(Object[][] cells, ToDoubleBiFunction<Integer, Entry> answer) {
+        Object[][] answers = new Object[cells.length][];
+        for (int row = 0; row < cells.length; row++) {
+            answers[row] = new Object[cells[row].length];
+            for (int column = 0; column < cells[row].length; column++) {
+                Entry entry = entry(cells[row][column]);
+                answers[row][column] = entry instanceof Entry.Gap
+                        ? ""
+                        : (Object) answer.applyAsDouble(cells.length == 1 ? column + 1 : row + 1, entry);
+            }
+        }
+        return answers.length == 1 && answers[0].length == 1 ? answers[0][0] : answers;
+    }
+
+    static Entry entry(Object cell) {
+        return cell instanceof Number number ? Entry.of(number.doubleValue()) : Entry.of(cell.toString());
+    }
+}

@@ -1,0 +1,78 @@
+package org.snugsheet.office.cells;
+
+import com.sun.star.uno.Any;
+import com.sun.star.uno.TypeClass;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+
+/** Reads the value given for an option: void when left out, 0 for a blank cell, which counts as left out too. */
+public final class Options {
+
+    private Options() {}
+
+    /**
+     * The scale option.
+     *
+     * @param option what was given
+     * @return the scale; Celsius when left out
+     * @throws org.snugsheet.engine.Refusal if it is no scale
+     */
+    public static Scale scale(@Nullable Object option) {
+        return given(option).map(entry -> Scale.parse(written(entry))).orElse(Scale.CELSIUS);
+    }
+
+    /**
+     * The mark option.
+     *
+     * @param option what was given
+     * @param scale the scale it is counted on
+     * @return the mark; the usual one of that scale when left out
+     * @throws org.snugsheet.engine.Refusal if it is no number above zero
+     */
+    public static Mark mark(@Nullable Object option, Scale scale) {
+        return given(option).map(entry -> Mark.of(entry.asNumber(1), scale)).orElseGet(() -> Mark.usual(scale));
+    }
+
+    /**
+     * The unit option of an R-value.
+     *
+     * @param option what was given
+     * @return the unit; m²·K/W when left out
+     * @throws org.snugsheet.engine.Refusal if it is no unit
+     */
+    public static Unit resistanceUnit(@Nullable Object option) {
+        return given(option).map(entry -> Unit.parse(written(entry))).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
+    }
+
+    /**
+     * A surface resistance.
+     *
+     * @param option what was given
+     * @param unit its unit
+     * @return the resistance; none when left out
+     * @throws org.snugsheet.engine.Refusal if it is no number, or negative
+     */
+    public static ThermalResistance resistance(@Nullable Object option, Unit unit) {
+        return given(option)
+                .map(entry -> ThermalResistance.of(entry.asNumber(1), unit))
+                .orElse(ThermalResistance.NONE);
+    }
+
+    private static Optional<Entry> given(@Nullable Object option) {
+        if (option == null || (option instanceof Any any && any.getType().getTypeClass() == TypeClass.VOID)) {
+            return Optional.empty();
+        }
+        Entry entry = option instanceof Object[][] cells ? Cells.single(cells) : Cells.entry(option);
+        boolean leftOut = entry instanceof Entry.Gap || (entry instanceof Entry.Value number && number.value() == 0);
+        return leftOut ? Optional.empty() : Optional.of(entry);
+    }
+
+    private static String written(Entry entry) {
+        return entry instanceof Entry.Text text ? text.text() : String.valueOf(entry.asNumber(1));
+    }
+}

@@ -1,0 +1,33 @@
+package org.snugsheet.office.declare;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** Marks an interface whose methods are the cell functions of one family. */
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.TYPE)
+public @interface Family {
+
+    /**
+     * The service. Files store {@code SERVICE.METHOD} in capitals: it can never change.
+     *
+     * @return such as {@code snugsheet.Cool}
+     */
+    String service();
+
+    /**
+     * The class that does the work.
+     *
+     * @return an implementation of the interface
+     */
+    Class<?> implementation();
+
+    /**
+     * What the family is about.
+     *
+     * @return a heading for the reference
+     */
+    String title();
+}

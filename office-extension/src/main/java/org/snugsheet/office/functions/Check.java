@@ -1,0 +1,53 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** CHECK: words about readings. */
+@Family(service = "snugsheet.Check", implementation = CheckFunctions.class, title = "Words about readings")
+public interface Check extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(Check.class);
+
+    /**
+     * CHECK.READINGS.
+     *
+     * @param times {@value Words#TIMES}
+     * @param temps {@value Words#TEMPS}
+     * @param surroundings {@value Words#SURROUNDINGS}
+     * @param mark {@value Words#MARK}
+     * @param scale {@value Words#SCALE}
+     * @return the answer described by the text below
+     */
+    @CellFunction(
+            order = 0,
+            name = "CHECK.READINGS",
+            text = "OK, or in plain words the first trouble with the readings: which row it is in and what to do.",
+            example = "CHECK.READINGS({0;5;5};{40;34;30};10)",
+            answer = "Row 3: the time 5 is not later than 5 before it. Type the times in rising order.")
+    String readings(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale);
+
+    /**
+     * CHECK.VERSION.
+     *
+     * @return the answer described by the text below
+     */
+    @CellFunction(
+            order = 1,
+            name = "CHECK.VERSION",
+            text = "The version of Snugsheet that is installed.",
+            example = "CHECK.VERSION()",
+            answer = "0.1.0")
+    String version();
+}

@@ -1,0 +1,39 @@
+package org.snugsheet.office.functions;
+
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.cooling.Slips;
+import org.snugsheet.office.cells.Answer;
+
+/** The CHECK functions. */
+public final class CheckFunctions extends FamilyService implements Check {
+
+    private static final String ALL_WELL = "OK";
+
+    /** For the office, which makes one for a session. */
+    public CheckFunctions() {
+        super(Check.class);
+    }
+
+    @Override
+    public String readings(
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale) {
+        return Answer.inWords(() -> {
+            JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
+            jar.fit().constant();
+            return Slips.in(jar.readings(), jar.surroundings(), jar.mark()).stream()
+                    .findFirst()
+                    .map(Finding::sentence)
+                    .orElse(ALL_WELL);
+        });
+    }
+
+    @Override
+    public String version() {
+        return Version.INSTALLED;
+    }
+}

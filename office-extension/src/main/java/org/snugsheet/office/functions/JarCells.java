@@ -1,0 +1,37 @@
+package org.snugsheet.office.functions;
+
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+import org.snugsheet.office.cells.Cells;
+import org.snugsheet.office.cells.Options;
+
+/**
+ * The arguments that all functions of one jar’s readings share.
+ *
+ * @param readings the readings
+ * @param surroundings what the jar stands in
+ * @param mark the mark of the thermometer
+ */
+record JarCells(Readings readings, Surroundings surroundings, Mark mark) {
+
+    static JarCells of(
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale) {
+        Scale s = Options.scale(scale);
+        return new JarCells(
+                Readings.ofMinutes(Cells.line(times), Cells.line(temps), s),
+                Surroundings.of(Cells.line(surroundings), s),
+                Options.mark(mark, s));
+    }
+
+    CoolingFit fit() {
+        return CoolingFit.of(readings, surroundings, mark);
+    }
+}

@@ -1,0 +1,28 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.XSingleComponentFactory;
+import com.sun.star.lib.uno.helper.Factory;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Family;
+
+/** Where the office asks for the services of this jar, named in its manifest. */
+public final class Registration {
+
+    private Registration() {}
+
+    /**
+     * The factory of a service. The odd name is the office’s.
+     *
+     * @param implementationName the name of the class wanted
+     * @return its factory, or null if it is none of ours
+     */
+    public static @Nullable XSingleComponentFactory __getComponentFactory(String implementationName) {
+        for (Class<?> family : Families.all()) {
+            Family declared = family.getAnnotation(Family.class);
+            if (declared.implementation().getName().equals(implementationName)) {
+                return Factory.createComponentFactory(declared.implementation(), new String[] {declared.service()});
+            }
+        }
+        return null;
+    }
+}

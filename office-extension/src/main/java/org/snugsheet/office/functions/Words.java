@@ -1,0 +1,30 @@
+package org.snugsheet.office.functions;
+
+/** Descriptions of arguments that many functions share, so that they read the same everywhere. */
+final class Words {
+
+    static final String VALUE = "The temperature, or a column of them. A blank stays blank.";
+    static final String CHANGE = "How many degrees warmer or colder, or a column of them. A blank stays blank.";
+    static final String FROM_SCALE = "The scale it is in: C, F or K.";
+    static final String TO_SCALE = "The scale wanted: C, F or K.";
+    static final String TIMES = "The times of the readings in minutes, one column, rising.";
+    static final String TEMPS =
+            "The temperatures read at those times. Leave a missed reading blank or type a dash; 95 °F or 35 °C is read with its own scale.";
+    static final String SURROUNDINGS = "The temperature of what the jar stands in: one cell.";
+    static final String MARK = "Degrees from one mark of the thermometer to the next. Left out: 1 °C or 2 °F.";
+    static final String SCALE = "The scale of the temperatures: C or F. Left out: C.";
+    static final String MINUTES = "Minutes since the start.";
+    static final String START = "The temperature at minute 0.";
+    static final String RATE = "The cooling constant per minute, as COOL.RATE gives it.";
+    static final String TARGET = "The temperature to be reached.";
+    static final String THICKNESS = "The thickness of the layer in millimetres.";
+    static final String THICKNESSES = "The thicknesses of the layers in millimetres, from inside to outside.";
+    static final String MATERIAL = "The name of the material, or its conductivity in W/(m·K).";
+    static final String MATERIALS =
+            "For each layer the name of its material, or its conductivity in W/(m·K), in the same order.";
+    static final String INSIDE = "Resistance of the inside surface, in the same unit as the answer. Left out: none.";
+    static final String OUTSIDE = "Resistance of the outside surface, in the same unit as the answer. Left out: none.";
+    static final String UNIT = "The unit of the R-value: SI (m²·K/W), US (ft²·°F·h/Btu), clo or tog. Left out: SI.";
+
+    private Words() {}
+}

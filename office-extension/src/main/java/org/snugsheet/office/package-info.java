@@ -1,0 +1,18 @@
+/**
+ * The engine as cell functions of LibreOffice Calc.
+ *
+ * <p>A value travels one short way: cell → {@link org.snugsheet.office.cells} (read once into engine types) → one engine call
+ * → a number or text back to the cell. A refusal of the engine travels the same way back and becomes a cell error; its
+ * sentence is what the CHECK functions say. No function here holds physics.
+ *
+ * <ul>
+ *   <li>{@link org.snugsheet.office.declare} – the annotations that declare a function, and the declaration as a value
+ *   <li>{@link org.snugsheet.office.cells} – cell values to engine types and back
+ *   <li>{@link org.snugsheet.office.functions} – the declared functions, one interface and one thin class for each family
+ *   <li>{@link org.snugsheet.office.packaging} – writes what describes the functions to the office; used by the build only
+ * </ul>
+ */
+@NullMarked
+package org.snugsheet.office;
+
+import org.jspecify.annotations.NullMarked;

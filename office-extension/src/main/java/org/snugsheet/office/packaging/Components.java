@@ -1,0 +1,27 @@
+package org.snugsheet.office.packaging;
+
+import java.util.List;
+import java.util.Map;
+import org.snugsheet.office.declare.Family;
+import org.w3c.dom.Element;
+
+/** The list of services in the jar, which the office reads without starting Java. */
+final class Components {
+
+    private Components() {}
+
+    static String of(List<Class<?>> families) {
+        XmlText xml = new XmlText("components", Map.of("xmlns", "http://openoffice.org/2010/uno-components"));
+        Element component = xml.child(
+                xml.root(), "component", Map.of("loader", "com.sun.star.loader.Java2", "uri", "snugsheet.jar"));
+        for (Class<?> family : families) {
+            Family declared = family.getAnnotation(Family.class);
+            Element implementation = xml.child(
+                    component,
+                    "implementation",
+                    Map.of("name", declared.implementation().getName()));
+            xml.child(implementation, "service", Map.of("name", declared.service()));
+        }
+        return xml.text();
+    }
+}

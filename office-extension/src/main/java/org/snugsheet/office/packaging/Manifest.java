@@ -1,0 +1,26 @@
+package org.snugsheet.office.packaging;
+
+import java.util.List;
+import java.util.Map;
+
+/** The list of what the office is to do with each file of the extension. */
+final class Manifest {
+
+    private static final String TYPES = "application/vnd.sun.star.uno-typelibrary;type=RDB";
+    private static final String COMPONENTS = "application/vnd.sun.star.uno-components";
+    private static final String CONFIGURATION = "application/vnd.sun.star.configuration-data";
+
+    private Manifest() {}
+
+    static String of(List<String> interfaceFiles) {
+        XmlText xml = new XmlText("manifest:manifest", Map.of("xmlns:manifest", "http://openoffice.org/2001/manifest"));
+        interfaceFiles.forEach(file -> add(xml, TYPES, file));
+        add(xml, COMPONENTS, "snugsheet.components");
+        add(xml, CONFIGURATION, "CalcAddIns.xcu");
+        return xml.text();
+    }
+
+    private static void add(XmlText xml, String type, String path) {
+        xml.child(xml.root(), "manifest:file-entry", Map.of("manifest:media-type", type, "manifest:full-path", path));
+    }
+}

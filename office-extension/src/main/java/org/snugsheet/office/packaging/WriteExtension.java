@@ -1,0 +1,41 @@
+package org.snugsheet.office.packaging;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.functions.Families;
+
+/** The build’s step that writes the generated files of the extension. */
+public final class WriteExtension {
+
+    private WriteExtension() {}
+
+    /**
+     * Writes the files.
+     *
+     * @param arguments the folder of the extension and the file for the function reference
+     * @throws IOException if a file cannot be written
+     */
+    public static void main(String[] arguments) throws IOException {
+        Path folder = Path.of(arguments[0]);
+        List<String> interfaceFiles = new ArrayList<>();
+        for (Class<?> family : Families.all()) {
+            String file = "idl/" + family.getSimpleName() + ".idl";
+            interfaceFiles.add(file);
+            write(folder.resolve(file), InterfaceText.of(family, FunctionDeclaration.of(family)));
+        }
+        write(folder.resolve("CalcAddIns.xcu"), FunctionRegistry.of(Families.all()));
+        write(folder.resolve("snugsheet.components"), Components.of(Families.all()));
+        write(folder.resolve("META-INF/manifest.xml"), Manifest.of(interfaceFiles));
+        write(Path.of(arguments[1]), FunctionReference.of(Families.all()));
+    }
+
+    private static void write(Path file, String text) throws IOException {
+        Files.createDirectories(file.getParent());
+        Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,45 @@
+package org.snugsheet.office.cells;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import com.sun.star.uno.Any;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.reading.Mark;
+
+class OptionsTest {
+
+    @Test
+    void leftOutAndBlankAreTheDefault() {
+        for (Object nothing : new Object[] {Any.VOID, 0.0, "", " "}) {
+            assertEquals(Scale.CELSIUS, Options.scale(nothing));
+            assertEquals(Mark.of(2, Scale.FAHRENHEIT), Options.mark(nothing, Scale.FAHRENHEIT));
+            assertEquals(Unit.SQUARE_METRE_KELVIN_PER_WATT, Options.resistanceUnit(nothing));
+            assertEquals(ThermalResistance.NONE, Options.resistance(nothing, Unit.CLO));
+        }
+        assertEquals(Scale.CELSIUS, Options.scale(null));
+    }
+
+    @Test
+    void whatIsGivenCounts() {
+        assertEquals(Scale.FAHRENHEIT, Options.scale("f"));
+        assertEquals(Scale.FAHRENHEIT, Options.scale(new Object[][] {{"F"}}));
+        assertEquals(Mark.of(0.5, Scale.CELSIUS), Options.mark(0.5, Scale.CELSIUS));
+        assertEquals(Mark.of(0.5, Scale.CELSIUS), Options.mark("0,5", Scale.CELSIUS));
+        assertEquals(0.155, Options.resistance(1.0, Unit.CLO).squareMetreKelvinsPerWatt(), 1e-15);
+    }
+
+    @Test
+    void whatMakesNoSenseIsRefused() {
+        assertThrows(Refusal.class, () -> Options.scale(3.0));
+        assertThrows(Refusal.class, () -> Options.scale(new Object[][] {{"F", "C"}}));
+        assertThrows(Refusal.class, () -> Options.mark(-1.0, Scale.CELSIUS));
+        assertThrows(Refusal.class, () -> Options.mark("fine", Scale.CELSIUS));
+        assertThrows(Refusal.class, () -> Options.resistance(-1.0, Unit.CLO));
+        assertThrows(Refusal.class, () -> Options.resistanceUnit("mile per hour"));
+    }
+}

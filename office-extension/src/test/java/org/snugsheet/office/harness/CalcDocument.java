@@ -1,0 +1,216 @@
+package org.snugsheet.office.harness;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.frame.XStorable;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.FormulaResult;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
+import com.sun.star.util.XCloseable;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A spreadsheet open in an {@link Office}.
+ *
+ * <p>Cells have addresses of the first sheet, such as {@code B3}, or of any sheet, such as {@code Jars.B3}; ranges as
+ * {@code B3:C9}. The methods that fill cells hand back the document, so that they can be strung together.
+ */
+public final class CalcDocument implements AutoCloseable {
+    private final Office office;
+    private final XComponent component;
+    private final XSpreadsheetDocument document;
+
+    CalcDocument(Office office, XComponent component) {
+        this.office = office;
+        this.component = component;
+        this.document = Uno.as(XSpreadsheetDocument.class, component);
+    }
+
+    /** Puts a number into a cell. */
+    public CalcDocument number(String address, double value) {
+        return change("filling " + address, () -> cell(address).setValue(value));
+    }
+
+    /** Puts a text into a cell, as it stands: {@code "21,5"} stays a text and {@code "=1"} too. */
+    public CalcDocument text(String address, String value) {
+        return change(
+                "filling " + address, () -> Uno.as(XText.class, cell(address)).setString(value));
+    }
+
+    /** Puts a formula into a cell, in English with semicolons; the equals sign may be left out. */
+    public CalcDocument formula(String address, String formula) {
+        return change("filling " + address, () -> cell(address).setFormula(withEquals(formula)));
+    }
+
+    /** Puts one array formula into a whole range. */
+    public CalcDocument arrayFormula(String range, String formula) {
+        return change(
+                "filling " + range,
+                () -> Uno.as(XArrayFormulaRange.class, range(range)).setArrayFormula(withEquals(formula)));
+    }
+
+    /** Fills a column downwards from a cell with numbers, in one call. */
+    public CalcDocument numbersDown(String top, double... values) {
+        Object[][] rows = new Object[values.length][];
+        for (int i = 0; i < values.length; i++) {
+            rows[i] = new Object[] {values[i]};
+        }
+        return change(
+                "filling from " + top,
+                () -> Uno.as(XCellRangeData.class, downFrom(top, rows.length)).setDataArray(rows));
+    }
+
+    /** Fills a column downwards from a cell with formulas, in one call; the quickest way to many of them. */
+    public CalcDocument formulasDown(String top, List<String> formulas) {
+        String[][] rows =
+                formulas.stream().map(one -> new String[] {withEquals(one)}).toArray(String[][]::new);
+        return change(
+                "filling from " + top,
+                () -> Uno.as(XCellRangeFormula.class, downFrom(top, rows.length))
+                        .setFormulaArray(rows));
+    }
+
+    /** Calculates every formula anew, also those that nothing has changed for. */
+    public CalcDocument calculateAll() {
+        return change(
+                "calculating", () -> Uno.as(XCalculatable.class, component).calculateAll());
+    }
+
+    /** What a cell holds. */
+    public CellResult at(String address) {
+        return office.call("reading " + address, () -> read(cell(address)));
+    }
+
+    /** What the cells of a range hold, row by row. */
+    public List<List<CellResult>> all(String range) {
+        return office.call("reading " + range, () -> {
+            XCellRange cells = range(range);
+            XColumnRowRange size = Uno.as(XColumnRowRange.class, cells);
+            List<List<CellResult>> rows = new ArrayList<>();
+            for (int row = 0; row < size.getRows().getCount(); row++) {
+                List<CellResult> line = new ArrayList<>();
+                for (int column = 0; column < size.getColumns().getCount(); column++) {
+                    line.add(read(cells.getCellByPosition(column, row)));
+                }
+                rows.add(List.copyOf(line));
+            }
+            return List.copyOf(rows);
+        });
+    }
+
+    /** The formula of a cell as the office stores it, in English with semicolons; "" when it has none. */
+    public String formulaAt(String address) {
+        return office.call("reading " + address, () -> {
+            XCell cell = cell(address);
+            return cell.getType() == CellContentType.FORMULA ? cell.getFormula() : "";
+        });
+    }
+
+    /** Writes a copy; the document stays as it is and may go on being changed. An existing file is replaced. */
+    public Path saveAs(Path file, FileFormat format) {
+        return office.call("saving " + file, () -> {
+            List<PropertyValue> arguments = new ArrayList<>();
+            arguments.add(Uno.argument("FilterName", format.filter()));
+            arguments.add(Uno.argument("Overwrite", true));
+            if (format == FileFormat.CSV) {
+                // Comma, quotation mark, UTF-8, from line 1: the token string of the CSV filter.
+                arguments.add(Uno.argument("FilterOptions", "44,34,76,1"));
+            }
+            Uno.as(XStorable.class, component)
+                    .storeToURL(Workspace.url(file.toAbsolutePath()), arguments.toArray(PropertyValue[]::new));
+            return file;
+        });
+    }
+
+    /** For whatever this class has no method for. */
+    public XSpreadsheetDocument uno() {
+        return document;
+    }
+
+    /** The names of the sheets, from left to right. */
+    public List<String> sheetNames() {
+        return office.call("listing sheets", () -> List.of(document.getSheets().getElementNames()));
+    }
+
+    /** Closes without saving. */
+    @Override
+    public void close() {
+        if (office.isAlive()) {
+            change(
+                    "closing a document",
+                    () -> Uno.as(XCloseable.class, component).close(true));
+        }
+    }
+
+    private CellResult read(XCell cell) throws com.sun.star.uno.Exception {
+        CellContentType type = cell.getType();
+        if (type == CellContentType.EMPTY) {
+            return new CellResult.Blank();
+        }
+        String shown = Uno.as(XText.class, cell).getString();
+        if (cell.getError() != 0) {
+            return new CellResult.OfError(cell.getError(), shown);
+        }
+        boolean isText = type == CellContentType.TEXT
+                || (type == CellContentType.FORMULA
+                        && Uno.property(cell, "FormulaResultType2").equals(FormulaResult.STRING));
+        return isText ? new CellResult.OfText(shown) : new CellResult.OfNumber(cell.getValue(), shown);
+    }
+
+    private XCell cell(String address) throws com.sun.star.uno.Exception {
+        return range(address).getCellByPosition(0, 0);
+    }
+
+    private XCellRange range(String address) throws com.sun.star.uno.Exception {
+        int dot = address.lastIndexOf('.');
+        return sheet(address.substring(0, Math.max(0, dot))).getCellRangeByName(address.substring(dot + 1));
+    }
+
+    private XCellRange downFrom(String top, int rows) throws com.sun.star.uno.Exception {
+        XCellRange first = range(top);
+        CellRangeAddress place = Uno.as(XCellRangeAddressable.class, first).getRangeAddress();
+        int dot = top.lastIndexOf('.');
+        return sheet(top.substring(0, Math.max(0, dot)))
+                .getCellRangeByPosition(
+                        place.StartColumn, place.StartRow, place.StartColumn, place.StartRow + rows - 1);
+    }
+
+    private XSpreadsheet sheet(String name) throws com.sun.star.uno.Exception {
+        Object sheet = name.isEmpty()
+                ? Uno.as(XIndexAccess.class, document.getSheets()).getByIndex(0)
+                : document.getSheets().getByName(name);
+        return Uno.as(XSpreadsheet.class, sheet);
+    }
+
+    private static String withEquals(String formula) {
+        return formula.startsWith("=") ? formula : "=" + formula;
+    }
+
+    private CalcDocument change(String what, Change change) {
+        office.call(what, () -> {
+            change.run();
+            return this;
+        });
+        return this;
+    }
+
+    /** A step that hands nothing back. */
+    @FunctionalInterface
+    private interface Change {
+        void run() throws Exception;
+    }
+}

@@ -1,0 +1,92 @@
+package org.snugsheet.office.harness;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ParameterContext;
+import org.junit.jupiter.api.extension.ParameterResolver;
+
+/**
+ * Hands one office, started once for the whole test run, to every test that asks for it.
+ *
+ * <pre>{@code
+ * @ExtendWith(SharedOffice.class)
+ * class WrapIT {
+ *     @Test
+ *     void adds(Office office) { ... }
+ *
+ *     @Test
+ *     void isUnknownWithoutUs(@WithoutExtension Office plain) { ... }
+ * }
+ * }</pre>
+ *
+ * <p>The first kind has the .oxt named by the system property {@code snugsheet.oxt} installed, the second has nothing.
+ * Each is started when first asked for, closed at the end of the run, and started anew if a test has broken it. Tests
+ * must close the documents that they open, and must not close the office.
+ */
+public final class SharedOffice implements ParameterResolver {
+    /** Names the packed extension; the build sets it. */
+    public static final String OXT_PROPERTY = "snugsheet.oxt";
+
+    private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(SharedOffice.class);
+
+    @Override
+    public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
+        return parameter.getParameter().getType() == Office.class;
+    }
+
+    @Override
+    public Office resolveParameter(ParameterContext parameter, ExtensionContext context) {
+        boolean plain = parameter.isAnnotated(WithoutExtension.class);
+        return context.getRoot()
+                .getStore(NAMESPACE)
+                .getOrComputeIfAbsent(plain, key -> new Keeper(key), Keeper.class)
+                .office();
+    }
+
+    private static OfficeSetup withExtension() {
+        Path oxt = Optional.ofNullable(System.getProperty(OXT_PROPERTY))
+                .map(Path::of)
+                .orElseThrow(() -> new OfficeFailure("Name the packed extension with -D" + OXT_PROPERTY
+                        + "=/path/to/snugsheet.oxt; 'mvn verify' builds it and does so"));
+        return OfficeSetup.plain().withExtension(oxt);
+    }
+
+    /** One office for the run; a start that failed once is not tried again, so that a broken build fails quickly. */
+    private static final class Keeper implements AutoCloseable {
+        private final boolean plain;
+        private @Nullable Office office;
+        private @Nullable OfficeFailure failure;
+
+        private Keeper(boolean plain) {
+            this.plain = plain;
+        }
+
+        private synchronized Office office() {
+            if (failure != null) {
+                throw failure;
+            }
+            Office present = office;
+            if (present != null && present.isAlive()) {
+                return present;
+            }
+            close();
+            try {
+                Office fresh = (plain ? OfficeSetup.plain() : withExtension()).start();
+                office = fresh;
+                return fresh;
+            } catch (OfficeFailure e) {
+                failure = e;
+                throw e;
+            }
+        }
+
+        @Override
+        public synchronized void close() {
+            if (office != null) {
+                office.close();
+            }
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package org.snugsheet.office.harness;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.uno.UnoRuntime;
+
+/** The three things that UNO makes long-winded in Java. */
+final class Uno {
+    private Uno() {}
+
+    /** The object seen through one of its interfaces. */
+    static <T> T as(Class<T> type, Object object) {
+        T seen = UnoRuntime.queryInterface(type, object);
+        if (seen == null) {
+            throw new OfficeFailure("The office handed out an object without " + type.getName());
+        }
+        return seen;
+    }
+
+    static Object property(Object object, String name) throws com.sun.star.uno.Exception {
+        return as(XPropertySet.class, object).getPropertyValue(name);
+    }
+
+    static PropertyValue argument(String name, Object value) {
+        PropertyValue argument = new PropertyValue();
+        argument.Name = name;
+        argument.Value = value;
+        return argument;
+    }
+}

@@ -1,0 +1,129 @@
+package org.snugsheet.office.packaging;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.functions.Families;
+
+/** What is generated says what is declared, and what is committed is what is generated. */
+class GeneratedFilesTest {
+
+    static List<FunctionDeclaration> functions() {
+        return Families.functions();
+    }
+
+    static List<Class<?>> families() {
+        return Families.all();
+    }
+
+    @Test
+    void theCommittedReferenceIsTheGeneratedOne() throws IOException {
+        assertEquals(
+                FunctionReference.of(Families.all()),
+                Files.readString(Path.of("functions.md")),
+                "Copy target/functions.md to functions.md and look at the difference");
+    }
+
+    @Test
+    void theReadmeNamesEveryFunctionAsItIsTyped() throws IOException {
+        String readme = Files.readString(Path.of("../README.md"));
+        for (FunctionDeclaration function : Families.functions()) {
+            assertTrue(readme.contains("`" + function.signature() + "`"), function.signature());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("functions")
+    void everyTextIsASentence(FunctionDeclaration function) {
+        assertTrue(function.function().text().endsWith("."), function.name());
+        for (FunctionDeclaration.ArgumentDeclaration argument : function.arguments()) {
+            assertTrue(argument.text().endsWith("."), function.name() + " " + argument.name());
+            assertTrue(
+                    !argument.optional() || argument.text().contains("Left out: "),
+                    function.name() + " " + argument.name());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("functions")
+    void namesKeepToTheGrammar(FunctionDeclaration function) {
+        String family = function.method().getDeclaringClass().getSimpleName();
+        assertTrue(function.name().matches("[A-Z]+(\\.[A-Z]+){1,2}"), function.name());
+        assertEquals(function.storedName(), "SNUGSHEET." + function.name().replaceFirst("\\.(\\w+)\\.(\\w+)", ".$1$2"));
+        assertTrue(function.name().startsWith(family.toUpperCase(Locale.ROOT) + "."));
+    }
+
+    @Test
+    void noTwoFunctionsShareAName() {
+        Set<String> names = new HashSet<>();
+        for (FunctionDeclaration function : Families.functions()) {
+            assertTrue(names.add(function.name()), function.name());
+            assertTrue(names.add(function.storedName()), function.storedName());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("families")
+    void theThreeDescriptionsOfAnInterfaceNameTheSameThings(Class<?> family) throws Exception {
+        List<FunctionDeclaration> functions = FunctionDeclaration.of(family);
+        String idl = InterfaceText.of(family, functions);
+        String registry = FunctionRegistry.of(List.of(family));
+        TypeInfo[] types = (TypeInfo[]) family.getField("UNOTYPEINFO").get(null);
+
+        assertEquals(functions.size(), types.length);
+        for (int i = 0; i < types.length; i++) {
+            FunctionDeclaration function = functions.get(i);
+            String method = function.method().getName();
+            assertEquals(method, types[i].getName());
+            String parameters = Stream.of(function.method().getParameters())
+                    .map(p -> "[^,]* " + p.getName())
+                    .collect(Collectors.joining(","));
+            assertTrue(idl.matches("(?s).* " + method + "\\(" + parameters + "\\).*"), method);
+            assertTrue(registry.contains("oor:name=\"" + method + "\""), method);
+        }
+        Family declared = family.getAnnotation(Family.class);
+        assertTrue(Components.of(List.of(family)).contains(declared.service()));
+        assertFalse(declared.title().isBlank());
+    }
+
+    /** The services stand in people’s files: this list may grow, but a name on it never changes. */
+    @Test
+    void namesThatFilesHoldAreForEver() {
+        Set<String> stored = Families.functions().stream()
+                .map(FunctionDeclaration::storedName)
+                .collect(Collectors.toSet());
+
+        assertTrue(stored.containsAll(List.of(
+                "SNUGSHEET.TEMP.CONVERT",
+                "SNUGSHEET.TEMP.CHANGE",
+                "SNUGSHEET.COOL.RATE",
+                "SNUGSHEET.COOL.RATEERROR",
+                "SNUGSHEET.COOL.HALFTIME",
+                "SNUGSHEET.COOL.HALFTIMEERROR",
+                "SNUGSHEET.COOL.START",
+                "SNUGSHEET.COOL.STARTERROR",
+                "SNUGSHEET.COOL.MISFIT",
+                "SNUGSHEET.COOL.TEMP",
+                "SNUGSHEET.COOL.TIME",
+                "SNUGSHEET.WRAP.LAYER",
+                "SNUGSHEET.WRAP.FLAT",
+                "SNUGSHEET.CHECK.READINGS",
+                "SNUGSHEET.CHECK.VERSION")));
+    }
+}
