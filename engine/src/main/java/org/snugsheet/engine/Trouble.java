@@ -45,11 +45,14 @@ public enum Trouble {
     TIME_NOT_LATER("Row {0}: the time {1} is not later than {2} before it. Type the times in rising order."),
     /** Nobody typed the surroundings. */
     SURROUNDINGS_BLANK("The cell for the surroundings is blank. Type the temperature around the jar there."),
-    /** More than one cell, or none, for the surroundings. */
-    SURROUNDINGS_NOT_ONE("The surroundings must be one cell with one temperature, but {0} cells were given."),
     /** The surroundings are no temperature. */
     SURROUNDINGS_NOT_A_TEMPERATURE(
             "The surroundings say “{0}”, which is not a temperature. Type the temperature around the jar."),
+    /** A column of surroundings that does not go with the readings. */
+    SURROUNDINGS_LENGTH(
+            "There are {0} temperatures of the surroundings but {1} times. Give one cell, or one for each time."),
+    /** A reading at a time when nobody read the surroundings. */
+    SURROUNDINGS_MISSING("Row {0}: the surroundings were not read at that time. Type their temperature in that row."),
     /** The mark of a thermometer must be positive. */
     MARK_NOT_POSITIVE("The smallest mark of the thermometer must be more than zero. Look at its scale and type it."),
 
@@ -67,6 +70,9 @@ public enum Trouble {
     /** Readings that leave the surroundings behind. */
     MOVES_AWAY(
             "From row {0} on the readings move away from the surroundings ({1} {2}). Check the surroundings and the scale."),
+    /** Readings that do not bend towards any level. */
+    SURROUNDINGS_OUT_OF_REACH(
+            "The readings do not show where they settle. Read for longer, or type the temperature of the surroundings."),
     /** The clock starts long before the first reading. */
     START_OUT_OF_REACH(
             "The first reading is at minute {0}, too far from minute 0 to tell the start. Let the times begin at 0."),

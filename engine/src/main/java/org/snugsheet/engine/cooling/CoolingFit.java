@@ -6,52 +6,45 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.reading.Mark;
-import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
-import org.snugsheet.engine.solver.Curve;
-import org.snugsheet.engine.solver.LeastSquares;
-import org.snugsheet.engine.solver.LeastSquaresFit;
+import org.snugsheet.engine.solver.SeparableFit;
 
 /**
- * {@linkplain NewtonCooling Newton’s law} fitted to readings by least squares, with the start temperature and the cooling
- * constant free and the surroundings given.
+ * A {@linkplain OneRateModel model with one cooling constant} fitted to readings by least squares, with the start
+ * temperature and the cooling constant free, and the surroundings too if the model says so.
  *
- * <p>The curve is written from the first reading at t₁, {@code T(t) = Tₛ + A·e^(−k·(t−t₁))}, so that a clock that starts
- * long before cannot spoil the arithmetic; {@link #start()} carries it back to time zero.
+ * <p>The curve is written from the first reading, so that a clock that starts long before cannot spoil the arithmetic;
+ * {@link #start()} carries it back to time zero.
  *
  * <p>Standard errors are the square roots of the diagonal of {@code σ²·(JᵀJ)⁻¹} (Bates and Watts, Nonlinear Regression
- * Analysis and Its Applications, 1988, section 2.2.1), where {@code σ²} is the residual variance {@code SSR/(n − 2)}, but
+ * Analysis and Its Applications, 1988, section 2.2.1), where {@code σ²} is the residual variance {@code SSR/(n − p)}, but
  * never less than what rounding to the mark leaves, {@link Mark#standardUncertainty()}²: readings that happen to fall on one
  * curve are still known to half a mark only.
  */
-public final class CoolingFit {
-
-    private static final int PARAMETERS = 2;
+public final class CoolingFit implements ModelFit {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
     private final Readings readings;
-    private final Surroundings surroundings;
-    private final double amplitude;
-    private final CoolingConstant constant;
-    private final double sumOfSquares;
+    private final OneRateModel model;
+    private final SeparableFit fit;
+    private final double variance;
     private final double[][] covariance;
 
-    private CoolingFit(Readings readings, Surroundings surroundings, Mark mark, LeastSquaresFit fit) {
+    private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit) {
         this.readings = readings;
-        this.surroundings = surroundings;
-        this.amplitude = fit.parameter(0);
-        this.constant = new CoolingConstant(fit.parameter(1));
-        this.sumOfSquares = fit.sumOfSquares();
+        this.model = model;
+        this.fit = fit;
         double rounding = mark.standardUncertainty();
-        this.covariance = fit.covariance(Math.max(fit.residualVariance(), rounding * rounding));
+        this.variance = Math.max(fit.sumOfSquares() / degreesOfFreedom(), rounding * rounding);
+        this.covariance = fit.unscaledCovariance();
     }
 
     /**
-     * Fits readings.
+     * Fits Newton’s law to readings.
      *
-     * @param readings at least three
+     * @param readings at least three, and at least four if the surroundings are to be fitted
      * @param surroundings what the vessel stood in
      * @param mark the mark of the thermometer
      * @return the fit
@@ -59,72 +52,67 @@ public final class CoolingFit {
      *     the surroundings by more than a mark, or they move away from the surroundings
      */
     public static CoolingFit of(Readings readings, Surroundings surroundings, Mark mark) {
-        if (readings.size() <= PARAMETERS) {
-            throw readings.size() == 0
-                    ? Refusal.of(Trouble.NO_READINGS)
-                    : Refusal.of(Trouble.TOO_FEW_READINGS, PARAMETERS + 1, readings.size());
+        return CoolingModel.newton(surroundings).fit(readings, mark);
+    }
+
+    static CoolingFit of(Readings readings, OneRateModel model, Mark mark) {
+        JarCurve curve = JarCurve.of(readings, model);
+        if (!model.fitsSurroundings()) {
+            curve.requireOneSide(mark);
         }
-        int n = readings.size();
-        double[] times = new double[n];
-        double[] differences = new double[n];
-        for (int i = 0; i < n; i++) {
-            Reading reading = readings.all().get(i);
-            times[i] = reading.seconds() - readings.first().seconds();
-            differences[i] =
-                    reading.temperature().minus(surroundings.temperature()).kelvins();
-        }
-        requireOneSide(readings, surroundings, mark, differences);
-        LogLineGuess guess = LogLineGuess.of(times, differences);
-        LeastSquaresFit fit = LeastSquares.fit(
-                Curve.at(times, CoolingFit::decay), differences, new double[] {guess.amplitude(), guess.rate()});
-        CoolingFit result = new CoolingFit(readings, surroundings, mark, fit);
+        CoolingFit result = new CoolingFit(readings, model, mark, curve.fit());
         result.requireApproach();
         return result;
     }
 
-    private static double decay(double time, double[] b, double[] slopes) {
-        double left = Math.exp(-b[1] * time);
-        slopes[0] = left;
-        slopes[1] = -b[0] * time * left;
-        return b[0] * left;
-    }
-
-    private static void requireOneSide(Readings readings, Surroundings surroundings, Mark mark, double[] differences) {
-        double oneMark = mark.graduation().kelvins();
-        double above = 0;
-        double below = 0;
-        for (double difference : differences) {
-            above = Math.max(above, difference);
-            below = Math.max(below, -difference);
-        }
-        Scale scale = readings.scale();
-        double around = surroundings.temperature().in(scale);
-        if (Math.max(above, below) <= oneMark) {
-            throw Refusal.of(Trouble.ALREADY_AT_SURROUNDINGS, around, scale.symbol());
-        }
-        if (Math.min(above, below) > oneMark) {
-            // The side of the first reading is the right one: a jar starts where it was filled.
-            double side = Math.signum(differences[0]);
-            for (int i = 1; i < differences.length; i++) {
-                if (differences[i] * side < -oneMark) {
-                    Reading wrong = readings.all().get(i);
-                    throw Refusal.atRow(
-                            wrong.row(), Trouble.WRONG_SIDE, wrong.temperature().in(scale), around, scale.symbol());
-                }
-            }
-        }
-    }
-
     // Readings may drift a little the wrong way by chance; two standard errors are no longer chance.
     private void requireApproach() {
-        if (constant.perSecond() + 2 * constantError().perSecond() < 0) {
-            Scale scale = readings.scale();
-            throw Refusal.atRow(
-                    readings.first().row(),
-                    Trouble.MOVES_AWAY,
-                    surroundings.temperature().in(scale),
-                    scale.symbol());
+        Scale scale = readings.scale();
+        if (constant().perSecond() + 2 * constantError().perSecond() < 0) {
+            throw model.fitsSurroundings()
+                    ? Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH)
+                    : Refusal.atRow(
+                            readings.first().row(),
+                            Trouble.MOVES_AWAY,
+                            surroundings().in(scale),
+                            scale.symbol());
         }
+        if (model.fitsSurroundings() && !(constant().perSecond() > 0)) {
+            throw Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH);
+        }
+    }
+
+    @Override
+    public OneRateModel model() {
+        return model;
+    }
+
+    @Override
+    public int size() {
+        return readings.size();
+    }
+
+    @Override
+    public double sumOfSquares() {
+        return fit.sumOfSquares();
+    }
+
+    /**
+     * Readings beyond those that the parameters use up.
+     *
+     * @return n − p
+     */
+    public int degreesOfFreedom() {
+        return readings.size() - model.parameters();
+    }
+
+    /**
+     * The variance of a single reading, from the residuals or from the rounding, whichever is more.
+     *
+     * @return σ² in K²
+     */
+    public double variance() {
+        return variance;
     }
 
     /**
@@ -133,7 +121,7 @@ public final class CoolingFit {
      * @return k; it may come out a little below zero for a vessel that does not cool
      */
     public CoolingConstant constant() {
-        return constant;
+        return new CoolingConstant(fit.rate());
     }
 
     /**
@@ -142,7 +130,7 @@ public final class CoolingFit {
      * @return its standard error
      */
     public CoolingConstant constantError() {
-        return new CoolingConstant(Math.sqrt(covariance[1][1]));
+        return new CoolingConstant(Math.sqrt(variance * covariance[1][1]));
     }
 
     /**
@@ -153,10 +141,10 @@ public final class CoolingFit {
      *     half-time any number
      */
     public double halfTime() {
-        if (!(constant.perSecond() > constantError().perSecond())) {
+        if (!(constant().perSecond() > constantError().perSecond())) {
             throw Refusal.of(Trouble.HARDLY_COOLS);
         }
-        return constant.halfTime();
+        return constant().halfTime();
     }
 
     /**
@@ -166,7 +154,7 @@ public final class CoolingFit {
      * @throws Refusal as {@link #halfTime()} does
      */
     public double halfTimeError() {
-        return halfTime() * constantError().perSecond() / constant.perSecond();
+        return halfTime() * constantError().perSecond() / constant().perSecond();
     }
 
     /**
@@ -177,26 +165,68 @@ public final class CoolingFit {
      */
     public Temperature start() {
         requireReach();
-        return new NewtonCooling(firstOnCurve(), surroundings.temperature(), constant)
-                .after(-readings.first().seconds());
+        return at(0);
     }
 
     /**
-     * The standard error of the start temperature, with the covariance of both parameters carried back to time zero.
+     * The standard error of the start temperature.
      *
      * @return its standard error
      * @throws Refusal as {@link #start()} does
      */
     public TemperatureDifference startError() {
         requireReach();
-        double earlier = readings.first().seconds();
-        double growth = Math.exp(constant.perSecond() * earlier);
-        double byAmplitude = growth;
-        double byRate = amplitude * earlier * growth;
-        double variance = byAmplitude * byAmplitude * covariance[0][0]
-                + 2 * byAmplitude * byRate * covariance[0][1]
-                + byRate * byRate * covariance[1][1];
-        return new TemperatureDifference(Math.sqrt(variance));
+        return errorAt(0);
+    }
+
+    /**
+     * The temperature of the surroundings: given, measured at the first reading, or fitted.
+     *
+     * @return Tₛ
+     */
+    public Temperature surroundings() {
+        OneRateModel.At first = model.at(readings.first().seconds(), 0, fit.rate());
+        return new Temperature(first.offset() + fit.level());
+    }
+
+    /**
+     * The standard error of the surroundings.
+     *
+     * @return its standard error; zero if they were not fitted
+     */
+    public TemperatureDifference surroundingsError() {
+        return new TemperatureDifference(model.fitsSurroundings() ? Math.sqrt(variance * covariance[2][2]) : 0);
+    }
+
+    /**
+     * The temperature on the fitted curve.
+     *
+     * @param seconds the time
+     * @return the temperature then
+     * @throws Refusal if that is beyond all bounds
+     */
+    public Temperature at(double seconds) {
+        OneRateModel.At at = atTime(seconds);
+        return new Temperature(at.offset() + fit.amplitude() * at.shape() + fit.level());
+    }
+
+    /**
+     * The standard error of the fitted curve, {@code √(gᵀ·C·g)} with the gradient g of the curve by its parameters and their
+     * covariance C.
+     *
+     * @param seconds the time
+     * @return the standard error of {@link #at} there
+     */
+    public TemperatureDifference errorAt(double seconds) {
+        OneRateModel.At at = atTime(seconds);
+        double[] gradient = {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
+        double sum = 0;
+        for (int i = 0; i < covariance.length; i++) {
+            for (int j = 0; j < covariance.length; j++) {
+                sum += gradient[i] * covariance[i][j] * gradient[j];
+            }
+        }
+        return new TemperatureDifference(Math.sqrt(variance * Math.max(sum, 0)));
     }
 
     /**
@@ -205,11 +235,34 @@ public final class CoolingFit {
      * @return the misfit
      */
     public TemperatureDifference misfit() {
-        return new TemperatureDifference(Math.sqrt(sumOfSquares / readings.size()));
+        return new TemperatureDifference(Math.sqrt(fit.sumOfSquares() / readings.size()));
     }
 
-    private Temperature firstOnCurve() {
-        return surroundings.temperature().plus(new TemperatureDifference(amplitude));
+    /**
+     * The readings that were fitted.
+     *
+     * @return the readings
+     */
+    public Readings readings() {
+        return readings;
+    }
+
+    /**
+     * The difference to the surroundings at the first reading, on the fitted curve.
+     *
+     * @return A in kelvins
+     */
+    double amplitude() {
+        return fit.amplitude();
+    }
+
+    SeparableFit solution() {
+        return fit;
+    }
+
+    private OneRateModel.At atTime(double seconds) {
+        double origin = readings.first().seconds();
+        return model.at(origin, seconds - origin, fit.rate());
     }
 
     private void requireReach() {

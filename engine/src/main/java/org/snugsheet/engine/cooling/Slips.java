@@ -8,7 +8,6 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
-import org.snugsheet.engine.reading.Surroundings;
 
 /** What looks like a slip of the pen in readings that can be worked with all the same. */
 public final class Slips {
@@ -19,16 +18,15 @@ public final class Slips {
      * Looks for slips.
      *
      * @param readings the readings
-     * @param surroundings what the vessel stands in
      * @param mark the mark of the thermometer; smaller differences say nothing
      * @return what was found, in the order of the rows; empty if nothing was
      */
-    public static List<Finding> in(Readings readings, Surroundings surroundings, Mark mark) {
+    public static List<Finding> in(Readings readings, Mark mark) {
         List<Finding> found = new ArrayList<>();
         if (looksLikeClockTimes(readings)) {
             found.add(Finding.of(Trouble.DAY_FRACTIONS));
         }
-        found.addAll(steps(readings, surroundings, mark));
+        found.addAll(steps(readings, mark));
         return found;
     }
 
@@ -41,14 +39,15 @@ public final class Slips {
                 && readings.span() < minute / 4;
     }
 
-    private static List<Finding> steps(Readings readings, Surroundings surroundings, Mark mark) {
+    private static List<Finding> steps(Readings readings, Mark mark) {
         List<Finding> found = new ArrayList<>();
         Scale scale = readings.scale();
+        Reading last = readings.all().get(readings.size() - 1);
+        boolean cools = readings.first().temperature().compareTo(last.temperature()) > 0;
         for (int i = 1; i < readings.size(); i++) {
             Reading before = readings.all().get(i - 1);
             Reading reading = readings.all().get(i);
             double warmed = reading.temperature().minus(before.temperature()).kelvins();
-            boolean cools = before.temperature().compareTo(surroundings.temperature()) > 0;
             if (cools && warmed > mark.graduation().kelvins()) {
                 found.add(Finding.atRow(
                         reading.row(),

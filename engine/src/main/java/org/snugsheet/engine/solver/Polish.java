@@ -74,7 +74,7 @@ final class Polish {
             double beyond = Math.max(0, point.sumOfSquares() - reachable);
             this.offset = reachable == 0 ? 0 : Math.sqrt(reachable / p / (beyond / (n - p)));
             // Observations that lie on a curve leave residuals of pure rounding, whose direction tells nothing.
-            this.settled = (offset <= ACCEPTABLE || Math.sqrt(reachable) <= task.rounding());
+            this.settled = !isSingular() && (offset <= ACCEPTABLE || Math.sqrt(reachable) <= task.rounding());
         }
 
         Point point() {

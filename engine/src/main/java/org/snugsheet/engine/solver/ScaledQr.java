@@ -3,15 +3,16 @@ package org.snugsheet.engine.solver;
 import java.util.Arrays;
 
 /**
- * The QR decomposition of a matrix of slopes J whose columns were first scaled to length 1.
+ * The QR decomposition of a matrix of slopes J whose columns were first scaled to a length near 1.
  *
- * <p>J = Q·R·P·S with S the lengths of the columns, P an order of columns, Q with orthonormal columns and R upper
- * triangular. Parameters of very different size (a temperature of 60, a rate of 0.000 3) make the columns of J very
- * different in length; scaled, they only show how alike the columns are, and that is what decides whether the
- * parameters can be told apart. The normal equations JᵀJ are never formed: that would square the condition number.
+ * <p>J = Q·R·S with S diagonal, Q with orthonormal columns and R upper triangular. Parameters of very different size (a
+ * temperature of 60, a rate of 0.000 3) make the columns of J very different in length; scaled, they only show how alike
+ * the columns are, and that is what decides whether the parameters can be told apart. The scales are powers of two, so
+ * that scaling rounds nothing. The normal equations JᵀJ are never formed: that would square the condition number.
  *
- * <p>Householder reflections with column pivoting: G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed., Johns
- * Hopkins University Press 2013, algorithms 5.1.1 and 5.4.1.
+ * <p>By Householder reflections: G. H. Golub and C. F. Van Loan, Matrix Computations, 4th ed., Johns Hopkins University
+ * Press 2013, section 5.2. Columns are not exchanged: that would tell singular matrices more surely where they have dozens
+ * of columns, but a curve has few parameters.
  */
 final class ScaledQr {
 
@@ -22,16 +23,14 @@ final class ScaledQr {
     private final int columns;
     private final double[][] reflectors;
     private final double[] diagonal;
-    private final double[] lengths;
-    private final int[] order;
+    private final double[] scales;
 
     private ScaledQr(double[][] columnsOfJ, int rows) {
         this.rows = rows;
         this.columns = columnsOfJ.length;
         this.reflectors = columnsOfJ;
         this.diagonal = new double[columns];
-        this.lengths = new double[columns];
-        this.order = new int[columns];
+        this.scales = new double[columns];
     }
 
     /**
@@ -57,32 +56,20 @@ final class ScaledQr {
 
     private void scale() {
         for (int j = 0; j < columns; j++) {
-            order[j] = j;
             double[] column = reflectors[j];
             double largest = 0;
             for (double x : column) {
                 largest = Math.max(largest, Math.abs(x));
             }
-            // A power of two, so that squares neither overflow nor vanish and nothing is rounded.
-            double power = largest > 0 ? Math.scalb(1.0, Math.getExponent(largest)) : 1;
-            double sum = 0;
+            scales[j] = largest > 0 ? Math.scalb(1.0, Math.getExponent(largest)) : 1;
             for (int i = 0; i < rows; i++) {
-                column[i] /= power;
-                sum += column[i] * column[i];
-            }
-            double length = Math.sqrt(sum);
-            lengths[j] = length * power;
-            if (length > 0) {
-                for (int i = 0; i < rows; i++) {
-                    column[i] /= length;
-                }
+                column[i] /= scales[j];
             }
         }
     }
 
     private void decompose() {
         for (int k = 0; k < columns; k++) {
-            bringLongestColumnTo(k);
             double[] v = reflectors[k];
             double length = length(v, k);
             if (length == 0) {
@@ -95,26 +82,6 @@ final class ScaledQr {
             for (int j = k + 1; j < columns; j++) {
                 reflect(v, alpha, k, reflectors[j]);
             }
-        }
-    }
-
-    private void bringLongestColumnTo(int k) {
-        int longest = k;
-        double most = length(reflectors[k], k);
-        for (int j = k + 1; j < columns; j++) {
-            double length = length(reflectors[j], k);
-            if (length > most) {
-                most = length;
-                longest = j;
-            }
-        }
-        if (longest != k) {
-            double[] column = reflectors[k];
-            reflectors[k] = reflectors[longest];
-            reflectors[longest] = column;
-            int place = order[k];
-            order[k] = order[longest];
-            order[longest] = place;
         }
     }
 
@@ -139,15 +106,12 @@ final class ScaledQr {
 
     /** Whether some direction in the space of parameters leaves all values as they are, up to rounding. */
     boolean isSingular() {
-        return smallestPivot() <= rows * ROUNDING;
-    }
-
-    double smallestPivot() {
-        double smallest = Double.POSITIVE_INFINITY;
         for (double pivot : diagonal) {
-            smallest = Math.min(smallest, Math.abs(pivot));
+            if (Math.abs(pivot) <= rows * ROUNDING) {
+                return true;
+            }
         }
-        return smallest;
+        return false;
     }
 
     /**
@@ -180,13 +144,13 @@ final class ScaledQr {
                 x[k] -= reflectors[j][k] * x[j];
             }
             x[k] /= diagonal[k];
-            step[order[k]] = x[k] / lengths[order[k]];
+            step[k] = x[k] / scales[k];
         }
         return step;
     }
 
     /**
-     * (JᵀJ)⁻¹ = S⁻¹·Pᵀ·R⁻¹·R⁻ᵀ·P·S⁻¹. Only when {@link #isSingular()} is false.
+     * (JᵀJ)⁻¹ = S⁻¹·R⁻¹·R⁻ᵀ·S⁻¹. Only when {@link #isSingular()} is false.
      *
      * @return a new square matrix, exactly symmetric, in the order of the columns of J
      */
@@ -209,9 +173,9 @@ final class ScaledQr {
                 for (int k = c; k < columns; k++) {
                     sum += inverse[r][k] * inverse[c][k];
                 }
-                double entry = sum / lengths[order[r]] / lengths[order[c]];
-                result[order[r]][order[c]] = entry;
-                result[order[c]][order[r]] = entry;
+                double entry = sum / scales[r] / scales[c];
+                result[r][c] = entry;
+                result[c][r] = entry;
             }
         }
         return result;

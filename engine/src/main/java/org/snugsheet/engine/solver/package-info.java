@@ -9,10 +9,9 @@
  * go downhill from a guess until S hardly changes. That leaves the parameters right to about half of the digits of a
  * double, since S is flat at its lowest point; Gauss–Newton steps, judged by how orthogonal the residuals are to the
  * slopes J = ∂f/∂b, bring the rest. The same measure (the relative offset of Bates and Watts) decides whether the point
- * is called a fit at all. Each linear problem is solved by a QR decomposition of J with its columns scaled to length 1,
- * never by JᵀJ, and so is the covariance (JᵀJ)⁻¹; a pivot as small as rounding means that the observations cannot tell
- * the parameters apart, and that is refused. The tests hold all of this against the 27 nonlinear data sets that NIST
- * certified for this purpose.
+ * is called a fit at all. Each step, and the covariance (JᵀJ)⁻¹, comes from a QR decomposition of J with scaled columns,
+ * never from JᵀJ itself; a pivot as small as rounding means that the observations cannot tell the parameters apart, and
+ * that is refused. The tests hold all of this against the 27 nonlinear data sets that NIST certified for this purpose.
  *
  * <p>What it may use: {@link org.snugsheet.engine.Refusal} and the JDK, no other package of the engine. One class,
  * {@code CommonsMathDescent}, uses Commons Math; nobody else may, so that another library would be a change of that

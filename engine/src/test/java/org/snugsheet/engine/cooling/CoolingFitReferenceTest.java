@@ -39,7 +39,7 @@ class CoolingFitReferenceTest {
     @MethodSource("fits")
     void startRateErrorsAndMisfitAgreeWithSciPy(Map<String, String> row) {
         CoolingFit fit = CoolingFit.of(
-                readings(row), new Surroundings(Temperature.of(number(row, "room"), Scale.CELSIUS)), FINE);
+                readings(row), Surroundings.constant(Temperature.of(number(row, "room"), Scale.CELSIUS)), FINE);
 
         same(number(row, "rate"), fit.constant().perMinute(), 1e-8);
         same(number(row, "start"), fit.start().celsius(), 1e-8);
@@ -91,7 +91,7 @@ class CoolingFitReferenceTest {
     @Test
     void thePorcelainMugIsFittedAsInTheBook() {
         Map<String, String> row = fits().get(3);
-        Surroundings room = new Surroundings(Temperature.of(68, Scale.FAHRENHEIT));
+        Surroundings room = Surroundings.constant(Temperature.of(68, Scale.FAHRENHEIT));
         CoolingFit fit = CoolingFit.of(readings(row), room, FINE);
 
         double published = 1.5557e-4 * Math.log(10);
@@ -114,7 +114,7 @@ class CoolingFitReferenceTest {
             minutes.add(Entry.of(r.seconds() / 60));
             fahrenheit.add(Entry.of(r.temperature().in(Scale.FAHRENHEIT)));
         });
-        Surroundings room = new Surroundings(Temperature.of(25, Scale.CELSIUS));
+        Surroundings room = Surroundings.constant(Temperature.of(25, Scale.CELSIUS));
 
         CoolingFit one = CoolingFit.of(celsius, room, FINE);
         CoolingFit other = CoolingFit.of(Readings.ofMinutes(minutes, fahrenheit, Scale.FAHRENHEIT), room, FINE);

@@ -168,7 +168,7 @@ class CoolingFitTest {
     }
 
     private static Surroundings around(double celsius) {
-        return new Surroundings(new Temperature(celsius));
+        return Surroundings.constant(new Temperature(celsius));
     }
 
     private static Readings readings(double[] minutes, double[] celsius) {

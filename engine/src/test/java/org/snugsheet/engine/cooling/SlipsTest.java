@@ -9,11 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
-import org.snugsheet.engine.reading.Surroundings;
 
 class SlipsTest {
 
@@ -46,6 +44,6 @@ class SlipsTest {
                 Arrays.stream(minutes).mapToObj(Entry::of).toList(),
                 Arrays.stream(celsius).mapToObj(Entry::of).toList(),
                 Scale.CELSIUS);
-        return Slips.in(readings, new Surroundings(new Temperature(5)), Mark.usual(Scale.CELSIUS));
+        return Slips.in(readings, Mark.usual(Scale.CELSIUS));
     }
 }

@@ -74,28 +74,6 @@ class ReadingsTest {
                 refusal.finding().sentence());
     }
 
-    @Test
-    void surroundingsAreOneTemperature() {
-        assertEquals(
-                0,
-                Surroundings.of(List.of(Entry.of(0)), Scale.CELSIUS)
-                        .temperature()
-                        .celsius());
-        assertEquals(
-                Trouble.SURROUNDINGS_BLANK,
-                assertThrows(Refusal.class, () -> Surroundings.of(List.of(Entry.of("")), Scale.CELSIUS))
-                        .trouble());
-        assertEquals(
-                Trouble.SURROUNDINGS_NOT_A_TEMPERATURE,
-                assertThrows(Refusal.class, () -> Surroundings.of(List.of(Entry.of("cold")), Scale.CELSIUS))
-                        .trouble());
-        assertEquals(
-                Trouble.SURROUNDINGS_NOT_ONE,
-                assertThrows(Refusal.class, () -> Surroundings.of(List.of(Entry.of(1), Entry.of(2)), Scale.CELSIUS))
-                        .trouble());
-        assertThrows(Refusal.class, () -> Surroundings.of(List.of(Entry.of(-400)), Scale.CELSIUS));
-    }
-
     /** GUM (JCGM 100:2008), 4.3.7: half-width a has the standard uncertainty a/√3, so a whole mark has mark/√12. */
     @Test
     void aMarkLeavesItsRoundingBehind() {

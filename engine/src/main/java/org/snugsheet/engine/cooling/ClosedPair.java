@@ -1,0 +1,48 @@
+package org.snugsheet.engine.cooling;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * A vessel in a bath that keeps the heat it gets: the two meet in the middle. With heat capacities C of the vessel and
+ * C′ of the bath, {@code r = C/C′}, and A the first difference, {@code T(t) = T′₀ + A·(r + e^(−(1 + r)·k·t))/(1 + r)}: the
+ * difference decays at the rate {@code (1 + r)·k} while {@code C·T + C′·T′} stays the same. k is the vessel’s own cooling
+ * constant, {@code UA/C}, the same as in a bath too large to warm.
+ *
+ * <p>It assumes that nothing is lost to the room and both are stirred. Source: the energy balance of two lumped bodies;
+ * Incropera and DeWitt, section 5.1, for each of them.
+ *
+ * @param bath the temperature T′₀ of the bath at the first reading
+ * @param capacityRatio r, more than zero
+ */
+public record ClosedPair(Temperature bath, double capacityRatio) implements OneRateModel {
+
+    /**
+     * A closed pair.
+     *
+     * @throws Refusal if the ratio is not more than zero
+     */
+    public ClosedPair {
+        if (!(capacityRatio > 0) || Double.isInfinite(capacityRatio)) {
+            throw Refusal.of(Trouble.NOT_POSITIVE, "amount of water", capacityRatio);
+        }
+    }
+
+    @Override
+    public String english() {
+        return "jar and bath meet in the middle";
+    }
+
+    @Override
+    public double around(double time) {
+        return bath.celsius();
+    }
+
+    @Override
+    public At at(double origin, double seconds, double rate) {
+        double whole = 1 + capacityRatio;
+        double left = Math.exp(-whole * rate * seconds);
+        return new At((capacityRatio + left) / whole, -seconds * left, bath.celsius(), 0);
+    }
+}

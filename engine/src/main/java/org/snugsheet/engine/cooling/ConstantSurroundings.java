@@ -1,0 +1,27 @@
+package org.snugsheet.engine.cooling;
+
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are and are known:
+ * {@code T(t) = Tₛ + A·e^(−k·t)}. Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 5.1.
+ *
+ * @param surroundings Tₛ
+ */
+public record ConstantSurroundings(Temperature surroundings) implements OneRateModel {
+
+    @Override
+    public String english() {
+        return "Newton’s law, surroundings given";
+    }
+
+    @Override
+    public double around(double time) {
+        return surroundings.celsius();
+    }
+
+    @Override
+    public At at(double origin, double seconds, double rate) {
+        return At.exponential(seconds, rate, surroundings.celsius());
+    }
+}

@@ -1,0 +1,29 @@
+package org.snugsheet.engine.cooling;
+
+/**
+ * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are but were not measured: the level Tₛ of
+ * {@code T(t) = Tₛ + A·e^(−k·t)} is found from the readings as well. Readings that stop long before the jar has settled tell
+ * little about it.
+ */
+public record FittedSurroundings() implements OneRateModel {
+
+    @Override
+    public String english() {
+        return "Newton’s law, surroundings fitted";
+    }
+
+    @Override
+    public boolean fitsSurroundings() {
+        return true;
+    }
+
+    @Override
+    public double around(double time) {
+        return 0;
+    }
+
+    @Override
+    public At at(double origin, double seconds, double rate) {
+        return At.exponential(seconds, rate, 0);
+    }
+}

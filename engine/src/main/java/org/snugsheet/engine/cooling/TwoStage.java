@@ -1,0 +1,93 @@
+package org.snugsheet.engine.cooling;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Optional;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+import org.snugsheet.engine.solver.Curve;
+import org.snugsheet.engine.solver.LeastSquares;
+import org.snugsheet.engine.solver.LeastSquaresFit;
+
+/**
+ * A vessel and its wrap that both store heat: first the wrap warms, then both cool together, so
+ * {@code T(t) = Tₛ + A·e^(−k·t) + A′·e^(−k′·t)} with {@code k′ > k}.
+ *
+ * <p>Source: the general solution of two lumped bodies in series, two linear equations of the first order (Boyce and DiPrima,
+ * Elementary Differential Equations, section 7.5).
+ *
+ * @param surroundings Tₛ
+ */
+public record TwoStage(Temperature surroundings) implements CoolingModel {
+
+    /** One reading more than the corrected information criterion can judge. */
+    private static final int ENOUGH = 8;
+
+    /** How much faster the first stage may be than the second, for a start of the search. */
+    private static final double[] FASTER = {3, 10, 30};
+
+    @Override
+    public String english() {
+        return "two stages, jar and wrap both store heat";
+    }
+
+    @Override
+    public int parameters() {
+        return 4;
+    }
+
+    @Override
+    public TwoStageFit fit(Readings readings, Mark mark) {
+        if (readings.size() < ENOUGH) {
+            throw Refusal.of(Trouble.TOO_FEW_READINGS, ENOUGH, readings.size());
+        }
+        CoolingFit single =
+                CoolingModel.newton(Surroundings.constant(surroundings)).fit(readings, mark);
+        int n = readings.size();
+        double[] times = new double[n];
+        double[] differences = new double[n];
+        for (int i = 0; i < n; i++) {
+            times[i] = readings.all().get(i).seconds() - readings.first().seconds();
+            differences[i] =
+                    readings.all().get(i).temperature().minus(surroundings).kelvins();
+        }
+        Curve curve = Curve.at(times, TwoStage::decays);
+        double rate = single.constant().perSecond();
+        double amplitude = single.amplitude();
+        return Arrays.stream(FASTER)
+                .mapToObj(f -> new double[] {0.8 * amplitude, 0.9 * rate, 0.2 * amplitude, f * rate})
+                .flatMap(start -> nearest(curve, differences, start).stream())
+                .filter(fit -> fit.parameter(1) > 0 && fit.parameter(3) > 0)
+                .min(Comparator.comparingDouble(LeastSquaresFit::sumOfSquares))
+                .map(fit -> new TwoStageFit(
+                        this,
+                        n,
+                        fit.sumOfSquares(),
+                        new CoolingConstant(Math.min(fit.parameter(1), fit.parameter(3))),
+                        new CoolingConstant(Math.max(fit.parameter(1), fit.parameter(3)))))
+                .orElseThrow(() -> Refusal.of(Trouble.UNDETERMINED));
+    }
+
+    /** One start may lead nowhere where another settles. */
+    private static Optional<LeastSquaresFit> nearest(Curve curve, double[] observed, double[] start) {
+        try {
+            return Optional.of(LeastSquares.fit(curve, observed, start));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
+    }
+
+    private static double decays(double time, double[] b, double[] slopes) {
+        double one = Math.exp(-b[1] * time);
+        double other = Math.exp(-b[3] * time);
+        slopes[0] = one;
+        slopes[1] = -b[0] * time * one;
+        slopes[2] = other;
+        slopes[3] = -b[2] * time * other;
+        return b[0] * one + b[2] * other;
+    }
+}

@@ -1,0 +1,144 @@
+package org.snugsheet.engine.solver;
+
+/** A separable curve at one k, with the A and B that fit best there. */
+final class Projection {
+
+    private final double rate;
+    private final boolean hasLevel;
+    private final double[] shape;
+    private final double[] residuals;
+    private final double[] slope;
+    private final double[] across;
+    private final double amplitude;
+    private final double level;
+    private final double sumOfSquares;
+    private final double acrossSquared;
+    private final double shapeSquared;
+    private final double shapeMean;
+
+    Projection(SeparableCurve curve, double[] observed, double rate) {
+        int n = curve.observations();
+        this.rate = rate;
+        hasLevel = curve.hasLevel();
+        shape = new double[n];
+        slope = new double[n];
+        residuals = new double[n];
+        across = new double[n];
+        double[] shapeSlope = new double[n];
+        double[] offset = new double[n];
+        curve.evaluate(rate, shape, shapeSlope, offset, slope);
+        for (int i = 0; i < n; i++) {
+            residuals[i] = observed[i] - offset[i];
+        }
+        // With a level, everything is measured from its mean: that takes the part along the level out.
+        shapeMean = hasLevel ? mean(shape) : 0;
+        double observedMean = hasLevel ? mean(residuals) : 0;
+        double squared = 0;
+        double together = 0;
+        for (int i = 0; i < n; i++) {
+            double centred = shape[i] - shapeMean;
+            squared += centred * centred;
+            together += centred * (residuals[i] - observedMean);
+        }
+        shapeSquared = squared;
+        amplitude = together / squared;
+        level = hasLevel ? observedMean - amplitude * shapeMean : 0;
+        double ssr = 0;
+        for (int i = 0; i < n; i++) {
+            residuals[i] -= amplitude * shape[i] + level;
+            ssr += residuals[i] * residuals[i];
+            slope[i] += amplitude * shapeSlope[i];
+        }
+        sumOfSquares = ssr;
+        double slopeMean = hasLevel ? mean(slope) : 0;
+        double along = 0;
+        for (int i = 0; i < n; i++) {
+            along += (shape[i] - shapeMean) * (slope[i] - slopeMean);
+        }
+        double share = along / squared;
+        double crossed = 0;
+        for (int i = 0; i < n; i++) {
+            across[i] = slope[i] - slopeMean - share * (shape[i] - shapeMean);
+            crossed += across[i] * across[i];
+        }
+        acrossSquared = crossed;
+    }
+
+    double rate() {
+        return rate;
+    }
+
+    double amplitude() {
+        return amplitude;
+    }
+
+    double level() {
+        return level;
+    }
+
+    double sumOfSquares() {
+        return sumOfSquares;
+    }
+
+    boolean isDefined() {
+        return Double.isFinite(sumOfSquares);
+    }
+
+    /** Whether k can be told at all here: its slope must not vanish beside those of A and B. */
+    boolean isDetermined() {
+        return isDefined() && acrossSquared > 0 && Double.isFinite(1 / acrossSquared);
+    }
+
+    double step() {
+        double together = 0;
+        for (int i = 0; i < residuals.length; i++) {
+            together += across[i] * residuals[i];
+        }
+        return together / acrossSquared;
+    }
+
+    double[] residuals() {
+        return residuals.clone();
+    }
+
+    double[][] unscaledCovariance() {
+        int n = residuals.length;
+        double along = 0;
+        double slopeMean = hasLevel ? mean(slope) : 0;
+        for (int i = 0; i < n; i++) {
+            along += (shape[i] - shapeMean) * (slope[i] - slopeMean);
+        }
+        // A moves by −share for each unit that k moves, and B by −(mean slope − share·mean shape).
+        double share = along / shapeSquared;
+        double varianceOfRate = 1 / acrossSquared;
+        double aa = 1 / shapeSquared + share * share * varianceOfRate;
+        double ak = -share * varianceOfRate;
+        if (!hasLevel) {
+            return new double[][] {{aa, ak}, {ak, varianceOfRate}};
+        }
+        double drag = slopeMean - share * shapeMean;
+        double kb = -drag * varianceOfRate;
+        double ab = -shapeMean / shapeSquared + share * drag * varianceOfRate;
+        double bb = 1.0 / n + shapeMean * shapeMean / shapeSquared + drag * drag * varianceOfRate;
+        return new double[][] {{aa, ak, ab}, {ak, varianceOfRate, kb}, {ab, kb, bb}};
+    }
+
+    double[] leverages() {
+        double[] leverages = new double[residuals.length];
+        for (int i = 0; i < leverages.length; i++) {
+            double centred = shape[i] - shapeMean;
+            leverages[i] = (hasLevel ? 1.0 / leverages.length : 0)
+                    + centred * centred / shapeSquared
+                    + across[i] * across[i] / acrossSquared;
+        }
+        return leverages;
+    }
+
+    private static double mean(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum / values.length;
+    }
+}

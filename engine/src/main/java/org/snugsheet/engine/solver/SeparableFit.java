@@ -1,0 +1,153 @@
+package org.snugsheet.engine.solver;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/**
+ * Least squares for a {@link SeparableCurve}, by variable projection: for each k the best A and B follow exactly from linear
+ * least squares, so that only k is searched for.
+ *
+ * <p>Each step is {@code δ = (d⊥·r)/(d⊥·d⊥)}, where r are the residuals at the best A and B and d⊥ is the slope
+ * {@code A·∂φ/∂k + ∂g/∂k} with its part along φ (and the level) taken out. Sources: G. H. Golub and V. Pereyra, SIAM J.
+ * Numer. Anal. 10, 413–432 (1973); L. Kaufman, BIT 15, 49–57 (1975), for the step. At the minimum {@code 1/(d⊥·d⊥)} is the
+ * entry of k in {@code (JᵀJ)⁻¹}, the same as for a search in all parameters together.
+ */
+public final class SeparableFit {
+
+    private static final int MAX_STEPS = 200;
+    private static final int MAX_HALVINGS = 40;
+    private static final double ENOUGH = 1e-13;
+
+    private final SeparableCurve curve;
+    private final double[] observed;
+    private final Projection best;
+
+    private SeparableFit(SeparableCurve curve, double[] observed, Projection best) {
+        this.curve = curve;
+        this.observed = observed;
+        this.best = best;
+    }
+
+    /**
+     * The nearest curve.
+     *
+     * @param curve the family of curves
+     * @param observed y, one number for each observation
+     * @param guess where to begin with k
+     * @return the fit
+     * @throws Refusal if A, B and k cannot be told apart ({@link Trouble#UNDETERMINED}), or the search does not settle
+     *     ({@link Trouble#NO_CONVERGENCE})
+     */
+    public static SeparableFit of(SeparableCurve curve, double[] observed, double guess) {
+        double[] own = observed.clone();
+        Projection at = new Projection(curve, own, guess);
+        if (!at.isDetermined()) {
+            throw Refusal.of(Trouble.UNDETERMINED);
+        }
+        for (int step = 0; step < MAX_STEPS; step++) {
+            double whole = at.step();
+            Projection next = at;
+            double stride = whole;
+            for (int halving = 0; halving < MAX_HALVINGS; halving++) {
+                Projection trial = new Projection(curve, own, at.rate() + stride);
+                if (trial.isDetermined() && trial.sumOfSquares() <= at.sumOfSquares()) {
+                    next = trial;
+                    break;
+                }
+                stride /= 2;
+            }
+            // Where no shorter step helps any more, rounding hides the rest of the way.
+            if (next == at || Math.abs(next.rate() - at.rate()) <= ENOUGH * Math.abs(next.rate())) {
+                return new SeparableFit(curve, own, next);
+            }
+            at = next;
+        }
+        throw Refusal.of(Trouble.NO_CONVERGENCE);
+    }
+
+    /**
+     * The parameter that bends the curve.
+     *
+     * @return k
+     */
+    public double rate() {
+        return best.rate();
+    }
+
+    /**
+     * The size of the shape.
+     *
+     * @return A
+     */
+    public double amplitude() {
+        return best.amplitude();
+    }
+
+    /**
+     * The level.
+     *
+     * @return B; zero if the curve has none
+     */
+    public double level() {
+        return best.level();
+    }
+
+    /**
+     * The sum of the squared residuals.
+     *
+     * @return SSR
+     */
+    public double sumOfSquares() {
+        return best.sumOfSquares();
+    }
+
+    /**
+     * The smallest sum of squares that any A and B reach with another k: the profile of the sum of squares.
+     *
+     * @param rate k
+     * @return SSR(k); infinite where the curve is not defined
+     */
+    public double sumOfSquaresAt(double rate) {
+        return sumOfSquaresAt(curve, observed, rate);
+    }
+
+    /**
+     * The smallest sum of squares that any A and B reach with a given k.
+     *
+     * @param curve the family of curves
+     * @param observed y, one number for each observation
+     * @param rate k
+     * @return SSR(k); infinite where the curve is not defined
+     */
+    public static double sumOfSquaresAt(SeparableCurve curve, double[] observed, double rate) {
+        Projection there = new Projection(curve, observed, rate);
+        return there.isDefined() ? there.sumOfSquares() : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Observed minus fitted.
+     *
+     * @return one residual for each observation
+     */
+    public double[] residuals() {
+        return best.residuals();
+    }
+
+    /**
+     * {@code (JᵀJ)⁻¹}, to be multiplied by a variance.
+     *
+     * @return rows and columns in the order A, k and, if the level is free, B
+     */
+    public double[][] unscaledCovariance() {
+        return best.unscaledCovariance();
+    }
+
+    /**
+     * How much each observation pulls the curve towards itself: the diagonal of {@code J·(JᵀJ)⁻¹·Jᵀ}.
+     *
+     * @return one leverage between 0 and 1 for each observation
+     */
+    public double[] leverages() {
+        return best.leverages();
+    }
+}

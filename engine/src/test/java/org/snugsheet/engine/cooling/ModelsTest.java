@@ -1,0 +1,182 @@
+package org.snugsheet.engine.cooling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+
+/** Each law against the numerical solution of its differential equation by Commons Math’s Dormand–Prince integrator. */
+class ModelsTest {
+
+    private static final double[] MINUTES = {0, 4, 9, 15, 20, 26, 33, 41, 50};
+    private static final Mark FINE = Mark.of(0.01, Scale.CELSIUS);
+
+    /** A bath that warms, levels off and is cooled again by fresh snow. */
+    private static final double[] BATH = {0, 1.5, 2.5, 4, 4, 4.5, 2, 2.5, 3};
+
+    static List<OneRateModel> models() {
+        return List.of(
+                new ConstantSurroundings(new Temperature(3)),
+                new ChangingSurroundings(
+                        new Surroundings.Measured(Readings.ofMinutes(entries(MINUTES), entries(BATH), Scale.CELSIUS))),
+                new ClosedPair(new Temperature(2), 0.4),
+                new FreeConvection(new Temperature(3)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("models")
+    void theFormulaSolvesItsEquation(OneRateModel model) {
+        for (double perMinute : new double[] {0.002, 0.03, 0.4}) {
+            double[] solved = solve(model, 40, perMinute);
+            for (int i = 0; i < MINUTES.length; i++) {
+                OneRateModel.At at = model.at(0, 60 * MINUTES[i], perMinute / 60);
+                double amplitude = 40 - model.around(0);
+                assertEquals(solved[i], at.offset() + amplitude * at.shape(), 1e-8, model.english());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("models")
+    void theSlopesAreThoseOfTheFormula(OneRateModel model) {
+        for (double rate : new double[] {1e-9, 1e-5, 5e-4, 5e-3}) {
+            double step = 1e-4 * rate;
+            for (double minutes : MINUTES) {
+                OneRateModel.At at = model.at(0, 60 * minutes, rate);
+                OneRateModel.At above = model.at(0, 60 * minutes, rate + step);
+                OneRateModel.At below = model.at(0, 60 * minutes, rate - step);
+                double size = 60 * minutes + 1e-9;
+                assertEquals((above.shape() - below.shape()) / (2 * step), at.shapeSlope(), 1e-4 * size + 1e-15 / step);
+                assertEquals(
+                        (above.offset() - below.offset()) / (2 * step), at.offsetSlope(), 1e-4 * size + 1e-14 / step);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("models")
+    void readingsOfALawGiveItsConstantBack(OneRateModel model) {
+        CoolingFit fit = model.fit(readings(solve(model, 40, 0.03)), FINE);
+
+        assertEquals(0.03, fit.constant().perMinute(), 1e-8);
+        assertEquals(40, fit.start().celsius(), 1e-6);
+        assertEquals(0, fit.misfit().kelvins(), 1e-7);
+        assertEquals(0, fit.surroundingsError().kelvins());
+    }
+
+    @Test
+    void surroundingsThatNobodyReadAreFound() {
+        double[] celsius =
+                Arrays.stream(MINUTES).map(t -> 6 + 34 * Math.exp(-0.05 * t)).toArray();
+        CoolingFit fit = CoolingFit.of(readings(celsius), new Surroundings.Unknown(), FINE);
+
+        assertEquals(0.05, fit.constant().perMinute(), 1e-9);
+        assertEquals(6, fit.surroundings().celsius(), 1e-7);
+        assertTrue(fit.surroundingsError().kelvins() > 0);
+    }
+
+    @Test
+    void readingsThatDoNotBendTellNoSurroundings() {
+        double[] falling = Arrays.stream(MINUTES).map(t -> 40 - 0.2 * t).toArray();
+        double[] bentAway = Arrays.stream(MINUTES).map(t -> 40 - 0.004 * t * t).toArray();
+
+        for (double[] celsius : List.of(falling, bentAway)) {
+            Refusal refusal = assertThrows(
+                    Refusal.class, () -> CoolingFit.of(readings(celsius), new Surroundings.Unknown(), FINE));
+            assertEquals(Trouble.SURROUNDINGS_OUT_OF_REACH, refusal.trouble());
+        }
+    }
+
+    @Test
+    void aReadingOutsideTheMeasuredSurroundingsIsRefusedByItsRow() {
+        List<Entry> around = List.of(Entry.of(3), Entry.of(3), Entry.of("-"));
+        List<Entry> minutes = entries(new double[] {0, 5, 10});
+        Surroundings measured = Surroundings.of(around, minutes, Scale.CELSIUS);
+        Readings jar = Readings.ofMinutes(minutes, entries(new double[] {40, 35, 31}), Scale.CELSIUS);
+
+        Refusal refusal = assertThrows(Refusal.class, () -> CoolingFit.of(jar, measured, FINE));
+        assertEquals(Trouble.SURROUNDINGS_MISSING, refusal.trouble());
+        assertEquals(3, refusal.row().orElseThrow());
+    }
+
+    @Test
+    void twoStagesAreToldApart() {
+        SplittableRandom random = new SplittableRandom(9);
+        double[] minutes = new double[31];
+        double[] celsius = new double[31];
+        for (int i = 0; i < minutes.length; i++) {
+            minutes[i] = 2 * i;
+            celsius[i] = 3
+                    + 25 * Math.exp(-0.02 * minutes[i])
+                    + 12 * Math.exp(-0.3 * minutes[i])
+                    + random.nextDouble(-0.02, 0.02);
+        }
+        Readings readings = Readings.ofMinutes(entries(minutes), entries(celsius), Scale.CELSIUS);
+        TwoStageFit fit = new TwoStage(new Temperature(3)).fit(readings, FINE);
+
+        assertEquals(0.02, fit.slow().perMinute(), 0.0005);
+        assertEquals(0.3, fit.fast().perMinute(), 0.02);
+        assertThrows(Refusal.class, () -> new TwoStage(new Temperature(3)).fit(readings(celsius, 7), FINE));
+    }
+
+    /** The temperatures of the equation’s numerical solution at the times above. */
+    private static double[] solve(OneRateModel model, double start, double perMinute) {
+        DormandPrince853Integrator integrator = new DormandPrince853Integrator(1e-6, 0.05, 1e-12, 1e-12);
+        double[] state = {start, model.around(0)};
+        double[] solved = new double[MINUTES.length];
+        solved[0] = start;
+        for (int i = 1; i < MINUTES.length; i++) {
+            integrator.integrate(equation(model, start, perMinute), MINUTES[i - 1], state, MINUTES[i], state);
+            solved[i] = state[0];
+        }
+        return solved;
+    }
+
+    private static FirstOrderDifferentialEquations equation(OneRateModel model, double start, double perMinute) {
+        return new FirstOrderDifferentialEquations() {
+            @Override
+            public int getDimension() {
+                return 2;
+            }
+
+            @Override
+            public void computeDerivatives(double minutes, double[] y, double[] slope) {
+                double around = model instanceof ClosedPair ? y[1] : model.around(60 * minutes);
+                double difference = y[0] - around;
+                double power =
+                        model instanceof FreeConvection ? Math.pow(difference / (start - model.around(0)), 0.25) : 1;
+                slope[0] = -perMinute * difference * power;
+                slope[1] = model instanceof ClosedPair pair ? -slope[0] * pair.capacityRatio() : 0;
+            }
+        };
+    }
+
+    private static Readings readings(double[] celsius) {
+        return readings(celsius, MINUTES.length);
+    }
+
+    private static Readings readings(double[] celsius, int count) {
+        return Readings.ofMinutes(
+                entries(Arrays.copyOf(MINUTES, count)), entries(Arrays.copyOf(celsius, count)), Scale.CELSIUS);
+    }
+
+    private static List<Entry> entries(double[] values) {
+        return Arrays.stream(values).mapToObj(Entry::of).toList();
+    }
+}
