@@ -25,7 +25,7 @@ public final class CheckFunctions extends FamilyService implements Check {
         return Answer.inWords(() -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
             jar.fit().constant();
-            return Slips.in(jar.readings(), jar.surroundings(), jar.mark()).stream()
+            return Slips.in(jar.readings(), jar.mark()).stream()
                     .findFirst()
                     .map(Finding::sentence)
                     .orElse(ALL_WELL);

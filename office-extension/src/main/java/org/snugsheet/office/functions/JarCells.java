@@ -1,8 +1,10 @@
 package org.snugsheet.office.functions;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
@@ -25,9 +27,10 @@ record JarCells(Readings readings, Surroundings surroundings, Mark mark) {
             @Nullable Object mark,
             @Nullable Object scale) {
         Scale s = Options.scale(scale);
+        List<Entry> minutes = Cells.line(times);
         return new JarCells(
-                Readings.ofMinutes(Cells.line(times), Cells.line(temps), s),
-                Surroundings.of(Cells.line(surroundings), s),
+                Readings.ofMinutes(minutes, Cells.line(temps), s),
+                Surroundings.of(Cells.line(surroundings), minutes, s),
                 Options.mark(mark, s));
     }
 

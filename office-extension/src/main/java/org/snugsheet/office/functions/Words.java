@@ -10,7 +10,8 @@ final class Words {
     static final String TIMES = "The times of the readings in minutes, one column, rising.";
     static final String TEMPS =
             "The temperatures read at those times. Leave a missed reading blank or type a dash; 95 °F or 35 °C is read with its own scale.";
-    static final String SURROUNDINGS = "The temperature of what the jar stands in: one cell.";
+    static final String SURROUNDINGS =
+            "The temperature of what the jar stands in: one cell, a column read at the same times, or the word fit if nobody read it.";
     static final String MARK = "Degrees from one mark of the thermometer to the next. Left out: 1 °C or 2 °F.";
     static final String SCALE = "The scale of the temperatures: C or F. Left out: C.";
     static final String MINUTES = "Minutes since the start.";

@@ -161,7 +161,9 @@ class CellsIT {
                 "A1:A5;B1:B4;D1",
                 "There are 5 times but 4 temperatures. Select the same rows for both; leave a missed reading blank.");
         refused("A1:B5;B1:B5;D1", "Give one column or one row of cells here, not a block of 5 by 2.");
-        refused("A1:A5;B1:B5;D1:D2", "The surroundings must be one cell with one temperature, but 2 cells were given.");
+        refused(
+                "A1:A5;B1:B5;D1:D2",
+                "There are 2 temperatures of the surroundings but 5 times. Give one cell, or one for each time.");
     }
 
     @Test
