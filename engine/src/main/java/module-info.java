@@ -9,5 +9,6 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.quantity;
     exports org.snugsheet.engine.reading;
     exports org.snugsheet.engine.cooling;
+    exports org.snugsheet.engine.comparison;
     exports org.snugsheet.engine.insulation;
 }

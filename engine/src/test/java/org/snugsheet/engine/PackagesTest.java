@@ -47,7 +47,8 @@ class PackagesTest {
         opens("quantity");
         opens("solver");
         opens("reading", "quantity");
-        opens("cooling", "quantity", "reading", "solver");
+        opens("comparison");
+        opens("cooling", "quantity", "reading", "solver", "comparison");
         opens("insulation", "quantity");
     }
 

@@ -239,6 +239,16 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
+     * Within which limits the truth lies.
+     *
+     * @param confidence such as 0.95
+     * @return the limits
+     */
+    public CoolingIntervals intervals(double confidence) {
+        return new CoolingIntervals(this, confidence);
+    }
+
+    /**
      * The readings that were fitted.
      *
      * @return the readings

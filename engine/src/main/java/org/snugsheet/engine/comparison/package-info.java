@@ -1,0 +1,2 @@
+/** Estimates set against each other. */
+package org.snugsheet.engine.comparison;

@@ -1,0 +1,154 @@
+package org.snugsheet.engine.cooling;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.solver.SeparableFit;
+
+/**
+ * Within which limits the truth lies, with a stated confidence.
+ *
+ * <p>The limits of the cooling constant and of fitted surroundings come from the profile of the sum of squares: the values θ
+ * at which the best fit of everything else leaves {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
+ * for n − p degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). With
+ * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. A vessel
+ * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
+ * than” its lower limit: the upper one is infinite.
+ *
+ * @param fit the fit
+ * @param confidence such as 0.95
+ */
+public record CoolingIntervals(CoolingFit fit, double confidence) {
+
+    /** How far beyond the linear limits a profile is followed; beyond, the readings set no limit. */
+    private static final double REACH = 1e4;
+
+    private static final double ABSOLUTE_ZERO = -273.15;
+
+    private static final int BISECTIONS = 60;
+
+    /**
+     * Limits of the cooling constant.
+     *
+     * @return from k to k in 1/s, zero or more; the upper limit is infinite if the readings set none
+     */
+    public Interval rate() {
+        DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed();
+        double rate = fit.constant().perSecond();
+        double width = quantile() * fit.constantError().perSecond();
+        double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
+        double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
+        return new Interval(low, high);
+    }
+
+    /**
+     * Limits of the half-time, from those of the cooling constant.
+     *
+     * @return seconds to seconds; the upper limit is infinite if the vessel may as well not cool
+     */
+    public Interval halfTime() {
+        Interval rate = rate();
+        return new Interval(
+                Math.log(2) / rate.high(), rate.low() > 0 ? Math.log(2) / rate.low() : Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Limits of the start temperature, {@code ± t·s}: it enters the curve straight, so that is exact enough.
+     *
+     * @return degrees Celsius
+     * @throws Refusal as {@link CoolingFit#start()} does
+     */
+    public Interval start() {
+        return around(fit.start().celsius(), fit.startError().kelvins());
+    }
+
+    /**
+     * Limits of the fitted curve at one time.
+     *
+     * @param seconds the time
+     * @return degrees Celsius
+     */
+    public Interval at(double seconds) {
+        return around(fit.at(seconds).celsius(), fit.errorAt(seconds).kelvins());
+    }
+
+    /**
+     * Limits of fitted surroundings.
+     *
+     * @return degrees Celsius; a limit is infinite if the readings set none, and both are the given temperature if the
+     *     surroundings were not fitted
+     */
+    public Interval surroundings() {
+        double level = fit.surroundings().celsius();
+        if (!fit.model().fitsSurroundings()) {
+            return new Interval(level, level);
+        }
+        double width = quantile() * fit.surroundingsError().kelvins();
+        DoubleUnaryOperator excess = celsius -> sumOfSquaresWith(celsius) - allowed();
+        double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
+        double high = edge(excess, level, width, Double.POSITIVE_INFINITY);
+        return new Interval(low, high);
+    }
+
+    /** Readings that let the surroundings be as cold as can be set them no limit: from there on everything fits. */
+    private double sumOfSquaresWith(double celsius) {
+        if (celsius < ABSOLUTE_ZERO) {
+            return 0;
+        }
+        try {
+            SeparableFit there = JarCurve.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius)))
+                    .fit();
+            // A curve that flees its surroundings is not that of a vessel in them, however well it runs.
+            return there.rate() < 0 ? Double.POSITIVE_INFINITY : there.sumOfSquares();
+        } catch (Refusal refusal) {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    private double allowed() {
+        double t = quantile();
+        return fit.sumOfSquares() + fit.variance() * t * t;
+    }
+
+    private double quantile() {
+        return new TDistribution(null, fit.degreesOfFreedom()).inverseCumulativeProbability(0.5 + confidence / 2);
+    }
+
+    private Interval around(double value, double error) {
+        double half = quantile() * error;
+        return new Interval(value - half, value + half);
+    }
+
+    /**
+     * Where the profile passes what is allowed, going from the best value by growing steps and then closing in.
+     *
+     * @param excess the profile less what is allowed
+     * @param best where it is below zero
+     * @param step the first step, with its direction
+     * @param none the answer if it never passes
+     */
+    private static double edge(DoubleUnaryOperator excess, double best, double step, double none) {
+        double inside = best;
+        double outside = best + step;
+        double grown = step;
+        while (excess.applyAsDouble(outside) <= 0) {
+            inside = outside;
+            grown *= 2;
+            outside = best + grown;
+            if (Math.abs(grown) > REACH * Math.abs(step)) {
+                return none;
+            }
+        }
+        for (int i = 0; i < BISECTIONS && Math.abs(outside - inside) > 1e-9 * Math.abs(outside - best); i++) {
+            double middle = (inside + outside) / 2;
+            if (excess.applyAsDouble(middle) <= 0) {
+                inside = middle;
+            } else {
+                outside = middle;
+            }
+        }
+        return (inside + outside) / 2;
+    }
+}

@@ -1,0 +1,94 @@
+package org.snugsheet.engine.cooling;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+
+/**
+ * Which law the readings support: Newton’s, unless another one is better beyond doubt.
+ *
+ * <p>Laws are compared by the corrected information criterion, {@code AICc = −2·ln L + 2K + 2K(K + 1)/(n − K − 1)} with K
+ * the number of free parameters and the variance (N. Sugiura, Commun. Stat. A 7, 13–26, 1978; C. M. Hurvich and C.-L. Tsai,
+ * Biometrika 76, 297–307, 1989). The variance in the likelihood is {@code SSR/n}, but never less than what rounding to the
+ * mark leaves, so that no law is praised for following the rounding. A law has to be better by
+ * {@value #REAL_GAIN}: at that distance the other one has “considerably less” support (K. P. Burnham and D. R. Anderson,
+ * Model Selection and Multimodel Inference, 2002, section 2.6).
+ *
+ * @param candidates the laws that could be fitted, Newton’s first
+ * @param chosen the one the readings support
+ */
+public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
+
+    /** How much smaller the criterion must be for another law than Newton’s. */
+    static final double REAL_GAIN = 4;
+
+    /**
+     * A law with its fit and its criterion.
+     *
+     * @param fit the fit
+     * @param criterion AICc; infinite if there are too few readings to judge
+     */
+    public record Candidate(ModelFit fit, double criterion) {
+
+        static Candidate of(ModelFit fit, Mark mark) {
+            double n = fit.size();
+            double rounding = mark.standardUncertainty();
+            double variance = Math.max(fit.sumOfSquares() / n, rounding * rounding);
+            double minusTwoLogLikelihood = n * Math.log(2 * Math.PI * variance) + fit.sumOfSquares() / variance;
+            double k = fit.model().parameters() + 1;
+            double room = n - k - 1;
+            double criterion =
+                    room > 0 ? minusTwoLogLikelihood + 2 * k + 2 * k * (k + 1) / room : Double.POSITIVE_INFINITY;
+            return new Candidate(fit, criterion);
+        }
+    }
+
+    /** A choice; the candidates are copied. */
+    public ModelChoice {
+        candidates = List.copyOf(candidates);
+    }
+
+    /**
+     * Fits all laws that go with the surroundings and chooses.
+     *
+     * @param readings the readings
+     * @param surroundings what the vessel stood in
+     * @param mark the mark of the thermometer
+     * @param others more laws to try, such as a {@link ClosedPair}
+     * @return the choice
+     * @throws Refusal if not even Newton’s law can be fitted
+     */
+    public static ModelChoice of(
+            Readings readings, Surroundings surroundings, Mark mark, List<? extends CoolingModel> others) {
+        Candidate newton = Candidate.of(CoolingFit.of(readings, surroundings, mark), mark);
+        List<CoolingModel> laws = new ArrayList<>(others);
+        if (surroundings instanceof Surroundings.Constant constant) {
+            laws.add(new FreeConvection(constant.temperature()));
+            laws.add(new FittedSurroundings());
+            laws.add(new TwoStage(constant.temperature()));
+        }
+        List<Candidate> candidates = new ArrayList<>();
+        candidates.add(newton);
+        for (CoolingModel law : laws) {
+            candidate(law, readings, mark).ifPresent(candidates::add);
+        }
+        Candidate best = Collections.min(candidates, Comparator.comparingDouble(Candidate::criterion));
+        boolean real = newton.criterion() - best.criterion() > REAL_GAIN;
+        return new ModelChoice(candidates, real ? best : newton);
+    }
+
+    /** A law that cannot be fitted to these readings is no candidate; Newton’s has been. */
+    private static Optional<Candidate> candidate(CoolingModel law, Readings readings, Mark mark) {
+        try {
+            return Optional.of(Candidate.of(law.fit(readings, mark), mark));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
+    }
+}
