@@ -26,6 +26,9 @@ public final class CoolingFit implements ModelFit {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
+    /** Readings that lose a smaller share than this of what is left to lose lie on a straight line: it leads to no level. */
+    private static final double STRAIGHT = 1e-4;
+
     private final Readings readings;
     private final OneRateModel model;
     private final SeparableFit fit;
@@ -77,7 +80,7 @@ public final class CoolingFit implements ModelFit {
                             surroundings().in(scale),
                             scale.symbol());
         }
-        if (model.fitsSurroundings() && !(constant().perSecond() > 0)) {
+        if (model.fitsSurroundings() && !(constant().perSecond() * readings.span() > STRAIGHT)) {
             throw Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH);
         }
     }

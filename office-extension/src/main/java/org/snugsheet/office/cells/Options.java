@@ -63,6 +63,27 @@ public final class Options {
                 .orElse(ThermalResistance.NONE);
     }
 
+    /**
+     * How much water one vessel holds beside another.
+     *
+     * @param amount what was given for the one
+     * @param other what was given for the other
+     * @return their ratio; empty when both are left out
+     * @throws org.snugsheet.engine.Refusal if only one is given, or it is no number
+     */
+    public static Optional<Double> ratio(@Nullable Object amount, @Nullable Object other) {
+        Optional<Entry> one = given(amount);
+        Optional<Entry> two = given(other);
+        if (one.isEmpty() && two.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(needed(one) / needed(two));
+    }
+
+    private static double needed(Optional<Entry> entry) {
+        return entry.orElseGet(Entry.Gap::new).asNumber(1);
+    }
+
     private static Optional<Entry> given(@Nullable Object option) {
         if (option == null || (option instanceof Any any && any.getType().getTypeClass() == TypeClass.VOID)) {
             return Optional.empty();

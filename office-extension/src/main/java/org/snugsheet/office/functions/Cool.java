@@ -10,25 +10,14 @@ import org.snugsheet.office.declare.CellFunction;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
-/** COOL: cooling curves. */
+/** COOL: what the readings of one jar tell. */
 @Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Cooling curves")
 public interface Cool extends XInterface {
 
     /** For the office’s bridge. */
     TypeInfo[] UNOTYPEINFO = UnoTypes.of(Cool.class);
 
-    /**
-     * COOL.RATE.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.RATE: see its declaration. */
     @CellFunction(
             order = 0,
             name = "COOL.RATE",
@@ -46,18 +35,7 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.RATE.ERROR.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.RATE.ERROR: see its declaration. */
     @CellFunction(
             order = 1,
             name = "COOL.RATE.ERROR",
@@ -74,18 +52,7 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.HALFTIME.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.HALFTIME: see its declaration. */
     @CellFunction(
             order = 2,
             name = "COOL.HALFTIME",
@@ -102,18 +69,7 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.HALFTIME.ERROR.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.HALFTIME.ERROR: see its declaration. */
     @CellFunction(
             order = 3,
             name = "COOL.HALFTIME.ERROR",
@@ -130,18 +86,7 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.START.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.START: see its declaration. */
     @CellFunction(
             order = 4,
             name = "COOL.START",
@@ -158,18 +103,7 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.START.ERROR.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.START.ERROR: see its declaration. */
     @CellFunction(
             order = 5,
             name = "COOL.START.ERROR",
@@ -186,20 +120,44 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.MISFIT.
-     *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.SURROUNDINGS: see its declaration. */
     @CellFunction(
             order = 6,
+            name = "COOL.SURROUNDINGS",
+            text =
+                    "The temperature of the surroundings: as given, at the first reading if they were read over time, or fitted.",
+            example = "COOL.SURROUNDINGS({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",
+            answer = "8.185865",
+            refused = "COOL.SURROUNDINGS({0;5;10;15};{40;38;36;34};\"fit\")",
+            because = "the readings do not show where they settle")
+    double surroundings(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.SURROUNDINGS.ERROR: see its declaration. */
+    @CellFunction(
+            order = 7,
+            name = "COOL.SURROUNDINGS.ERROR",
+            text = "The standard error of COOL.SURROUNDINGS, in degrees; 0 if they were given.",
+            example = "COOL.SURROUNDINGS.ERROR({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",
+            answer = "0.597401",
+            refused = "COOL.SURROUNDINGS.ERROR({0;5;10;15};{40;38;36;34};\"fit\")",
+            because = "the readings do not show where they settle")
+    double surroundingsError(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.MISFIT: see its declaration. */
+    @CellFunction(
+            order = 8,
             name = "COOL.MISFIT",
             text =
                     "How far the readings lie from the fitted curve: the root mean square of the differences, in degrees.",
@@ -215,59 +173,43 @@ public interface Cool extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.TEMP.
-     *
-     * @param minutes {@value Words#MINUTES}
-     * @param start {@value Words#START}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param rate {@value Words#RATE}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.MODEL: see its declaration. */
     @CellFunction(
-            order = 7,
-            name = "COOL.TEMP",
-            text = "The temperature of a cooling jar after some minutes.",
-            example = "COOL.TEMP(10;40;10;0.0693147180559945)",
-            answer = "25",
-            refused = "COOL.TEMP(\"ten\";40;10;0.07)",
-            because = "the minutes are not a number")
-    double temp(
-            @Argument(Words.MINUTES) String[][] minutes,
-            @Argument(Words.START) String[][] start,
+            order = 9,
+            name = "COOL.MODEL",
+            text =
+                    "The name of the law the readings support: Newton’s law, unless another one fits better beyond doubt.",
+            example = "COOL.MODEL({0;5;10;15;20};{40;34;30;26;24};10)",
+            answer = "Newton’s law, surroundings given",
+            refused = "COOL.MODEL({0;5};{40;34};10)",
+            because = "two readings cannot show how well a curve fits")
+    String model(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.RATE) String[][] rate,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale,
+            @Argument(Words.JAR_VOLUME) @Nullable Object volume,
+            @Argument(Words.BATH_VOLUME) @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * COOL.TIME.
-     *
-     * @param target {@value Words#TARGET}
-     * @param start {@value Words#START}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param rate {@value Words#RATE}
-     * @param scale {@value Words#SCALE}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** COOL.REPORT: see its declaration. */
     @CellFunction(
-            order = 8,
-            name = "COOL.TIME",
-            text = "The minutes until a cooling jar reaches a temperature.",
-            example = "COOL.TIME(25;40;10;0.0693147180559945)",
-            answer = "10",
-            refused = "COOL.TIME(5;40;10;0.07)",
-            because = "a jar cannot get colder than its surroundings")
-    double time(
-            @Argument(Words.TARGET) String[][] target,
-            @Argument(Words.START) String[][] start,
+            order = 10,
+            name = "COOL.REPORT",
+            text =
+                    "A table of everything the readings tell, with 95 % limits, the laws compared, and readings that stand out.",
+            example = "COOL.REPORT({0;5;10;15;20};{40;34;30;26;24};10)",
+            answer = "Quantity",
+            refused = "COOL.REPORT({0;5};{40;34};10)",
+            because = "two readings cannot show how well a curve fits")
+    Object[][] report(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.RATE) String[][] rate,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale,
+            @Argument(Words.JAR_VOLUME) @Nullable Object volume,
+            @Argument(Words.BATH_VOLUME) @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException;
 }

@@ -2,99 +2,23 @@ package org.snugsheet.office.functions;
 
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
-import java.util.function.ToDoubleBiFunction;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
 
-/** The COOL functions. */
-public final class CoolFunctions extends FamilyService implements Cool {
-
-    private static final double SECONDS_PER_MINUTE = 60;
+/** The COOL functions: those on a curve, and with them the whole service. */
+public final class CoolFunctions extends CoolFits implements CoolCurves {
 
     /** For the office, which makes one for a session. */
-    public CoolFunctions() {
-        super(Cool.class);
-    }
-
-    @Override
-    public double rate(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(
-                times,
-                temps,
-                surroundings,
-                mark,
-                scale,
-                (fit, s) -> fit.constant().perMinute());
-    }
-
-    @Override
-    public double rateError(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(
-                times,
-                temps,
-                surroundings,
-                mark,
-                scale,
-                (fit, s) -> fit.constantError().perMinute());
-    }
-
-    @Override
-    public double halftime(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(times, temps, surroundings, mark, scale, (fit, s) -> fit.halfTime() / SECONDS_PER_MINUTE);
-    }
-
-    @Override
-    public double halftimeError(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(times, temps, surroundings, mark, scale, (fit, s) -> fit.halfTimeError() / SECONDS_PER_MINUTE);
-    }
-
-    @Override
-    public double start(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(
-                times, temps, surroundings, mark, scale, (fit, s) -> fit.start().in(s));
-    }
-
-    @Override
-    public double startError(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(
-                times,
-                temps,
-                surroundings,
-                mark,
-                scale,
-                (fit, s) -> fit.startError().in(s));
-    }
-
-    @Override
-    public double misfit(
-            Object[][] times, Object[][] temps, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException {
-        return fitted(
-                times,
-                temps,
-                surroundings,
-                mark,
-                scale,
-                (fit, s) -> fit.misfit().in(s));
-    }
+    public CoolFunctions() {}
 
     @Override
     public double temp(
@@ -118,24 +42,44 @@ public final class CoolFunctions extends FamilyService implements Cool {
         });
     }
 
+    @Override
+    public Object[][] curve(
+            Object[][] at,
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
+            List<Entry> wanted = Cells.line(at);
+            Object[][] table = new Object[wanted.size() + 1][];
+            table[0] = new Object[] {"fitted", "95 % from", "95 % to"};
+            for (int i = 0; i < wanted.size(); i++) {
+                table[i + 1] = wanted.get(i) instanceof Entry.Gap
+                        ? new Object[] {"", "", ""}
+                        : onCurve(
+                                jar.fit(),
+                                wanted.get(i).asNumber(i + 1),
+                                jar.readings().scale());
+            }
+            return table;
+        });
+    }
+
+    private static Object[] onCurve(CoolingFit fit, double minutes, Scale scale) {
+        double seconds = minutes * SECONDS_PER_MINUTE;
+        Interval band = fit.intervals(ReportTable.CONFIDENCE).at(seconds);
+        return new Object[] {
+            fit.at(seconds).in(scale), ReportTable.degrees(band.low(), scale), ReportTable.degrees(band.high(), scale)
+        };
+    }
+
     private static NewtonCooling cooling(String[][] start, String[][] surroundings, String[][] rate, Scale scale) {
         return new NewtonCooling(
                 Cells.temperature(start, scale),
                 Cells.temperature(surroundings, scale),
                 CoolingConstant.ofPerMinute(Cells.number(rate)));
-    }
-
-    private static double fitted(
-            Object[][] times,
-            Object[][] temps,
-            String[][] surroundings,
-            @Nullable Object mark,
-            @Nullable Object scale,
-            ToDoubleBiFunction<CoolingFit, Scale> answer)
-            throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> {
-            JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
-            return answer.applyAsDouble(jar.fit(), jar.readings().scale());
-        });
     }
 }

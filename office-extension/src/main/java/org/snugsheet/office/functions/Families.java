@@ -3,10 +3,11 @@ package org.snugsheet.office.functions;
 import java.util.List;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
-/** The list of families: the one place to add a new one. */
+/** The list of families: the one place to add a new one. A family with many functions has several interfaces. */
 public final class Families {
 
-    private static final List<Class<?>> ALL = List.of(Temp.class, Cool.class, Wrap.class, Check.class);
+    private static final List<Class<?>> ALL =
+            List.of(Temp.class, Cool.class, CoolCurves.class, Wrap.class, Check.class);
 
     private Families() {}
 

@@ -12,6 +12,11 @@ final class Words {
             "The temperatures read at those times. Leave a missed reading blank or type a dash; 95 °F or 35 °C is read with its own scale.";
     static final String SURROUNDINGS =
             "The temperature of what the jar stands in: one cell, a column read at the same times, or the word fit if nobody read it.";
+    static final String SURROUNDINGS_NOW = "The temperature of what the jar stands in.";
+    static final String AT = "The times wanted for the curve, in minutes, one column.";
+    static final String JAR_VOLUME =
+            "Millilitres of water in the jar, if it stands in a bath that keeps its heat. Left out: the bath does not matter.";
+    static final String BATH_VOLUME = "Millilitres of water in that bath. Left out: the bath does not matter.";
     static final String MARK = "Degrees from one mark of the thermometer to the next. Left out: 1 °C or 2 °F.";
     static final String SCALE = "The scale of the temperatures: C or F. Left out: C.";
     static final String MINUTES = "Minutes since the start.";

@@ -1,7 +1,9 @@
 package org.snugsheet.office.packaging;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.snugsheet.office.declare.Family;
 import org.w3c.dom.Element;
 
@@ -14,8 +16,12 @@ final class Components {
         XmlText xml = new XmlText("components", Map.of("xmlns", "http://openoffice.org/2010/uno-components"));
         Element component = xml.child(
                 xml.root(), "component", Map.of("loader", "com.sun.star.loader.Java2", "uri", "snugsheet.jar"));
+        Set<String> listed = new HashSet<>();
         for (Class<?> family : families) {
             Family declared = family.getAnnotation(Family.class);
+            if (!listed.add(declared.service())) {
+                continue;
+            }
             Element implementation = xml.child(
                     component,
                     "implementation",

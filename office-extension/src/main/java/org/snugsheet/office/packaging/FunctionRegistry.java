@@ -1,5 +1,6 @@
 package org.snugsheet.office.packaging;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.snugsheet.office.declare.Family;
@@ -25,10 +26,11 @@ final class FunctionRegistry {
     static String of(List<Class<?>> families) {
         FunctionRegistry registry = new FunctionRegistry();
         Element info = registry.node(registry.xml.root(), "AddInInfo");
+        Map<String, Element> services = new HashMap<>();
         for (Class<?> family : families) {
-            Element service =
-                    registry.entry(info, family.getAnnotation(Family.class).service());
-            Element functions = registry.node(service, "AddInFunctions");
+            Element functions = services.computeIfAbsent(
+                    family.getAnnotation(Family.class).service(),
+                    service -> registry.node(registry.entry(info, service), "AddInFunctions"));
             FunctionDeclaration.of(family).forEach(function -> registry.add(functions, function));
         }
         return registry.xml.text();

@@ -77,8 +77,9 @@ final class OwnProcess {
         return true;
     }
 
+    /** The exit code of an ended process; Java may learn of it a moment after the process is gone. */
     int exitCode() {
-        return process.exitValue();
+        return process.onExit().orTimeout(10, TimeUnit.SECONDS).join().exitValue();
     }
 
     long pid() {

@@ -63,7 +63,11 @@ class GeneratedFilesTest {
     @ParameterizedTest
     @MethodSource("functions")
     void namesKeepToTheGrammar(FunctionDeclaration function) {
-        String family = function.method().getDeclaringClass().getSimpleName();
+        String service = function.method()
+                .getDeclaringClass()
+                .getAnnotation(Family.class)
+                .service();
+        String family = service.substring(service.indexOf('.') + 1);
         assertTrue(function.name().matches("[A-Z]+(\\.[A-Z]+){1,2}"), function.name());
         assertEquals(function.storedName(), "SNUGSHEET." + function.name().replaceFirst("\\.(\\w+)\\.(\\w+)", ".$1$2"));
         assertTrue(function.name().startsWith(family.toUpperCase(Locale.ROOT) + "."));
@@ -118,7 +122,12 @@ class GeneratedFilesTest {
                 "SNUGSHEET.COOL.HALFTIMEERROR",
                 "SNUGSHEET.COOL.START",
                 "SNUGSHEET.COOL.STARTERROR",
+                "SNUGSHEET.COOL.SURROUNDINGS",
+                "SNUGSHEET.COOL.SURROUNDINGSERROR",
                 "SNUGSHEET.COOL.MISFIT",
+                "SNUGSHEET.COOL.MODEL",
+                "SNUGSHEET.COOL.REPORT",
+                "SNUGSHEET.COOL.CURVE",
                 "SNUGSHEET.COOL.TEMP",
                 "SNUGSHEET.COOL.TIME",
                 "SNUGSHEET.WRAP.LAYER",

@@ -1,0 +1,71 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** COOL: temperatures and times on a curve. */
+@Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Temperatures and times on a curve")
+public interface CoolCurves extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(CoolCurves.class);
+
+    /** COOL.TEMP: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "COOL.TEMP",
+            text = "The temperature of a cooling jar after some minutes.",
+            example = "COOL.TEMP(10;40;10;0.0693147180559945)",
+            answer = "25",
+            refused = "COOL.TEMP(\"ten\";40;10;0.07)",
+            because = "the minutes are not a number")
+    double temp(
+            @Argument(Words.MINUTES) String[][] minutes,
+            @Argument(Words.START) String[][] start,
+            @Argument(Words.SURROUNDINGS_NOW) String[][] surroundings,
+            @Argument(Words.RATE) String[][] rate,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.TIME: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "COOL.TIME",
+            text = "The minutes until a cooling jar reaches a temperature.",
+            example = "COOL.TIME(25;40;10;0.0693147180559945)",
+            answer = "10",
+            refused = "COOL.TIME(5;40;10;0.07)",
+            because = "a jar cannot get colder than its surroundings")
+    double time(
+            @Argument(Words.TARGET) String[][] target,
+            @Argument(Words.START) String[][] start,
+            @Argument(Words.SURROUNDINGS_NOW) String[][] surroundings,
+            @Argument(Words.RATE) String[][] rate,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.CURVE: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "COOL.CURVE",
+            text = "A table for a chart: the fitted temperature at each time wanted, and the 95 % band of the curve.",
+            example = "COOL.CURVE({0;10;20};{0;5;10;15;20};{40;34;30;26;24};10)",
+            answer = "fitted",
+            refused = "COOL.CURVE({0;10;20};{0;5};{40;34};10)",
+            because = "two readings cannot show how well a curve fits")
+    Object[][] curve(
+            @Argument(Words.AT) Object[][] at,
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}

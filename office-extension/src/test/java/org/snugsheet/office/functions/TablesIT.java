@@ -1,0 +1,140 @@
+package org.snugsheet.office.functions;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.ErrorCodes;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/** The functions that answer with a table, as array formulas in a real office. */
+@ExtendWith(SharedOffice.class)
+class TablesIT {
+
+    private final CalcDocument sheet;
+
+    TablesIT(Office office) {
+        sheet = office.newDocument();
+    }
+
+    @BeforeEach
+    void typeReadings() {
+        sheet.numbersDown("A1", 0, 5, 10, 15, 20, 25, 30).numbersDown("B1", 40, 31, 24, 19, 16, 14, 12);
+        sheet.number("D1", 8);
+    }
+
+    @AfterEach
+    void close() {
+        sheet.close();
+    }
+
+    @Test
+    void theReportAgreesWithTheScalarFunctions() {
+        sheet.arrayFormula("F1:K12", "COOL.REPORT(A1:A7;B1:B7;D1)");
+        List<List<CellResult>> table = sheet.all("F1:K12");
+
+        assertEquals("Quantity", table.get(0).get(0).text());
+        same("COOL.RATE", table.get(1), 1);
+        same("COOL.RATE.ERROR", table.get(1), 2);
+        same("COOL.HALFTIME", table.get(2), 1);
+        same("COOL.HALFTIME.ERROR", table.get(2), 2);
+        same("COOL.START", table.get(3), 1);
+        same("COOL.START.ERROR", table.get(3), 2);
+        same("COOL.MISFIT", table.get(5), 1);
+        assertEquals(7, table.get(6).get(1).number());
+        assertTrue(table.get(1).get(3).number() < table.get(1).get(1).number());
+        assertTrue(table.get(1).get(4).number() > table.get(1).get(1).number());
+        String law = result("COOL.MODEL(A1:A7;B1:B7;D1)").text();
+        assertEquals("Law supported: " + law, table.get(7).get(0).text());
+    }
+
+    @Test
+    void theReportSpeaksFahrenheitToo() {
+        for (int row = 1; row <= 7; row++) {
+            sheet.formula("C" + row, "B" + row + "*9/5+32");
+        }
+        double celsius = at("COOL.REPORT(A1:A7;B1:B7;D1)", 4, 4).number();
+        double fahrenheit = at("COOL.REPORT(A1:A7;C1:C7;46.4;2;\"F\")", 4, 4).number();
+
+        assertEquals(celsius * 9 / 5 + 32, fahrenheit, 0.2);
+        assertEquals("°F", at("COOL.REPORT(A1:A7;C1:C7;46.4;2;\"F\")", 4, 6).text());
+    }
+
+    @Test
+    void aJarThatHardlyCoolsHasAHalfTimeLongerThan() {
+        sheet.numbersDown("B1", 40, 40, 40, 40, 40, 40, 39);
+
+        assertEquals("no limit", at("COOL.REPORT(A1:A7;B1:B7;D1)", 3, 5).text());
+        assertTrue(at("COOL.REPORT(A1:A7;B1:B7;D1)", 3, 4).number() > 30);
+    }
+
+    @Test
+    void aBathThatKeepsItsHeatIsALawToTry() {
+        boolean found = false;
+        sheet.arrayFormula("F1:K14", "COOL.REPORT(A1:A7;B1:B7;D1;1;\"C\";200;500)");
+        for (List<CellResult> row : sheet.all("F1:K14")) {
+            found |= row.get(0) instanceof CellResult.OfText text
+                    && text.text().endsWith("jar and bath meet in the middle");
+        }
+        assertTrue(found);
+        assertEquals(
+                ErrorCodes.INVALID_ARGUMENT,
+                result("COOL.REPORT(A1:A7;B1:B7;D1;1;\"C\";200)").error());
+    }
+
+    @Test
+    void theCurveIsTheFittedOneWithItsBand() {
+        sheet.numbersDown("E1", 0, 12.5).text("E3", "").number("E4", 30);
+        sheet.arrayFormula("F1:H5", "COOL.CURVE(E1:E4;A1:A7;B1:B7;D1)");
+        List<List<CellResult>> table = sheet.all("F1:H5");
+
+        assertEquals("fitted", table.get(0).get(0).text());
+        same("COOL.START", table.get(1), 0);
+        double fitted = result("COOL.TEMP(12.5;COOL.START(A1:A7;B1:B7;D1);D1;COOL.RATE(A1:A7;B1:B7;D1))")
+                .number();
+        assertEquals(fitted, table.get(2).get(0).number(), 1e-9);
+        assertTrue(table.get(2).get(1).number() < fitted
+                && fitted < table.get(2).get(2).number());
+        assertEquals("", table.get(3).get(0).text());
+    }
+
+    @Test
+    void surroundingsMayBeMeasuredOrFitted() {
+        sheet.numbersDown("D1", 8, 8, 8, 8, 8, 8, 8).number("E1", 8);
+        double given = result("COOL.RATE(A1:A7;B1:B7;E1)").number();
+
+        assertEquals(given, result("COOL.RATE(A1:A7;B1:B7;D1:D7)").number(), 1e-9);
+        assertEquals(8, result("COOL.SURROUNDINGS(A1:A7;B1:B7;D1:D7)").number(), 1e-9);
+        sheet.numbersDown("D1", 8, 8, 9, 9, 10, 10, 10);
+        assertTrue(result("COOL.RATE(A1:A7;B1:B7;D1:D7)").number() > given);
+        // SciPy’s curve_fit with the level free gives 8.18586452, see the engine’s src/test/scipy.
+        assertEquals(
+                8.18586452, result("COOL.SURROUNDINGS(A1:A7;B1:B7;\"fit\")").number(), 1e-6);
+        assertEquals(
+                "Row 7: the surroundings were not read at that time. Type their temperature in that row.",
+                sheet.text("D7", "")
+                        .formula("H20", "CHECK.READINGS(A1:A7;B1:B7;D1:D7)")
+                        .at("H20")
+                        .text());
+    }
+
+    private void same(String function, List<CellResult> row, int column) {
+        assertEquals(
+                result(function + "(A1:A7;B1:B7;D1)").number(), row.get(column).number(), 1e-9, function);
+    }
+
+    private CellResult at(String formula, int row, int column) {
+        return result("INDEX(" + formula + ";" + row + ";" + column + ")");
+    }
+
+    private CellResult result(String formula) {
+        return sheet.formula("Z20", formula).at("Z20");
+    }
+}
