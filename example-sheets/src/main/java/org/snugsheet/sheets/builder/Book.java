@@ -1,0 +1,123 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNamed;
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.lang.Locale;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.uno.XComponentContext;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.FileFormat;
+import org.snugsheet.office.harness.Office;
+
+/** A document being filled: its pages, its names, what it says about itself, and how it opens. */
+public final class Book {
+    private final Office office;
+    private final CalcDocument file;
+    private final XSpreadsheetDocument document;
+    private final List<Page> pages = new ArrayList<>();
+    private Optional<FirstView> firstView = Optional.empty();
+
+    private Book(Office office, CalcDocument file) {
+        this.office = office;
+        this.file = file;
+        this.document = file.uno();
+    }
+
+    /**
+     * Begins a book.
+     *
+     * @param office where it is filled
+     * @param empty a new document of this office, with one sheet and nothing in it; closing it is left to the caller
+     * @return the book, with all cell styles and no page yet
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static Book in(Office office, CalcDocument empty) throws com.sun.star.uno.Exception {
+        Looks.install(empty.uno());
+        return new Book(office, empty);
+    }
+
+    /**
+     * Adds a page behind the others.
+     *
+     * @param name the name on its tab
+     * @return the page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page page(String name) throws com.sun.star.uno.Exception {
+        XSpreadsheets sheets = document.getSheets();
+        if (pages.isEmpty()) {
+            Object first = Uno.as(XIndexAccess.class, sheets).getByIndex(0);
+            Uno.as(XNamed.class, first).setName(name);
+        } else {
+            sheets.insertNewByName(name, (short) pages.size());
+        }
+        Page page = new Page(document, Uno.as(XSpreadsheet.class, sheets.getByName(name)), name);
+        pages.add(page);
+        return page;
+    }
+
+    /**
+     * The named ranges of this document.
+     *
+     * @return the names
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Names names() throws com.sun.star.uno.Exception {
+        return Names.of(document);
+    }
+
+    /**
+     * Says what the document is, in its properties.
+     *
+     * @param title its title
+     * @param subject what it is about
+     * @param description a few sentences
+     * @param keywords words to find it by
+     */
+    public void describe(String title, String subject, String description, String... keywords) {
+        XDocumentProperties properties =
+                Uno.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
+        properties.setTitle(title);
+        properties.setSubject(subject);
+        properties.setDescription(description);
+        properties.setKeywords(keywords);
+        properties.setAuthor("Snugsheet");
+        properties.setLanguage(new Locale("en", "", ""));
+    }
+
+    /**
+     * Decides what a reader sees first: this page, with the cursor in this cell, and no grid lines but those of the styles.
+     *
+     * @param page the page to open at
+     * @param address the cell
+     */
+    public void openAt(Page page, String address) {
+        firstView = Optional.of(new FirstView(pages, page, address));
+    }
+
+    /**
+     * Calculates everything and writes a file; one that is there is replaced.
+     *
+     * @param path where to write
+     * @param format as what; only {@link FileFormat#ODS} remembers how it opens
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public void save(Path path, FileFormat format) throws com.sun.star.uno.Exception {
+        file.calculateAll().saveAs(path, format);
+        if (format == FileFormat.ODS && firstView.isPresent()) {
+            firstView.get().addTo(path, office);
+        }
+    }
+
+    XComponentContext office() {
+        return office.uno();
+    }
+}

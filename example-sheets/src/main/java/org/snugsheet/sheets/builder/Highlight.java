@@ -1,0 +1,49 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.sheet.ConditionOperator;
+import com.sun.star.sheet.XSheetConditionalEntries;
+
+/** Changes the style of cells by what they hold. */
+public final class Highlight {
+    private Highlight() {}
+
+    /**
+     * Gives cells another style unless they hold a certain text.
+     *
+     * @param page the page
+     * @param address the cells
+     * @param fine the text that needs no attention
+     * @param look the style of all others
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void unless(Page page, String address, String fine, Look look) throws com.sun.star.uno.Exception {
+        add(page, address, ConditionOperator.NOT_EQUAL, quoted(fine), look);
+    }
+
+    /**
+     * Gives cells another style when a formula is true.
+     *
+     * @param page the page
+     * @param address the cells
+     * @param formula the formula, without the equals sign
+     * @param look the style
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void when(Page page, String address, String formula, Look look) throws com.sun.star.uno.Exception {
+        add(page, address, ConditionOperator.FORMULA, formula, look);
+    }
+
+    private static void add(Page page, String address, ConditionOperator operator, String formula, Look look)
+            throws com.sun.star.uno.Exception {
+        Object format = Uno.get(page.range(address), "ConditionalFormat");
+        Uno.as(XSheetConditionalEntries.class, format).addNew(new PropertyValue[] {
+            Uno.named("Operator", operator), Uno.named("Formula1", formula), Uno.named("StyleName", look.styleName())
+        });
+        Uno.set(page.range(address), "ConditionalFormat", format);
+    }
+
+    private static String quoted(String text) {
+        return "\"" + text.replace("\"", "\"\"") + "\"";
+    }
+}

@@ -1,0 +1,54 @@
+package org.snugsheet.sheets.builder;
+
+/** The cell styles of a worked sheet; what each looks like is in {@link Looks}. */
+public enum Look {
+    /** The name of the sheet, once, at the top. */
+    TITLE("Snug title"),
+    /** What the sheet is for, in one sentence. */
+    PURPOSE("Snug purpose"),
+    /** What can hurt. */
+    CAUTION("Snug caution"),
+    /** The heading of a block. */
+    SECTION("Snug section"),
+    /** The heading of a column. */
+    HEAD("Snug head"),
+    /** What stands in a row, with its unit. */
+    LABEL("Snug label"),
+    /** The label of an uncertainty, below that of its quantity. */
+    SUBLABEL("Snug sublabel"),
+    /** A cell to type into: boxed, tinted and unlocked. */
+    INPUT("Snug input"),
+    /** A heading to type over. */
+    INPUT_HEAD("Snug input head"),
+    /** Shows what an input cell looks like, but cannot be typed into. */
+    SAMPLE("Snug input sample"),
+    /** A calculated value. */
+    RESULT("Snug result"),
+    /** The uncertainty of the value above it. */
+    UNCERTAINTY("Snug uncertainty"),
+    /** A calculated sentence. */
+    MESSAGE("Snug message"),
+    /** What a result becomes when there is something to mend. */
+    TROUBLE("Snug trouble"),
+    /** What a sentence becomes when there is something to mend. */
+    TROUBLE_MESSAGE("Snug trouble message"),
+    /** A remark in running text. */
+    NOTE("Snug note"),
+    /** A remark in small type beside a cell. */
+    HINT("Snug hint");
+
+    private final String styleName;
+
+    Look(String styleName) {
+        this.styleName = styleName;
+    }
+
+    /**
+     * The name of the style, as the office lists it.
+     *
+     * @return the name
+     */
+    public String styleName() {
+        return styleName;
+    }
+}

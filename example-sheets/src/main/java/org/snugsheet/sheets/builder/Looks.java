@@ -1,0 +1,80 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellHoriJustify;
+
+/**
+ * Puts the cell styles of {@link Look} into a document.
+ *
+ * <p>An input cell is told from the others by its box, not by its colour alone: a grey print and a colour-blind reader show
+ * it too.
+ */
+final class Looks {
+    private static final String TROUBLE_WORDS = ";;;\"look below\"";
+
+    private final XSpreadsheetDocument document;
+
+    private Looks(XSpreadsheetDocument document) {
+        this.document = document;
+    }
+
+    static void install(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        CellStyle.standard(document).font("Liberation Sans", 10).ink(Palette.TEXT);
+        Looks looks = new Looks(document);
+        looks.defineWords();
+        looks.defineInputs();
+        looks.defineResults();
+    }
+
+    private void defineWords() throws com.sun.star.uno.Exception {
+        style(Look.TITLE).size(20).bold().ink(Palette.HEADING);
+        style(Look.PURPOSE).size(11).wrapped();
+        style(Look.CAUTION).wrapped().indented(150).paper(Palette.CAUTION_PAPER).boxed(Palette.CAUTION, 35);
+        style(Look.SECTION).size(11).bold().low().ink(Palette.HEADING).ruledBelow(Palette.HEADING, 35);
+        style(Look.HEAD).bold().aligned(CellHoriJustify.CENTER).ruledBelow(Palette.RULE, 18);
+        style(Look.LABEL).ruledBelow(Palette.RULE, 9);
+        style(Look.SUBLABEL)
+                .size(9)
+                .ink(Palette.QUIET)
+                .aligned(CellHoriJustify.RIGHT)
+                .ruledBelow(Palette.RULE, 9);
+        style(Look.NOTE).wrapped().high();
+        style(Look.HINT).size(9).ink(Palette.QUIET).indented(150);
+    }
+
+    private void defineInputs() throws com.sun.star.uno.Exception {
+        boxed(Look.INPUT).unlocked();
+        boxed(Look.INPUT_HEAD).bold().unlocked();
+        boxed(Look.SAMPLE);
+    }
+
+    private void defineResults() throws com.sun.star.uno.Exception {
+        style(Look.RESULT).aligned(CellHoriJustify.CENTER).ruledBelow(Palette.RULE, 9);
+        style(Look.UNCERTAINTY)
+                .size(9)
+                .ink(Palette.QUIET)
+                .aligned(CellHoriJustify.CENTER)
+                .ruledBelow(Palette.RULE, 9);
+        style(Look.MESSAGE).wrapped();
+        // The sentence itself does not fit under a jar; it is shown in full in the message below.
+        style(Look.TROUBLE)
+                .bold()
+                .ink(Palette.CAUTION)
+                .aligned(CellHoriJustify.CENTER)
+                .paper(Palette.CAUTION_PAPER)
+                .boxed(Palette.CAUTION, 35)
+                .numbers(TROUBLE_WORDS);
+        style(Look.TROUBLE_MESSAGE).wrapped().bold().ink(Palette.CAUTION);
+    }
+
+    private CellStyle boxed(Look look) throws com.sun.star.uno.Exception {
+        return style(look)
+                .paper(Palette.INPUT_PAPER)
+                .boxed(Palette.INPUT_FRAME, 26)
+                .aligned(CellHoriJustify.CENTER);
+    }
+
+    private CellStyle style(Look look) throws com.sun.star.uno.Exception {
+        return CellStyle.add(document, look.styleName());
+    }
+}

@@ -1,0 +1,53 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
+
+/** Named ranges: formulas say {@code times} and {@code readings}, not {@code A8:A16}. */
+public final class Names {
+    private final XNamedRanges ranges;
+
+    private Names(XNamedRanges ranges) {
+        this.ranges = ranges;
+    }
+
+    static Names of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        return new Names(Uno.as(XNamedRanges.class, Uno.get(document, "NamedRanges")));
+    }
+
+    /**
+     * Names cells that are the same wherever the name is used.
+     *
+     * @param name the name
+     * @param page where the cells are
+     * @param address the cells, such as {@code A8:A16}
+     * @return these names
+     */
+    public Names fixed(String name, Page page, String address) {
+        String cells = address.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
+        return add(name, page, cells, new CellAddress());
+    }
+
+    /**
+     * Names cells of the column in which the name is used: in column C, {@code readings} are those of column C. So one
+     * formula serves every jar and can be filled to the right.
+     *
+     * @param name the name
+     * @param page where the cells are
+     * @param address the cells of any one column, such as {@code B8:B16}
+     * @return these names
+     */
+    public Names sameColumn(String name, Page page, String address) {
+        String cells = address.replaceAll("([A-Z]+)([0-9]+)", "$1\\$$2");
+        CellAddress seenFrom = new CellAddress();
+        seenFrom.Column = page.place(address).StartColumn;
+        seenFrom.Sheet = page.place(address).Sheet;
+        return add(name, page, cells, seenFrom);
+    }
+
+    private Names add(String name, Page page, String cells, CellAddress seenFrom) {
+        ranges.addNewByName(name, "$" + page.name() + "." + cells, seenFrom, 0);
+        return this;
+    }
+}

@@ -1,0 +1,20 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.lang.Locale;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.util.XNumberFormats;
+import com.sun.star.util.XNumberFormatsSupplier;
+
+/** Looks up how numbers are to be written. */
+final class NumberCode {
+    /** No language: the number is written with the decimal sign of whoever opens the document. */
+    private static final Locale READERS = new Locale();
+
+    private NumberCode() {}
+
+    static int key(XSpreadsheetDocument document, String code) throws com.sun.star.uno.Exception {
+        XNumberFormats formats = Uno.as(XNumberFormatsSupplier.class, document).getNumberFormats();
+        int known = formats.queryKey(code, READERS, false);
+        return known >= 0 ? known : formats.addNew(code, READERS);
+    }
+}

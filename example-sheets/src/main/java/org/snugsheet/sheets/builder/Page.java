@@ -1,0 +1,211 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.awt.FontWeight;
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Rectangle;
+import com.sun.star.awt.Size;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
+import com.sun.star.text.XTextCursor;
+import com.sun.star.util.XMergeable;
+import com.sun.star.util.XProtectable;
+
+/**
+ * One sheet of a {@link Book}, being filled. Cells and ranges have addresses such as {@code B8} and {@code B8:F16}; the
+ * methods hand back the page, so that they can be strung together.
+ */
+public final class Page {
+    private static final int HUNDREDTHS_PER_MILLIMETRE = 100;
+
+    private final XSpreadsheetDocument document;
+    private final XSpreadsheet sheet;
+    private final String name;
+
+    Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name) {
+        this.document = document;
+        this.sheet = sheet;
+        this.name = name;
+    }
+
+    /**
+     * The name on its tab.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Puts a text into a cell, as it stands.
+     *
+     * @param address the cell
+     * @param text the text
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page text(String address, String text) throws com.sun.star.uno.Exception {
+        Uno.as(XText.class, range(address).getCellByPosition(0, 0)).setString(text);
+        return this;
+    }
+
+    /**
+     * Puts paragraphs into a cell, each with its first words in bold and a blank line before the next.
+     *
+     * @param address the cell
+     * @param boldAndRest for each paragraph how it begins and how it goes on
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page paragraphs(String address, String... boldAndRest) throws com.sun.star.uno.Exception {
+        XText text = Uno.as(XText.class, range(address).getCellByPosition(0, 0));
+        text.setString("");
+        XTextCursor cursor = text.createTextCursor();
+        for (int i = 0; i < boldAndRest.length; i++) {
+            boolean bold = i % 2 == 0;
+            cursor.gotoEnd(false);
+            Uno.set(cursor, "CharWeight", bold ? FontWeight.BOLD : FontWeight.NORMAL);
+            String between = bold ? " " : i + 1 < boldAndRest.length ? "\n\n" : "";
+            text.insertString(cursor, boldAndRest[i] + between, false);
+        }
+        return this;
+    }
+
+    /**
+     * Puts a number into a cell.
+     *
+     * @param address the cell
+     * @param value the number
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page number(String address, double value) throws com.sun.star.uno.Exception {
+        range(address).getCellByPosition(0, 0).setValue(value);
+        return this;
+    }
+
+    /**
+     * Puts the same formula into every cell of a range.
+     *
+     * @param address the cells
+     * @param formula in English with semicolons; addresses in it are not shifted from cell to cell
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page formula(String address, String formula) throws com.sun.star.uno.Exception {
+        XCellRange cells = range(address);
+        XColumnRowRange size = Uno.as(XColumnRowRange.class, cells);
+        for (int row = 0; row < size.getRows().getCount(); row++) {
+            for (int column = 0; column < size.getColumns().getCount(); column++) {
+                cells.getCellByPosition(column, row).setFormula(formula);
+            }
+        }
+        return this;
+    }
+
+    /**
+     * Gives cells a style.
+     *
+     * @param address the cells
+     * @param look the style
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page look(String address, Look look) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "CellStyle", look.styleName());
+        return this;
+    }
+
+    /**
+     * Says how numbers are written.
+     *
+     * @param address the cells
+     * @param code a format code in English, such as {@code 0.0}
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page numbers(String address, String code) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "NumberFormat", NumberCode.key(document, code));
+        return this;
+    }
+
+    /**
+     * Makes one cell of several.
+     *
+     * @param address the cells
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page merge(String address) throws com.sun.star.uno.Exception {
+        Uno.as(XMergeable.class, range(address)).merge(true);
+        return this;
+    }
+
+    /**
+     * Sets the width of columns.
+     *
+     * @param address cells in these columns
+     * @param millimetres the width of each
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page width(String address, double millimetres) throws com.sun.star.uno.Exception {
+        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getColumns(), "Width", hundredths(millimetres));
+        return this;
+    }
+
+    /**
+     * Sets the height of rows.
+     *
+     * @param address cells in these rows
+     * @param millimetres the height of each
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page height(String address, double millimetres) throws com.sun.star.uno.Exception {
+        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows(), "Height", hundredths(millimetres));
+        return this;
+    }
+
+    /**
+     * Locks all cells but those with an input style. There is no password: it keeps from slips, not from people.
+     *
+     * @return this page
+     */
+    public Page protect() {
+        Uno.as(XProtectable.class, sheet).protect("");
+        return this;
+    }
+
+    XSpreadsheet sheet() {
+        return sheet;
+    }
+
+    XSpreadsheetDocument document() {
+        return document;
+    }
+
+    XCellRange range(String address) {
+        return sheet.getCellRangeByName(address);
+    }
+
+    CellRangeAddress place(String address) {
+        return Uno.as(XCellRangeAddressable.class, range(address)).getRangeAddress();
+    }
+
+    /** The rectangle that cells cover, in 1/100 mm. */
+    Rectangle rectangle(String address) throws com.sun.star.uno.Exception {
+        Point corner = (Point) Uno.get(range(address), "Position");
+        Size size = (Size) Uno.get(range(address), "Size");
+        return new Rectangle(corner.X, corner.Y, size.Width, size.Height);
+    }
+
+    private static int hundredths(double millimetres) {
+        return (int) Math.round(millimetres * HUNDREDTHS_PER_MILLIMETRE);
+    }
+}

@@ -1,0 +1,221 @@
+package org.snugsheet.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.sheet.FormulaResult;
+import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.uno.UnoRuntime;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.FileFormat;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/**
+ * What the worked sheet calculates, opened in an office that did not build it.
+ *
+ * <p>Reference values: {@code windowsill-reference.csv}, fitted by SciPy from the readings as typed, see
+ * {@code src/test/scipy/windowsill.py}.
+ */
+@ExtendWith({SharedOffice.class, BuiltSheets.class})
+class WindowsillJarsIT {
+    private static final List<String> PARTS = List.of("Jars.A6:F37", "Curves.A5:F46", "Curves.H5:M21");
+    private static final double PRECISION = 1e-6;
+
+    @Test
+    void noCellFails(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            assertEquals("", failingCells(document.calculateAll()));
+            assertTrue(document.all("B20:F20").get(0).stream()
+                    .allMatch(cell -> cell.text().equals("OK")));
+        }
+    }
+
+    @Test
+    void theReadingsAreThoseOfTheReference(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            List<Csv.Row> rows = Csv.rows("windowsill-readings.csv");
+            assertEquals(
+                    rows.get(0).names().subList(1, 6),
+                    document.all("B7:F7").get(0).stream().map(CellResult::text).toList());
+            for (int i = 0; i < rows.size(); i++) {
+                assertEquals(
+                        rows.get(i).cells(),
+                        document.all("A" + (8 + i) + ":F" + (8 + i)).get(0).stream()
+                                .map(CellResult::shown)
+                                .toList());
+            }
+            for (Csv.Row given : Csv.rows("windowsill-given.csv")) {
+                String cell = switch (given.get("name")) {
+                    case "surroundings" -> "B17";
+                    case "mark" -> "B18";
+                    default -> "B19";
+                };
+                assertEquals(given.number("value"), document.at(cell).number(), given.get("name"));
+            }
+            for (Csv.Row wrap : Csv.rows("windowsill-wraps.csv")) {
+                String column = columnOf(wrap.get("jar"));
+                assertEquals(wrap.get("material"), document.at(column + "35").text());
+                assertEquals(
+                        wrap.get("thickness_mm"), document.at(column + "36").shown());
+            }
+        }
+    }
+
+    @Test
+    void theResultsAreThoseOfSciPy(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            assertResults(document.calculateAll());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = FileFormat.class,
+            names = {"ODS", "FODS", "XLSX"})
+    void theSameIsCalculatedFromEveryKindOfFile(
+            FileFormat format, Office office, BuiltSheets.Sheet sheet, @TempDir Path folder) {
+        Path copy = folder.resolve("copy." + format.extension());
+        List<CellResult> before;
+        try (CalcDocument document = office.open(sheet.ods())) {
+            before = all(document.calculateAll());
+            document.saveAs(copy, format);
+        }
+        try (CalcDocument document = office.open(copy)) {
+            // Change what everything depends on and back, so that no stored value can stand in for a calculated one.
+            document.calculateAll();
+            document.number("B17", 5).calculateAll();
+            assertNotEquals(before.toString(), all(document).toString());
+            document.number("B17", 2).calculateAll();
+            assertSame(before, all(document));
+            assertResults(document);
+        }
+    }
+
+    @Test
+    void theFlatFileCalculatesTheSame(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.fods())) {
+            assertResults(document.calculateAll());
+        }
+    }
+
+    @Test
+    void aSlipIsNamedWithItsJarAndDoesNotSpreadToOthers(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            document.text("D10", "lukewarm").calculateAll();
+            String message = document.at("A21").text();
+            assertTrue(message.startsWith("newspaper: Row 3 says “lukewarm”"), message);
+            assertTrue(document.at("D20").text().startsWith("Row 3"));
+            assertNotEquals(0, document.at("D25").error());
+            assertEquals(0, document.at("E25").error());
+            assertEquals("Jars.D25:D32Curves.D6:D46,Curves.K8", failingCells(document), "its own column only");
+            document.text("D10", "38 °C").calculateAll();
+            assertTrue(document.at("A21").text().startsWith("All readings can be used"));
+            assertResults(document);
+        }
+    }
+
+    @Test
+    void aBlankSurroundingsCellIsAskedFor(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            document.text("B17", "").calculateAll();
+            assertTrue(document.at("A21").text().contains("surroundings is blank"));
+            assertTrue(document.all("B25:F25").get(0).stream().allMatch(cell -> cell.error() != 0));
+        }
+    }
+
+    @Test
+    void theResultsArePrinted(BuiltSheets.Sheet sheet) {
+        String printed = String.join("\n", sheet.lines());
+        assertTrue(printed.contains("dry leaves"), printed);
+        assertTrue(
+                printed.lines().anyMatch(line -> line.startsWith("Half-time, minutes") && line.contains(" 48 ")),
+                printed);
+    }
+
+    private static void assertResults(CalcDocument document) {
+        Map<String, Integer> rows = Map.of(
+                "rate",
+                25,
+                "rate_error",
+                26,
+                "halftime",
+                27,
+                "halftime_error",
+                28,
+                "start",
+                29,
+                "start_error",
+                30,
+                "misfit",
+                31,
+                "later",
+                32,
+                "r_value",
+                37);
+        for (Csv.Row reference : Csv.rows("windowsill-reference.csv")) {
+            String column = columnOf(reference.get("jar"));
+            rows.forEach((name, row) -> {
+                CellResult cell = document.at(column + row);
+                if (reference.has(name)) {
+                    double expected = reference.number(name);
+                    assertEquals(expected, cell.number(), PRECISION * expected, reference.get("jar") + " " + name);
+                } else {
+                    assertEquals("no wrap", cell.text());
+                }
+            });
+        }
+    }
+
+    /** The addresses of all cells, on both pages, whose formula gives an error. */
+    private static String failingCells(CalcDocument document) {
+        return Stream.of("Jars", "Curves")
+                .map(page -> {
+                    try {
+                        return UnoRuntime.queryInterface(
+                                        XCellRangesQuery.class,
+                                        document.uno().getSheets().getByName(page))
+                                .queryFormulaCells(FormulaResult.ERROR)
+                                .getRangeAddressesAsString();
+                    } catch (com.sun.star.uno.Exception e) {
+                        throw new IllegalStateException(e);
+                    }
+                })
+                .collect(Collectors.joining());
+    }
+
+    private static String columnOf(String jar) {
+        List<String> names = WindowsillJars.JARS.stream().map(Jar::name).toList();
+        return WindowsillJars.column(names.indexOf(jar));
+    }
+
+    private static List<CellResult> all(CalcDocument document) {
+        List<CellResult> cells = new ArrayList<>();
+        PARTS.forEach(part -> document.all(part).forEach(cells::addAll));
+        return cells;
+    }
+
+    private static void assertSame(List<CellResult> expected, List<CellResult> actual) {
+        assertEquals(expected.size(), actual.size());
+        for (int i = 0; i < expected.size(); i++) {
+            if (expected.get(i) instanceof CellResult.OfNumber number) {
+                assertEquals(number.number(), actual.get(i).number(), 1e-12 * Math.abs(number.number()));
+            } else {
+                assertEquals(expected.get(i).shown(), actual.get(i).shown());
+            }
+        }
+    }
+}

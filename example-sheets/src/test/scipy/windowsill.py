@@ -1,0 +1,93 @@
+"""Fits the jars of the worked sheet with SciPy, from nothing but what is typed into the sheet.
+
+    python3 windowsill.py FOLDER > FOLDER/windowsill-reference.csv
+
+FOLDER holds windowsill-readings.csv, windowsill-given.csv and windowsill-wraps.csv. For each jar
+
+    T(t) = Ts + (T0 - Ts) exp(-k t)
+
+is fitted by scipy.optimize.curve_fit with T0 and k free. Its covariance is not used: the variance of a reading is
+max(SSR/(n - 2), mark^2/12), rounding to a mark being part of it (JCGM 100:2008, F.2.2.1), and the covariance of T0 and k is
+this variance times the inverse of J'J. The half-time is ln 2 / k, its error to first order; the misfit is sqrt(SSR/n).
+The conductivity of a wrap is the median of what the sources say, to three digits; R is thickness over conductivity.
+"""
+
+import csv
+import re
+import statistics
+import sys
+
+import numpy
+from scipy.optimize import curve_fit
+
+
+def rows(path):
+    with open(path, encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(line for line in file if not line.startswith("#")))
+
+
+def celsius(cell):
+    """A reading in °C, or None for a blank."""
+    typed = re.fullmatch(r"([-+0-9.]+)( °F)?", cell)
+    if not typed:
+        assert cell == "", cell
+        return None
+    return (float(typed[1]) - 32) * 5 / 9 if typed[2] else float(typed[1])
+
+
+def fit(minutes, temps, surroundings, mark):
+    def curve(t, start, rate):
+        return surroundings + (start - surroundings) * numpy.exp(-rate * t)
+
+    def slopes(t, start, rate):
+        left = numpy.exp(-rate * t)
+        return numpy.column_stack([left, -(start - surroundings) * t * left])
+
+    (start, rate), _ = curve_fit(
+        curve, minutes, temps, p0=[temps[0], 0.01], jac=slopes, method="lm", ftol=1e-15, xtol=1e-15, gtol=1e-15
+    )
+    n = len(temps)
+    ssr = float(numpy.sum((temps - curve(minutes, start, rate)) ** 2))
+    jacobian = slopes(minutes, start, rate)
+    covariance = max(ssr / (n - 2), mark**2 / 12) * numpy.linalg.inv(jacobian.T @ jacobian)
+    start_error, rate_error = numpy.sqrt(numpy.diag(covariance))
+    return {
+        "rate": rate,
+        "rate_error": rate_error,
+        "halftime": numpy.log(2) / rate,
+        "halftime_error": numpy.log(2) / rate**2 * rate_error,
+        "start": start,
+        "start_error": start_error,
+        "misfit": numpy.sqrt(ssr / n),
+    }
+
+
+def conductivity(sources):
+    """The median of figures and of the middles of ranges, to three significant digits."""
+    votes = [statistics.mean(float(end) for end in figure.split("..")) for figure in sources.split(" ")]
+    return float(f"{statistics.median(votes):.3g}")
+
+
+def main(folder):
+    given = {row["name"]: float(row["value"]) for row in rows(f"{folder}/windowsill-given.csv")}
+    wraps = {row["jar"]: row for row in rows(f"{folder}/windowsill-wraps.csv")}
+    readings = rows(f"{folder}/windowsill-readings.csv")
+    jars = [name for name in readings[0] if name != "minutes"]
+
+    print("# Written by src/test/scipy/windowsill.py; not to be changed by hand.")
+    columns = ["rate", "rate_error", "halftime", "halftime_error", "start", "start_error", "misfit", "later", "r_value"]
+    print(",".join(["jar", *columns]))
+    for jar in jars:
+        pairs = [(float(row["minutes"]), celsius(row[jar])) for row in readings]
+        minutes, temps = (numpy.array(column) for column in zip(*(pair for pair in pairs if pair[1] is not None)))
+        answer = fit(minutes, temps, given["surroundings"], given["mark"])
+        answer["later"] = given["surroundings"] + (answer["start"] - given["surroundings"]) * numpy.exp(
+            -answer["rate"] * given["later"]
+        )
+        if jar in wraps:
+            metres = float(wraps[jar]["thickness_mm"]) / 1000
+            answer["r_value"] = metres / conductivity(wraps[jar]["conductivities"])
+        print(",".join([jar, *(f"{answer[name]:.10g}" if name in answer else "" for name in columns)]))
+
+
+main(sys.argv[1])
