@@ -20,6 +20,10 @@ import org.snugsheet.office.cells.Options;
  */
 record JarCells(Readings readings, Surroundings surroundings, Mark mark) {
 
+    /** As many jars as a class has in use at once, and some more. */
+    private static final FitMemo<JarCells, CoolingFit> FITS =
+            new FitMemo<>(64, jar -> CoolingFit.of(jar.readings, jar.surroundings, jar.mark));
+
     static JarCells of(
             Object[][] times,
             Object[][] temps,
@@ -35,6 +39,6 @@ record JarCells(Readings readings, Surroundings surroundings, Mark mark) {
     }
 
     CoolingFit fit() {
-        return CoolingFit.of(readings, surroundings, mark);
+        return FITS.get(this);
     }
 }
