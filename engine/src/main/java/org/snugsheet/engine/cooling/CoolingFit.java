@@ -19,12 +19,14 @@ import org.snugsheet.engine.solver.SeparableFit;
  *
  * <p>Standard errors are the square roots of the diagonal of {@code σ²·(JᵀJ)⁻¹} (Bates and Watts, Nonlinear Regression
  * Analysis and Its Applications, 1988, section 2.2.1), where {@code σ²} is the residual variance {@code SSR/(n − p)}, but
- * never less than what rounding to the mark leaves, {@link Mark#standardUncertainty()}²: readings that happen to fall on one
- * curve are still known to half a mark only.
+ * never less than what rounding to the mark leaves; {@link ReadingErrors} says what else rounding does.
  */
 public final class CoolingFit implements ModelFit {
 
     private static final double SECONDS_PER_MINUTE = 60;
+
+    private static final double[] RATE = {0, 1, 0};
+    private static final double[] LEVEL = {0, 0, 1};
 
     /** Readings that lose a smaller share than this of what is left to lose lie on a straight line: it leads to no level. */
     private static final double STRAIGHT = 1e-4;
@@ -32,16 +34,20 @@ public final class CoolingFit implements ModelFit {
     private final Readings readings;
     private final OneRateModel model;
     private final SeparableFit fit;
-    private final double variance;
-    private final double[][] covariance;
+    private final ReadingErrors errors;
+    private final double[][] influence;
 
     private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit) {
         this.readings = readings;
         this.model = model;
         this.fit = fit;
-        double rounding = mark.standardUncertainty();
-        this.variance = Math.max(fit.sumOfSquares() / degreesOfFreedom(), rounding * rounding);
-        this.covariance = fit.unscaledCovariance();
+        double[] fitted = new double[readings.size()];
+        double[] residuals = fit.residuals();
+        for (int i = 0; i < fitted.length; i++) {
+            fitted[i] = readings.all().get(i).temperature().celsius() - residuals[i];
+        }
+        this.errors = ReadingErrors.of(fitted, fit.sumOfSquares() / degreesOfFreedom(), mark);
+        this.influence = fit.influence();
     }
 
     /**
@@ -52,7 +58,7 @@ public final class CoolingFit implements ModelFit {
      * @param mark the mark of the thermometer
      * @return the fit
      * @throws Refusal if there are too few readings, none differs from the surroundings by more than a mark, one lies beyond
-     *     the surroundings by more than a mark, or they move away from the surroundings
+     *     the surroundings by more than a mark and a kelvin, or they move away from the surroundings
      */
     public static CoolingFit of(Readings readings, Surroundings surroundings, Mark mark) {
         return CoolingModel.newton(surroundings).fit(readings, mark);
@@ -115,7 +121,7 @@ public final class CoolingFit implements ModelFit {
      * @return σ² in K²
      */
     public double variance() {
-        return variance;
+        return errors.variance();
     }
 
     /**
@@ -133,7 +139,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error
      */
     public CoolingConstant constantError() {
-        return new CoolingConstant(Math.sqrt(variance * covariance[1][1]));
+        return new CoolingConstant(errorOf(RATE));
     }
 
     /**
@@ -198,7 +204,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error; zero if they were not fitted
      */
     public TemperatureDifference surroundingsError() {
-        return new TemperatureDifference(model.fitsSurroundings() ? Math.sqrt(variance * covariance[2][2]) : 0);
+        return new TemperatureDifference(model.fitsSurroundings() ? errorOf(LEVEL) : 0);
     }
 
     /**
@@ -223,13 +229,28 @@ public final class CoolingFit implements ModelFit {
     public TemperatureDifference errorAt(double seconds) {
         OneRateModel.At at = atTime(seconds);
         double[] gradient = {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
-        double sum = 0;
-        for (int i = 0; i < covariance.length; i++) {
-            for (int j = 0; j < covariance.length; j++) {
-                sum += gradient[i] * covariance[i][j] * gradient[j];
+        return new TemperatureDifference(errorOf(gradient));
+    }
+
+    /** The standard error of what the gradient says how to make from the parameters. */
+    private double errorOf(double... gradient) {
+        double[] pull = new double[readings.size()];
+        for (int i = 0; i < influence.length; i++) {
+            for (int j = 0; j < pull.length; j++) {
+                pull[j] += gradient[i] * influence[i][j];
             }
         }
-        return new TemperatureDifference(Math.sqrt(variance * Math.max(sum, 0)));
+        return Math.sqrt(errors.varianceOf(pull));
+    }
+
+    /** How much more than independent errors of the readings would leave, rounding leaves in the rate. */
+    double inflationOfRate() {
+        return errors.inflationOf(influence[1]);
+    }
+
+    /** The same for fitted surroundings. */
+    double inflationOfLevel() {
+        return errors.inflationOf(influence[2]);
     }
 
     /**

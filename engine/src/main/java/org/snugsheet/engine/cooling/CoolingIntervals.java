@@ -12,7 +12,7 @@ import org.snugsheet.engine.solver.SeparableFit;
  *
  * <p>The limits of the cooling constant and of fitted surroundings come from the profile of the sum of squares: the values θ
  * at which the best fit of everything else leaves {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
- * for n − p degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). With
+ * for n − p degrees of freedom, and σ² raised where rounding makes errors go together ({@link ReadingErrors}; Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). With
  * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
  * than” its lower limit: the upper one is infinite.
@@ -35,7 +35,8 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
      * @return from k to k in 1/s, zero or more; the upper limit is infinite if the readings set none
      */
     public Interval rate() {
-        DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed();
+        double allowed = allowed(fit.inflationOfRate());
+        DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed;
         double rate = fit.constant().perSecond();
         double width = quantile() * fit.constantError().perSecond();
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
@@ -86,7 +87,8 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
             return new Interval(level, level);
         }
         double width = quantile() * fit.surroundingsError().kelvins();
-        DoubleUnaryOperator excess = celsius -> sumOfSquaresWith(celsius) - allowed();
+        double allowed = allowed(fit.inflationOfLevel());
+        DoubleUnaryOperator excess = celsius -> sumOfSquaresWith(celsius) - allowed;
         double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
         double high = edge(excess, level, width, Double.POSITIVE_INFINITY);
         return new Interval(low, high);
@@ -107,9 +109,9 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         }
     }
 
-    private double allowed() {
+    private double allowed(double inflation) {
         double t = quantile();
-        return fit.sumOfSquares() + fit.variance() * t * t;
+        return fit.sumOfSquares() + inflation * fit.variance() * t * t;
     }
 
     private double quantile() {

@@ -19,6 +19,12 @@ final class JarCurve implements SeparableCurve {
     private static final double SLOWEST = 0.02;
     private static final double FASTEST = 40;
 
+    /** Two good thermometers may differ by a kelvin (common practice, no source). */
+    private static final double TWO_THERMOMETERS = 1;
+
+    /** Readings that scatter more than this are no scatter but slips. */
+    private static final double MOST_SCATTER = 3;
+
     private final Readings readings;
     private final OneRateModel model;
     private final double[] times;
@@ -114,13 +120,14 @@ final class JarCurve implements SeparableCurve {
         if (Math.max(above, below) <= oneMark) {
             throw Refusal.of(Trouble.ALREADY_AT_SURROUNDINGS, around(0, differences), scale.symbol());
         }
-        if (Math.min(above, below) <= oneMark) {
+        if (Math.min(above, below) <= Math.max(oneMark, TWO_THERMOMETERS)) {
             return;
         }
+        double slack = Math.max(oneMark, scatter(mark));
         // The side of the first reading is the right one: a jar starts where it was filled.
         double side = Math.signum(differences[0]);
         for (int i = 1; i < differences.length; i++) {
-            if (differences[i] * side < -oneMark) {
+            if (differences[i] * side < -slack) {
                 Reading wrong = readings.all().get(i);
                 throw Refusal.atRow(
                         wrong.row(),
@@ -129,6 +136,17 @@ final class JarCurve implements SeparableCurve {
                         around(i, differences),
                         scale.symbol());
             }
+        }
+    }
+
+    /** How far below the surroundings chance may bring a reading: three times what the readings scatter about any level. */
+    private double scatter(Mark mark) {
+        try {
+            CoolingFit free = new FittedSurroundings().fit(readings, mark);
+            double deviation = Math.sqrt(free.sumOfSquares() / free.degreesOfFreedom());
+            return Math.min(Math.max(3 * deviation, TWO_THERMOMETERS), MOST_SCATTER);
+        } catch (Refusal refusal) {
+            return TWO_THERMOMETERS;
         }
     }
 

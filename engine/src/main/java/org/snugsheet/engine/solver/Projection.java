@@ -102,25 +102,37 @@ final class Projection {
     }
 
     double[][] unscaledCovariance() {
+        double[][] influence = influence();
+        int p = influence.length;
+        double[][] covariance = new double[p][p];
+        for (int i = 0; i < p; i++) {
+            for (int j = 0; j < p; j++) {
+                for (int k = 0; k < residuals.length; k++) {
+                    covariance[i][j] += influence[i][k] * influence[j][k];
+                }
+            }
+        }
+        return covariance;
+    }
+
+    /** How far each parameter moves with each observation: the rows of (JᵀJ)⁻¹·Jᵀ, in the order A, k, B. */
+    double[][] influence() {
         int n = residuals.length;
         double along = 0;
         double slopeMean = hasLevel ? mean(slope) : 0;
         for (int i = 0; i < n; i++) {
             along += (shape[i] - shapeMean) * (slope[i] - slopeMean);
         }
-        // A moves by −share for each unit that k moves, and B by −(mean slope − share·mean shape).
         double share = along / shapeSquared;
-        double varianceOfRate = 1 / acrossSquared;
-        double aa = 1 / shapeSquared + share * share * varianceOfRate;
-        double ak = -share * varianceOfRate;
-        if (!hasLevel) {
-            return new double[][] {{aa, ak}, {ak, varianceOfRate}};
+        double[][] influence = new double[hasLevel ? 3 : 2][n];
+        for (int i = 0; i < n; i++) {
+            influence[1][i] = across[i] / acrossSquared;
+            influence[0][i] = (shape[i] - shapeMean) / shapeSquared - share * influence[1][i];
+            if (hasLevel) {
+                influence[2][i] = 1.0 / n - shapeMean * influence[0][i] - slopeMean * influence[1][i];
+            }
         }
-        double drag = slopeMean - share * shapeMean;
-        double kb = -drag * varianceOfRate;
-        double ab = -shapeMean / shapeSquared + share * drag * varianceOfRate;
-        double bb = 1.0 / n + shapeMean * shapeMean / shapeSquared + drag * drag * varianceOfRate;
-        return new double[][] {{aa, ak, ab}, {ak, varianceOfRate, kb}, {ab, kb, bb}};
+        return influence;
     }
 
     double[] leverages() {

@@ -143,6 +143,15 @@ public final class SeparableFit {
     }
 
     /**
+     * How far each parameter moves with each observation, to first order: {@code (JᵀJ)⁻¹·Jᵀ}.
+     *
+     * @return one row for each parameter, in the order A, k and, if the level is free, B
+     */
+    public double[][] influence() {
+        return best.influence();
+    }
+
+    /**
      * How much each observation pulls the curve towards itself: the diagonal of {@code J·(JᵀJ)⁻¹·Jᵀ}.
      *
      * @return one leverage between 0 and 1 for each observation

@@ -1,0 +1,72 @@
+package org.snugsheet.engine.cooling;
+
+import org.snugsheet.engine.reading.Mark;
+
+/**
+ * The errors of a jar’s readings: how large each one is, and how far two of them go together.
+ *
+ * <p>The variance of a reading is the residual variance, but never less than the rounding, {@code a²/12} for a mark a:
+ * readings that happen to fall on one curve are still known to half a mark only (JCGM 100:2008, GUM, 4.3.7).
+ *
+ * <p>Rounding is not chance, though. Two readings of nearly the same temperature, or of temperatures a whole number of marks
+ * apart, are rounded the same way, and no number of them tells more than one. For temperatures that are a whole number of
+ * marks and {@code u} apart the errors of rounding correlate as
+ * {@code ρ = 1 − 6u + 6u²}, the autocorrelation of a saw-tooth (its Fourier series {@code Σ cos(2πnu)/n²}; Abramowitz and
+ * Stegun, 27.8.6). Noise that moves readings across the marks takes the correlation away, by {@code e^(−4π²s²/a²)} for noise
+ * of the standard deviation s: each error’s first harmonic shrinks by {@code e^(−2π²s²/a²)} (B. Widrow and I. Kollár,
+ * Quantization Noise, 2008, chapter 4). Only readings that go together are counted, never those that cancel.
+ *
+ * @param temperatures the fitted temperatures in °C
+ * @param variance the variance of one reading in K²
+ * @param mark the mark in kelvins
+ * @param together the variance that rounding leaves, as far as noise does not scatter it, in K²
+ */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package and is never compared
+record ReadingErrors(double[] temperatures, double variance, double mark, double together) {
+
+    /** Beyond this distance in marks the correlation is negative, and not counted. */
+    private static final double FAR = (3 - Math.sqrt(3)) / 6;
+
+    /** A share of the rounding that is too small to matter. */
+    private static final double NOTHING = 1e-3;
+
+    static ReadingErrors of(double[] temperatures, double residualVariance, Mark mark) {
+        double a = mark.graduation().kelvins();
+        double rounding = a * a / 12;
+        double noise = Math.max(residualVariance - rounding, 0);
+        double kept = Math.exp(-4 * Math.PI * Math.PI * noise / (a * a));
+        return new ReadingErrors(
+                temperatures, Math.max(residualVariance, rounding), a, kept > NOTHING ? kept * rounding : 0);
+    }
+
+    /** The variance of a sum of the readings’ errors, each times its weight. */
+    double varianceOf(double[] weights) {
+        return alone(weights) * inflationOf(weights);
+    }
+
+    /** That variance beside the one it would have if no two errors went together; at least 1. */
+    double inflationOf(double[] weights) {
+        if (together == 0) {
+            return 1;
+        }
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            for (int j = 0; j < i; j++) {
+                double marks = (temperatures[i] - temperatures[j]) / mark;
+                double u = Math.abs(marks - Math.rint(marks));
+                if (u < FAR) {
+                    sum += 2 * weights[i] * weights[j] * (1 - 6 * u + 6 * u * u);
+                }
+            }
+        }
+        return Math.max(1, 1 + together * sum / alone(weights));
+    }
+
+    private double alone(double[] weights) {
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight * weight;
+        }
+        return variance * sum;
+    }
+}

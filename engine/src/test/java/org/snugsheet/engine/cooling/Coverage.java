@@ -1,0 +1,114 @@
+package org.snugsheet.engine.cooling;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.Predicate;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+
+/**
+ * How often 95 % limits hold the truth, found by inventing jars whose truth is known.
+ *
+ * <p>A lesson is {@value #LESSON} minutes. Start and surroundings are drawn anew for each jar, so that the readings fall
+ * anywhere between two marks; each reading gets normal noise, is rounded to the mark, and is missed one time in ten.
+ *
+ * @param readings how many times the class reads the thermometer
+ * @param mark its mark in degrees of the scale
+ * @param scale the scale
+ * @param halfTime the true half-time in minutes
+ * @param noise the standard deviation of a reading before rounding, in kelvins
+ */
+record Coverage(int readings, double mark, Scale scale, double halfTime, double noise) {
+
+    static final double LESSON = 40;
+    private static final double MISSED = 0.1;
+    private static final double CONFIDENCE = 0.95;
+
+    /**
+     * How often the limits held.
+     *
+     * @param asked how often limits were asked for
+     * @param answered how often there was an answer
+     * @param held how often the truth lay within
+     */
+    record Count(int asked, int answered, int held) {
+
+        double share() {
+            return held / (double) answered;
+        }
+
+        Count plus(Count other) {
+            return new Count(asked + other.asked, answered + other.answered, held + other.held);
+        }
+    }
+
+    /** The cooling constant, with the surroundings given. The half-time’s limits are the same, turned round. */
+    Count rate(int runs, long seed) {
+        return tally(
+                runs,
+                seed,
+                jar -> limits(jar, Surroundings.constant(jar.room)).halfTime().contains(60 * halfTime));
+    }
+
+    /** The surroundings, fitted. */
+    Count surroundings(int runs, long seed) {
+        return tally(
+                runs,
+                seed,
+                jar -> limits(jar, new Surroundings.Unknown()).surroundings().contains(jar.room.celsius()));
+    }
+
+    private CoolingIntervals limits(Jar jar, Surroundings surroundings) {
+        return CoolingFit.of(jar.readings, surroundings, grain()).intervals(CONFIDENCE);
+    }
+
+    private Count tally(int runs, long seed, Predicate<Jar> holds) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int refused = 0;
+        int held = 0;
+        for (int run = 0; run < runs; run++) {
+            Jar jar = Jar.of(this, random);
+            try {
+                held += holds.test(jar) ? 1 : 0;
+            } catch (Refusal refusal) {
+                refused++;
+            }
+        }
+        return new Count(runs, runs - refused, held);
+    }
+
+    Mark grain() {
+        return Mark.of(mark, scale);
+    }
+
+    /** The noise beside the standard deviation that rounding leaves. */
+    double noiseToRounding() {
+        return noise / grain().standardUncertainty();
+    }
+
+    /** An invented jar. */
+    record Jar(Readings readings, Temperature room) {
+
+        static Jar of(Coverage cell, SplittableRandom random) {
+            double room = random.nextDouble(0, 8);
+            double start = random.nextDouble(38, 43);
+            List<Entry> minutes = new ArrayList<>();
+            List<Entry> temperatures = new ArrayList<>();
+            for (int i = 0; i < cell.readings; i++) {
+                double time = LESSON * i / (cell.readings - 1);
+                double truth = room + (start - room) * Math.pow(2, -time / cell.halfTime);
+                double seen = new Temperature(truth + cell.noise * random.nextGaussian()).in(cell.scale);
+                boolean missed = random.nextDouble() < MISSED && i % 4 == 1;
+                minutes.add(Entry.of(time));
+                temperatures.add(missed ? Entry.of("-") : Entry.of(cell.mark * Math.rint(seen / cell.mark)));
+            }
+            return new Jar(Readings.ofMinutes(minutes, temperatures, cell.scale), new Temperature(room));
+        }
+    }
+}

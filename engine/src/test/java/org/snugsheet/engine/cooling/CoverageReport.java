@@ -1,0 +1,86 @@
+package org.snugsheet.engine.cooling;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.snugsheet.engine.quantity.Scale;
+
+/**
+ * Prints how often the limits hold the truth over a whole grid of lessons. Run it from the engine’s folder:
+ *
+ * <pre>mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=org.snugsheet.engine.cooling.CoverageReport</pre>
+ */
+public final class CoverageReport {
+
+    private static final int RUNS = Integer.getInteger("runs", 400);
+
+    private CoverageReport() {}
+
+    /** One cell of the grid with its count. */
+    private record Cell(Coverage lesson, Coverage.Count count) {}
+
+    /**
+     * Prints the report as Markdown.
+     *
+     * @param arguments none
+     */
+    public static void main(String[] arguments) {
+        System.out.println("| limits of | noise to rounding | cells | answered | held | worst cell |");
+        System.out.println("|---|---|---|---|---|---|");
+        print("rate and half-time", lesson -> lesson.rate(RUNS, seed(lesson)));
+        print("fitted surroundings", lesson -> lesson.surroundings(RUNS, seed(lesson)));
+    }
+
+    private static void print(String what, Function<Coverage, Coverage.Count> count) {
+        List<Cell> cells = grid().parallelStream()
+                .map(lesson -> new Cell(lesson, count.apply(lesson)))
+                .filter(cell -> cell.count().answered() >= RUNS / 4)
+                .toList();
+        row(what, "below 1: rounding rules", cells, 0, 1);
+        row(what, "1 to 3", cells, 1, 3);
+        row(what, "3 and more", cells, 3, 1e9);
+    }
+
+    private static void row(String what, String band, List<Cell> all, double from, double to) {
+        List<Cell> cells = all.stream()
+                .filter(cell ->
+                        from <= cell.lesson().noiseToRounding() && cell.lesson().noiseToRounding() < to)
+                .toList();
+        Coverage.Count sum = cells.stream().map(Cell::count).reduce(new Coverage.Count(0, 0, 0), Coverage.Count::plus);
+        Cell worst = cells.stream()
+                .min(Comparator.comparingDouble(cell -> cell.count().share()))
+                .orElseThrow();
+        System.out.println(String.format(
+                Locale.ROOT,
+                "| %s | %s | %d | %.1f %% | %.1f %% | %.1f %% (%s) |",
+                what,
+                band,
+                cells.size(),
+                100.0 * sum.answered() / sum.asked(),
+                100 * sum.share(),
+                100 * worst.count().share(),
+                worst.lesson()));
+    }
+
+    static List<Coverage> grid() {
+        List<Coverage> grid = new ArrayList<>();
+        for (Scale scale : List.of(Scale.CELSIUS, Scale.FAHRENHEIT)) {
+            for (int readings : new int[] {5, 8, 12, 20}) {
+                for (double mark : new double[] {0.1, 0.5, 1, 2}) {
+                    for (double halfTime : new double[] {3, 10, 30, 100, 300}) {
+                        for (double noise : new double[] {0, 0.1, 0.3, 1}) {
+                            grid.add(new Coverage(readings, mark, scale, halfTime, noise));
+                        }
+                    }
+                }
+            }
+        }
+        return grid;
+    }
+
+    private static long seed(Coverage lesson) {
+        return lesson.hashCode();
+    }
+}
