@@ -88,6 +88,18 @@ public enum Trouble {
     /** Clock times in place of minutes. */
     DAY_FRACTIONS("The times look like clock times, which are parts of a day. Type minutes: 0, 5, 10."),
 
+    // ---- water and heat
+    /** Water that would be ice. */
+    WATER_FROZEN(
+            "Water at {0} °C ({1} °F) is ice; only liquid water, from 0 °C (32 °F) on, can be used. Check that cell."),
+    /** Water that would be steam. */
+    WATER_BOILED(
+            "Water at {0} °C ({1} °F) is steam; only liquid water, up to 100 °C (212 °F), can be used. Check the scale."),
+    /** Bodies that would cool the water among them below freezing. */
+    MIXTURE_FREEZES("Together they would end below 0 °C (32 °F), and the water would freeze. Check the temperatures."),
+    /** Bodies that would bring the water among them to the boil. */
+    MIXTURE_BOILS("Together they would end above 100 °C (212 °F), and the water would boil. Check the temperatures."),
+
     // ---- materials and layers
     /** A material nobody here knows. */
     UNKNOWN_MATERIAL("“{0}” is not a material known here. Choose one from the list, or type its conductivity."),
