@@ -7,6 +7,8 @@ module org.snugsheet.engine {
 
     exports org.snugsheet.engine;
     exports org.snugsheet.engine.quantity;
+    exports org.snugsheet.engine.water;
+    exports org.snugsheet.engine.heat;
     exports org.snugsheet.engine.reading;
     exports org.snugsheet.engine.cooling;
     exports org.snugsheet.engine.comparison;

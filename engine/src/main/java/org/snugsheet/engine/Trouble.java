@@ -53,6 +53,22 @@ public enum Trouble {
             "There are {0} temperatures of the surroundings but {1} times. Give one cell, or one for each time."),
     /** A reading at a time when nobody read the surroundings. */
     SURROUNDINGS_MISSING("Row {0}: the surroundings were not read at that time. Type their temperature in that row."),
+    /** A cell that should hold a time of day holds something else. */
+    ROW_NOT_A_CLOCK_TIME("Row {0} says “{1}”, which is not a time of day. Type it like 9:05, 9:05 am or 21:05."),
+    /** A plain number where a time of day is needed. */
+    ROW_PLAIN_NUMBER(
+            "Row {0} is {1}, a plain number and no time of day. Minutes can be used as they are; type a time as 9:05."),
+    /** Clock times that look like numbers with decimals. */
+    CLOCK_OR_DECIMALS(
+            "The times could be clock times or plain numbers ({0}, {1}). Type clock times with a colon, such as 9:05."),
+    /** Clock times that begin at 0:00 and move in great steps. */
+    ROW_CLOCK_OR_STOPWATCH(
+            "Row {0}: from 0:00 to {1} may be hours or, on a stopwatch, minutes. Type plain minutes: 0, 5, 10."),
+    /** A time of day that lies before the one above it, or too long after it to be told apart from that. */
+    ROW_CLOCK_GOES_BACK(
+            "Row {0}: {1} goes back from {2} before it. Check both; if more than {3} hours went by, add am or pm or the date."),
+    /** A date and time that lies before the one above it. */
+    ROW_DATE_GOES_BACK("Row {0}: this date and time lie before those above it. Check both."),
     /** The mark of a thermometer must be positive. */
     MARK_NOT_POSITIVE("The smallest mark of the thermometer must be more than zero. Look at its scale and type it."),
 
@@ -87,6 +103,18 @@ public enum Trouble {
     WARMER_THAN_BEFORE("Row {0} reads {1} {3}, warmer than {2} {3} before it. Check that reading, or stir and wait."),
     /** Clock times in place of minutes. */
     DAY_FRACTIONS("The times look like clock times, which are parts of a day. Type minutes: 0, 5, 10."),
+
+    // ---- water and heat
+    /** Water that would be ice. */
+    WATER_FROZEN(
+            "Water at {0} °C ({1} °F) is ice; only liquid water, from 0 °C (32 °F) on, can be used. Check that cell."),
+    /** Water that would be steam. */
+    WATER_BOILED(
+            "Water at {0} °C ({1} °F) is steam; only liquid water, up to 100 °C (212 °F), can be used. Check the scale."),
+    /** Bodies that would cool the water among them below freezing. */
+    MIXTURE_FREEZES("Together they would end below 0 °C (32 °F), and the water would freeze. Check the temperatures."),
+    /** Bodies that would bring the water among them to the boil. */
+    MIXTURE_BOILS("Together they would end above 100 °C (212 °F), and the water would boil. Check the temperatures."),
 
     // ---- materials and layers
     /** A material nobody here knows. */

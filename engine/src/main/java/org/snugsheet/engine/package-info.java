@@ -10,6 +10,8 @@
  *
  * <ul>
  *   <li>{@link org.snugsheet.engine.quantity} – temperatures, resistances, units
+ *   <li>{@link org.snugsheet.engine.water} – density and specific heat of liquid water
+ *   <li>{@link org.snugsheet.engine.heat} – heat given off, and bodies that share it
  *   <li>{@link org.snugsheet.engine.reading} – what a class wrote down, and what is wrong with it
  *   <li>{@link org.snugsheet.engine.solver} – least squares; the only package that sees Commons Math’s optimisers
  *   <li>{@link org.snugsheet.engine.cooling} – cooling curves, their fit and its uncertainty

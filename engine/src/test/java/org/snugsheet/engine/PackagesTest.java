@@ -46,9 +46,11 @@ class PackagesTest {
     void dependenciesRunOneWay() {
         opens("quantity");
         opens("solver");
+        opens("water", "quantity");
+        opens("heat", "quantity", "water");
         opens("reading", "quantity");
         opens("comparison");
-        opens("cooling", "quantity", "reading", "solver", "comparison");
+        opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("insulation", "quantity");
     }
 

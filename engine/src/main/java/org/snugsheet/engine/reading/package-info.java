@@ -6,7 +6,8 @@
  * before, gaps left out in pairs, typed scales respected. A blank is never zero and nothing is dropped in silence: what
  * cannot be read is refused, with its row. Rows count from 1 within the cells given.
  *
- * <p>Times are seconds inside; cells hold minutes.
+ * <p>Times are seconds inside; cells hold minutes. {@link org.snugsheet.engine.reading.ClockTimes} makes minutes from what a
+ * class reads off the clock on the wall.
  *
  * <p>This package uses {@link org.snugsheet.engine.quantity} only.
  */

@@ -1,0 +1,37 @@
+package org.snugsheet.engine.heat;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.HeatCapacity;
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * A thing without water: an empty jar before warm water is poured in, a stone from the windowsill. Its heat capacity stays
+ * the same at all temperatures, so {@code Q = C·(T − T′)}.
+ *
+ * @param capacity its heat capacity, more than zero
+ * @param temperature how warm it is
+ */
+public record DryBody(HeatCapacity capacity, Temperature temperature) implements Body {
+
+    /**
+     * A thing without water.
+     *
+     * @throws Refusal if its heat capacity is not more than zero
+     */
+    public DryBody {
+        if (!(capacity.joulesPerKelvin() > 0)) {
+            throw Refusal.of(Trouble.NOT_POSITIVE, "heat capacity", capacity.joulesPerKelvin());
+        }
+    }
+
+    @Override
+    public double heatGivenOff(Temperature end) {
+        return capacity.joulesPerKelvin() * temperature.minus(end).kelvins();
+    }
+
+    @Override
+    public HeatCapacity heatCapacityAt(Temperature now) {
+        return capacity;
+    }
+}

@@ -1,0 +1,15 @@
+/**
+ * Amounts of heat: what a jar of water gives off, and where bodies end that share their heat with nothing else.
+ *
+ * <p>A {@link org.snugsheet.engine.heat.Body} has one temperature throughout. {@link org.snugsheet.engine.heat.WaterBody} is
+ * a volume of water with the vessel it stands in, {@link org.snugsheet.engine.heat.DryBody} an empty vessel or a stone;
+ * {@link org.snugsheet.engine.heat.Mixing} brings several to one temperature. {@link
+ * org.snugsheet.engine.heat.VesselMaterial} lists specific heats, with sources. Heat is in joules. Water that evaporates
+ * takes heat along that is not counted here: cover the jars.
+ *
+ * <p>How fast heat is lost needs a cooling constant: see {@code HeatLoss} in {@code org.snugsheet.engine.cooling}.
+ *
+ * <p>This package uses {@link org.snugsheet.engine}, {@link org.snugsheet.engine.quantity} and {@link
+ * org.snugsheet.engine.water}, nothing else.
+ */
+package org.snugsheet.engine.heat;

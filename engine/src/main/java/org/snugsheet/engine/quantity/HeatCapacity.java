@@ -1,0 +1,38 @@
+package org.snugsheet.engine.quantity;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * How much heat a thing takes up for each kelvin it warms (ISO 80000-5:2019, 5-15).
+ *
+ * @param joulesPerKelvin J/K, finite, zero or more
+ */
+public record HeatCapacity(double joulesPerKelvin) implements Comparable<HeatCapacity> {
+
+    /** That of a thing too light to count. */
+    public static final HeatCapacity NONE = new HeatCapacity(0);
+
+    /**
+     * A heat capacity in J/K.
+     *
+     * @throws Refusal if it is negative or no finite number
+     */
+    public HeatCapacity {
+        Require.notNegative(joulesPerKelvin, "heat capacity");
+    }
+
+    /**
+     * The heat capacity of two things together.
+     *
+     * @param other the other thing’s
+     * @return the sum
+     */
+    public HeatCapacity plus(HeatCapacity other) {
+        return new HeatCapacity(joulesPerKelvin + other.joulesPerKelvin);
+    }
+
+    @Override
+    public int compareTo(HeatCapacity other) {
+        return Double.compare(joulesPerKelvin, other.joulesPerKelvin);
+    }
+}

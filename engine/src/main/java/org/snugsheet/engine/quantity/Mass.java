@@ -1,0 +1,38 @@
+package org.snugsheet.engine.quantity;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * A mass that something has.
+ *
+ * @param kilograms kg, finite, more than zero
+ */
+public record Mass(double kilograms) implements Comparable<Mass> {
+
+    /**
+     * A mass in kg.
+     *
+     * @throws Refusal if it is not more than zero
+     */
+    public Mass {
+        Require.positive(kilograms, "mass");
+    }
+
+    /**
+     * A mass in a unit.
+     *
+     * @param value how many
+     * @param unit a unit of mass
+     * @return the mass
+     * @throws Refusal if it is not more than zero, or the unit measures something else
+     */
+    public static Mass of(double value, Unit unit) {
+        Require.positive(value, "mass");
+        return new Mass(Unit.KILOGRAM.from(value, unit));
+    }
+
+    @Override
+    public int compareTo(Mass other) {
+        return Double.compare(kilograms, other.kilograms);
+    }
+}
