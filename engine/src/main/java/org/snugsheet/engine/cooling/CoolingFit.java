@@ -19,7 +19,7 @@ import org.snugsheet.engine.solver.SeparableFit;
  *
  * <p>Standard errors are the square roots of the diagonal of {@code σ²·(JᵀJ)⁻¹} (Bates and Watts, Nonlinear Regression
  * Analysis and Its Applications, 1988, section 2.2.1), where {@code σ²} is the residual variance {@code SSR/(n − p)}, but
- * never less than what rounding to the mark leaves; {@link ReadingErrors} says what else rounding does.
+ * never less than what rounding to the mark leaves. Limits ({@link CoolingIntervals}) count in what else rounding does.
  */
 public final class CoolingFit implements ModelFit {
 
@@ -227,20 +227,33 @@ public final class CoolingFit implements ModelFit {
      * @return the standard error of {@link #at} there
      */
     public TemperatureDifference errorAt(double seconds) {
+        return new TemperatureDifference(errorOf(gradientAt(seconds)));
+    }
+
+    /** How much more than independent errors of the readings would leave, rounding leaves in the curve at one time. */
+    double inflationAt(double seconds) {
+        return errors.inflationOf(pull(gradientAt(seconds)));
+    }
+
+    private double[] gradientAt(double seconds) {
         OneRateModel.At at = atTime(seconds);
-        double[] gradient = {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
-        return new TemperatureDifference(errorOf(gradient));
+        return new double[] {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
     }
 
     /** The standard error of what the gradient says how to make from the parameters. */
-    private double errorOf(double... gradient) {
+    private double errorOf(double[] gradient) {
+        return Math.sqrt(errors.varianceOf(pull(gradient)));
+    }
+
+    /** How far that moves with each reading. */
+    private double[] pull(double[] gradient) {
         double[] pull = new double[readings.size()];
         for (int i = 0; i < influence.length; i++) {
             for (int j = 0; j < pull.length; j++) {
                 pull[j] += gradient[i] * influence[i][j];
             }
         }
-        return Math.sqrt(errors.varianceOf(pull));
+        return pull;
     }
 
     /** How much more than independent errors of the readings would leave, rounding leaves in the rate. */

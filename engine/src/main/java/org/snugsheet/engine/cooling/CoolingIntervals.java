@@ -62,7 +62,7 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
      * @throws Refusal as {@link CoolingFit#start()} does
      */
     public Interval start() {
-        return around(fit.start().celsius(), fit.startError().kelvins());
+        return around(fit.start().celsius(), fit.startError().kelvins(), 0);
     }
 
     /**
@@ -72,7 +72,7 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
      * @return degrees Celsius
      */
     public Interval at(double seconds) {
-        return around(fit.at(seconds).celsius(), fit.errorAt(seconds).kelvins());
+        return around(fit.at(seconds).celsius(), fit.errorAt(seconds).kelvins(), seconds);
     }
 
     /**
@@ -118,8 +118,8 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         return new TDistribution(null, fit.degreesOfFreedom()).inverseCumulativeProbability(0.5 + confidence / 2);
     }
 
-    private Interval around(double value, double error) {
-        double half = quantile() * error;
+    private Interval around(double value, double error, double seconds) {
+        double half = quantile() * error * Math.sqrt(fit.inflationAt(seconds));
         return new Interval(value - half, value + half);
     }
 

@@ -39,12 +39,16 @@ record ReadingErrors(double[] temperatures, double variance, double mark, double
                 temperatures, Math.max(residualVariance, rounding), a, kept > NOTHING ? kept * rounding : 0);
     }
 
-    /** The variance of a sum of the readings’ errors, each times its weight. */
+    /** The variance of a sum of the readings’ errors, each times its weight, if no two errors went together. */
     double varianceOf(double[] weights) {
-        return alone(weights) * inflationOf(weights);
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight * weight;
+        }
+        return variance * sum;
     }
 
-    /** That variance beside the one it would have if no two errors went together; at least 1. */
+    /** How many times larger that variance is because some errors do go together; at least 1. */
     double inflationOf(double[] weights) {
         if (together == 0) {
             return 1;
@@ -59,14 +63,6 @@ record ReadingErrors(double[] temperatures, double variance, double mark, double
                 }
             }
         }
-        return Math.max(1, 1 + together * sum / alone(weights));
-    }
-
-    private double alone(double[] weights) {
-        double sum = 0;
-        for (double weight : weights) {
-            sum += weight * weight;
-        }
-        return variance * sum;
+        return Math.max(1, 1 + together * sum / varianceOf(weights));
     }
 }

@@ -4,6 +4,7 @@ import com.sun.star.uno.Any;
 import com.sun.star.uno.TypeClass;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
@@ -61,6 +62,17 @@ public final class Options {
         return given(option)
                 .map(entry -> ThermalResistance.of(entry.asNumber(1), unit))
                 .orElse(ThermalResistance.NONE);
+    }
+
+    /**
+     * The heat capacity of a vessel.
+     *
+     * @param option what was given, in J/K
+     * @return the heat capacity; none when left out
+     * @throws org.snugsheet.engine.Refusal if it is no number, or negative
+     */
+    public static HeatCapacity heatCapacity(@Nullable Object option) {
+        return given(option).map(entry -> new HeatCapacity(entry.asNumber(1))).orElse(HeatCapacity.NONE);
     }
 
     /**

@@ -68,4 +68,16 @@ public interface CoolCurves extends XInterface {
             @Argument(Words.MARK) @Nullable Object mark,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.MINUTES: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "COOL.MINUTES",
+            text =
+                    "Minutes since the first of a column of clock times, also across noon and midnight; a blank stays blank.",
+            example = "COOL.MINUTES({\"9:05\";\"9:10\";\"9:20\"})",
+            answer = "0",
+            refused = "COOL.MINUTES({\"9:05\";\"soon\"})",
+            because = "not a clock time")
+    Object minutes(@Argument(Words.CLOCK) Object[][] clock) throws IllegalArgumentException, NoConvergenceException;
 }

@@ -7,15 +7,21 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.cooling.HeatLoss;
 import org.snugsheet.engine.cooling.NewtonCooling;
+import org.snugsheet.engine.heat.Mixing;
+import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
+import org.snugsheet.engine.reading.ClockTimes;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
 
 /** The COOL functions: those on a curve, and with them the whole service. */
-public final class CoolFunctions extends CoolFits implements CoolCurves {
+public final class CoolFunctions extends CoolFits implements CoolCurves, CoolHeat {
 
     /** For the office, which makes one for a session. */
     public CoolFunctions() {}
@@ -66,6 +72,65 @@ public final class CoolFunctions extends CoolFits implements CoolCurves {
             }
             return table;
         });
+    }
+
+    @Override
+    public Object minutes(Object[][] clock) throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            List<Entry> minutes = ClockTimes.minutes(Cells.line(clock));
+            return Cells.each(clock, (row, entry) -> minutes.get(row - 1).asNumber(row));
+        });
+    }
+
+    @Override
+    public double heat(
+            String[][] volume, String[][] from, String[][] to, @Nullable Object vessel, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Scale s = Options.scale(scale);
+            return water(volume, from, vessel, s).heatGivenOff(Cells.temperature(to, s));
+        });
+    }
+
+    @Override
+    public double power(
+            String[][] volume,
+            String[][] rate,
+            String[][] temp,
+            String[][] surroundings,
+            @Nullable Object vessel,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Scale s = Options.scale(scale);
+            CoolingConstant constant = CoolingConstant.ofPerMinute(Cells.number(rate));
+            return HeatLoss.watts(water(volume, temp, vessel, s), constant, Cells.temperature(surroundings, s));
+        });
+    }
+
+    @Override
+    public double mixed(
+            String[][] volume,
+            String[][] temp,
+            String[][] bathVolume,
+            String[][] bathTemp,
+            @Nullable Object vessel,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Scale s = Options.scale(scale);
+            WaterBody bath = WaterBody.of(millilitres(bathVolume), Cells.temperature(bathTemp, s));
+            return Mixing.endTemperature(water(volume, temp, vessel, s), bath).in(s);
+        });
+    }
+
+    private static WaterBody water(String[][] volume, String[][] temp, @Nullable Object vessel, Scale scale) {
+        return WaterBody.of(millilitres(volume), Cells.temperature(temp, scale))
+                .withVessel(Options.heatCapacity(vessel));
+    }
+
+    private static Volume millilitres(String[][] volume) {
+        return Volume.of(Cells.number(volume), Unit.MILLILITRE);
     }
 
     private static Object[] onCurve(CoolingFit fit, double minutes, Scale scale) {

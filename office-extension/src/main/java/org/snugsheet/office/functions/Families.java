@@ -7,7 +7,7 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 public final class Families {
 
     private static final List<Class<?>> ALL =
-            List.of(Temp.class, Cool.class, CoolCurves.class, Wrap.class, Check.class);
+            List.of(Temp.class, Cool.class, CoolCurves.class, CoolHeat.class, Wrap.class, Check.class);
 
     private Families() {}
 

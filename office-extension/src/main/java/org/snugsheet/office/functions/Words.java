@@ -14,6 +14,16 @@ final class Words {
             "The temperature of what the jar stands in: one cell, a column read at the same times, or the word fit if nobody read it.";
     static final String SURROUNDINGS_NOW = "The temperature of what the jar stands in.";
     static final String AT = "The times wanted for the curve, in minutes, one column.";
+    static final String CLOCK =
+            "The clock times of the readings, one column: cells with a time, or text such as 9:05, 9.05 am or 21:05.";
+    static final String VOLUME = "Millilitres of water in the jar.";
+    static final String FROM = "The temperature it begins at.";
+    static final String TO = "The temperature it ends at.";
+    static final String TEMP = "The temperature of the water now.";
+    static final String BATH_AMOUNT = "Millilitres of water in the bath.";
+    static final String BATH_TEMP = "The temperature of the bath before.";
+    static final String VESSEL =
+            "The heat capacity of the empty jar in joules per kelvin: grams times 0.84 for glass. Left out: none.";
     static final String JAR_VOLUME =
             "Millilitres of water in the jar, if it stands in a bath that keeps its heat. Left out: the bath does not matter.";
     static final String BATH_VOLUME = "Millilitres of water in that bath. Left out: the bath does not matter.";

@@ -125,6 +125,35 @@ class TablesIT {
                         .text());
     }
 
+    @Test
+    void clockTimesServeAsMinutes() {
+        double rate = result("COOL.RATE(A1:A7;B1:B7;D1)").number();
+        for (int row = 1; row <= 7; row++) {
+            sheet.formula("E" + row, "TIME(23;50+5*" + (row - 1) + ";0)");
+        }
+        // Past midnight, as time cells and as typed text.
+        assertEquals(rate, result("COOL.RATE(COOL.MINUTES(E1:E7);B1:B7;D1)").number(), 1e-9);
+        sheet.text("F1", "12:50")
+                .text("F2", "12:55")
+                .text("F3", "1:00")
+                .text("F4", "1.05")
+                .text("F5", "");
+        sheet.arrayFormula("G1:G5", "COOL.MINUTES(F1:F5)");
+        assertEquals(10, sheet.at("G3").number());
+        assertEquals(15, sheet.at("G4").number());
+        assertEquals("", sheet.at("G5").text());
+    }
+
+    @Test
+    void theVesselTakesItsShareOfTheHeat() {
+        double water = result("COOL.HEAT(200;40;20)").number();
+        assertEquals(water + 100 * 20, result("COOL.HEAT(200;40;20;100)").number(), 1e-6);
+        assertEquals(water, result("COOL.HEAT(200;104;68;Z1;\"F\")").number(), 1e-6);
+        assertTrue(result("COOL.MIXED(200;40;800;5;100)").number()
+                > result("COOL.MIXED(200;40;800;5)").number());
+        assertEquals(ErrorCodes.INVALID_ARGUMENT, result("COOL.HEAT(200;Z1;20)").error());
+    }
+
     private void same(String function, List<CellResult> row, int column) {
         assertEquals(
                 result(function + "(A1:A7;B1:B7;D1)").number(), row.get(column).number(), 1e-9, function);
