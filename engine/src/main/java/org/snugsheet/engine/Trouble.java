@@ -39,6 +39,8 @@ public enum Trouble {
     /** Two columns that belong together differ in length. */
     DIFFERENT_LENGTH(
             "There are {0} times but {1} temperatures. Select the same rows for both; leave a missed reading blank."),
+    /** A name for each jar. */
+    DIFFERENT_NAMES("There are {0} names but {1} columns of readings. Give one name for each column."),
     /** As many thicknesses as materials are needed. */
     DIFFERENT_LAYERS("There are {0} thicknesses but {1} materials. Give one material for each thickness."),
     /** A time is not later than the one before. */
@@ -115,6 +117,23 @@ public enum Trouble {
     MIXTURE_FREEZES("Together they would end below 0 °C (32 °F), and the water would freeze. Check the temperatures."),
     /** Bodies that would bring the water among them to the boil. */
     MIXTURE_BOILS("Together they would end above 100 °C (212 °F), and the water would boil. Check the temperatures."),
+
+    // ---- comparing jars
+    /** A confidence that is none. */
+    NOT_A_CONFIDENCE("{0} is not a confidence. Give a number between 0 and 1, such as 0.95."),
+    /** How many times slower has no single answer. */
+    SECOND_HARDLY_COOLS(
+            "The second jar hardly cools, so how many times slower it cools cannot be told. Read both for longer."),
+    /** An estimate below zero by more than its error. */
+    NO_RATIO("One of the two moves away from its surroundings, so they cannot be compared. Check its readings."),
+    /** No estimates for a material. */
+    NO_JARS("There is no jar of this material. Give the readings of at least one."),
+    /** How much jars differ cannot be seen on one. */
+    ONE_JAR_HAS_NO_SPREAD("One jar cannot show how much such jars differ. Read two or more with the same wrap."),
+    /** A jar that nobody named; {0} is the jar. */
+    JAR_WITHOUT_NAME("Jar {0} has no name. Type there what it is wrapped in."),
+    /** A ranking of fewer than two. */
+    NOTHING_TO_RANK("A ranking needs jars with at least two different names. Check the names."),
 
     // ---- materials and layers
     /** A material nobody here knows. */

@@ -15,6 +15,7 @@
  *   <li>{@link org.snugsheet.engine.reading} – what a class wrote down, and what is wrong with it
  *   <li>{@link org.snugsheet.engine.solver} – least squares; the only package that sees Commons Math’s optimisers
  *   <li>{@link org.snugsheet.engine.cooling} – cooling curves, their fit and its uncertainty
+ *   <li>{@link org.snugsheet.engine.comparison} – estimates set against each other: ratio, verdict, ranking
  *   <li>{@link org.snugsheet.engine.insulation} – layers, materials, surfaces
  * </ul>
  *

@@ -43,6 +43,17 @@ class PackagesTest {
     }
 
     @Test
+    void comparisonsSeeOnlyTheDistributionsOfCommonsMath() {
+        classes()
+                .that()
+                .resideInAPackage(ENGINE + ".comparison..")
+                .should()
+                .onlyDependOnClassesThat(resideOutsideOfPackage(COMMONS_MATH)
+                        .or(resideInAnyPackage("org.apache.commons.math3.distribution..")))
+                .check(CLASSES);
+    }
+
+    @Test
     void dependenciesRunOneWay() {
         opens("quantity");
         opens("solver");

@@ -2,6 +2,7 @@ package org.snugsheet.engine.cooling;
 
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
@@ -273,6 +274,25 @@ public final class CoolingFit implements ModelFit {
      */
     public TemperatureDifference misfit() {
         return new TemperatureDifference(Math.sqrt(fit.sumOfSquares() / readings.size()));
+    }
+
+    /**
+     * The cooling constant as an estimate, to be set against that of another vessel.
+     *
+     * @return 1/min, with its standard error and degrees of freedom
+     */
+    public Estimate estimate() {
+        return new Estimate(constant().perMinute(), constantError().perMinute(), degreesOfFreedom());
+    }
+
+    /**
+     * The same with an error that counts in that rounding repeats itself, as limits do: for claims, not for show.
+     *
+     * @return 1/min, with its raised standard error and degrees of freedom
+     */
+    public Estimate cautiousEstimate() {
+        double raised = constantError().perMinute() * Math.sqrt(inflationOfRate());
+        return new Estimate(constant().perMinute(), raised, degreesOfFreedom());
     }
 
     /**

@@ -41,12 +41,20 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
             double rounding = mark.standardUncertainty();
             double variance = Math.max(fit.sumOfSquares() / n, rounding * rounding);
             double minusTwoLogLikelihood = n * Math.log(2 * Math.PI * variance) + fit.sumOfSquares() / variance;
-            double k = fit.model().parameters() + 1;
-            double room = n - k - 1;
-            double criterion =
-                    room > 0 ? minusTwoLogLikelihood + 2 * k + 2 * k * (k + 1) / room : Double.POSITIVE_INFINITY;
-            return new Candidate(fit, criterion);
+            return new Candidate(fit, minusTwoLogLikelihood + penalty(fit.model(), fit.size()));
         }
+    }
+
+    private static double penalty(CoolingModel model, int n) {
+        double k = model.parameters() + 1;
+        double room = n - k - 1;
+        return room > 0 ? 2 * k + 2 * k * (k + 1) / room : Double.POSITIVE_INFINITY;
+    }
+
+    /** The criterion of a law that meets every reading: no fit of it can be better. */
+    private static double atBest(CoolingModel model, int n, Mark mark) {
+        double rounding = mark.standardUncertainty();
+        return n * Math.log(2 * Math.PI * rounding * rounding) + penalty(model, n);
     }
 
     /** A choice; the candidates are copied. */
@@ -76,6 +84,10 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(newton);
         for (CoolingModel law : laws) {
+            // The costly law is not even tried where it could not win.
+            if (law instanceof TwoStage && newton.criterion() - atBest(law, readings.size(), mark) <= REAL_GAIN) {
+                continue;
+            }
             candidate(law, readings, mark).ifPresent(candidates::add);
         }
         Candidate best = Collections.min(candidates, Comparator.comparingDouble(Candidate::criterion));

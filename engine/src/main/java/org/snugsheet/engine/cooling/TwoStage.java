@@ -27,6 +27,9 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     /** One reading more than the corrected information criterion can judge. */
     private static final int ENOUGH = 8;
 
+    /** Two stages that are there are found in some dozens of looks at the curve. */
+    private static final int LOOKS = 200;
+
     /** How much faster the first stage may be than the second, for a start of the search. */
     private static final double[] FASTER = {3, 10, 30};
 
@@ -75,7 +78,7 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     /** One start may lead nowhere where another settles. */
     private static Optional<LeastSquaresFit> nearest(Curve curve, double[] observed, double[] start) {
         try {
-            return Optional.of(LeastSquares.fit(curve, observed, start));
+            return Optional.of(LeastSquares.standard().withMaxEvaluations(LOOKS).solve(curve, observed, start));
         } catch (Refusal refusal) {
             return Optional.empty();
         }

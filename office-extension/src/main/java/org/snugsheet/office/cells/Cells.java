@@ -111,6 +111,34 @@ public final class Cells {
         return answers.length == 1 && answers[0].length == 1 ? answers[0][0] : answers;
     }
 
+    /**
+     * One column of a block.
+     *
+     * @param block the cells
+     * @param index which column, from 0
+     * @return its cells
+     */
+    public static Object[][] column(Object[][] block, int index) {
+        Object[][] column = new Object[block.length][1];
+        for (int row = 0; row < block.length; row++) {
+            column[row][0] = block[row][index];
+        }
+        return column;
+    }
+
+    /**
+     * An entry as text.
+     *
+     * @param entry the entry
+     * @return what was written; empty for a gap
+     */
+    public static String written(Entry entry) {
+        if (entry instanceof Entry.Text text) {
+            return text.text();
+        }
+        return entry instanceof Entry.Gap ? "" : String.valueOf(entry.asNumber(1));
+    }
+
     static Entry entry(Object cell) {
         return cell instanceof Number number ? Entry.of(number.doubleValue()) : Entry.of(cell.toString());
     }

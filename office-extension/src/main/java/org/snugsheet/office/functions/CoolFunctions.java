@@ -21,7 +21,7 @@ import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
 
 /** The COOL functions: those on a curve, and with them the whole service. */
-public final class CoolFunctions extends CoolFits implements CoolCurves, CoolHeat {
+public final class CoolFunctions extends CoolComparisons implements CoolCurves, CoolHeat {
 
     /** For the office, which makes one for a session. */
     public CoolFunctions() {}

@@ -6,8 +6,8 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 /** The list of families: the one place to add a new one. A family with many functions has several interfaces. */
 public final class Families {
 
-    private static final List<Class<?>> ALL =
-            List.of(Temp.class, Cool.class, CoolCurves.class, CoolHeat.class, Wrap.class, Check.class);
+    private static final List<Class<?>> ALL = List.of(
+            Temp.class, Cool.class, CoolCurves.class, CoolCompare.class, CoolHeat.class, Wrap.class, Check.class);
 
     private Families() {}
 

@@ -14,6 +14,13 @@ final class Words {
             "The temperature of what the jar stands in: one cell, a column read at the same times, or the word fit if nobody read it.";
     static final String SURROUNDINGS_NOW = "The temperature of what the jar stands in.";
     static final String AT = "The times wanted for the curve, in minutes, one column.";
+    static final String OTHER_TIMES = "The times of the second jar in minutes; they may be the same cells.";
+    static final String OTHER_TEMPS = "The temperatures of the second jar at those times.";
+    static final String SURROUNDINGS_BOTH =
+            "The temperature of what all jars stand in: one cell, or a column read at the same times.";
+    static final String BLOCK = "The temperatures: one column for each jar, one row for each time.";
+    static final String NAMES =
+            "What each jar is wrapped in, one cell for each column. Jars of one name are jars of one material.";
     static final String CLOCK =
             "The clock times of the readings, one column: cells with a time, or text such as 9:05, 9.05 am or 21:05.";
     static final String VOLUME = "Millilitres of water in the jar.";

@@ -12,7 +12,9 @@ final class FunctionReference {
             # Cell functions
 
             Generated from the declarations in `office-extension/src/main/java/org/snugsheet/office/functions`: change them
-            there. Arguments in `[ ]` may be left out. An answer that cannot be given is a cell error, never a wrong number.
+            there. Arguments in `[ ]` may be left out. An answer that cannot be given is a cell error, never a wrong number. In
+            examples with `{ }` a `;` stands between cells and a `|` between rows, as files hold them; cells of a sheet do as well.
+            A table is answered to an array formula, or cell by cell with `INDEX`; its first cell is shown here.
             """;
 
     private FunctionReference() {}

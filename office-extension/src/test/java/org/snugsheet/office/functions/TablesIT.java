@@ -154,6 +154,58 @@ class TablesIT {
         assertEquals(ErrorCodes.INVALID_ARGUMENT, result("COOL.HEAT(200;Z1;20)").error());
     }
 
+    @Test
+    void theRankingPutsTheBestWrapFirstAndTiesTogether() {
+        sheet.text("L1", "bare").text("M1", "wool").text("N1", "fleece");
+        for (int row = 2; row <= 8; row++) {
+            sheet.formula("L" + row, "B" + (row - 1));
+        }
+        sheet.numbersDown("M2", 40, 37, 35, 33, 31, 29, 28).numbersDown("N2", 40, 37, 35, 32, 31, 29, 28);
+        sheet.arrayFormula("P1:W4", "COOL.RANK(A1:A7;L2:N8;L1:N1;D1)");
+        List<List<CellResult>> table = sheet.all("P1:W4");
+
+        assertEquals("Place", table.get(0).get(0).text());
+        assertEquals(1, table.get(1).get(0).number());
+        assertEquals(1, table.get(2).get(0).number());
+        assertEquals(3, table.get(3).get(0).number());
+        assertEquals("bare", table.get(3).get(1).text());
+        assertEquals("", table.get(3).get(7).text());
+        assertEquals(table.get(2).get(1).text(), table.get(1).get(7).text());
+        assertEquals(
+                result("COOL.RATE(A1:A7;L2:L8;D1)").number(),
+                table.get(3).get(3).number(),
+                1e-12);
+        assertEquals(
+                "These readings cannot tell which jar cools more slowly. Take more readings, or fill more jars.",
+                result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;N2:N8;D1)").text());
+        String slower = result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;L2:L8;D1)").text();
+        assertTrue(slower.startsWith("The first jar cools "), slower);
+        assertEquals(
+                1,
+                result("COOL.SLOWER(A1:A7;M2:M8;A1:A7;L2:L8;D1)*COOL.SLOWER(A1:A7;L2:L8;A1:A7;M2:M8;D1)")
+                        .number(),
+                1e-9);
+    }
+
+    @Test
+    void jarsOfOneMaterialAreTakenTogether() {
+        sheet.text("L1", "wool").text("M1", "Wool").text("N1", "bare");
+        for (int row = 2; row <= 8; row++) {
+            sheet.formula("N" + row, "B" + (row - 1));
+        }
+        sheet.numbersDown("L2", 40, 37, 35, 33, 31, 29, 28).numbersDown("M2", 40, 37, 35, 32, 31, 29, 28);
+        sheet.arrayFormula("P1:W3", "COOL.RANK(A1:A7;L2:N8;L1:N1;D1)");
+
+        assertEquals("wool", sheet.at("Q2").text());
+        assertEquals(2, sheet.at("R2").number());
+        assertEquals(
+                ErrorCodes.INVALID_ARGUMENT,
+                result("COOL.RANK(A1:A7;L2:N8;L1:M1;D1)").error());
+        assertEquals(
+                ErrorCodes.INVALID_ARGUMENT,
+                result("COOL.RANK(A1:A7;L2:M8;L1:M1;D1)").error());
+    }
+
     private void same(String function, List<CellResult> row, int column) {
         assertEquals(
                 result(function + "(A1:A7;B1:B7;D1)").number(), row.get(column).number(), 1e-9, function);

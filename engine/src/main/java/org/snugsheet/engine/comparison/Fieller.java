@@ -1,0 +1,118 @@
+package org.snugsheet.engine.comparison;
+
+import java.util.Arrays;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/**
+ * Which ratios two estimates allow.
+ *
+ * <p>E. C. Fieller, Some problems in interval estimation, Journal of the Royal Statistical Society B 16 (1954), 175–185: a
+ * ratio ρ is allowed if {@code first − ρ·second} does not differ from zero by more than its error, {@code |a − ρ·b| ≤
+ * t·√(s_a² + ρ²·s_b²)}. Here the degrees of freedom of t belong to the ρ that is tried, by {@link Welch}, so that ρ = 1 is
+ * allowed exactly when Welch’s test does not tell the two apart (so, too, A. C. Tamhane and B. R. Logan, Journal of
+ * Biopharmaceutical Statistics 14 (2004), 843–856).
+ *
+ * <p>A ratio is looked at as a direction, ρ = tan φ in suitable units, from 0 (the first does not cool) to a right angle
+ * (the second does not). So there are no special cases: if the second may be zero, the right angle is allowed, and there
+ * is no upper limit.
+ *
+ * <p>With one or two degrees of freedom the allowed ratios can lie in two pieces, since t grows towards both ends; the
+ * interval then reaches over both. So it is looked for from both ends inwards, in steps, and the last step is refined.
+ */
+final class Fieller {
+
+    private static final int STEPS = 64;
+
+    private static final int HALVINGS = 48;
+
+    private static final double RIGHT_ANGLE = Math.PI / 2;
+
+    private final Estimate first;
+    private final Estimate second;
+    private final double level;
+    private final double unitOfFirst;
+    private final double unitOfSecond;
+    private final double estimated;
+
+    private Fieller(Estimate first, Estimate second, double confidence) {
+        this.first = first;
+        this.second = second;
+        this.level = 1 - confidence;
+        this.unitOfFirst = size(first);
+        this.unitOfSecond = size(second);
+        this.estimated = Math.atan2(first.value() / unitOfFirst, second.value() / unitOfSecond);
+    }
+
+    private static double size(Estimate estimate) {
+        double size = Math.max(Math.abs(estimate.value()), estimate.standardError());
+        return size > 0 ? size : 1;
+    }
+
+    /**
+     * The allowed ratios of the first to the second, none below zero.
+     *
+     * @throws Refusal if one of the two is below zero by more than its error
+     */
+    static Interval interval(Estimate first, Estimate second, double confidence) {
+        return new Fieller(first, second, confidence).allowed();
+    }
+
+    private Interval allowed() {
+        if ((first.value() < 0 && !allows(0)) || (second.value() < 0 && !allows(RIGHT_ANGLE))) {
+            throw Refusal.of(Trouble.NO_RATIO);
+        }
+        double[] angles = angles();
+        int end = angles.length - 1;
+        int low = 0;
+        while (!allows(angles[low])) {
+            low++;
+        }
+        int high = end;
+        while (!allows(angles[high])) {
+            high--;
+        }
+        return new Interval(
+                ratio(low == 0 ? 0 : limit(angles[low - 1], angles[low])),
+                ratio(high == end ? RIGHT_ANGLE : limit(angles[high + 1], angles[high])));
+    }
+
+    /** Where to look, rising. One of these is allowed: the estimate, or an end if an estimate is below zero. */
+    private double[] angles() {
+        double[] angles = new double[STEPS + 2];
+        for (int i = 0; i <= STEPS; i++) {
+            angles[i] = RIGHT_ANGLE * i / STEPS;
+        }
+        boolean within = 0 < estimated && estimated < RIGHT_ANGLE;
+        angles[STEPS + 1] = within ? estimated : RIGHT_ANGLE;
+        Arrays.sort(angles);
+        return angles;
+    }
+
+    private boolean allows(double angle) {
+        // With hardly any error, rounding alone would reject the estimate itself.
+        if (angle == estimated) {
+            return true;
+        }
+        double cosine = angle == RIGHT_ANGLE ? 0 : Math.cos(angle);
+        return Welch.p(cosine / unitOfFirst, first, Math.sin(angle) / unitOfSecond, second) >= level;
+    }
+
+    private double limit(double rejected, double allowed) {
+        double outer = rejected;
+        double inner = allowed;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (outer + inner) / 2;
+            if (allows(middle)) {
+                inner = middle;
+            } else {
+                outer = middle;
+            }
+        }
+        return inner;
+    }
+
+    private double ratio(double angle) {
+        return angle == RIGHT_ANGLE ? Double.POSITIVE_INFINITY : unitOfFirst / unitOfSecond * Math.tan(angle);
+    }
+}

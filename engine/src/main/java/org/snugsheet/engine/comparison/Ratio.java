@@ -1,0 +1,86 @@
+package org.snugsheet.engine.comparison;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/**
+ * How many times slower the second jar cools than the first: the first cooling constant divided by the second.
+ *
+ * <p>The two estimates are independent. Above 1 the second is slower.
+ *
+ * @param first the estimate above the line
+ * @param second the estimate below the line
+ */
+public record Ratio(Estimate first, Estimate second) {
+
+    /**
+     * Whether one number can be given: the second is above its own standard error. Otherwise it may as well be zero, and
+     * the ratio anything; {@link #interval} still says what is known.
+     *
+     * @return whether {@link #value} and {@link #standardError} answer
+     */
+    public boolean isTellable() {
+        return second.value() > second.standardError();
+    }
+
+    /**
+     * The ratio of the two values.
+     *
+     * @return how many times; a little below zero if the first is
+     * @throws Refusal if it is not {@linkplain #isTellable() tellable}
+     */
+    public double value() {
+        if (!isTellable()) {
+            throw Refusal.of(Trouble.SECOND_HARDLY_COOLS);
+        }
+        return first.value() / second.value();
+    }
+
+    /**
+     * The standard error of the ratio to first order, {@code √(s_a² + ρ²·s_b²)/b} (the law of propagation of uncertainty,
+     * JCGM 100:2008, 5.1.2). It is for showing: limits from it would be too narrow above and too wide below, so {@link
+     * #interval} does not use it.
+     *
+     * @return the standard error
+     * @throws Refusal if the ratio is not {@linkplain #isTellable() tellable}
+     */
+    public double standardError() {
+        return Math.hypot(first.standardError(), value() * second.standardError()) / second.value();
+    }
+
+    /**
+     * Where the true ratio lies, by Fieller’s theorem with Welch–Satterthwaite degrees of freedom (Fieller 1954, Welch
+     * 1947, Satterthwaite 1946; the references stand with the classes that do it).
+     *
+     * <p>No jar warms itself, so the limits lie between zero and infinity. If the second may be zero, the upper limit is
+     * infinite: “at least so many times slower”. If both may be, the interval is everything. The {@link #value} lies
+     * within, unless it is below zero.
+     *
+     * @param confidence how often such limits hold the truth, such as 0.95
+     * @return the limits, from 0 to infinity at most
+     * @throws Refusal if the confidence does not lie between 0 and 1, or one of the two is below zero by more than its
+     *     error at that confidence
+     */
+    public Interval interval(double confidence) {
+        return Fieller.interval(first, second, Require.confidence(confidence));
+    }
+
+    /**
+     * How often chance alone would make two jars that cool alike differ as much as these: the two-sided p value of Welch’s
+     * test.
+     *
+     * @return p, from 0 to 1; small when they differ
+     */
+    public double equalityP() {
+        return Welch.p(1, first, 1, second);
+    }
+
+    /**
+     * How many times slower the first cools than the second.
+     *
+     * @return the ratio of the second to the first
+     */
+    public Ratio inverse() {
+        return new Ratio(second, first);
+    }
+}

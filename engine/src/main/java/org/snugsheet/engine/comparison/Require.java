@@ -1,0 +1,24 @@
+package org.snugsheet.engine.comparison;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/** The checks at the door of this package. */
+final class Require {
+
+    private Require() {}
+
+    static double finite(double value) {
+        if (!Double.isFinite(value)) {
+            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(value));
+        }
+        return value;
+    }
+
+    static double confidence(double confidence) {
+        if (!(confidence > 0 && confidence < 1)) {
+            throw Refusal.of(Trouble.NOT_A_CONFIDENCE, String.valueOf(confidence));
+        }
+        return confidence;
+    }
+}

@@ -1,0 +1,86 @@
+package org.snugsheet.engine.comparison;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * Which of two jars cools slower, or that the readings cannot tell.
+ *
+ * <p>A difference is claimed only if Welch’s test finds it at the 5 % level and the 95 % limits of the ratio lie on one
+ * side of 1. The two agree except with very few degrees of freedom, where {@link Ratio#interval} may reach further; then
+ * nothing is claimed.
+ */
+public sealed interface Verdict {
+
+    /** How often the limits of a verdict hold the truth. */
+    double CONFIDENCE = 0.95;
+
+    /**
+     * The two compared.
+     *
+     * @param first the cooling constant of one jar, or of several by {@link JarsOfOneMaterial}
+     * @param second that of the other, in the same unit, from other readings
+     * @return the verdict
+     * @throws Refusal if one of them is below zero by more than its error
+     */
+    static Verdict of(Estimate first, Estimate second) {
+        Ratio ratio = new Ratio(first, second);
+        Interval interval = ratio.interval(CONFIDENCE);
+        double p = ratio.equalityP();
+        if (interval.contains(1) || !(p < 1 - CONFIDENCE)) {
+            return new CannotTell(ratio, interval, p);
+        }
+        if (interval.low() > 1) {
+            return new SecondSlower(ratio, interval, p);
+        }
+        Ratio inverse = ratio.inverse();
+        return new FirstSlower(inverse, inverse.interval(CONFIDENCE), p);
+    }
+
+    /**
+     * How many times slower the slower one cools.
+     *
+     * @return the ratio that the {@link #interval} is of
+     */
+    Ratio ratio();
+
+    /**
+     * Between which limits the truth lies, with a confidence of {@value #CONFIDENCE}.
+     *
+     * @return the limits of the {@link #ratio}; the upper one may be infinite
+     */
+    Interval interval();
+
+    /**
+     * How often chance alone would make jars that cool alike differ as much.
+     *
+     * @return the two-sided p of Welch’s test
+     */
+    double p();
+
+    /**
+     * The first cools slower.
+     *
+     * @param ratio how many times slower: the second cooling constant divided by the first
+     * @param interval its limits, both above 1
+     * @param p how often chance alone would do that
+     */
+    record FirstSlower(Ratio ratio, Interval interval, double p) implements Verdict {}
+
+    /**
+     * The second cools slower.
+     *
+     * @param ratio how many times slower: the first cooling constant divided by the second
+     * @param interval its limits, both above 1
+     * @param p how often chance alone would do that
+     */
+    record SecondSlower(Ratio ratio, Interval interval, double p) implements Verdict {}
+
+    /**
+     * They may cool alike.
+     *
+     * @param ratio the first cooling constant divided by the second
+     * @param interval its limits, with 1 between them as a rule
+     * @param p how often chance alone would make them differ as much
+     */
+    record CannotTell(Ratio ratio, Interval interval, double p) implements Verdict {}
+}

@@ -1,0 +1,125 @@
+package org.snugsheet.engine.comparison;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+class EstimateTest {
+
+    /** NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.6.7.2, table of critical values, column 0.975. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 12.706",
+        "2, 4.303",
+        "3, 3.182",
+        "5, 2.571",
+        "10, 2.228",
+        "18, 2.101",
+        "100, 1.984",
+        "Infinity, 1.960"
+    })
+    void ninetyFivePercentReachAsFarAsNistsTableSays(double degreesOfFreedom, double critical) {
+        Interval interval = new Estimate(0, 1, degreesOfFreedom).interval(0.95);
+
+        assertEquals(critical, interval.high(), 0.0005);
+        assertEquals(-critical, interval.low(), 0.0005);
+    }
+
+    /** NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.5.2: 195 readings of a heat flow meter (ZARR13.DAT). */
+    @Test
+    void theHeatFlowMeterHasTheLimitsOfTheHandbook() {
+        Interval interval = new Estimate(9.261460, 0.022789 / Math.sqrt(195), 194).interval(0.95);
+
+        assertEquals(9.258242, interval.low(), 1e-6);
+        assertEquals(9.264679, interval.high(), 1e-6);
+    }
+
+    static List<Map<String, String>> student() {
+        return PublishedTable.rows(EstimateTest.class, "scipy-student.csv");
+    }
+
+    /** SciPy’s quantiles themselves are right to about 1e−10. */
+    @ParameterizedTest
+    @MethodSource("student")
+    void quantilesAndProbabilitiesAgreeWithSciPy(Map<String, String> row) {
+        double degreesOfFreedom = number(row, "freedom");
+        double quantile = number(row, "quantile");
+        double p = number(row, "p");
+
+        assertEquals(
+                quantile,
+                StudentT.quantile(number(row, "confidence"), degreesOfFreedom),
+                1e-8 * quantile,
+                row::toString);
+        assertEquals(p, StudentT.twoSided(number(row, "t"), degreesOfFreedom), 1e-8 * p, row::toString);
+        assertEquals(p, StudentT.twoSided(-number(row, "t"), degreesOfFreedom), 1e-8 * p, row::toString);
+    }
+
+    @Test
+    void veryManyDegreesOfFreedomRunIntoInfinitelyManyWithoutAStep() {
+        double normal = StudentT.quantile(0.95, Double.POSITIVE_INFINITY);
+        assertEquals(normal, StudentT.quantile(0.95, 0.99e8), 1e-7);
+        assertEquals(normal, StudentT.quantile(0.95, 1.01e8), 1e-7);
+        assertEquals(normal, StudentT.quantile(0.95, Double.MAX_VALUE), 0);
+    }
+
+    @Test
+    void anEstimateWithoutErrorIsItsOwnInterval() {
+        assertEquals(new Interval(0.02, 0.02), new Estimate(0.02, 0, 3).interval(0.95));
+    }
+
+    @Test
+    void anIntervalContainsItsLimitsAndWhatLiesBetween() {
+        Interval interval = new Interval(1, 2);
+        assertTrue(interval.contains(1) && interval.contains(1.5) && interval.contains(2));
+        assertFalse(interval.contains(0.999) || interval.contains(2.001) || interval.contains(Double.NaN));
+        assertTrue(interval.isBounded());
+        Interval atLeast = new Interval(3, Double.POSITIVE_INFINITY);
+        assertTrue(atLeast.contains(1e300));
+        assertFalse(atLeast.isBounded());
+    }
+
+    @Test
+    void whatIsNoIntervalIsNotMade() {
+        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Interval(Double.NaN, 1)));
+        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Interval(1, Double.NaN)));
+        assertThrows(IllegalArgumentException.class, () -> new Interval(2, 1));
+    }
+
+    @Test
+    void whatIsNoEstimateIsRefused() {
+        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Estimate(Double.NaN, 1, 3)));
+        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Estimate(1, Double.POSITIVE_INFINITY, 3)));
+        assertSame(Trouble.NEGATIVE, refused(() -> new Estimate(1, -1, 3)));
+        assertSame(Trouble.NOT_POSITIVE, refused(() -> new Estimate(1, 1, 0)));
+        assertSame(Trouble.NOT_POSITIVE, refused(() -> new Estimate(1, 1, Double.NaN)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1, 95, -0.5, Double.NaN})
+    void whatIsNoConfidenceIsRefused(double confidence) {
+        assertSame(Trouble.NOT_A_CONFIDENCE, refused(() -> new Estimate(1, 1, 3).interval(confidence)));
+    }
+
+    private static Trouble refused(Runnable question) {
+        return assertThrows(Refusal.class, question::run).trouble();
+    }
+
+    private static double number(Map<String, String> row, String column) {
+        String cell = row.getOrDefault(column, "");
+        return cell.equals("inf") ? Double.POSITIVE_INFINITY : Double.parseDouble(cell);
+    }
+}

@@ -1,0 +1,97 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** COOL: jars set against each other. */
+@Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Comparing jars")
+public interface CoolCompare extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(CoolCompare.class);
+
+    /** COOL.SLOWER: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "COOL.SLOWER",
+            text = "How many times slower the second jar cools than the first: the ratio of their cooling constants.",
+            example = "COOL.SLOWER({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
+            answer = "2.253825",
+            refused = "COOL.SLOWER({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
+            because = "the second jar does not cool at all")
+    double slower(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.SLOWER.ERROR: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "COOL.SLOWER.ERROR",
+            text = "The standard error of COOL.SLOWER.",
+            example = "COOL.SLOWER.ERROR({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
+            answer = "0.128549",
+            refused = "COOL.SLOWER.ERROR({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
+            because = "the second jar does not cool at all")
+    double slowerError(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.VERDICT: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "COOL.VERDICT",
+            text =
+                    "One sentence a class can read: which jar cools more slowly and how surely, or that the readings cannot tell.",
+            example = "COOL.VERDICT({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
+            answer = "The second jar cools 2.25 times slower than the first (between 1.96 and 2.61 times, 95 % sure).",
+            refused = "COOL.VERDICT({0;5};{40;34};{0;5};{40;37};10)",
+            because = "two readings of a jar are too few")
+    String verdict(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.RANK: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "COOL.RANK",
+            text =
+                    "A table of materials, best wrap first; those the readings cannot separate share a place. Jars of the same name are taken together.",
+            example =
+                    "COOL.RANK({0;5;10;15;20};{40;40;40|34;37;37|30;35;34|26;33;33|24;31;31};{\"bare\";\"wool\";\"leaves\"};10)",
+            answer = "Place",
+            refused = "COOL.RANK({0;5;10;15;20};{40;34;30;26;24};\"bare\";10)",
+            because = "one material alone cannot be ranked")
+    Object[][] rank(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.BLOCK) Object[][] block,
+            @Argument(Words.NAMES) Object[][] names,
+            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}
