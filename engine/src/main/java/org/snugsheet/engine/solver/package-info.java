@@ -13,6 +13,9 @@
  * never from JᵀJ itself; a pivot as small as rounding means that the observations cannot tell the parameters apart, and
  * that is refused. The tests hold all of this against the 27 nonlinear data sets that NIST certified for this purpose.
  *
+ * <p>Where only one parameter bends the curve and the others enter straight, as in every law with one cooling constant, {@link
+ * org.snugsheet.engine.solver.SeparableFit} searches for that one alone (variable projection), some times faster.
+ *
  * <p>What it may use: {@link org.snugsheet.engine.Refusal} and the JDK, no other package of the engine. One class,
  * {@code CommonsMathDescent}, uses Commons Math; nobody else may, so that another library would be a change of that
  * class alone. Who may use it: {@link org.snugsheet.engine.cooling} and other packages of the engine that fit something

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
 import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.comparison.Ratio;
+import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
@@ -27,6 +30,7 @@ import org.snugsheet.engine.reading.Surroundings;
 record Coverage(int readings, double mark, Scale scale, double halfTime, double noise) {
 
     static final double LESSON = 40;
+    private static final double SLOWER = 1.5;
     private static final double MISSED = 0.1;
     private static final double CONFIDENCE = 0.95;
 
@@ -62,6 +66,30 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
                 runs,
                 seed,
                 jar -> limits(jar, new Surroundings.Unknown()).surroundings().contains(jar.room.celsius()));
+    }
+
+    /** How many times slower a second jar cools that truly cools half as slowly again. */
+    Count slower(int runs, long seed) {
+        Coverage other = new Coverage(readings, mark, scale, SLOWER * halfTime, noise);
+        SplittableRandom more = new SplittableRandom(~seed);
+        return tally(runs, seed, jar -> {
+            Estimate second = estimate(Jar.of(other, more));
+            return new Ratio(estimate(jar), second).interval(CONFIDENCE).contains(SLOWER);
+        });
+    }
+
+    /** How often two equal jars are not claimed to differ. */
+    Count noFalseClaim(int runs, long seed) {
+        SplittableRandom more = new SplittableRandom(~seed);
+        return tally(runs, seed, jar -> {
+            Estimate second = estimate(Jar.of(this, more));
+            return Verdict.of(estimate(jar), second) instanceof Verdict.CannotTell;
+        });
+    }
+
+    private Estimate estimate(Jar jar) {
+        return CoolingFit.of(jar.readings, Surroundings.constant(jar.room), grain())
+                .cautiousEstimate();
     }
 
     private CoolingIntervals limits(Jar jar, Surroundings surroundings) {

@@ -30,6 +30,8 @@ public final class CoverageReport {
         System.out.println("| limits of | noise to rounding | cells | answered | held | worst cell |");
         System.out.println("|---|---|---|---|---|---|");
         print("rate and half-time", lesson -> lesson.rate(RUNS, seed(lesson)));
+        print("times slower", lesson -> lesson.slower(RUNS, seed(lesson)));
+        print("verdict on equal jars", lesson -> lesson.noFalseClaim(RUNS, seed(lesson)));
         print("fitted surroundings", lesson -> lesson.surroundings(RUNS, seed(lesson)));
     }
 
