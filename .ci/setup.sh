@@ -61,12 +61,22 @@ find_office() {
 
 has_display() { [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; }
 
-# False where the office can only work without windows, such as Debian's libreoffice-core-nogui.
+# Afterwards, on Linux, SAL_USE_VCLPLUGIN names the part of the office that draws windows. Left to choose, the office runs
+# on unseen when the display refuses it; told, it ends and says so. False where there is no display or no such part, as in
+# Debian's libreoffice-core-nogui.
 office_has_windows() {
+    local part
     case $(uname -s) in
         Darwin | MINGW* | MSYS*) return 0 ;;
     esac
-    has_display && compgen -G "$(dirname "$(real_path "$OFFICE")")/libvclplug_*lo.so" >/dev/null
+    has_display || return 1
+    for part in gtk3 kf5 kf6 qt5 qt6 gtk4 gen; do
+        if [ -e "$(dirname "$(real_path "$OFFICE")")/libvclplug_${part}lo.so" ]; then
+            export SAL_USE_VCLPLUGIN=${SAL_USE_VCLPLUGIN:-$part}
+            return 0
+        fi
+    done
+    return 1
 }
 
 # The office wants the places of its own folders as URLs.

@@ -72,9 +72,18 @@ final class Fieller {
         while (!allows(angles[high])) {
             high--;
         }
-        return new Interval(
-                ratio(low == 0 ? 0 : limit(angles[low - 1], angles[low])),
-                ratio(high == end ? RIGHT_ANGLE : limit(angles[high + 1], angles[high])));
+        double lowest = ratio(low == 0 ? 0 : limit(angles[low - 1], angles[low]));
+        double highest = ratio(high == end ? RIGHT_ANGLE : limit(angles[high + 1], angles[high]));
+        if (isWithin()) {
+            // Rounding must not put the estimate outside when there is hardly any error.
+            double ratio = first.value() / second.value();
+            return new Interval(Math.min(lowest, ratio), Math.max(highest, ratio));
+        }
+        return new Interval(lowest, highest);
+    }
+
+    private boolean isWithin() {
+        return 0 < estimated && estimated < RIGHT_ANGLE;
     }
 
     /** Where to look, rising. One of these is allowed: the estimate, or an end if an estimate is below zero. */
@@ -83,8 +92,7 @@ final class Fieller {
         for (int i = 0; i <= STEPS; i++) {
             angles[i] = RIGHT_ANGLE * i / STEPS;
         }
-        boolean within = 0 < estimated && estimated < RIGHT_ANGLE;
-        angles[STEPS + 1] = within ? estimated : RIGHT_ANGLE;
+        angles[STEPS + 1] = isWithin() ? estimated : RIGHT_ANGLE;
         Arrays.sort(angles);
         return angles;
     }

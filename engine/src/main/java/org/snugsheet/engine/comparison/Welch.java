@@ -9,7 +9,7 @@ package org.snugsheet.engine.comparison;
  * (1946), 110–114: {@code ν = (V₁ + V₂)² / (V₁²/ν₁ + V₂²/ν₂)}.
  *
  * <p>With one or two degrees of freedom on one side and many on the other that goes wrong: when the little-known error
- * comes out far too small, as it often does, ν comes out large and the test too sure. With 1 and 18 it claims up to 13 % false
+ * comes out far too small, as it often does, ν comes out large and the test too sure. With 1 and 18 it claims up to 12 % false
  * differences at the 5 % level. So below {@value #FEWEST} degrees of freedom the better-known error counts as no better known
  * than the other; with 1 and 1 Welch’s test keeps below 5 %. Two or three jars of one material against many of another are
  * such a case. Both are in the table of engine/docs/comparison-coverage.md.

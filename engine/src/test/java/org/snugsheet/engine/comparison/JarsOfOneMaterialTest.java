@@ -39,7 +39,7 @@ class JarsOfOneMaterialTest {
     /**
      * R. DerSimonian and R. Kacker, Random-effects model for meta-analysis of clinical trials: an update, Contemporary
      * Clinical Trials 28 (2007), 105–114, Table 3: six trials of aspirin in pregnancy; τ by Cochran’s method is 0.4410, by
-     * Paule and Mandel’s 0.3681. The second checks the weights that {@link CoverageTable} compares with.
+     * Paule and Mandel’s 0.3681. The second checks the weights that {@link CoverageReport} compares with.
      */
     @Test
     void theSpreadBetweenTheTrialsOfAspirinIsAsPublished() {

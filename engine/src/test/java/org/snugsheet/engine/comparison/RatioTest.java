@@ -197,12 +197,22 @@ class RatioTest {
 
     @Test
     void withoutAnyErrorTheRatioIsExact() {
-        Ratio ratio = new Ratio(new Estimate(3, 0, 5), new Estimate(2, 0, 5));
+        Random random = new Random(10);
+        for (int i = 0; i < 100; i++) {
+            Ratio ratio =
+                    new Ratio(new Estimate(random.nextDouble(), 0, 5), new Estimate(random.nextDouble() + 1, 0, 7));
 
-        same(1.5, ratio.interval(0.95).low());
-        same(1.5, ratio.interval(0.95).high());
-        assertEquals(0, ratio.equalityP());
-        assertEquals(0, ratio.standardError());
+            assertTrue(ratio.interval(0.95).contains(ratio.value()));
+            same(ratio.value(), ratio.interval(0.95).low());
+            same(ratio.value(), ratio.interval(0.95).high());
+            assertEquals(0, ratio.equalityP());
+            assertEquals(0, ratio.standardError());
+        }
+        assertEquals(
+                0,
+                new Ratio(new Estimate(0, 0, 5), new Estimate(2, 0, 5))
+                        .interval(0.95)
+                        .low());
     }
 
     /** Two jars on each side: t is 12.7 at the ends and 4.3 between, so 0 is allowed, 0.5 and 1 are not, and 2.4 is. */

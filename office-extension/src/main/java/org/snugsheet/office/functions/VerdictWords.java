@@ -26,10 +26,7 @@ final class VerdictWords {
             return said(second.ratio().value(), second.interval(), SECOND, SECOND_AT_LEAST);
         }
         if (verdict instanceof Verdict.FirstSlower first) {
-            Interval limits = first.interval();
-            Interval turned =
-                    new Interval(1 / limits.high(), limits.low() > 0 ? 1 / limits.low() : Double.POSITIVE_INFINITY);
-            return said(1 / first.ratio().value(), turned, FIRST, FIRST_AT_LEAST);
+            return said(first.ratio().value(), first.interval(), FIRST, FIRST_AT_LEAST);
         }
         return CANNOT_TELL;
     }

@@ -179,7 +179,11 @@ class TablesIT {
                 "These readings cannot tell which jar cools more slowly. Take more readings, or fill more jars.",
                 result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;N2:N8;D1)").text());
         String slower = result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;L2:L8;D1)").text();
+        String faster = result("COOL.VERDICT(A1:A7;L2:L8;A1:A7;M2:M8;D1)").text();
         assertTrue(slower.startsWith("The first jar cools "), slower);
+        assertEquals(
+                faster,
+                slower.replace("first", "third").replace("second", "first").replace("third", "second"));
         assertEquals(
                 1,
                 result("COOL.SLOWER(A1:A7;M2:M8;A1:A7;L2:L8;D1)*COOL.SLOWER(A1:A7;L2:L8;A1:A7;M2:M8;D1)")

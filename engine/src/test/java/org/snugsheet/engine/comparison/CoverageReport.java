@@ -9,12 +9,14 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.comparison.Verdict.CannotTell;
 
 /**
- * Prints how often limits hold the truth and how often false differences are claimed, as engine/docs/comparison-coverage.md
- * has it. The tests do a small part of the same.
+ * Prints how often limits hold the truth and how often a difference is claimed that is not there: the tables of
+ * docs/comparison-coverage.md. The tests do a small part of the same. Run it from the engine’s folder:
+ *
+ * <pre>mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=org.snugsheet.engine.comparison.CoverageReport</pre>
  */
-public final class CoverageTable {
+public final class CoverageReport {
 
-    private static final int REPEATS = 10_000;
+    private static final int RUNS = Integer.getInteger("runs", 10_000);
 
     private static final double[] SPREADS = {0, 0.5, 1, 3};
 
@@ -22,9 +24,13 @@ public final class CoverageTable {
         {1, 1}, {1, 5}, {1, 18}, {2, 2}, {2, 18}, {3, 3}, {3, 6}, {3, 18}, {6, 6}, {6, 18}, {10, 10}, {18, 18}
     };
 
-    private CoverageTable() {}
+    private CoverageReport() {}
 
-    /** Prints the tables; takes about ten minutes. */
+    /**
+     * Prints the tables; takes about ten minutes with 10 000 runs a cell, fewer with {@code -Druns=1000}.
+     *
+     * @param arguments none
+     */
     public static void main(String[] arguments) {
         jars();
         ratio();
@@ -53,7 +59,7 @@ public final class CoverageTable {
         int held = 0;
         int bySpread = 0;
         int weighted = 0;
-        for (int i = 0; i < REPEATS; i++) {
+        for (int i = 0; i < RUNS; i++) {
             List<Estimate> estimates = chance.jars(count, 0, spread, errors, freedom);
             JarsOfOneMaterial jars = new JarsOfOneMaterial(estimates);
             held += holds(jars.estimate(), 0) ? 1 : 0;
@@ -102,7 +108,7 @@ public final class CoverageTable {
                 Chance chance = new Chance(300);
                 int claims = 0;
                 int plain = 0;
-                for (int i = 0; i < REPEATS; i++) {
+                for (int i = 0; i < RUNS; i++) {
                     Estimate first = chance.jar(50, error[0], freedom[0]);
                     Estimate second = chance.jar(50, error[1], freedom[1]);
                     claims += isClaimed(first, second) ? 1 : 0;
@@ -182,11 +188,11 @@ public final class CoverageTable {
 
     private static String share(BooleanSupplier happens) {
         return percent((int)
-                IntStream.range(0, REPEATS).filter(i -> happens.getAsBoolean()).count());
+                IntStream.range(0, RUNS).filter(i -> happens.getAsBoolean()).count());
     }
 
     private static String percent(int times) {
-        return String.format(Locale.ROOT, "%.1f", 100.0 * times / REPEATS);
+        return String.format(Locale.ROOT, "%.1f", 100.0 * times / RUNS);
     }
 
     private static void print(String format, Object... values) {
