@@ -14,7 +14,7 @@ import org.snugsheet.sheets.builder.PrintSetup;
 import org.snugsheet.sheets.builder.ScatterChart;
 
 /**
- * The second page of {@link WindowsillJars}, with what its chart draws and its list of materials. Nobody types here.
+ * The last page of {@link WindowsillJars}, with what its charts draw and its list of materials. Nobody types here.
  *
  * <p>Each jar keeps its column of the first page, so that the names of that page mean the same jar here.
  */
@@ -38,14 +38,21 @@ final class BehindTheChart {
      */
     static Page add(Book book, Page jars) throws com.sun.star.uno.Exception {
         Page page = book.page(NAME);
-        page.width("A1:F1", 24).width("G1", 6).width("H1:M1", 24).width("N1", 6).width("O1", 48);
+        page.width("A1:F1", 24)
+                .width("G1", 6)
+                .width("H1:M1", 24)
+                .width("N1", 6)
+                .width("O1", 48)
+                .width("P1", 6)
+                .width("Q1:S1", 24);
         page.text("A1", "Behind the chart").look("A1", Look.TITLE).height("A1", 10);
-        page.text("A2", "Nothing to type here: the chart on the first page draws these cells.")
+        page.text("A2", "Nothing to type here: the charts on the other pages draw these cells.")
                 .merge("A2:O2")
                 .look("A2:O2", Look.PURPOSE);
         writeCurves(page, jars);
         writePoints(page, jars);
         writeSurroundings(page);
+        writeBand(page, jars);
         writeMaterials(book, page);
         new PrintSetup(PrintSetup.Paper.A4_LYING, "Behind the chart of four wrapped jars").applyUnprinted(page);
         return page;
@@ -98,6 +105,17 @@ final class BehindTheChart {
         page.formula("I19:I21", "=TEMP.CONVERT(surroundings;\"C\";\"C\")");
     }
 
+    private static void writeBand(Page page, Page jars) throws com.sun.star.uno.Exception {
+        int last = FIRST_STEP_ROW + STEPS;
+        page.look("Q4:S4", Look.SECTION).look("Q5:S5", Look.HEAD).look("Q6:S" + last, Look.RESULT);
+        page.formula("Q4", "=\"Curve and 95 % band, °C: \"&" + HowSureAreWe.nameIn(jars, HowSureAreWe.SHOWN));
+        page.table(
+                "Q5:S" + last,
+                "=COOL.CURVE(A" + FIRST_STEP_ROW + ":A" + last + ";times;"
+                        + HowSureAreWe.readingsIn(jars, HowSureAreWe.SHOWN) + ";surroundings;mark)");
+        page.numbers("Q" + FIRST_STEP_ROW + ":S" + last, "0.00");
+    }
+
     private static void writeMaterials(Book book, Page page) throws com.sun.star.uno.Exception {
         page.look("O4", Look.SECTION).text("O4", "Materials to choose from");
         List<String> names = Materials.all().stream()
@@ -148,6 +166,48 @@ final class BehindTheChart {
                 "Temperature of each jar against time. Symbols are the readings, lines the fitted curves, the grey line the surroundings. All jars begin"
                         + " near 40 °C; the bare jar cools fastest and the one in dry leaves slowest. The values stand"
                         + " in the table beside the chart and on the page " + NAME + ".",
+                plots);
+    }
+
+    /**
+     * The chart of one jar, its curve and the band in which the curve lies.
+     *
+     * @param behind this page
+     * @return the chart
+     */
+    static ScatterChart band(Page behind) {
+        int last = FIRST_STEP_ROW + STEPS;
+        String points = pointColumn(HowSureAreWe.SHOWN);
+        int lastReading = FIRST_STEP_ROW + WindowsillJars.MINUTES.size() - 1;
+        Plot.Cells steps = new Plot.Cells(behind, "A" + FIRST_STEP_ROW + ":A" + last);
+        List<Plot> plots = new ArrayList<>();
+        for (String limit : List.of("R", "S")) {
+            plots.add(new Plot(
+                    Plot.Form.LIMIT,
+                    steps,
+                    new Plot.Cells(behind, limit + FIRST_STEP_ROW + ":" + limit + last),
+                    new Plot.Cells(behind, limit + "5"),
+                    Ink.GREY));
+        }
+        plots.add(new Plot(
+                Plot.Form.LINE,
+                steps,
+                new Plot.Cells(behind, "Q" + FIRST_STEP_ROW + ":Q" + last),
+                new Plot.Cells(behind, "Q5"),
+                Ink.BLACK));
+        plots.add(new Plot(
+                Plot.Form.POINTS,
+                new Plot.Cells(behind, "H" + FIRST_STEP_ROW + ":H" + lastReading),
+                new Plot.Cells(behind, points + FIRST_STEP_ROW + ":" + points + lastReading),
+                new Plot.Cells(behind, points + "5"),
+                Ink.BLACK));
+        return new ScatterChart(
+                "One jar, its curve and the 95 % band",
+                "Time, minutes",
+                "Temperature, °C",
+                "Temperature of one jar against time. Circles are the readings, the full line is the fitted curve, two thin"
+                        + " dashed lines just below and above it are the limits between which the curve lies with 95 %"
+                        + " certainty. The values stand on the page " + NAME + ".",
                 plots);
     }
 

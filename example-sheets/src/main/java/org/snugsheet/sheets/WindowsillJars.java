@@ -71,11 +71,14 @@ final class WindowsillJars implements WorkedSheet {
         writeWraps(page);
         writeQuestions(page);
         rule(page);
+        Page sure = HowSureAreWe.add(book, page);
         Page behind = BehindTheChart.add(book, page);
+        HowSureAreWe.drawChart(book, sure, behind);
         BehindTheChart.chart(page, behind).draw(book, page, "cooling_curves", "H6:H25");
         new PrintSetup(PrintSetup.Paper.A4_LYING, "Four wrapped jars on a snowy windowsill: " + INVENTED)
                 .apply(page, "A1:H37");
         page.protect();
+        sure.protect();
         behind.protect();
         book.describe(
                 "Four wrapped jars on a snowy windowsill",
@@ -95,6 +98,8 @@ final class WindowsillJars implements WorkedSheet {
                 .fixed("surroundings", page, "B17")
                 .fixed("mark", page, "B18")
                 .fixed("later", page, "B19")
+                .fixed("jars", page, "B7:F7")
+                .fixed("all_readings", page, "B8:F16")
                 .sameColumn("readings", page, "B8:B16")
                 .sameColumn("check", page, "B20")
                 .sameColumn("rate", page, "B25")

@@ -10,6 +10,7 @@ import com.sun.star.uno.UnoRuntime;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -32,7 +33,10 @@ import org.snugsheet.office.harness.SharedOffice;
  */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class WindowsillJarsIT {
-    private static final List<String> PARTS = List.of("Jars.A6:F37", "Curves.A5:F46", "Curves.H5:M21");
+    private static final String SURE = HowSureAreWe.NAME + ".";
+    private static final List<String> PARTS =
+            List.of("Jars.A6:F37", "Curves.A5:F46", "Curves.H5:M21", "Curves.Q4:S46", SURE + "A1:H30");
+    private static final String SURE_RANKING = "'" + HowSureAreWe.NAME + "'.A5:H7";
     private static final double PRECISION = 1e-6;
 
     @Test
@@ -121,7 +125,10 @@ class WindowsillJarsIT {
             assertTrue(document.at("D20").text().startsWith("Row 3"));
             assertNotEquals(0, document.at("D25").error());
             assertEquals(0, document.at("E25").error());
-            assertEquals("Jars.D25:D32Curves.D6:D46,Curves.K8", failingCells(document), "its own column only");
+            assertEquals(
+                    "Jars.D25:D32" + SURE_RANKING + "Curves.D6:D46,Curves.K8",
+                    failingCells(document),
+                    "its own column, and the table of all jars");
             document.text("D10", "38 °C").calculateAll();
             assertTrue(document.at("A21").text().startsWith("All readings can be used"));
             assertResults(document);
@@ -134,6 +141,77 @@ class WindowsillJarsIT {
             document.text("B17", "").calculateAll();
             assertTrue(document.at("A21").text().contains("surroundings is blank"));
             assertTrue(document.all("B25:F25").get(0).stream().allMatch(cell -> cell.error() != 0));
+        }
+    }
+
+    @Test
+    void theRankingHasTheRatesOfTheFirstPage(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            document.calculateAll();
+            List<List<CellResult>> ranking = document.all(SURE + "A5:H10");
+            assertEquals("Place", ranking.get(0).get(0).text());
+            List<String> ranked =
+                    ranking.stream().skip(1).map(row -> row.get(1).text()).toList();
+            assertEquals(
+                    WindowsillJars.JARS.stream().map(Jar::name).sorted().toList(),
+                    ranked.stream().sorted().toList());
+            for (List<CellResult> row : ranking.subList(1, ranking.size())) {
+                String column = columnOf(row.get(1).text());
+                double rate = document.at(column + "25").number();
+                assertEquals(rate, row.get(3).number(), 1e-12, row.get(1).text());
+                assertEquals(document.at(column + "27").number(), row.get(6).number(), 1e-9);
+                assertTrue(row.get(4).number() < rate && rate < row.get(5).number());
+            }
+        }
+    }
+
+    @Test
+    void jarsOfOneNameShareARowAndLeaveNoErrorBehind(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            document.text("E7", "newspaper").calculateAll();
+            assertEquals("", failingCells(document));
+            assertEquals("", document.at(SURE + "B10").text());
+        }
+    }
+
+    @Test
+    void theVerdictNamesTheRatioOfTheTwoRates(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            document.calculateAll();
+            double times = document.at("B25").number() / document.at("C25").number();
+            String verdict = document.at(SURE + "A14").text();
+            assertTrue(
+                    verdict.startsWith(
+                            String.format(Locale.ROOT, "The second jar cools %.2f times slower than the first", times)),
+                    verdict);
+            assertEquals(
+                    "The first jar: bare jar. The second jar: wool sock.",
+                    document.at(SURE + "A13").text());
+        }
+    }
+
+    @Test
+    void theReportAndTheCurveAgreeWithTheFirstPage(Office office, BuiltSheets.Sheet sheet) {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            document.calculateAll();
+            String[] ofReport = {"C18", "D18", "C19", "D19", "C20", "D20", "C22"};
+            String[] ofFirstPage = {"E25", "E26", "E27", "E28", "E29", "E30", "E31"};
+            for (int i = 0; i < ofReport.length; i++) {
+                double expected = document.at(ofFirstPage[i]).number();
+                assertEquals(expected, document.at(SURE + ofReport[i]).number(), 1e-9 * expected, ofReport[i]);
+            }
+            assertEquals("fitted", document.at("Curves.Q5").text());
+            assertEquals(document.at("E29").number(), document.at("Curves.Q6").number(), 1e-9, "the curve at minute 0");
+            assertEquals(
+                    document.at(SURE + "E20").number(),
+                    document.at("Curves.R6").number(),
+                    1e-9,
+                    "lower limit of start");
+            assertEquals(
+                    document.at(SURE + "F20").number(),
+                    document.at("Curves.S6").number(),
+                    1e-9,
+                    "upper limit of start");
         }
     }
 
@@ -180,9 +258,9 @@ class WindowsillJarsIT {
         }
     }
 
-    /** The addresses of all cells, on both pages, whose formula gives an error. */
+    /** The addresses of all cells, on all pages, whose formula gives an error. */
     private static String failingCells(CalcDocument document) {
-        return Stream.of("Jars", "Curves")
+        return Stream.of("Jars", HowSureAreWe.NAME, "Curves")
                 .map(page -> {
                     try {
                         return UnoRuntime.queryInterface(

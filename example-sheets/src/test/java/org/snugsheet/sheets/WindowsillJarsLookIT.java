@@ -53,10 +53,10 @@ class WindowsillJarsLookIT {
     }
 
     @Test
-    void bothPagesAreProtectedWithoutAPassword(Office office, BuiltSheets.Sheet sheet)
+    void allPagesAreProtectedWithoutAPassword(Office office, BuiltSheets.Sheet sheet)
             throws com.sun.star.uno.Exception {
         try (CalcDocument document = office.open(sheet.ods())) {
-            for (int i = 0; i < 2; i++) {
+            for (int i = 0; i < 3; i++) {
                 XProtectable page = as(XProtectable.class, page(document, i));
                 assertTrue(page.isProtected());
                 page.unprotect("");
@@ -85,6 +85,17 @@ class WindowsillJarsLookIT {
             Object chart = shapes.getByIndex(0);
             assertEquals("How the jars cool", property(chart, "Title"));
             assertTrue(property(chart, "Description").toString().contains("lines the fitted curves"));
+        }
+    }
+
+    @Test
+    void theChartWithTheBandIsToldInWords(Office office, BuiltSheets.Sheet sheet) throws com.sun.star.uno.Exception {
+        try (CalcDocument document = office.open(sheet.ods())) {
+            XIndexAccess shapes = as(XDrawPageSupplier.class, page(document, 1)).getDrawPage();
+            assertEquals(1, shapes.getCount());
+            Object chart = shapes.getByIndex(0);
+            assertEquals("One jar, its curve and the 95 % band", property(chart, "Title"));
+            assertTrue(property(chart, "Description").toString().contains("dashed lines"));
         }
     }
 
@@ -120,10 +131,11 @@ class WindowsillJarsLookIT {
     }
 
     @Test
-    void itIsPrintedOnOneSheetOfPaper(BuiltSheets.Sheet sheet) throws IOException {
+    void eachPageIsPrintedOnOneSheetOfPaper(BuiltSheets.Sheet sheet) throws IOException {
         String pdf = Files.readString(sheet.pdf(), StandardCharsets.ISO_8859_1);
-        assertTrue(pdf.contains("/Count 1"), "ISO 32000-1, 7.7.3.2: the number of pages");
+        assertTrue(pdf.contains("/Count 2"), "ISO 32000-1, 7.7.3.2: the number of pages");
         assertTrue(pdf.matches("(?s).*/MediaBox ?\\[ ?0 0 84[12](\\.\\d+)? 595(\\.\\d+)? ?\\].*"), "A4, lying");
+        assertTrue(pdf.matches("(?s).*/MediaBox ?\\[ ?0 0 595(\\.\\d+)? 84[12](\\.\\d+)? ?\\].*"), "A4, upright");
     }
 
     private static XSpreadsheet page(CalcDocument document, int index) throws com.sun.star.uno.Exception {

@@ -53,6 +53,10 @@ final class ChartSeries {
         switch (plot.form()) {
             case POINTS -> drawPoints(series, plot.ink());
             case LINE -> drawLine(series, plot.ink(), LINE_WIDTH);
+            case LIMIT -> {
+                drawLine(series, plot.ink(), GUIDE_WIDTH);
+                Uno.set(series, "ShowLegendEntry", true);
+            }
             case GUIDE -> {
                 drawLine(series, plot.ink(), GUIDE_WIDTH);
                 label(Uno.as(XDataSeries.class, series).getDataPointByIndex(1), plot.ink());

@@ -4,6 +4,7 @@ import com.sun.star.awt.FontWeight;
 import com.sun.star.awt.Point;
 import com.sun.star.awt.Rectangle;
 import com.sun.star.awt.Size;
+import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -109,6 +110,18 @@ public final class Page {
     }
 
     /**
+     * Puts one formula into cells together, so that each shows its part of the table that the formula answers with.
+     *
+     * @param address the cells; those beyond the table show that nothing is there (#N/A)
+     * @param formula in English with semicolons
+     * @return this page
+     */
+    public Page table(String address, String formula) {
+        Uno.as(XArrayFormulaRange.class, range(address)).setArrayFormula(formula);
+        return this;
+    }
+
+    /**
      * Gives cells a style.
      *
      * @param address the cells
@@ -131,6 +144,18 @@ public final class Page {
      */
     public Page numbers(String address, String code) throws com.sun.star.uno.Exception {
         Uno.set(range(address), "NumberFormat", NumberCode.key(document, code));
+        return this;
+    }
+
+    /**
+     * Lets long texts go on in another line of the same cell.
+     *
+     * @param address the cells
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page wrapped(String address) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "IsTextWrapped", true);
         return this;
     }
 

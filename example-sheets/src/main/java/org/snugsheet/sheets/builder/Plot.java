@@ -18,7 +18,9 @@ public record Plot(Form form, Cells across, Cells up, Cells name, Ink ink) {
         /** A line through the values. It has no entry of its own in the legend, but shares that of its points. */
         LINE,
         /** A thin line that carries its name at its second value. It is not in the legend. */
-        GUIDE
+        GUIDE,
+        /** A thin line with an entry of its own in the legend: a limit. */
+        LIMIT
     }
 
     /**
@@ -29,7 +31,8 @@ public record Plot(Form form, Cells across, Cells up, Cells name, Ink ink) {
      */
     public record Cells(Page page, String address) {
         String written() {
-            return "$" + page.name() + "." + address.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
+            // In quotes, because the name of a page may have blanks in it.
+            return "$'" + page.name() + "'." + address.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
         }
     }
 }

@@ -1,0 +1,166 @@
+package org.snugsheet.sheets;
+
+import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.Highlight;
+import org.snugsheet.sheets.builder.Look;
+import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.sheets.builder.PrintSetup;
+
+/**
+ * The second page of {@link WindowsillJars}: how surely the readings tell the jars apart, and how surely they tell the curve
+ * of one jar. Nobody types here; all of it follows from the first page.
+ *
+ * <p>The tables of the cell functions may get shorter or longer with the readings: jars of one name share a row, readings
+ * that stand out get rows of their own. So one array formula holds the rows that are always there, and the cells below it ask
+ * for one value each, or stay empty.
+ */
+final class HowSureAreWe {
+
+    /** The tab; the office allows no question mark in it. */
+    static final String NAME = "How sure are we";
+
+    /** The jar that is reported on and drawn, from 0 on: the one in fleece. */
+    static final int SHOWN = 3;
+
+    private static final int FIRST_COMPARED = 0;
+    private static final int SECOND_COMPARED = 1;
+
+    private static final String RANK = "COOL.RANK(times;all_readings;jars;surroundings;mark)";
+    private static final int RANK_ROW = 5;
+    // The heading and the two materials without which nothing is ranked.
+    private static final int RANK_SURE = 3;
+
+    private static final int REPORT_ROW = 17;
+    // The heading, six quantities, and Newton’s law; then the other laws, and up to two readings that stand out.
+    private static final int REPORT_SURE = 8;
+    private static final int REPORT_MORE = 5;
+
+    private HowSureAreWe() {}
+
+    /**
+     * Adds the page.
+     *
+     * @param book the document
+     * @param jars its first page
+     * @return the new page, still without its chart
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static Page add(Book book, Page jars) throws com.sun.star.uno.Exception {
+        Page page = book.page(NAME);
+        setSizes(page);
+        page.text("A1", NAME + "?").look("A1", Look.TITLE);
+        page.merge("A2:H2").look("A2:H2", Look.PURPOSE);
+        page.text("A2", "What the readings of the first page can tell, and what they cannot. Nothing to type here.");
+        writeRanking(page);
+        writeVerdict(page, jars);
+        writeReport(page, jars);
+        writeNotes(page);
+        new PrintSetup(PrintSetup.Paper.A4_UPRIGHT, "How sure are we? Four wrapped jars: invented readings")
+                .apply(page, "A1:H33");
+        return page;
+    }
+
+    /**
+     * Draws the chart.
+     *
+     * @param book the document
+     * @param page this page
+     * @param behind the page with the cells of the charts
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static void drawChart(Book book, Page page, Page behind) throws com.sun.star.uno.Exception {
+        BehindTheChart.band(behind).draw(book, page, "curve_with_band", "A32:E33");
+    }
+
+    /** The cell with the name of a jar. */
+    static String nameIn(Page jars, int jar) {
+        return "$" + jars.name() + ".$" + WindowsillJars.column(jar) + "$7";
+    }
+
+    /** The cells with the readings of a jar. */
+    static String readingsIn(Page jars, int jar) {
+        String column = "$" + WindowsillJars.column(jar);
+        return "$" + jars.name() + "." + column + "$8:" + column + "$16";
+    }
+
+    private static void setSizes(Page page) throws com.sun.star.uno.Exception {
+        page.width("A1", 13).width("B1", 58).width("C1", 18).width("D1", 27);
+        page.width("E1:F1", 20).width("G1", 26).width("H1", 40);
+        page.height("A1:A31", 5.5).height("A1", 10).height("A2", 7).height("A3", 2);
+        page.height("A4", 6.5).height("A12", 6.5).height("A16", 6.5).height("A31", 6.5);
+        page.height("A14", 8).height("A24:A27", 9.5);
+        page.height("A32", 2).height("A33", 105);
+    }
+
+    private static void writeRanking(Page page) throws com.sun.star.uno.Exception {
+        int last = RANK_ROW + WindowsillJars.JARS.size();
+        page.look("A4:H4", Look.SECTION).text("A4", "Which wrap is best? The best comes first");
+        page.look("A5:H5", Look.HEAD).look("A6:H" + last, Look.RESULT).look("B6:B" + last, Look.LABEL);
+        fill(page, 'A', 'H', RANK_ROW, RANK_SURE, WindowsillJars.JARS.size() + 1, RANK);
+        page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
+    }
+
+    private static void writeVerdict(Page page, Page jars) throws com.sun.star.uno.Exception {
+        page.look("A12:H12", Look.SECTION).text("A12", "Is one of two jars really slower?");
+        page.formula(
+                "A13",
+                "=\"The first jar: \"&" + nameIn(jars, FIRST_COMPARED) + "&\". The second jar: \"&"
+                        + nameIn(jars, SECOND_COMPARED) + "&\".\"");
+        page.merge("A14:H14").look("A14:H14", Look.MESSAGE);
+        page.formula(
+                "A14",
+                "=COOL.VERDICT(times;" + readingsIn(jars, FIRST_COMPARED) + ";times;"
+                        + readingsIn(jars, SECOND_COMPARED) + ";surroundings;mark)");
+    }
+
+    private static void writeReport(Page page, Page jars) throws com.sun.star.uno.Exception {
+        int last = REPORT_ROW + REPORT_SURE + REPORT_MORE - 1;
+        page.look("A16:H16", Look.SECTION)
+                .formula("A16", "=\"All that the readings of one jar tell: \"&" + nameIn(jars, SHOWN));
+        int lastSure = REPORT_ROW + REPORT_SURE - 1;
+        page.look("B17:G17", Look.HEAD).look("B18:B" + lastSure, Look.LABEL).look("C18:G" + lastSure, Look.RESULT);
+        // Ruled only where there is something to read. The office reads the condition as seen from A1: B of the same
+        // row.
+        Highlight.when(page, "B" + (lastSure + 1) + ":B" + last, "$B1<>\"\"", Look.LABEL);
+        Highlight.when(page, "C" + (lastSure + 1) + ":G" + last, "$B1<>\"\"", Look.RESULT);
+        page.wrapped("B24:B27");
+        String report = "COOL.REPORT(times;" + readingsIn(jars, SHOWN) + ";surroundings;mark)";
+        fill(page, 'B', 'G', REPORT_ROW, REPORT_SURE, REPORT_SURE + REPORT_MORE, report);
+        page.numbers("C18:F18", "0.0000")
+                .numbers("C19:F21", "0.0")
+                .numbers("C22", "0.00")
+                .numbers("C23", "0");
+        page.numbers("C24:F" + last, "0.0").numbers("C24:C27", "0.00");
+    }
+
+    /** A table of which the first rows are sure to be there, and others may be. */
+    private static void fill(Page page, char first, char last, int top, int sure, int all, String table)
+            throws com.sun.star.uno.Exception {
+        page.table("" + first + top + ":" + last + (top + sure - 1), "=" + table);
+        for (int row = sure; row < all; row++) {
+            for (char column = first; column <= last; column++) {
+                page.formula(
+                        "" + column + (top + row),
+                        "=IFERROR(INDEX(" + table + ";" + (row + 1) + ";" + (column - first + 1) + ");\"\")");
+            }
+        }
+    }
+
+    private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
+        page.look("A31:H31", Look.SECTION).text("A31", "How sure is its curve?").text("F31", "What to look for");
+        page.merge("F33:H33").look("F33:H33", Look.NOTE);
+        page.paragraphs(
+                "F33",
+                "Do jars share a place?",
+                "Then these readings cannot tell them apart, even if one half-time is longer. The last column says from"
+                        + " which jars. More readings, or more jars of each kind, may tell.",
+                "Is one jar really slower?",
+                "The sentence claims it only if chance alone would hardly make jars that cool alike differ as much.",
+                "How wide is the band?",
+                "The full line is the fitted curve. The true one lies between the two dashed lines with 95 % certainty. A narrow band means that the readings"
+                        + " fix the curve well. It is the curve that lies there, not each reading: a reading is"
+                        + " rounded to a mark, and may lie outside.",
+                "Which law?",
+                "Newton’s law is supported, unless another one fits better beyond doubt: the smaller its AICc, the better.");
+    }
+}
