@@ -71,8 +71,7 @@ class BrokenOfficeIT {
         List<ProcessHandle> processes = office.processes();
         long pid = lastOf(processes).pid();
         assertEquals(
-                0,
-                new ProcessBuilder("kill", "-STOP", Long.toString(pid)).start().waitFor());
+                0, new ProcessBuilder("sh", "-c", "kill -STOP " + pid).start().waitFor());
         OfficeFailure failure = assertThrows(
                 OfficeFailure.class, () -> assertTimeout(Duration.ofSeconds(20), () -> office.evaluate("=1")));
         assertTrue(failure.getMessage().contains("hung"), failure.getMessage());

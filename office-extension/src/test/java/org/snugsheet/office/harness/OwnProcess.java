@@ -35,6 +35,10 @@ final class OwnProcess {
                 .directory(workspace.folder().toFile());
         Map<String, String> environment = builder.environment();
         environment.put("TMPDIR", workspace.scratch().toString());
+        // The start script of unopkg loses its -env: arguments when it notes which Java it found, and would write that
+        // into
+        // the user's own settings.
+        environment.put("UserInstallation", workspace.profileUrl());
         // File names with umlauts, and English messages, wherever the test runs.
         environment.put("LC_ALL", "C.UTF-8");
         // A debugger or an agent meant for the test's own Java would otherwise go into the office's Java too.
