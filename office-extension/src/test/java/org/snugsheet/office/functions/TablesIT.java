@@ -192,6 +192,18 @@ class TablesIT {
     }
 
     @Test
+    void aJarThatDoesNotCoolAtAllIsSlowerByNoNumberOfTimes() {
+        sheet.numbersDown("M2", 40, 40, 40, 40, 40, 40, 40);
+        String verdict = result("COOL.VERDICT(A1:A7;B1:B7;A1:A7;M2:M8;D1)").text();
+
+        assertTrue(verdict.startsWith("The second jar hardly cools: "), verdict);
+        assertTrue(verdict.endsWith(" times slower than the first, or slower still (95 % sure)."), verdict);
+        assertEquals(
+                ErrorCodes.INVALID_ARGUMENT,
+                result("COOL.SLOWER(A1:A7;B1:B7;A1:A7;M2:M8;D1)").error());
+    }
+
+    @Test
     void jarsOfOneMaterialAreTakenTogether() {
         sheet.text("L1", "wool").text("M1", "Wool").text("N1", "bare");
         for (int row = 2; row <= 8; row++) {
