@@ -159,6 +159,21 @@ public enum Trouble {
     LAYER_NO_SUCH_CONDITION(
             "Layer {0}: nothing is known here about {1}, only when it is {2}. Use that, or type its conductivity."),
 
+    // ---- surfaces and jars
+    /** A word that is none of the directions a surface looks. */
+    UNKNOWN_FACING("“{0}” is not a direction. Use side, up or down."),
+    /** A word that is none of the places a jar can stand in. */
+    UNKNOWN_PLACE(
+            "“{0}” is not a place known here. Use still air, wind 20 km/h, still water, stirred water or contact."),
+    /** Nothing flows between equal temperatures. */
+    NO_DIFFERENCE("The jar is as warm as the place it stands in, so no heat flows. Check the two temperatures."),
+    /** A thickness of an insulator that grows beyond all bounds. */
+    ROUND_TARGET_TOO_HIGH("A layer of this material would have to be over {0} m thick. Choose a better material."),
+    /** A cooling constant that tells nothing of a resistance. */
+    RATE_TELLS_NO_RESISTANCE("A jar that does not cool shows no R-value. Read it for longer, or check its rate."),
+    /** Two jars without their errors. */
+    ERRORS_NEEDED("The error of the rate is needed for this. Give what COOL.RATE.ERROR answers."),
+
     // ---- the solver
     /** The least-squares search did not settle within its limit. */
     NO_CONVERGENCE("No curve could be settled on for these readings. Check them for a slip."),

@@ -63,6 +63,8 @@ class PackagesTest {
         opens("comparison");
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("insulation", "quantity");
+        opens("surface", "quantity", "water");
+        opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
     }
 
     private static void opens(String room, String... doors) {

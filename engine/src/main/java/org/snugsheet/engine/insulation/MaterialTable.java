@@ -62,7 +62,8 @@ record MaterialTable(List<Material> all, Names<String> names) {
                 cell(row, "source"),
                 Material.Provenance.valueOf(
                         cell(row, "provenance").toUpperCase(Locale.ROOT).replace(' ', '_')),
-                cell(row, "note"));
+                cell(row, "note"),
+                cell(row, "soaks").equals("yes"));
     }
 
     private static Conductivity conductivity(Map<String, String> row, String column) {
