@@ -165,6 +165,14 @@ public enum Trouble {
     /** A word that is none of the places a jar can stand in. */
     UNKNOWN_PLACE(
             "“{0}” is not a place known here. Use still air, wind 20 km/h, still water, stirred water or contact."),
+    /** How well a surface radiates is a share. */
+    NOT_AN_EMISSIVITY("How well a surface radiates must lie between 0 and 1, but it is {0}. Use 0.9 if unsure."),
+    /** A layer that is not there. */
+    NO_SUCH_LAYER("There is no layer {0}. Give a whole number from 0, the inside, to {1}."),
+    /** A word that is none of low, typical and high. */
+    UNKNOWN_WHICH("“{0}” is none of the figures. Use low, typical or high."),
+    /** Stuff that comes in no layers. */
+    NO_USUAL_LAYER("There is no usual thickness of {0}. Measure yours and type it."),
     /** Nothing flows between equal temperatures. */
     NO_DIFFERENCE("The jar is as warm as the place it stands in, so no heat flows. Check the two temperatures."),
     /** A thickness of an insulator that grows beyond all bounds. */

@@ -1,5 +1,7 @@
 package org.snugsheet.engine.surface;
 
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Length;
 
 /**
@@ -15,6 +17,17 @@ public record Face(Facing facing, Length height, Length diameter, double emissiv
 
     /** What ISO 6946:2017 takes for ordinary surfaces. */
     public static final double USUAL_EMISSIVITY = 0.9;
+
+    /**
+     * A surface.
+     *
+     * @throws Refusal if the emissivity does not lie between 0 and 1
+     */
+    public Face {
+        if (!(emissivity >= 0 && emissivity <= 1)) {
+            throw Refusal.of(Trouble.NOT_AN_EMISSIVITY, emissivity);
+        }
+    }
 
     /**
      * The length that free convection depends on: the height of a side, the area over the edge of a lid or base, which is a

@@ -65,6 +65,28 @@ public final class Options {
     }
 
     /**
+     * An option in words.
+     *
+     * @param option what was given
+     * @return what was written; empty when left out
+     * @throws org.snugsheet.engine.Refusal if it is several cells
+     */
+    public static Optional<String> words(@Nullable Object option) {
+        return given(option).map(Options::written);
+    }
+
+    /**
+     * An option that is a number.
+     *
+     * @param option what was given
+     * @return the number; empty when left out
+     * @throws org.snugsheet.engine.Refusal if it is no number
+     */
+    public static Optional<Double> number(@Nullable Object option) {
+        return given(option).map(entry -> entry.asNumber(1));
+    }
+
+    /**
      * The heat capacity of a vessel.
      *
      * @param option what was given, in J/K
@@ -96,7 +118,14 @@ public final class Options {
         return entry.orElseGet(Entry.Gap::new).asNumber(1);
     }
 
-    private static Optional<Entry> given(@Nullable Object option) {
+    /**
+     * Whatever was given for an option.
+     *
+     * @param option what was given
+     * @return its entry; empty when left out
+     * @throws org.snugsheet.engine.Refusal if it is several cells
+     */
+    public static Optional<Entry> given(@Nullable Object option) {
         if (option == null || (option instanceof Any any && any.getType().getTypeClass() == TypeClass.VOID)) {
             return Optional.empty();
         }

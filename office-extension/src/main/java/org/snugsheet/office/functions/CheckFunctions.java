@@ -33,6 +33,19 @@ public final class CheckFunctions extends FamilyService implements Check {
     }
 
     @Override
+    public String wrap(
+            Object[][] thicknesses,
+            Object[][] materials,
+            @Nullable Object inside,
+            @Nullable Object outside,
+            @Nullable Object unit) {
+        return Answer.inWords(() -> {
+            WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit);
+            return ALL_WELL;
+        });
+    }
+
+    @Override
     public String version() {
         return Version.INSTALLED;
     }
