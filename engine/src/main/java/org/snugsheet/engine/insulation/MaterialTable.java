@@ -19,16 +19,29 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
 
 /**
- * The content of {@code materials.csv}.
+ * The content of {@code materials.csv}, and of {@code material-names.csv}.
  *
  * <p>A fault in that file is a fault of this project and not of a teacher: it is met with {@link IllegalStateException}.
  *
  * @param all every row
- * @param names leads from any usual name to the one in the file
+ * @param names leads from any usual name in English to the one in the file
+ * @param otherNames does so from names in other languages
  */
-record MaterialTable(List<Material> all, Names<String> names) {
+record MaterialTable(List<Material> all, Names<String> names, Names<String> otherNames) {
 
     private static final String FILE = "materials.csv";
+    private static final String NAMES_FILE = "material-names.csv";
+    private static final List<String> LANGUAGES = List.of("es", "fr", "de");
+
+    /** The name in the file that somebody means, in whatever language; words as {@link Names#words} gives them. */
+    Optional<String> find(List<String> words) {
+        return names.find(words).or(() -> otherNames.find(words));
+    }
+
+    /** The name that was most likely meant, in English before other languages. */
+    Optional<String> suggest(List<String> words) {
+        return names.suggest(words).or(() -> otherNames.suggest(words));
+    }
 
     List<Material> named(String name) {
         return all.stream().filter(material -> material.name().equals(name)).toList();
@@ -37,17 +50,30 @@ record MaterialTable(List<Material> all, Names<String> names) {
     static MaterialTable read() {
         List<Material> all = new ArrayList<>();
         Map<String, List<String>> namesOf = new LinkedHashMap<>();
-        List<Map<String, String>> rows = rows();
-        for (Map<String, String> row : rows) {
+        for (Map<String, String> row : rows(FILE)) {
             Material material = material(row);
             all.add(material);
-            List<String> names = namesOf.computeIfAbsent(material.name(), name -> new ArrayList<>(List.of(name)));
-            Arrays.stream(cell(row, "also").split(";"))
-                    .map(String::strip)
-                    .filter(also -> !also.isEmpty())
-                    .forEach(names::add);
+            namesOf.computeIfAbsent(material.name(), name -> new ArrayList<>(List.of(name)))
+                    .addAll(list(cell(row, "also")));
         }
-        return new MaterialTable(List.copyOf(all), Names.of(namesOf));
+        return new MaterialTable(List.copyOf(all), Names.of(namesOf), Names.of(inOtherLanguages()));
+    }
+
+    private static Map<String, List<String>> inOtherLanguages() {
+        Map<String, List<String>> namesOf = new LinkedHashMap<>();
+        for (Map<String, String> row : rows(NAMES_FILE)) {
+            List<String> names = new ArrayList<>();
+            LANGUAGES.forEach(language -> names.addAll(list(cell(row, language))));
+            namesOf.put(cell(row, "name"), names);
+        }
+        return namesOf;
+    }
+
+    private static List<String> list(String cell) {
+        return Arrays.stream(cell.split(";"))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
     }
 
     private static Material material(Map<String, String> row) {
@@ -73,20 +99,20 @@ record MaterialTable(List<Material> all, Names<String> names) {
     private static String cell(Map<String, String> row, String column) {
         String cell = row.get(column);
         if (cell == null) {
-            throw new IllegalStateException(FILE + " lacks the column " + column);
+            throw new IllegalStateException("a table of materials lacks the column " + column);
         }
         return cell;
     }
 
-    private static List<Map<String, String>> rows() {
-        List<String> lines = lines();
+    private static List<Map<String, String>> rows(String file) {
+        List<String> lines = lines(file);
         List<String> header = cells(lines.get(0));
         return lines.stream()
                 .skip(1)
                 .map(line -> {
                     List<String> cells = cells(line);
                     if (cells.size() != header.size()) {
-                        throw new IllegalStateException(FILE + " has a row of another length: " + line);
+                        throw new IllegalStateException(file + " has a row of another length: " + line);
                     }
                     Map<String, String> row = new LinkedHashMap<>();
                     for (int i = 0; i < cells.size(); i++) {
@@ -97,12 +123,12 @@ record MaterialTable(List<Material> all, Names<String> names) {
                 .toList();
     }
 
-    private static List<String> lines() {
-        try (InputStream file = MaterialTable.class.getResourceAsStream(FILE)) {
-            if (file == null) {
-                throw new IllegalStateException(FILE + " is missing");
+    private static List<String> lines(String file) {
+        try (InputStream stream = MaterialTable.class.getResourceAsStream(file)) {
+            if (stream == null) {
+                throw new IllegalStateException(file + " is missing");
             }
-            try (BufferedReader reader = new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
+            try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
                 return reader.lines()
                         .filter(line -> !line.isBlank() && !line.startsWith("#"))
                         .collect(Collectors.toList());

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.cooling.Slips;
 import org.snugsheet.office.cells.Answer;
+import org.snugsheet.office.cells.Options;
 
 /** The CHECK functions. */
 public final class CheckFunctions extends FamilyService implements Check {
@@ -40,7 +41,9 @@ public final class CheckFunctions extends FamilyService implements Check {
             @Nullable Object outside,
             @Nullable Object unit) {
         return Answer.inWords(() -> {
-            WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit);
+            WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit)
+                    .resistance()
+                    .in(Options.resistanceUnit(unit));
             return ALL_WELL;
         });
     }
