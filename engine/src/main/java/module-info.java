@@ -15,4 +15,5 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.insulation;
     exports org.snugsheet.engine.surface;
     exports org.snugsheet.engine.jar;
+    exports org.snugsheet.engine.lesson;
 }

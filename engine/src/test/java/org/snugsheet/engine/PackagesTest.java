@@ -65,6 +65,7 @@ class PackagesTest {
         opens("insulation", "quantity");
         opens("surface", "quantity", "water");
         opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
+        opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
     }
 
     private static void opens(String room, String... doors) {
