@@ -78,7 +78,8 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
     }
 
     /**
-     * The fewest jars of each wrap that are told apart often enough.
+     * The fewest jars of each wrap that are told apart often enough. Where jars of one wrap differ, two at least: single jars are
+     * told apart by what sets those two jars apart, and that speaks of no wrap.
      *
      * @param wanted how often they are to be told apart, such as 0.8
      * @return how many jars of each
@@ -89,7 +90,7 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
             throw Refusal.of(Trouble.NOT_A_SHARE, wanted);
         }
         double power = 0;
-        for (int jars = 1; jars <= MOST_JARS; jars++) {
+        for (int jars = spread > 0 ? 2 : 1; jars <= MOST_JARS; jars++) {
             power = of(jars);
             if (power >= wanted) {
                 return jars;
