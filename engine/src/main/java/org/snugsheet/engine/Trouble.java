@@ -183,6 +183,8 @@ public enum Trouble {
     ERRORS_NEEDED("The error of the rate is needed for this. Give what COOL.RATE.ERROR answers."),
 
     // ---- planning a lesson
+    /** A number that must be whole. */
+    NOT_WHOLE("{0} is not a whole number. Type one such as 6."),
     /** A start that is too hot for pupils. */
     START_TOO_HOT(
             "{0,number,0.#} °C ({1,number,0.#} °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin cooler."),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.reading.Entry;
@@ -84,6 +85,18 @@ public final class Options {
      */
     public static Optional<Double> number(@Nullable Object option) {
         return given(option).map(entry -> entry.asNumber(1));
+    }
+
+    /**
+     * An option that is a temperature.
+     *
+     * @param option what was given
+     * @param scale the scale of a number without one
+     * @return the temperature; empty when left out, and for a plain 0, which a blank cell is too
+     * @throws org.snugsheet.engine.Refusal if it is no temperature
+     */
+    public static Optional<Temperature> temperature(@Nullable Object option, Scale scale) {
+        return given(option).map(entry -> entry.asTemperature(1, scale));
     }
 
     /**

@@ -15,6 +15,8 @@ public final class Families {
             Wrap.class,
             WrapJar.class,
             WrapMeasured.class,
+            PlanWater.class,
+            PlanReadings.class,
             Check.class);
 
     private Families() {}
