@@ -62,7 +62,8 @@ class PackagesTest {
         opens("reading", "quantity");
         opens("comparison");
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
-        opens("insulation", "quantity");
+        opens("table");
+        opens("insulation", "quantity", "table");
     }
 
     private static void opens(String room, String... doors) {
