@@ -62,7 +62,8 @@ class PackagesTest {
         opens("reading", "quantity");
         opens("comparison");
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
-        opens("insulation", "quantity");
+        opens("table");
+        opens("insulation", "quantity", "table");
         opens("surface", "quantity", "water");
         opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");

@@ -3,6 +3,7 @@ package org.snugsheet.engine.insulation;
 import java.util.List;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.table.Names;
 
 /**
  * An unventilated gap of air between two layers.

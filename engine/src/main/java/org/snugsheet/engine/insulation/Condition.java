@@ -3,6 +3,7 @@ package org.snugsheet.engine.insulation;
 import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.table.Names;
 
 /** How much water a material holds. Water carries heat about twenty times better than the air it pushes out. */
 public enum Condition {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.table.Names;
 
 /**
  * The materials known here, read from the file {@code materials.csv} beside this class, which says where each figure comes

@@ -13,6 +13,7 @@
  * ones is written at its head, and a test does the sum again. A new material is a new row there (and the figures it comes
  * from in {@code conductivity-more.csv} beside the tests). A name in another language is one more name in the index.
  *
- * <p>This package uses {@link org.snugsheet.engine} and {@link org.snugsheet.engine.quantity}, nothing else.
+ * <p>This package uses {@link org.snugsheet.engine}, {@link org.snugsheet.engine.quantity} and the data files of {@code
+ * org.snugsheet.engine.table}, nothing else.
  */
 package org.snugsheet.engine.insulation;

@@ -1,4 +1,4 @@
-package org.snugsheet.engine.insulation;
+package org.snugsheet.engine.table;
 
 /**
  * How many slips of the keyboard lie between two words: letters left out, added or exchanged, and neighbours swapped.

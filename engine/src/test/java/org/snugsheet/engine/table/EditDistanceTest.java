@@ -1,4 +1,4 @@
-package org.snugsheet.engine.insulation;
+package org.snugsheet.engine.table;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

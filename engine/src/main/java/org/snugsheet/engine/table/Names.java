@@ -1,4 +1,4 @@
-package org.snugsheet.engine.insulation;
+package org.snugsheet.engine.table;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ import java.util.Optional;
  *
  * @param <T> what the names stand for
  */
-final class Names<T> {
+public final class Names<T> {
 
     /** The share of letters that may be wrong for a name still to be suggested; tried out, no source. */
     private static final double SLIPS_PER_LETTER = 1.0 / 3;
@@ -34,10 +34,12 @@ final class Names<T> {
     /**
      * An index over names.
      *
+     * @param <T> what the names stand for
      * @param namesOf the names of each thing, in the order in which they are to be suggested
+     * @return the index
      * @throws IllegalArgumentException if one name stands for two things
      */
-    static <T> Names<T> of(Map<T, List<String>> namesOf) {
+    public static <T> Names<T> of(Map<T, List<String>> namesOf) {
         Map<String, T> byKey = new HashMap<>();
         Map<String, T> asWritten = new LinkedHashMap<>();
         namesOf.forEach((thing, names) -> {
@@ -54,8 +56,13 @@ final class Names<T> {
         return new Names<>(byKey, asWritten);
     }
 
-    /** What the name stands for; {@code words} as {@link #words(String)} gives them. */
-    Optional<T> find(List<String> words) {
+    /**
+     * What a name stands for.
+     *
+     * @param words the name as {@link #words(String)} gives it
+     * @return what it stands for; empty if nothing is called so
+     */
+    public Optional<T> find(List<String> words) {
         T found = byKey.get(inOrder(words));
         return Optional.ofNullable(found == null ? byKey.get(sorted(words)) : found);
     }
@@ -63,8 +70,11 @@ final class Names<T> {
     /**
      * The name that was most likely meant. One word that is part of a name leads there, so that “sock” is not taken for a
      * slip of “rock”; else the nearest by letters; else a name with a word in common.
+     *
+     * @param words what was typed, as {@link #words(String)} gives it
+     * @return a known name; empty if none is near
      */
-    Optional<String> suggest(List<String> words) {
+    public Optional<String> suggest(List<String> words) {
         Optional<String> sharing = sharingWord(words);
         Optional<String> nearest = nearest(inOrder(words));
         return words.size() == 1 ? sharing.or(() -> nearest) : nearest.or(() -> sharing);
@@ -93,8 +103,13 @@ final class Names<T> {
                 .min(Comparator.comparingInt(String::length));
     }
 
-    /** The words of a name without case, accents, punctuation and plural. */
-    static List<String> words(String text) {
+    /**
+     * The words of a name without case, accents, punctuation and plural.
+     *
+     * @param text the name as typed
+     * @return its words in order
+     */
+    public static List<String> words(String text) {
         String plain = Normalizer.normalize(text, Normalizer.Form.NFKD)
                 .replaceAll("\\p{M}", "")
                 .toLowerCase(Locale.ROOT)

@@ -1,0 +1,10 @@
+/**
+ * Tables of published figures, as data files that lie beside the classes that use them, and names found in them however
+ * loosely typed.
+ *
+ * <p>{@link org.snugsheet.engine.table.DataFile} reads such a file; {@link org.snugsheet.engine.table.Names} finds what a
+ * typed name stands for and suggests one for a slip. Neither knows what the figures mean.
+ *
+ * <p>This package uses nothing of the engine, and only the engine’s own packages use it: it is not exported.
+ */
+package org.snugsheet.engine.table;
