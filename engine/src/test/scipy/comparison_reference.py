@@ -1,20 +1,22 @@
 """Student's t, Welch's test and Fieller's limits by SciPy: an independent reference for the engine's comparisons.
 
-Writes two files into src/test/resources/org/snugsheet/engine/comparison/. Run it in the folder of the engine:
+Writes two files into src/test/resources/org/snugsheet/engine/comparison/, or into the folder named behind it. Run it in
+the folder of the engine:
 
     python3 src/test/scipy/comparison_reference.py
 
-It needs Debian's python3-scipy. The tests read only the stored files.
+It needs Debian's python3-scipy. The tests check the stored files, and where SciPy is at hand that a new run says the same.
 """
 
 import math
+import sys
 
 import numpy as np
 import scipy
 from scipy import stats
 from scipy.optimize import brentq
 
-FOLDER = "src/test/resources/org/snugsheet/engine/comparison/"
+FOLDER = sys.argv[1] + "/" if len(sys.argv) > 1 else "src/test/resources/org/snugsheet/engine/comparison/"
 INFINITY = float("inf")
 # value, standard error, degrees of freedom of the first and the second; then the confidence of the limits
 CASES = [
