@@ -1,0 +1,42 @@
+package org.snugsheet.office.sharing;
+
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.util.XProtectable;
+
+/** Opens a protected sheet for a change and protects it again. */
+final class Locked {
+
+    /** A change to a sheet. */
+    interface Change {
+        void make() throws com.sun.star.uno.Exception;
+    }
+
+    private Locked() {}
+
+    /**
+     * Makes a change, however the sheet is protected.
+     *
+     * @throws SharingRefused if a password is needed
+     */
+    static void change(XSpreadsheet sheet, String name, Change change) throws com.sun.star.uno.Exception {
+        XProtectable protection = Uno.as(XProtectable.class, sheet);
+        boolean wasProtected = protection.isProtected();
+        if (wasProtected) {
+            try {
+                protection.unprotect("");
+            } catch (com.sun.star.lang.IllegalArgumentException passwordNeeded) {
+                throw new SharingRefused("The sheet “" + name + "” has a password. Take it off first.", passwordNeeded);
+            }
+            if (protection.isProtected()) {
+                throw new SharingRefused("The sheet “" + name + "” has a password. Take it off first.");
+            }
+        }
+        try {
+            change.make();
+        } finally {
+            if (wasProtected) {
+                protection.protect("");
+            }
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package org.snugsheet.office.sharing;
+
+import com.sun.star.awt.FontWeight;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.snugsheet.office.declare.FunctionDeclaration;
+
+/** The page of a copy that says how each of its numbers was worked out. */
+final class WorkedOutPage {
+
+    static final String NAME = "How this was worked out";
+
+    private static final int HEAD_ROW = 3;
+    private static final int[] WIDTHS = {4500, 3000, 11000, 16000};
+
+    private WorkedOutPage() {}
+
+    static void add(XSpreadsheetDocument copy, List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
+        XSpreadsheets sheets = copy.getSheets();
+        sheets.insertNewByName(NAME, (short) sheets.getElementNames().length);
+        XSpreadsheet page = Uno.as(XSpreadsheet.class, sheets.getByName(NAME));
+        write(page, 0, 0, NAME);
+        write(
+                page,
+                0,
+                1,
+                "The numbers in this copy were worked out with Snugsheet, an extension for LibreOffice Calc. Here the formulas are kept; in their cells stand their answers. With the extension installed, “Bring the formulas back” puts them in again.");
+        String[] heads = {"sheet", "cells", "formula", "what it works out"};
+        for (int i = 0; i < heads.length; i++) {
+            write(page, i, HEAD_ROW, heads[i]);
+        }
+        for (int i = 0; i < formulas.size(); i++) {
+            KeptFormula formula = formulas.get(i);
+            int row = HEAD_ROW + 1 + i;
+            write(page, 0, row, formula.sheet());
+            write(page, 1, row, formula.cells());
+            write(page, 2, row, OurFunctions.asTyped(formula.formula()));
+            write(page, 3, row, meaning(formula));
+        }
+        look(page, formulas.size());
+    }
+
+    static void remove(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        if (copy.getSheets().hasByName(NAME)) {
+            copy.getSheets().removeByName(NAME);
+        }
+    }
+
+    private static String meaning(KeptFormula formula) {
+        return OurFunctions.calledBy(formula.formula()).stream()
+                .map(function -> function.name() + ": " + text(function))
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String text(FunctionDeclaration function) {
+        return function.function().text();
+    }
+
+    private static void write(XSpreadsheet page, int column, int row, String text) throws com.sun.star.uno.Exception {
+        Uno.as(XText.class, page.getCellByPosition(column, row)).setString(text);
+    }
+
+    private static void look(XSpreadsheet page, int formulas) throws com.sun.star.uno.Exception {
+        for (int i = 0; i < WIDTHS.length; i++) {
+            Object column = Uno.as(XColumnRowRange.class, page).getColumns().getByIndex(i);
+            Uno.as(XPropertySet.class, column).setPropertyValue("Width", WIDTHS[i]);
+        }
+        set(page.getCellRangeByPosition(0, 0, 0, 0), "CharWeight", FontWeight.BOLD);
+        set(page.getCellRangeByPosition(0, 0, 0, 0), "CharHeight", 16f);
+        set(page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW), "CharWeight", FontWeight.BOLD);
+        XCellRange all = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + formulas);
+        set(all, "IsTextWrapped", true);
+        set(all, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
+        XCellRange intro = page.getCellRangeByPosition(0, 1, WIDTHS.length - 1, 1);
+        Uno.as(com.sun.star.util.XMergeable.class, intro).merge(true);
+        set(intro, "IsTextWrapped", true);
+        Object row = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1);
+        Uno.as(XPropertySet.class, row).setPropertyValue("Height", 1100);
+    }
+
+    private static void set(XCellRange range, String property, Object value) throws com.sun.star.uno.Exception {
+        Uno.as(XPropertySet.class, range).setPropertyValue(property, value);
+    }
+}

@@ -1,0 +1,206 @@
+package org.snugsheet.office.sharing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.sheet.XSheetAnnotationAnchor;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.text.XSimpleText;
+import com.sun.star.util.XProtectable;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.FileFormat;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.OfficeFailure;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.WithoutExtension;
+
+/** A copy to share: in an office without the extension, saved there, and brought back. */
+@ExtendWith(SharedOffice.class)
+class SharingIT {
+
+    private static final String ALL = "A1:I12";
+
+    @ParameterizedTest
+    @EnumSource(
+            value = FileFormat.class,
+            names = {"ODS", "FODS", "XLSX"})
+    void aColleagueWithoutUsSeesTheSameAndTheFormulasComeBack(
+            FileFormat format, Office office, @WithoutExtension Office plain, @TempDir Path folder) {
+        Path original = folder.resolve("original." + format.extension());
+        Path shared = folder.resolve("shared." + format.extension());
+        Path again = folder.resolve("again." + format.extension());
+        Path returned = folder.resolve("returned." + format.extension());
+        try (CalcDocument sheet = filled(office)) {
+            sheet.saveAs(original, format);
+        }
+        List<List<CellResult>> before;
+        List<String> formulas;
+        try (CalcDocument sheet = office.open(original)) {
+            before = sheet.calculateAll().all(ALL);
+            formulas = formulas(sheet);
+            assertEquals(6, office.call("sharing", () -> ShareCopy.make(sheet.uno())));
+            sheet.saveAs(shared, format);
+        }
+        try (CalcDocument sheet = plain.open(shared)) {
+            assertSameAnswers(before, sheet.calculateAll().all(ALL));
+            assertTrue(sheet.formulaAt("D5").startsWith("=COUNT("), "formulas of the office stay");
+            assertTrue(sheet.sheetNames().contains(WorkedOutPage.NAME));
+            sheet.saveAs(returned, format);
+        }
+        try (CalcDocument sheet = office.open(returned)) {
+            assertEquals(6, office.call("bringing back", () -> BringBack.into(sheet.uno())));
+            assertEquals(before, sheet.calculateAll().all(ALL));
+            assertFalse(sheet.sheetNames().contains(WorkedOutPage.NAME));
+            assertEquals("mine", note(office, sheet, "D2"));
+            assertEquals("", note(office, sheet, "D1"));
+            sheet.saveAs(again, format);
+        }
+        try (CalcDocument sheet = office.open(again)) {
+            assertEquals(formulas, formulas(sheet));
+            assertEquals(before, sheet.calculateAll().all(ALL));
+        }
+    }
+
+    @Test
+    void theOriginalFormulaIsTheNoteOfItsCell(Office office) {
+        try (CalcDocument sheet = filled(office)) {
+            office.call("sharing", () -> ShareCopy.make(sheet.uno()));
+            assertEquals("=COOL.RATE(A1:A5;B1:B5;C1)", note(office, sheet, "D1"));
+            assertEquals("mine\n=2*COOL.HALFTIME(A1:A5;B1:B5;C1)", note(office, sheet, "D2"));
+        }
+    }
+
+    @Test
+    void aSheetOfNoneOfOursStaysAsItIs(Office office) {
+        try (CalcDocument sheet = office.newDocument()) {
+            sheet.formula("A1", "SUM(1;2)").text("A2", "COOL.RATE(1)");
+            assertEquals(0, office.call("sharing", () -> ShareCopy.make(sheet.uno())));
+            assertEquals(1, sheet.sheetNames().size());
+        }
+    }
+
+    @Test
+    void aCopyIsNotCopiedAndNothingIsBroughtBackFromNowhere(Office office) {
+        try (CalcDocument sheet = filled(office)) {
+            refused(office, () -> BringBack.into(sheet.uno()), "keeps no formulas");
+            office.call("sharing", () -> ShareCopy.make(sheet.uno()));
+            refused(office, () -> ShareCopy.make(sheet.uno()), "copy to share already");
+            office.call("renaming", () -> {
+                rename(sheet);
+                return true;
+            });
+            refused(office, () -> BringBack.into(sheet.uno()), "is gone");
+        }
+    }
+
+    @Test
+    void aSheetWithAPasswordIsLeftAlone(Office office) {
+        try (CalcDocument sheet = filled(office)) {
+            office.call("protecting", () -> {
+                Uno.as(XProtectable.class, first(sheet)).protect("secret");
+                return true;
+            });
+            refused(office, () -> ShareCopy.make(sheet.uno()), "password");
+        }
+    }
+
+    @Test
+    void aProtectedSheetIsProtectedAgain(Office office) {
+        try (CalcDocument sheet = filled(office)) {
+            office.call("sharing", () -> {
+                Uno.as(XProtectable.class, first(sheet)).protect("");
+                ShareCopy.make(sheet.uno());
+                return true;
+            });
+            assertTrue(office.call(
+                    "asking", () -> Uno.as(XProtectable.class, first(sheet)).isProtected()));
+        }
+    }
+
+    /** A number, a sum with ours within, an error, a text, a table, a formula of the office, and a note somebody wrote. */
+    private static CalcDocument filled(Office office) {
+        CalcDocument sheet = office.newDocument();
+        sheet.numbersDown("A1", 0, 5, 10, 15, 20)
+                .numbersDown("B1", 40, 34, 30, 26, 24)
+                .number("C1", 10);
+        sheet.formula("D1", "COOL.RATE(A1:A5;B1:B5;C1)")
+                .formula("D2", "2*COOL.HALFTIME(A1:A5;B1:B5;C1)")
+                .formula("D3", "COOL.RATE(A1:A2;B1:B2;C1)")
+                .formula("D4", "IF(D1>0;CHECK.READINGS(A1:A5;B1:B5;C1);\"COOL.RATE(\")")
+                .formula("D5", "COUNT(D1:D4)")
+                .formula("D6", "WRAP.LAYER(20;0.04)")
+                .arrayFormula("F1:H3", "COOL.CURVE(A2:A3;A1:A5;B1:B5;C1)");
+        office.call("writing a note", () -> {
+            ShareCopy.note(first(sheet), first(sheet).getCellRangeByName("D2"), "mine");
+            return true;
+        });
+        return sheet;
+    }
+
+    /** An answer stays what it is; a refusal is still an error, if another one. */
+    private static void assertSameAnswers(List<List<CellResult>> before, List<List<CellResult>> after) {
+        for (int row = 0; row < before.size(); row++) {
+            for (int column = 0; column < before.get(row).size(); column++) {
+                CellResult was = before.get(row).get(column);
+                CellResult is = after.get(row).get(column);
+                if (was instanceof CellResult.OfError) {
+                    assertTrue(is instanceof CellResult.OfError, is.toString());
+                } else if (was instanceof CellResult.OfNumber number) {
+                    // Files hold fifteen digits.
+                    assertEquals(number.number(), is.number(), 1e-14 * Math.abs(number.number()));
+                } else {
+                    assertEquals(was, is);
+                }
+            }
+        }
+    }
+
+    private static List<String> formulas(CalcDocument sheet) {
+        List<String> formulas = new ArrayList<>();
+        for (int column = 0; column < 9; column++) {
+            for (int row = 0; row < 12; row++) {
+                formulas.add(sheet.formulaAt(CellName.of(column, row)));
+            }
+        }
+        return formulas;
+    }
+
+    private static String note(Office office, CalcDocument sheet, String cell) {
+        return office.call(
+                "reading a note",
+                () -> Uno.as(
+                                XSimpleText.class,
+                                Uno.as(
+                                                XSheetAnnotationAnchor.class,
+                                                first(sheet)
+                                                        .getCellRangeByName(cell)
+                                                        .getCellByPosition(0, 0))
+                                        .getAnnotation())
+                        .getString());
+    }
+
+    private static void rename(CalcDocument sheet) throws com.sun.star.uno.Exception {
+        Uno.as(com.sun.star.container.XNamed.class, first(sheet)).setName("another");
+    }
+
+    private static XSpreadsheet first(CalcDocument sheet) throws com.sun.star.uno.Exception {
+        return Uno.sheets(sheet.uno()).get(0);
+    }
+
+    private static void refused(Office office, java.util.concurrent.Callable<?> work, String words) {
+        RuntimeException refusal = assertThrows(RuntimeException.class, () -> office.call("something refused", work));
+        Throwable said = refusal instanceof OfficeFailure ? refusal.getCause() : refusal;
+        assertTrue(String.valueOf(said).contains(words), String.valueOf(refusal));
+    }
+}
