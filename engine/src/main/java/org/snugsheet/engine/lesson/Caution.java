@@ -67,6 +67,18 @@ public enum Caution {
         return english;
     }
 
+    /**
+     * Whether it belongs to every lesson, and not to water of one temperature.
+     *
+     * @return true for those about rules, pouring, glass, thermometers, floors and ice
+     */
+    public boolean isOfEveryLesson() {
+        return switch (this) {
+            case SCHOOL_RULES, ADULT_POURS, GLASS, THERMOMETER, WET_FLOOR, ICE -> true;
+            default -> false;
+        };
+    }
+
     /** What is to be said of water of a temperature. */
     static Caution forWater(Temperature water) {
         double celsius = water.celsius();

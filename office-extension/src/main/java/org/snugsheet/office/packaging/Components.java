@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.menu.MenuHandler;
 import org.w3c.dom.Element;
 
 /** The list of services in the jar, which the office reads without starting Java. */
@@ -28,6 +29,8 @@ final class Components {
                     Map.of("name", declared.implementation().getName()));
             xml.child(implementation, "service", Map.of("name", declared.service()));
         }
+        Element menu = xml.child(component, "implementation", Map.of("name", MenuHandler.class.getName()));
+        xml.child(menu, "service", Map.of("name", MenuHandler.SERVICE));
         return xml.text();
     }
 }

@@ -17,6 +17,8 @@ final class Manifest {
         interfaceFiles.forEach(file -> add(xml, TYPES, file));
         add(xml, COMPONENTS, "snugsheet.components");
         add(xml, CONFIGURATION, "CalcAddIns.xcu");
+        add(xml, CONFIGURATION, "Addons.xcu");
+        add(xml, CONFIGURATION, "ProtocolHandler.xcu");
         return xml.text();
     }
 

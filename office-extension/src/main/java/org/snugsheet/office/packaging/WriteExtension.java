@@ -29,6 +29,8 @@ public final class WriteExtension {
             write(folder.resolve(file), InterfaceText.of(family, FunctionDeclaration.of(family)));
         }
         write(folder.resolve("CalcAddIns.xcu"), FunctionRegistry.of(Families.all()));
+        write(folder.resolve("Addons.xcu"), MenuRegistry.menu());
+        write(folder.resolve("ProtocolHandler.xcu"), MenuRegistry.handler());
         write(folder.resolve("snugsheet.components"), Components.of(Families.all()));
         write(folder.resolve("META-INF/manifest.xml"), Manifest.of(interfaceFiles));
         write(Path.of(arguments[1]), FunctionReference.of(Families.all()));

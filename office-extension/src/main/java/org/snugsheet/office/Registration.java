@@ -1,9 +1,11 @@
-package org.snugsheet.office.functions;
+package org.snugsheet.office;
 
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.functions.Families;
+import org.snugsheet.office.menu.MenuHandler;
 
 /** Where the office asks for the services of this jar, named in its manifest. */
 public final class Registration {
@@ -17,6 +19,9 @@ public final class Registration {
      * @return its factory, or null if it is none of ours
      */
     public static @Nullable XSingleComponentFactory __getComponentFactory(String implementationName) {
+        if (MenuHandler.class.getName().equals(implementationName)) {
+            return Factory.createComponentFactory(MenuHandler.class, new String[] {MenuHandler.SERVICE});
+        }
         for (Class<?> family : Families.all()) {
             Family declared = family.getAnnotation(Family.class);
             if (declared.implementation().getName().equals(implementationName)) {

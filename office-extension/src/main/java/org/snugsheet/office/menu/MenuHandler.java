@@ -1,0 +1,94 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.DispatchDescriptor;
+import com.sun.star.frame.XDispatch;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XStatusListener;
+import com.sun.star.lang.XInitialization;
+import com.sun.star.lang.XServiceInfo;
+import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.URL;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the office calls when a line of our menu is chosen. One stands for one window.
+ *
+ * <p>Arguments: {@code Target}, the address of the file to write, and {@code Quiet}, which says nothing and asks nothing. Both
+ * serve macros and tests; the menu gives neither, and the user is asked and told.
+ */
+public final class MenuHandler extends WeakBase implements XDispatchProvider, XDispatch, XInitialization, XServiceInfo {
+
+    /** The office’s service for those who handle addresses of their own. */
+    public static final String SERVICE = "com.sun.star.frame.ProtocolHandler";
+
+    private final XComponentContext office;
+    private @Nullable XFrame frame;
+
+    /**
+     * For the office.
+     *
+     * @param office its context
+     */
+    public MenuHandler(XComponentContext office) {
+        this.office = office;
+    }
+
+    @Override
+    public void initialize(Object[] arguments) {
+        if (arguments.length > 0) {
+            frame = UnoRuntime.queryInterface(XFrame.class, arguments[0]);
+        }
+    }
+
+    @Override
+    public @Nullable XDispatch queryDispatch(URL address, String target, int flags) {
+        return MenuItem.of(address.Complete).isPresent() ? this : null;
+    }
+
+    @Override
+    public @Nullable XDispatch[] queryDispatches(DispatchDescriptor[] wanted) {
+        XDispatch[] dispatches = new XDispatch[wanted.length];
+        for (int i = 0; i < wanted.length; i++) {
+            dispatches[i] = queryDispatch(wanted[i].FeatureURL, wanted[i].FrameName, wanted[i].SearchFlags);
+        }
+        return dispatches;
+    }
+
+    @Override
+    public void dispatch(URL address, PropertyValue[] arguments) {
+        XFrame window = frame;
+        if (window != null) {
+            MenuItem.of(address.Complete)
+                    .ifPresent(item -> Chosen.in(office, window, arguments).run(item));
+        }
+    }
+
+    @Override
+    public void addStatusListener(XStatusListener listener, URL address) {
+        // All lines can be chosen at any time; what cannot be done says why.
+    }
+
+    @Override
+    public void removeStatusListener(XStatusListener listener, URL address) {
+        // None was kept.
+    }
+
+    @Override
+    public String getImplementationName() {
+        return getClass().getName();
+    }
+
+    @Override
+    public boolean supportsService(String name) {
+        return SERVICE.equals(name);
+    }
+
+    @Override
+    public String[] getSupportedServiceNames() {
+        return new String[] {SERVICE};
+    }
+}

@@ -1,0 +1,69 @@
+package org.snugsheet.office.menu;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The lines of our menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
+public enum MenuItem {
+    /** A copy for colleagues without this extension. */
+    SHARE("line1", "share", "~Make a copy to share…"),
+    /** The way back. */
+    BRING_BACK("line2", "bring-back", "~Bring the formulas back"),
+    /** What can hurt. */
+    CAUTIONS("line3", "cautions", "~Cautions");
+
+    /** The title of the menu itself. */
+    public static final String TITLE = "S~nugsheet";
+
+    /** Begins the address of every line. */
+    public static final String PROTOCOL = "org.snugsheet:";
+
+    private final String position;
+    private final String path;
+    private final String english;
+
+    MenuItem(String position, String path, String english) {
+        this.position = position;
+        this.path = path;
+        this.english = english;
+    }
+
+    /**
+     * The line that belongs to an address.
+     *
+     * @param address such as {@code org.snugsheet:share}
+     * @return the line, if it is one of ours
+     */
+    public static Optional<MenuItem> of(String address) {
+        return Arrays.stream(values())
+                .filter(item -> item.address().equals(address))
+                .findFirst();
+    }
+
+    /**
+     * What the office calls when the line is chosen.
+     *
+     * @return its address
+     */
+    public String address() {
+        return PROTOCOL + path;
+    }
+
+    /**
+     * Its place in the menu, as a name that sorts.
+     *
+     * @return such as {@code line1}
+     */
+    public String position() {
+        return position;
+    }
+
+    /**
+     * Its words in English.
+     *
+     * @return the words, with ~ before the letter of the keyboard
+     */
+    public String english() {
+        return english;
+    }
+}

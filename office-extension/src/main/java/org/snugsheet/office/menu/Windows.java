@@ -1,0 +1,62 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.awt.MessageBoxButtons;
+import com.sun.star.awt.MessageBoxType;
+import com.sun.star.awt.XMessageBox;
+import com.sun.star.awt.XMessageBoxFactory;
+import com.sun.star.awt.XWindowPeer;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.XInitialization;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.ui.dialogs.ExecutableDialogResults;
+import com.sun.star.ui.dialogs.TemplateDescription;
+import com.sun.star.ui.dialogs.XFilePicker3;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
+import java.util.Optional;
+
+/** The windows in which the user is told and asked: the office’s own message box and file dialog. */
+final class Windows {
+
+    private static final String TITLE = "Snugsheet";
+
+    private Windows() {}
+
+    static void say(XComponentContext office, XFrame window, String sentence) {
+        try {
+            XMessageBoxFactory boxes = UnoRuntime.queryInterface(
+                    XMessageBoxFactory.class,
+                    office.getServiceManager().createInstanceWithContext("com.sun.star.awt.Toolkit", office));
+            XWindowPeer above = UnoRuntime.queryInterface(XWindowPeer.class, window.getContainerWindow());
+            XMessageBox box = boxes.createMessageBox(
+                    above, MessageBoxType.INFOBOX, MessageBoxButtons.BUTTONS_OK, TITLE, sentence);
+            box.execute();
+        } catch (com.sun.star.uno.Exception failed) {
+            throw new IllegalStateException(failed);
+        }
+    }
+
+    static Optional<String> askForFile(XComponentContext office, XSpreadsheetDocument document)
+            throws com.sun.star.uno.Exception {
+        Object dialog =
+                office.getServiceManager().createInstanceWithContext("com.sun.star.ui.dialogs.FilePicker", office);
+        UnoRuntime.queryInterface(XInitialization.class, dialog)
+                .initialize(new Object[] {TemplateDescription.FILESAVE_AUTOEXTENSION});
+        XFilePicker3 picker = UnoRuntime.queryInterface(XFilePicker3.class, dialog);
+        picker.setTitle("Make a copy to share");
+        picker.appendFilter("ODF (.ods)", "*.ods");
+        picker.appendFilter("Excel (.xlsx)", "*.xlsx");
+        picker.setDefaultName(
+                suggested(UnoRuntime.queryInterface(XModel.class, document).getURL()));
+        if (picker.execute() != ExecutableDialogResults.OK) {
+            return Optional.empty();
+        }
+        return Optional.of(picker.getFiles()[0]);
+    }
+
+    private static String suggested(String address) {
+        String name = address.substring(address.lastIndexOf('/') + 1).replaceFirst("\\.\\w+$", "");
+        return (name.isEmpty() ? "sheet" : name) + " to share.ods";
+    }
+}

@@ -1,0 +1,76 @@
+package org.snugsheet.office.packaging;
+
+import java.util.Map;
+import org.snugsheet.office.menu.MenuHandler;
+import org.snugsheet.office.menu.MenuItem;
+import org.w3c.dom.Element;
+
+/** The registration of our menu in Calc’s menu bar, and of what handles its lines. */
+final class MenuRegistry {
+
+    private static final String CALC = "com.sun.star.sheet.SpreadsheetDocument";
+
+    private final XmlText xml;
+
+    private MenuRegistry(String component, String branch) {
+        xml = new XmlText(
+                "oor:component-data",
+                Map.of(
+                        "xmlns:oor",
+                        "http://openoffice.org/2001/registry",
+                        "xmlns:xs",
+                        "http://www.w3.org/2001/XMLSchema",
+                        "oor:name",
+                        component,
+                        "oor:package",
+                        "org.openoffice." + branch));
+    }
+
+    static String menu() {
+        MenuRegistry registry = new MenuRegistry("Addons", "Office");
+        Element bar = registry.node(registry.node(registry.xml.root(), "AddonUI"), "OfficeMenuBar");
+        Element menu = registry.entry(bar, "org.snugsheet.menu");
+        registry.translated(menu, "Title", MenuItem.TITLE);
+        registry.value(menu, "Context", CALC);
+        Element lines = registry.node(menu, "Submenu");
+        for (MenuItem item : MenuItem.values()) {
+            // The office sorts lines by these names.
+            Element line = registry.entry(lines, item.position());
+            registry.value(line, "URL", item.address());
+            registry.translated(line, "Title", item.english());
+            registry.value(line, "Target", "_self");
+            registry.value(line, "Context", CALC);
+        }
+        return registry.xml.text();
+    }
+
+    static String handler() {
+        MenuRegistry registry = new MenuRegistry("ProtocolHandler", "Office");
+        Element set = registry.node(registry.xml.root(), "HandlerSet");
+        Element handler = registry.entry(set, MenuHandler.class.getName());
+        registry.value(handler, "Protocols", MenuItem.PROTOCOL + "*");
+        return registry.xml.text();
+    }
+
+    private Element node(Element parent, String name) {
+        return xml.child(parent, "node", Map.of("oor:name", name));
+    }
+
+    private Element entry(Element parent, String name) {
+        return xml.child(parent, "node", Map.of("oor:name", name, "oor:op", "replace"));
+    }
+
+    private void value(Element parent, String name, String value) {
+        Element property = xml.child(parent, "prop", Map.of("oor:name", name, "oor:type", type(name)));
+        xml.child(property, "value", Map.of()).setTextContent(value);
+    }
+
+    private static String type(String name) {
+        return name.equals("Protocols") ? "oor:string-list" : "xs:string";
+    }
+
+    private void translated(Element parent, String name, String english) {
+        Element property = xml.child(parent, "prop", Map.of("oor:name", name, "oor:type", "xs:string"));
+        xml.child(property, "value", Map.of("xml:lang", "en")).setTextContent(english);
+    }
+}
