@@ -41,7 +41,9 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         double width = quantile() * fit.constantError().perSecond();
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
-        return new Interval(low, high);
+        return fit.roundedRates()
+                .map(rates -> new Interval(Math.max(0, Math.min(low, rates.low())), Math.max(high, rates.high())))
+                .orElseGet(() -> new Interval(low, high));
     }
 
     /**
@@ -115,7 +117,12 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
     }
 
     private double quantile() {
-        return new TDistribution(null, fit.degreesOfFreedom()).inverseCumulativeProbability(0.5 + confidence / 2);
+        return quantile(confidence, fit.degreesOfFreedom());
+    }
+
+    /** Student’s t of this confidence, two-sided. */
+    static double quantile(double confidence, double degreesOfFreedom) {
+        return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(0.5 + confidence / 2);
     }
 
     private Interval around(double value, double error, double seconds) {
