@@ -13,7 +13,9 @@ import org.snugsheet.engine.solver.SeparableFit;
  * <p>The limits of the cooling constant and of fitted surroundings come from the profile of the sum of squares: the values θ
  * at which the best fit of everything else leaves {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
  * for n − p degrees of freedom, and σ² raised where rounding makes errors go together ({@link ReadingErrors}; Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). With
- * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. A vessel
+ * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. Where rounding
+ * alone explains the readings, the limits of the cooling constant, and of the half-time, reach at least to every curve through
+ * all {@linkplain RoundingBars bars}, whatever the confidence. A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
  * than” its lower limit: the upper one is infinite.
  *
