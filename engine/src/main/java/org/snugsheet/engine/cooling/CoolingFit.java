@@ -1,8 +1,11 @@
 package org.snugsheet.engine.cooling;
 
+import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
@@ -34,6 +37,7 @@ public final class CoolingFit implements ModelFit {
 
     private final Readings readings;
     private final OneRateModel model;
+    private final Mark mark;
     private final SeparableFit fit;
     private final ReadingErrors errors;
     private final double[][] influence;
@@ -41,6 +45,7 @@ public final class CoolingFit implements ModelFit {
     private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit) {
         this.readings = readings;
         this.model = model;
+        this.mark = mark;
         this.fit = fit;
         double[] fitted = new double[readings.size()];
         double[] residuals = fit.residuals();
@@ -286,13 +291,28 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * The same with an error that counts in that rounding repeats itself, as limits do: for claims, not for show.
+     * The same with an error that counts in what rounding does, as limits do: for claims, not for show. It is raised where
+     * rounding repeats itself, and where a curve through all {@linkplain RoundingBars bars} lies beyond the 95 % limits, up
+     * to that.
      *
      * @return 1/min, with its raised standard error and degrees of freedom
      */
     public Estimate cautiousEstimate() {
-        double raised = constantError().perMinute() * Math.sqrt(inflationOfRate());
-        return new Estimate(constant().perMinute(), raised, degreesOfFreedom());
+        double raised = constantError().perSecond() * Math.sqrt(inflationOfRate());
+        double rate = constant().perSecond();
+        double reach = roundedRates()
+                .map(rates -> Math.max(rate - rates.low(), Double.isFinite(rates.high()) ? rates.high() - rate : 0))
+                .orElse(0.0);
+        double quantile = CoolingIntervals.quantile(Verdict.CONFIDENCE, degreesOfFreedom());
+        double error = Math.max(raised, reach / quantile);
+        return new Estimate(constant().perMinute(), error * SECONDS_PER_MINUTE, degreesOfFreedom());
+    }
+
+    /** The cooling constants that rounding alone leaves possible; only for surroundings that are given and constant. */
+    Optional<Interval> roundedRates() {
+        return model instanceof ConstantSurroundings constant
+                ? RoundingBars.rates(readings, constant.surroundings().celsius(), fit.amplitude(), mark)
+                : Optional.empty();
     }
 
     /**

@@ -13,7 +13,9 @@ import org.snugsheet.engine.solver.SeparableFit;
  * <p>The limits of the cooling constant and of fitted surroundings come from the profile of the sum of squares: the values θ
  * at which the best fit of everything else leaves {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
  * for n − p degrees of freedom, and σ² raised where rounding makes errors go together ({@link ReadingErrors}; Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). With
- * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. A vessel
+ * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. Where rounding
+ * alone explains the readings, the limits of the cooling constant, and of the half-time, reach at least to every curve through
+ * all {@linkplain RoundingBars bars}, whatever the confidence. A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
  * than” its lower limit: the upper one is infinite.
  *
@@ -41,7 +43,9 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         double width = quantile() * fit.constantError().perSecond();
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
-        return new Interval(low, high);
+        return fit.roundedRates()
+                .map(rates -> new Interval(Math.max(0, Math.min(low, rates.low())), Math.max(high, rates.high())))
+                .orElseGet(() -> new Interval(low, high));
     }
 
     /**
@@ -115,7 +119,12 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
     }
 
     private double quantile() {
-        return new TDistribution(null, fit.degreesOfFreedom()).inverseCumulativeProbability(0.5 + confidence / 2);
+        return quantile(confidence, fit.degreesOfFreedom());
+    }
+
+    /** Student’s t of this confidence, two-sided. */
+    static double quantile(double confidence, double degreesOfFreedom) {
+        return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(0.5 + confidence / 2);
     }
 
     private Interval around(double value, double error, double seconds) {

@@ -62,7 +62,7 @@ public interface CoolCompare extends XInterface {
             text =
                     "One sentence a class can read: which jar cools more slowly and how surely, or that the readings cannot tell.",
             example = "COOL.VERDICT({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
-            answer = "The second jar cools 2.25 times slower than the first (between 1.96 and 2.61 times, 95 % sure).",
+            answer = "The second jar cools 2.25 times slower than the first (between 1.96 and 2.62 times, 95 % sure).",
             refused = "COOL.VERDICT({0;5};{40;34};{0;5};{40;37};10)",
             because = "two readings of a jar are too few")
     String verdict(
