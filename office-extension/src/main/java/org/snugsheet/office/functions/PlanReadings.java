@@ -143,7 +143,7 @@ public interface PlanReadings extends XInterface {
             name = "PLAN.POWER",
             text = "How often so many jars of each wrap tell two wraps apart: 0.8 for four lessons in five.",
             example = "PLAN.POWER(4;0.05;0.04;40;5;30;3)",
-            answer = "0.6685",
+            answer = "0.63125",
             refused = "PLAN.POWER(0;0.05;0.04;40;5;30;3)",
             because = "no jar tells nothing")
     double power(
