@@ -9,6 +9,8 @@
  *   <li>{@link org.snugsheet.office.declare} – the annotations that declare a function, and the declaration as a value
  *   <li>{@link org.snugsheet.office.cells} – cell values to engine types and back
  *   <li>{@link org.snugsheet.office.functions} – the declared functions, one interface and one thin class for each family
+ *   <li>{@link org.snugsheet.office.menu} – the menu of Calc, and what the office calls when a line is chosen
+ *   <li>{@link org.snugsheet.office.sharing} – a copy for colleagues without this extension, and the way back
  *   <li>{@link org.snugsheet.office.packaging} – writes what describes the functions to the office; used by the build only
  * </ul>
  */
