@@ -13,4 +13,6 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.cooling;
     exports org.snugsheet.engine.comparison;
     exports org.snugsheet.engine.insulation;
+    exports org.snugsheet.engine.winter;
+    exports org.snugsheet.engine.clothing;
 }

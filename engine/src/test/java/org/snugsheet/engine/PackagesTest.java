@@ -64,6 +64,8 @@ class PackagesTest {
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("table");
         opens("insulation", "quantity", "table");
+        opens("winter", "quantity");
+        opens("clothing", "quantity", "table", "insulation");
     }
 
     private static void opens(String room, String... doors) {
