@@ -1,19 +1,22 @@
 """Newton's law fitted by SciPy's curve_fit: an independent reference for the engine's fits.
 
-Writes src/test/resources/org/snugsheet/engine/cooling/scipy-fits.csv. Run it in the folder of the engine:
+Writes scipy-fits.csv into src/test/resources/org/snugsheet/engine/cooling/, or into the folder named behind it. Run it in
+the folder of the engine:
 
     python3 src/test/scipy/cooling_reference.py
 
-It needs Debian's python3-scipy. The tests read only the stored file.
+It needs Debian's python3-scipy. The tests check the stored file, and where SciPy is at hand that a new run says the same.
 """
 
 import csv
+import sys
 
 import numpy as np
 import scipy
 from scipy.optimize import curve_fit
 
 FOLDER = "src/test/resources/org/snugsheet/engine/cooling/"
+WRITTEN_TO = sys.argv[1] + "/" if len(sys.argv) > 1 else FOLDER
 TIGHT = dict(xtol=1e-15, ftol=1e-15, gtol=1e-15, maxfev=10000)
 # The room of the 2017 mugs is not stated: 25 degC here is an assumption of this test, the same on both sides.
 ASSUMED_ROOM = 25.0
@@ -56,7 +59,7 @@ def fitted(times, temperatures):
 
 
 def main():
-    with open(FOLDER + "scipy-fits.csv", "w", encoding="utf-8") as file:
+    with open(WRITTEN_TO + "scipy-fits.csv", "w", encoding="utf-8") as file:
         file.write("# Least-squares fits of newton-cooling.csv by scipy.optimize.curve_fit, ")
         file.write("SciPy %s, written by src/test/scipy/cooling_reference.py.\n" % scipy.__version__)
         file.write("# Celsius and minutes. room: the surroundings given. start, rate, misfit: with the room given; ")

@@ -159,6 +159,58 @@ public enum Trouble {
     LAYER_NO_SUCH_CONDITION(
             "Layer {0}: nothing is known here about {1}, only when it is {2}. Use that, or type its conductivity."),
 
+    // ---- surfaces and jars
+    /** A word that is none of the directions a surface looks. */
+    UNKNOWN_FACING("“{0}” is not a direction. Use side, up or down."),
+    /** A word that is none of the places a jar can stand in. */
+    UNKNOWN_PLACE(
+            "“{0}” is not a place known here. Use still air, wind 20 km/h, still water, stirred water or contact."),
+    /** How well a surface radiates is a share. */
+    NOT_AN_EMISSIVITY("How well a surface radiates must lie between 0 and 1, but it is {0}. Use 0.9 if unsure."),
+    /** A layer that is not there. */
+    NO_SUCH_LAYER("There is no layer {0}. Give a whole number from 0, the inside, to {1}."),
+    /** A word that is none of low, typical and high. */
+    UNKNOWN_WHICH("“{0}” is none of the figures. Use low, typical or high."),
+    /** Stuff that comes in no layers. */
+    NO_USUAL_LAYER("There is no usual thickness of {0}. Measure yours and type it."),
+    /** Nothing flows between equal temperatures. */
+    NO_DIFFERENCE("The jar is as warm as the place it stands in, so no heat flows. Check the two temperatures."),
+    /** A thickness of an insulator that grows beyond all bounds. */
+    ROUND_TARGET_TOO_HIGH("A layer of this material would have to be over {0} m thick. Choose a better material."),
+    /** A cooling constant that tells nothing of a resistance. */
+    RATE_TELLS_NO_RESISTANCE("A jar that does not cool shows no R-value. Read it for longer, or check its rate."),
+    /** Two jars without their errors. */
+    ERRORS_NEEDED("The error of the rate is needed for this. Give what COOL.RATE.ERROR answers."),
+
+    // ---- planning a lesson
+    /** A number that must be whole. */
+    NOT_WHOLE("{0} is not a whole number. Type one such as 6."),
+    /** A start that is too hot for pupils. */
+    START_TOO_HOT(
+            "{0,number,0.#} °C ({1,number,0.#} °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin cooler."),
+    /** A start that two taps cannot make. */
+    NOT_BETWEEN_THE_TAPS(
+            "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C: it must lie between them."),
+    /** Two jars that cool alike. */
+    RATES_ALIKE("Both jars cool equally fast, so they never differ. Give two different cooling constants."),
+    /** Two jars that never differ enough. */
+    NEVER_TOLD_APART(
+            "They never differ by a mark: at most {0,number,0.##} °C, after {1,number,0} minutes. Start warmer or take a finer thermometer."),
+    /** A jar that begins within a mark of its surroundings. */
+    TOO_NEAR_TO_READ("The start is within a mark of the surroundings, so nothing can be read. Start warmer."),
+    /** Readings that cannot be taken. */
+    TOO_MANY_READINGS("That would be {0,number,0} readings; nobody takes more than {1,number,0}. Read less often."),
+    /** A certainty out of reach. */
+    CERTAINTY_OUT_OF_REACH(
+            "Even a reading every minute leaves an error of {0,number,percent}. Take more time, or a finer thermometer."),
+    /** A number of jars out of reach. */
+    JARS_OUT_OF_REACH(
+            "Even {0,number,0} jars of each would tell them apart only {1,number,percent} of the time. Read for longer or more often."),
+    /** Jars that make no power. */
+    JARS_OUT_OF_RANGE("Give a whole number of jars of each wrap, from 1 to {0,number,0}."),
+    /** A share that is none. */
+    NOT_A_SHARE("{0} must lie between 0 and 1, such as 0.05 or 5 %."),
+
     // ---- the solver
     /** The least-squares search did not settle within its limit. */
     NO_CONVERGENCE("No curve could be settled on for these readings. Check them for a slip."),

@@ -66,6 +66,9 @@ class PackagesTest {
         opens("insulation", "quantity", "table");
         opens("winter", "quantity");
         opens("clothing", "quantity", "table", "insulation");
+        opens("surface", "quantity", "water");
+        opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
+        opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
     }
 
     private static void opens(String room, String... doors) {

@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +30,23 @@ public final class PublishedTable {
      * @return its rows without the header
      */
     public static List<Map<String, String>> rows(Class<?> test, String file) {
-        List<List<String>> lines = lines(test, file);
+        return rows(file, lines(test, file));
+    }
+
+    /**
+     * The rows of a file that was written just now.
+     *
+     * @param file the file
+     * @return its rows without the header
+     * @throws IOException if it cannot be read
+     */
+    public static List<Map<String, String>> rows(Path file) throws IOException {
+        try (BufferedReader reader = Files.newBufferedReader(file)) {
+            return rows(file.toString(), lines(reader));
+        }
+    }
+
+    private static List<Map<String, String>> rows(String file, List<List<String>> lines) {
         List<String> header = lines.get(0);
         List<Map<String, String>> rows = new ArrayList<>();
         for (List<String> cells : lines.subList(1, lines.size())) {
@@ -50,14 +68,18 @@ public final class PublishedTable {
                 throw new IllegalStateException(file + " does not lie beside " + test);
             }
             try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-                return reader.lines()
-                        .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                        .map(PublishedTable::cells)
-                        .toList();
+                return lines(reader);
             }
         } catch (IOException trouble) {
             throw new UncheckedIOException(trouble);
         }
+    }
+
+    private static List<List<String>> lines(BufferedReader reader) {
+        return reader.lines()
+                .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                .map(PublishedTable::cells)
+                .toList();
     }
 
     private static List<String> cells(String line) {

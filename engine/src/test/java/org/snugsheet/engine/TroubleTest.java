@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -18,13 +20,18 @@ class TroubleTest {
         String pattern = trouble.english();
         int values = new MessageFormat(pattern, Locale.ENGLISH).getFormatsByArgumentIndex().length;
         Object[] arguments = new Object[values];
+        String[] said = new String[values];
         for (int i = 0; i < values; i++) {
-            arguments[i] = "value" + i;
-            assertTrue(pattern.contains("{" + i + "}"), "the value {" + i + "} is never said: " + pattern);
+            Matcher place = Pattern.compile("\\{" + i + "(,number[^}]*)?}").matcher(pattern);
+            assertTrue(place.find(), "the value {" + i + "} is never said: " + pattern);
+            String format = place.group(1);
+            arguments[i] = format == null ? "value" + i : (Object) (11.25 + i);
+            said[i] = new MessageFormat("{0" + (format == null ? "" : format) + "}", Locale.ENGLISH)
+                    .format(new Object[] {arguments[i]});
         }
         String sentence = new MessageFormat(pattern, Locale.ENGLISH).format(arguments);
-        for (Object argument : arguments) {
-            assertTrue(sentence.contains((String) argument), sentence);
+        for (String value : said) {
+            assertTrue(sentence.contains(value), sentence);
         }
         assertFalse(sentence.contains("{") || sentence.contains("}"), sentence);
     }

@@ -31,6 +31,7 @@ final class Fieller {
     private final Estimate first;
     private final Estimate second;
     private final double level;
+    private final double beta;
     private final double unitOfFirst;
     private final double unitOfSecond;
     private final double estimated;
@@ -39,6 +40,7 @@ final class Fieller {
         this.first = first;
         this.second = second;
         this.level = 1 - confidence;
+        this.beta = Welch.beta(level);
         this.unitOfFirst = size(first);
         this.unitOfSecond = size(second);
         this.estimated = Math.atan2(first.value() / unitOfFirst, second.value() / unitOfSecond);
@@ -103,7 +105,8 @@ final class Fieller {
             return true;
         }
         double cosine = angle == RIGHT_ANGLE ? 0 : Math.cos(angle);
-        return Welch.p(cosine / unitOfFirst, first, Math.sin(angle) / unitOfSecond, second) >= level;
+        return Welch.of(cosine / unitOfFirst, first, Math.sin(angle) / unitOfSecond, second)
+                .isAllowed(level, beta);
     }
 
     private double limit(double rejected, double allowed) {

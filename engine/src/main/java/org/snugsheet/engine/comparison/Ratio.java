@@ -49,8 +49,8 @@ public record Ratio(Estimate first, Estimate second) {
     }
 
     /**
-     * Where the true ratio lies, by Fieller’s theorem with Welch–Satterthwaite degrees of freedom (Fieller 1954, Welch
-     * 1947, Satterthwaite 1946; the references stand with the classes that do it).
+     * Where the true ratio lies, by Fieller’s theorem with Welch’s degrees of freedom to the second order (Fieller
+     * 1954, Welch 1947, Aspin 1948; the references stand with the classes that do it).
      *
      * <p>No jar warms itself, so the limits lie between zero and infinity. If the second may be zero, the upper limit is
      * infinite: “at least so many times slower”. If both may be, the interval is everything. The {@link #value} lies
@@ -67,7 +67,7 @@ public record Ratio(Estimate first, Estimate second) {
 
     /**
      * How often chance alone would make two jars that cool alike differ as much as these: the two-sided p value of Welch’s
-     * test.
+     * test, kept on the safe side.
      *
      * @return p, from 0 to 1; small when they differ
      */

@@ -19,8 +19,13 @@ final class StudentT {
 
     /** How many standard errors on either side hold the truth with this confidence. */
     static double quantile(double confidence, double degreesOfFreedom) {
+        return beyond(1 - confidence, degreesOfFreedom);
+    }
+
+    /** How many standard errors on either side chance passes this often. */
+    static double beyond(double level, double degreesOfFreedom) {
         // From the lower tail: near 1 a double has no room for the small difference.
-        return -distribution(degreesOfFreedom).inverseCumulativeProbability((1 - confidence) / 2);
+        return -distribution(degreesOfFreedom).inverseCumulativeProbability(level / 2);
     }
 
     /** How often chance alone gives a t at least that far from zero, on either side; 1 for 0, 0 for infinity. */

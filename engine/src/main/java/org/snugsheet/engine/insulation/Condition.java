@@ -1,9 +1,9 @@
 package org.snugsheet.engine.insulation;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.table.Names;
 
 /** How much water a material holds. Water carries heat about twenty times better than the air it pushes out. */
 public enum Condition {
@@ -23,13 +23,13 @@ public enum Condition {
     /**
      * Finds a condition by its word.
      *
-     * @param text {@code dry}, {@code damp} or {@code soaked}, or another usual word; case and outer blanks do not
-     *     matter
+     * @param text {@code dry}, {@code damp} or {@code soaked}, or another usual word in English, Spanish, French or
+     *     German; case, accents and outer blanks do not matter
      * @return the condition
      * @throws Refusal if it is none of them
      */
     public static Condition parse(String text) {
-        return of(text.strip().toLowerCase(Locale.ROOT)).orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_CONDITION, text));
+        return of(String.join(" ", Names.words(text))).orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_CONDITION, text));
     }
 
     /**
@@ -41,11 +41,17 @@ public enum Condition {
         return english;
     }
 
+    /** As {@link #parse(String)}, of a word without accents and in lower case. */
     static Optional<Condition> of(String word) {
         return switch (word) {
-            case "dry" -> Optional.of(DRY);
-            case "damp", "moist" -> Optional.of(DAMP);
+            case "dry", "seco", "seca", "sec", "seche", "trocken", "trockene", "trockener", "trockenes" ->
+                Optional.of(DRY);
+            case "damp", "moist", "humedo", "humeda", "humide", "feucht", "feuchte", "feuchter", "feuchtes" ->
+                Optional.of(DAMP);
             case "soaked", "wet", "soaking", "saturated", "sodden" -> Optional.of(SOAKED);
+            case "mojado", "mojada", "empapado", "empapada" -> Optional.of(SOAKED);
+            case "mouille", "mouillee", "trempe", "trempee" -> Optional.of(SOAKED);
+            case "nass", "nasse", "nasser", "nasses" -> Optional.of(SOAKED);
             default -> Optional.empty();
         };
     }

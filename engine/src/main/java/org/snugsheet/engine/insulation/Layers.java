@@ -2,6 +2,7 @@ package org.snugsheet.engine.insulation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
@@ -56,17 +57,40 @@ public record Layers(List<Layer> fromInside) {
     }
 
     /**
-     * These layers and one more outside of them, of a material with its typical conductivity.
+     * These layers and one more outside of them, of a material with its typical conductivity, or an {@linkplain AirGap air
+     * gap}.
      *
      * @param millimetres its thickness in mm
-     * @param material the name of a material, as {@link Materials#find(String)} takes it
+     * @param material the name of a material, as {@link Materials#find(String)} takes it, or {@code air gap}
      * @return all of them
      * @throws Refusal naming the layer, if the thickness is NaN, infinite, zero or less, or the material is unknown
      */
     public Layers with(double millimetres, String material) {
         Length thickness = thickness(millimetres);
-        return with(new Layer(
-                thickness, Materials.findForLayer(material, nextNumber()).typical()));
+        return AirGap.isMeantBy(material)
+                ? with(AirGap.upright(thickness))
+                : with(Layer.of(thickness, Materials.findForLayer(material, nextNumber())));
+    }
+
+    /**
+     * Every layer changed in the same way.
+     *
+     * @param change what becomes of each
+     * @return the changed layers, in the same order
+     */
+    public Layers each(UnaryOperator<Layer> change) {
+        return new Layers(fromInside.stream().map(change).toList());
+    }
+
+    /**
+     * How thick they are together.
+     *
+     * @return metres; zero for no layer
+     */
+    public double metresThick() {
+        return fromInside.stream()
+                .mapToDouble(layer -> layer.thickness().metres())
+                .sum();
     }
 
     private Length thickness(double millimetres) {

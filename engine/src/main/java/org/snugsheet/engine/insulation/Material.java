@@ -19,6 +19,7 @@ import org.snugsheet.engine.quantity.Length;
  * @param source where the figures were published
  * @param provenance how far the source was seen by those who typed it in
  * @param note what else is worth knowing; may be empty
+ * @param soaks whether water can fill its pores; common practice, no source
  */
 public record Material(
         String name,
@@ -29,7 +30,31 @@ public record Material(
         Optional<Length> layer,
         String source,
         Provenance provenance,
-        String note) {
+        String note,
+        boolean soaks) {
+
+    /** What ISO 6946:2017 takes for ordinary surfaces. */
+    private static final double OF_NEARLY_ALL = 0.9;
+
+    /**
+     * Bright aluminium foil: 0.05, ISO 6946:2007 and ASHRAE Handbook Fundamentals, chapter 26, Table 10, give films for it.
+     * Taken for any bare metal.
+     */
+    private static final double OF_BARE_METAL = 0.05;
+
+    /**
+     * How well its surface radiates, as a share of a black body.
+     *
+     * @return {@value #OF_BARE_METAL} of shiny foil, {@value #OF_NEARLY_ALL} of everything else
+     */
+    public double emissivity() {
+        return conductivityOfMetal() ? OF_BARE_METAL : OF_NEARLY_ALL;
+    }
+
+    /** Metals conduct better than anything else here by a factor of ten, and their bare faces shine. */
+    private boolean conductivityOfMetal() {
+        return typical.wattsPerMetreKelvin() > 10;
+    }
 
     /** How far a source was seen. */
     public enum Provenance {

@@ -13,16 +13,29 @@ import org.snugsheet.engine.table.DataFile;
 import org.snugsheet.engine.table.Names;
 
 /**
- * The content of {@code materials.csv}.
+ * The content of {@code materials.csv}, and of {@code material-names.csv}.
  *
  * <p>A fault in that file is a fault of this project and not of a teacher: it is met with {@link IllegalStateException}.
  *
  * @param all every row
- * @param names leads from any usual name to the one in the file
+ * @param names leads from any usual name in English to the one in the file
+ * @param otherNames does so from names in other languages
  */
-record MaterialTable(List<Material> all, Names<String> names) {
+record MaterialTable(List<Material> all, Names<String> names, Names<String> otherNames) {
 
     private static final String FILE = "materials.csv";
+    private static final String NAMES_FILE = "material-names.csv";
+    private static final List<String> LANGUAGES = List.of("es", "fr", "de");
+
+    /** The name in the file that somebody means, in whatever language; words as {@link Names#words} gives them. */
+    Optional<String> find(List<String> words) {
+        return names.find(words).or(() -> otherNames.find(words));
+    }
+
+    /** The name that was most likely meant, in English before other languages. */
+    Optional<String> suggest(List<String> words) {
+        return names.suggest(words).or(() -> otherNames.suggest(words));
+    }
 
     List<Material> named(String name) {
         return all.stream().filter(material -> material.name().equals(name)).toList();
@@ -37,7 +50,17 @@ record MaterialTable(List<Material> all, Names<String> names) {
             List<String> names = namesOf.computeIfAbsent(material.name(), name -> new ArrayList<>(List.of(name)));
             names.addAll(row.list("also"));
         }
-        return new MaterialTable(List.copyOf(all), Names.of(namesOf));
+        return new MaterialTable(List.copyOf(all), Names.of(namesOf), Names.of(inOtherLanguages()));
+    }
+
+    private static Map<String, List<String>> inOtherLanguages() {
+        Map<String, List<String>> namesOf = new LinkedHashMap<>();
+        for (DataFile.Row row : DataFile.rows(MaterialTable.class, NAMES_FILE)) {
+            List<String> names = new ArrayList<>();
+            LANGUAGES.forEach(language -> names.addAll(row.list(language)));
+            namesOf.put(row.cell("name"), names);
+        }
+        return namesOf;
     }
 
     private static Material material(DataFile.Row row) {
@@ -52,7 +75,8 @@ record MaterialTable(List<Material> all, Names<String> names) {
                 row.cell("source"),
                 Material.Provenance.valueOf(
                         row.cell("provenance").toUpperCase(Locale.ROOT).replace(' ', '_')),
-                row.cell("note"));
+                row.cell("note"),
+                row.cell("soaks").equals("yes"));
     }
 
     private static Conductivity conductivity(DataFile.Row row, String column) {

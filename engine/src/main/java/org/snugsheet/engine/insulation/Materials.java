@@ -39,7 +39,8 @@ public final class Materials {
     }
 
     /**
-     * Finds a material by name. Case, blanks, plural and the order of words do not matter, and other usual names will do.
+     * Finds a material by name. Case, blanks, plural and the order of words do not matter, and other usual names will do, in English, Spanish,
+     * French and German.
      *
      * @param text its name, with or without a condition, such as {@code wool}, {@code Wet Sand}; dry if it has none
      * @return the material
@@ -75,7 +76,7 @@ public final class Materials {
     /** As {@link #find(String)}; a refusal names the layer unless that is 0. */
     static Material findForLayer(String text, int layer) {
         List<String> words = Names.words(text);
-        if (Loaded.TABLE.names().find(words).isPresent()) {
+        if (Loaded.TABLE.find(words).isPresent()) {
             return find(text, words, Condition.DRY, layer);
         }
         Optional<Condition> said =
@@ -87,7 +88,7 @@ public final class Materials {
 
     private static Material find(String text, List<String> words, Condition condition, int layer) {
         MaterialTable table = Loaded.TABLE;
-        String name = table.names().find(words).orElseThrow(() -> unknown(text.strip(), words, layer));
+        String name = table.find(words).orElseThrow(() -> unknown(text.strip(), words, layer));
         List<Material> conditions = table.named(name);
         return conditions.stream()
                 .filter(material -> material.condition() == condition)
@@ -104,7 +105,6 @@ public final class Materials {
 
     private static Refusal unknown(String typed, List<String> words, int layer) {
         return Loaded.TABLE
-                .names()
                 .suggest(words)
                 .map(near ->
                         refusal(layer, Trouble.UNKNOWN_MATERIAL_NEAR, Trouble.LAYER_UNKNOWN_MATERIAL_NEAR, typed, near))

@@ -3,7 +3,7 @@ package org.snugsheet.engine.insulation;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /** Layers wrapped round something, together with the shape of it. */
-public sealed interface Wrap permits FlatWrap {
+public sealed interface Wrap permits FlatWrap, RoundWrap {
 
     /**
      * What the wrap is made of.

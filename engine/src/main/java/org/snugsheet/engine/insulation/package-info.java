@@ -4,7 +4,9 @@
  * <p>A {@link org.snugsheet.engine.insulation.Layer} has a thickness and a conductivity. {@link
  * org.snugsheet.engine.insulation.Layers} lie one on the other, counted from the inside out, and know nothing of the shape
  * beneath. A {@link org.snugsheet.engine.insulation.Wrap} gives them that shape; the flat one adds resistances in series
- * (ISO 6946:2017, 6.7.1). A refusal about a layer names its number.
+ * (ISO 6946:2017, 6.7.1), the round one as on a pipe (ISO 12241:2008). A gap of air is an {@link
+ * org.snugsheet.engine.insulation.AirGap}; how thick a layer must be tells {@link
+ * org.snugsheet.engine.insulation.Thickness}. A refusal about a layer names its number.
  *
  * <p>{@link org.snugsheet.engine.insulation.Materials} finds a material by any usual name. The figures are in {@code
  * materials.csv} beside it, one row for each material and condition, with sources; how they were merged from the published

@@ -3,7 +3,8 @@ package org.snugsheet.engine.water;
 import java.util.List;
 
 /**
- * The equations of IAPWS SR6-08(2011) for liquid water at 0.1 MPa, and their coefficients (Tables 1 and 2 there).
+ * The equations of IAPWS SR6-08(2011) for liquid water at 0.1 MPa, and their coefficients (Tables 1, 2, 4 and 5
+ * there; the last two, of viscosity and conductivity, typed in from memory and checked against IAPWS values).
  *
  * <p>They are valid from 253.15 K to 383.15 K. With {@code τ = T/10 K}, {@code α = 10 K/(593 K − T)} and {@code β = 10 K/(T −
  * 232 K)} the Gibbs energy is {@code g = R·10 K·(c₁ + c₂·τ + c₃·τ·ln τ + Σ aᵢ·α^nᵢ + Σ bᵢ·β^mᵢ)}, and the specific volume
@@ -42,7 +43,27 @@ final class LiquidWater {
             new Term(3.38713507e-2, 5),
             new Term(-1.19946761e-2, 6));
 
+    private static final double TRANSPORT_TEMPERATURE = 300;
+    private static final List<Power> VISCOSITY = List.of(
+            new Power(280.68, -1.9), new Power(511.45, -7.7), new Power(61.131, -19.6), new Power(0.45903, -40.0));
+    private static final List<Power> CONDUCTIVITY = List.of(
+            new Power(0.80201, -0.32),
+            new Power(-0.25992, -5.7),
+            new Power(0.10024, -12.0),
+            new Power(-0.032005, -15.0));
+
     private LiquidWater() {}
+
+    private record Power(double coefficient, double power) {
+
+        static double sum(List<Power> powers, double kelvins) {
+            double sum = 0;
+            for (Power each : powers) {
+                sum += each.coefficient * Math.pow(kelvins / TRANSPORT_TEMPERATURE, each.power);
+            }
+            return sum;
+        }
+    }
 
     private record Term(double coefficient, int power) {
 
@@ -95,6 +116,16 @@ final class LiquidWater {
             sum += term.value(beta) * (1 + term.power() * tau * beta);
         }
         return GAS_CONSTANT * REDUCING_TEMPERATURE * sum;
+    }
+
+    /** Pa·s at a temperature in kelvins: equation (8) of the release. */
+    static double viscosity(double kelvins) {
+        return 1e-6 * Power.sum(VISCOSITY, kelvins);
+    }
+
+    /** W/(m·K) at a temperature in kelvins: equation (9) of the release. */
+    static double conductivity(double kelvins) {
+        return Power.sum(CONDUCTIVITY, kelvins);
     }
 
     private static double alpha(double kelvins) {

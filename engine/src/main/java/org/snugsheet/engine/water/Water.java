@@ -78,6 +78,28 @@ public final class Water {
         return new Mass(volume.cubicMetres() * density(temperature));
     }
 
+    /**
+     * The dynamic viscosity.
+     *
+     * @param temperature from 0 °C to 100 °C
+     * @return Pa·s
+     * @throws Refusal if the water would be ice or steam
+     */
+    public static double viscosity(Temperature temperature) {
+        return LiquidWater.viscosity(kelvins(temperature));
+    }
+
+    /**
+     * The thermal conductivity.
+     *
+     * @param temperature from 0 °C to 100 °C
+     * @return W/(m·K)
+     * @throws Refusal if the water would be ice or steam
+     */
+    public static double conductivity(Temperature temperature) {
+        return LiquidWater.conductivity(kelvins(temperature));
+    }
+
     private static double kelvins(Temperature temperature) {
         if (temperature.celsius() < FREEZES.celsius()) {
             throw refusal(Trouble.WATER_FROZEN, temperature);

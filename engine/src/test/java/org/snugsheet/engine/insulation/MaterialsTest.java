@@ -1,18 +1,22 @@
 package org.snugsheet.engine.insulation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -165,5 +169,49 @@ class MaterialsTest {
         assertSame(
                 Trouble.UNKNOWN_CONDITION,
                 assertThrows(Refusal.class, () -> Condition.parse(typed)).trouble());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lana, wool",
+        "Calcetines de lana, wool",
+        "periódico, newspaper",
+        "papel de aluminio, aluminium foil",
+        "laine, wool",
+        "papier journal, newspaper",
+        "ÉCHARPE EN LAINE, wool",
+        "neige, settled snow",
+        "Wolle, wool",
+        "Wollsocken, wool",
+        "Zeitung, newspaper",
+        "Alufolie, aluminium foil",
+        "Laub, leaves"
+    })
+    void each_is_found_in_the_other_languages_too(String typed, String name) {
+        assertEquals(name, Materials.find(typed).name());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"arena mojada, SOAKED", "sable humide, DAMP", "nasser Sand, SOAKED", "trockener Sand, DRY"})
+    void so_are_the_conditions(String typed, Condition condition) {
+        assertSame(Materials.find("sand", condition), Materials.find(typed));
+    }
+
+    @Test
+    void every_material_has_a_name_in_every_language() {
+        Set<String> translated = new HashSet<>();
+        for (Map<String, String> row : PublishedTable.rows(Materials.class, "material-names.csv")) {
+            row.forEach((language, names) -> assertFalse(names.isBlank(), () -> language + " " + row));
+            translated.add(row.getOrDefault("name", ""));
+        }
+        assertEquals(Materials.all().stream().map(Material::name).collect(Collectors.toSet()), translated);
+    }
+
+    @Test
+    void a_slip_in_another_language_is_met_with_a_name_in_it() {
+        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find("Alufolje"));
+        assertTrue(
+                refusal.finding().sentence().contains("Alufolie"),
+                refusal.finding().sentence());
     }
 }

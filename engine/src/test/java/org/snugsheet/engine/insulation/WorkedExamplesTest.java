@@ -18,7 +18,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 
 /**
- * Flat walls of textbooks and handbooks. Answers, tolerances and sources stand in {@code worked-examples.csv} beside this
+ * Walls and pipes of textbooks and handbooks. Answers, tolerances and sources stand in {@code worked-examples.csv} beside this
  * test; the inputs are typed in here from its column of that name.
  */
 class WorkedExamplesTest {
@@ -26,7 +26,7 @@ class WorkedExamplesTest {
     private final Map<String, Double> computed = new HashMap<>();
 
     @TestFactory
-    List<DynamicTest> flat_walls_of_the_textbooks() {
+    List<DynamicTest> walls_and_pipes_of_the_textbooks() {
         computeAll();
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(WorkedExamplesTest.class, "worked-examples.csv")) {
@@ -50,6 +50,11 @@ class WorkedExamplesTest {
         theodore();
         cengel();
         geankoplis();
+        holman();
+        incropera();
+        wire();
+        fibrePipe();
+        theodorePipe();
     }
 
     private void kern() {
@@ -135,6 +140,60 @@ class WorkedExamplesTest {
         put(
                 "GEANKOPLIS-4.1-1, heat flux",
                 board.heatFlux(Temperature.of(352.7, Scale.KELVIN), Temperature.of(297.1, Scale.KELVIN)));
+    }
+
+    private void holman() {
+        Length radius = Length.of(2.5, Unit.CENTIMETRE);
+        Conductivity insulation = new Conductivity(0.17);
+        Length turning = Thickness.turningRadius(insulation, 3.0);
+        put("HOLMAN-2.6, critical radius", Unit.CENTIMETRE.from(turning.metres(), Unit.METRE));
+        put("HOLMAN-2.6, heat flow at critical radius", lossPerMetre(radius, insulation, turning, 3.0, 180));
+        put("HOLMAN-2.6, heat flow bare", lossPerMetre(radius, insulation, radius, 3.0, 180));
+    }
+
+    private void incropera() {
+        Length turning = Thickness.turningRadius(new Conductivity(0.055), 5);
+        put("INCROPERA-3.5, critical radius", turning.metres());
+        put("INCROPERA-3.5, thickness at critical radius", 1000 * turning.metres() - 5);
+    }
+
+    private void wire() {
+        Length radius = Length.of(5, Unit.MILLIMETRE);
+        Conductivity rubber = new Conductivity(0.155);
+        Length turning = Thickness.turningRadius(rubber, 8.5);
+        put("RUBBER-WIRE, critical radius", 1000 * turning.metres());
+        put("RUBBER-WIRE, thickness to critical radius", 1000 * turning.metres() - 5);
+        put("RUBBER-WIRE, heat flow at critical radius", lossPerMetre(radius, rubber, turning, 8.5, 45));
+    }
+
+    private void fibrePipe() {
+        double nearlyNoResistance = 1e9;
+        RoundWrap pipe = new RoundWrap(
+                Length.of(10, Unit.MILLIMETRE),
+                Layers.NONE.with(2, nearlyNoResistance).with(20, 0.05),
+                new ThermalResistance(1 / 10.0),
+                new ThermalResistance(1 / 5.0));
+        put("FIBRE-PIPE, U on inside diameter", 1 / pipe.resistance().squareMetreKelvinsPerWatt());
+    }
+
+    private void theodorePipe() {
+        RoundWrap pipe = RoundWrap.of(
+                Length.of(1.5, Unit.INCH),
+                new Layers(List.of(
+                        new Layer(Length.of(0.5, Unit.INCH), Conductivity.of(0.120, Unit.BTU_FOOT)),
+                        new Layer(Length.of(2, Unit.INCH), Conductivity.of(0.0317, Unit.BTU_FOOT)))));
+        double wattsPerMetre = pipe.heatFlowPerMetre(400 / 1.8);
+        put(
+                "THEODORE-7.6, heat flow",
+                Unit.BTU_PER_HOUR.from(wattsPerMetre * Unit.METRE.from(1, Unit.FOOT), Unit.WATT));
+    }
+
+    private static double lossPerMetre(
+            Length radius, Conductivity insulation, Length outer, double coefficient, double kelvins) {
+        double thickness = outer.metres() - radius.metres();
+        Layers layers = thickness > 0 ? Layers.NONE.with(new Layer(new Length(thickness), insulation)) : Layers.NONE;
+        return new RoundWrap(radius, layers, ThermalResistance.NONE, new ThermalResistance(1 / coefficient))
+                .heatFlowPerMetre(kelvins);
     }
 
     private void put(String name, double value) {

@@ -54,6 +54,24 @@ class WaterTest {
         return tests;
     }
 
+    /** The column k_iapws is the newer release R15-11, from which the equation of SR6 is up to 1 % away. */
+    @TestFactory
+    List<DynamicTest> theConductivityIsNearThatOfTheNewerRelease() {
+        return PublishedTable.rows(WaterTest.class, "water.csv").stream()
+                .map(row -> DynamicTest.dynamicTest(temperature(row).celsius() + " °C", () -> {
+                    double newer = decimal(row, "k_iapws_W_mK").doubleValue();
+                    assertEquals(newer, Water.conductivity(temperature(row)), 0.01 * newer);
+                }))
+                .toList();
+    }
+
+    /** ISO/TR 3666:1998: water at 20 °C has 1.0016 mPa·s; at 25 °C 0.8900 and at 40 °C 0.6527 (IAPWS R12-08); from memory. */
+    @ParameterizedTest
+    @CsvSource({"20, 1.0016e-3", "25, 0.8900e-3", "40, 0.6527e-3"})
+    void theViscosityIsThatOfTheStandard(double celsius, double pascalSeconds) {
+        assertEquals(pascalSeconds, Water.viscosity(new Temperature(celsius)), 1e-4 * pascalSeconds);
+    }
+
     /** The other columns come from other equations: at 0.101325 MPa, or by Kell on the older temperature scale. */
     @TestFactory
     List<DynamicTest> theValuesAreNearThoseOfOtherEquations() {

@@ -64,6 +64,31 @@ public final class Cells {
     }
 
     /**
+     * A single cell with a whole number.
+     *
+     * @param cells the cells
+     * @return its number
+     * @throws Refusal if it is blank, no number, or not whole
+     */
+    public static int whole(Object[][] cells) {
+        return whole(number(cells));
+    }
+
+    /**
+     * A whole number.
+     *
+     * @param number the number
+     * @return the same
+     * @throws Refusal if it is not whole
+     */
+    public static int whole(double number) {
+        if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
+            throw Refusal.of(Trouble.NOT_WHOLE, number);
+        }
+        return (int) number;
+    }
+
+    /**
      * A single cell with a temperature.
      *
      * @param cells the cells

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.reading.Entry;
@@ -65,6 +66,40 @@ public final class Options {
     }
 
     /**
+     * An option in words.
+     *
+     * @param option what was given
+     * @return what was written; empty when left out
+     * @throws org.snugsheet.engine.Refusal if it is several cells
+     */
+    public static Optional<String> words(@Nullable Object option) {
+        return given(option).map(Options::written);
+    }
+
+    /**
+     * An option that is a number.
+     *
+     * @param option what was given
+     * @return the number; empty when left out
+     * @throws org.snugsheet.engine.Refusal if it is no number
+     */
+    public static Optional<Double> number(@Nullable Object option) {
+        return given(option).map(entry -> entry.asNumber(1));
+    }
+
+    /**
+     * An option that is a temperature.
+     *
+     * @param option what was given
+     * @param scale the scale of a number without one
+     * @return the temperature; empty when left out, and for a plain 0, which a blank cell is too
+     * @throws org.snugsheet.engine.Refusal if it is no temperature
+     */
+    public static Optional<Temperature> temperature(@Nullable Object option, Scale scale) {
+        return given(option).map(entry -> entry.asTemperature(1, scale));
+    }
+
+    /**
      * The heat capacity of a vessel.
      *
      * @param option what was given, in J/K
@@ -96,7 +131,14 @@ public final class Options {
         return entry.orElseGet(Entry.Gap::new).asNumber(1);
     }
 
-    private static Optional<Entry> given(@Nullable Object option) {
+    /**
+     * Whatever was given for an option.
+     *
+     * @param option what was given
+     * @return its entry; empty when left out
+     * @throws org.snugsheet.engine.Refusal if it is several cells
+     */
+    public static Optional<Entry> given(@Nullable Object option) {
         if (option == null || (option instanceof Any any && any.getType().getTypeClass() == TypeClass.VOID)) {
             return Optional.empty();
         }

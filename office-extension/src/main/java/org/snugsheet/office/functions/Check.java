@@ -39,12 +39,36 @@ public interface Check extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale);
 
     /**
+     * CHECK.WRAP.
+     *
+     * @param thicknesses {@value Words#THICKNESSES}
+     * @param materials {@value Words#MATERIALS}
+     * @param inside {@value Words#INSIDE}
+     * @param outside {@value Words#OUTSIDE}
+     * @param unit {@value Words#UNIT}
+     * @return the answer described by the text below
+     */
+    @CellFunction(
+            order = 1,
+            name = "CHECK.WRAP",
+            text =
+                    "OK, or in plain words what is wrong with the layers of WRAP.FLAT: which layer it is and what to do.",
+            example = "CHECK.WRAP({3;10};{\"wool\";\"fleese\"})",
+            answer = "Layer 2: “fleese” is not a material known here. Did you mean “fleece”?")
+    String wrap(
+            @Argument(Words.THICKNESSES) Object[][] thicknesses,
+            @Argument(Words.MATERIALS) Object[][] materials,
+            @Argument(Words.INSIDE) @Nullable Object inside,
+            @Argument(Words.OUTSIDE) @Nullable Object outside,
+            @Argument(Words.UNIT) @Nullable Object unit);
+
+    /**
      * CHECK.VERSION.
      *
      * @return the answer described by the text below
      */
     @CellFunction(
-            order = 1,
+            order = 2,
             name = "CHECK.VERSION",
             text = "The version of Snugsheet that is installed.",
             example = "CHECK.VERSION()",

@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.cooling.Slips;
 import org.snugsheet.office.cells.Answer;
+import org.snugsheet.office.cells.Options;
 
 /** The CHECK functions. */
 public final class CheckFunctions extends FamilyService implements Check {
@@ -29,6 +30,21 @@ public final class CheckFunctions extends FamilyService implements Check {
                     .findFirst()
                     .map(Finding::sentence)
                     .orElse(ALL_WELL);
+        });
+    }
+
+    @Override
+    public String wrap(
+            Object[][] thicknesses,
+            Object[][] materials,
+            @Nullable Object inside,
+            @Nullable Object outside,
+            @Nullable Object unit) {
+        return Answer.inWords(() -> {
+            WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit)
+                    .resistance()
+                    .in(Options.resistanceUnit(unit));
+            return ALL_WELL;
         });
     }
 

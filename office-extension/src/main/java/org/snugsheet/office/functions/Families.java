@@ -7,7 +7,17 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 public final class Families {
 
     private static final List<Class<?>> ALL = List.of(
-            Temp.class, Cool.class, CoolCurves.class, CoolCompare.class, CoolHeat.class, Wrap.class, Check.class);
+            Temp.class,
+            Cool.class,
+            CoolCurves.class,
+            CoolCompare.class,
+            CoolHeat.class,
+            Wrap.class,
+            WrapJar.class,
+            WrapMeasured.class,
+            PlanWater.class,
+            PlanReadings.class,
+            Check.class);
 
     private Families() {}
 

@@ -17,16 +17,7 @@ public interface Wrap extends XInterface {
     /** For the office’s bridge. */
     TypeInfo[] UNOTYPEINFO = UnoTypes.of(Wrap.class);
 
-    /**
-     * WRAP.LAYER.
-     *
-     * @param thickness {@value Words#THICKNESS}
-     * @param material {@value Words#MATERIAL}
-     * @param unit {@value Words#UNIT}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** WRAP.LAYER: see its declaration. */
     @CellFunction(
             order = 0,
             name = "WRAP.LAYER",
@@ -41,18 +32,7 @@ public interface Wrap extends XInterface {
             @Argument(Words.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /**
-     * WRAP.FLAT.
-     *
-     * @param thicknesses {@value Words#THICKNESSES}
-     * @param materials {@value Words#MATERIALS}
-     * @param inside {@value Words#INSIDE}
-     * @param outside {@value Words#OUTSIDE}
-     * @param unit {@value Words#UNIT}
-     * @return the answer described by the text below
-     * @throws IllegalArgumentException if refused
-     * @throws NoConvergenceException if no curve settles
-     */
+    /** WRAP.FLAT: see its declaration. */
     @CellFunction(
             order = 1,
             name = "WRAP.FLAT",
@@ -68,5 +48,117 @@ public interface Wrap extends XInterface {
             @Argument(Words.INSIDE) @Nullable Object inside,
             @Argument(Words.OUTSIDE) @Nullable Object outside,
             @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.ROUND: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "WRAP.ROUND",
+            text =
+                    "The R-value of layers round a cylinder, for each square metre of its innermost surface: less than the same layers lying flat, for the outside is larger.",
+            example = "WRAP.ROUND(10;20;0.05)",
+            answer = "0.219722458",
+            refused = "WRAP.ROUND(0;20;0.05)",
+            because = "a cylinder has a radius")
+    double round(
+            @Argument(WrapWords.RADIUS) String[][] radius,
+            @Argument(Words.THICKNESSES) Object[][] thicknesses,
+            @Argument(Words.MATERIALS) Object[][] materials,
+            @Argument(Words.INSIDE) @Nullable Object inside,
+            @Argument(Words.OUTSIDE) @Nullable Object outside,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.CONDUCTIVITY: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "WRAP.CONDUCTIVITY",
+            text =
+                    "How easily heat goes through a material, in W/(m·K): the middle of what published tables say, or the lowest or highest of them.",
+            example = "WRAP.CONDUCTIVITY(\"fleece\")",
+            answer = "0.05",
+            refused = "WRAP.CONDUCTIVITY(\"fleese\")",
+            because = "no such material is known: did you mean fleece?")
+    double conductivity(
+            @Argument(WrapWords.ONE_MATERIAL) String[][] material,
+            @Argument(WrapWords.CONDITION) @Nullable Object condition,
+            @Argument(WrapWords.WHICH) @Nullable Object which,
+            @Argument(WrapWords.TWICE) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.MATERIALS: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "WRAP.MATERIALS",
+            text =
+                    "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimetres, and the source.",
+            example = "WRAP.MATERIALS()",
+            answer = "material")
+    Object[][] materials();
+
+    /** WRAP.USUAL: see its declaration. */
+    @CellFunction(
+            order = 5,
+            name = "WRAP.USUAL",
+            text =
+                    "The usual thickness of one layer of a material in millimetres, such as one sock or one sheet of newspaper. Measure yours where you can.",
+            example = "WRAP.USUAL(\"wool\")",
+            answer = "3",
+            refused = "WRAP.USUAL(\"sand\")",
+            because = "sand has no usual thickness")
+    double usual(@Argument(WrapWords.ONE_MATERIAL) String[][] material)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.THICKNESS: see its declaration. */
+    @CellFunction(
+            order = 6,
+            name = "WRAP.THICKNESS",
+            text =
+                    "How thick a layer must be for an R-value, in millimetres: flat, or round a cylinder if its radius is given.",
+            example = "WRAP.THICKNESS(0.5;0.04)",
+            answer = "20",
+            refused = "WRAP.THICKNESS(0;0.04)",
+            because = "an R-value of nothing needs no layer")
+    double thickness(
+            @Argument(WrapWords.TARGET_R) String[][] target,
+            @Argument(WrapWords.ANY_MATERIAL) String[][] material,
+            @Argument(WrapWords.RADIUS_OPTION) @Nullable Object radius,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.TURNING: see its declaration. */
+    @CellFunction(
+            order = 7,
+            name = "WRAP.TURNING",
+            text =
+                    "The turning radius in millimetres: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
+            example = "WRAP.TURNING(0.17;3)",
+            answer = "56.6666667",
+            refused = "WRAP.TURNING(0.17;0)",
+            because = "a surface that lets nothing out has no turning radius")
+    double turning(
+            @Argument(WrapWords.ANY_MATERIAL) String[][] conductivity,
+            @Argument(WrapWords.COEFFICIENT) String[][] coefficient)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.SURFACE: see its declaration. */
+    @CellFunction(
+            order = 8,
+            name = "WRAP.SURFACE",
+            text =
+                    "The R-value of the film of air or water on a surface, from the temperatures on both of its sides: convection, and in air radiation too.",
+            example = "WRAP.SURFACE(\"still air\";35;5;100)",
+            answer = "0.08916674",
+            refused = "WRAP.SURFACE(\"treacle\";35;5;100)",
+            because = "only air, wind, water and contact are known")
+    double surface(
+            @Argument(WrapWords.PLACE) String[][] place,
+            @Argument(WrapWords.SURFACE) String[][] surface,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.SIZE) @Nullable Object height,
+            @Argument(WrapWords.FACING) @Nullable Object facing,
+            @Argument(WrapWords.EMISSIVITY) @Nullable Object emissivity,
+            @Argument(Words.UNIT) @Nullable Object unit,
+            @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

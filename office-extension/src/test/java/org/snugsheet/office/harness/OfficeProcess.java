@@ -61,7 +61,7 @@ final class OfficeProcess {
     private void run(Programs programs) {
         workspace.writeLocale(setup.locale());
         ExtensionInstall install = new ExtensionInstall(programs, workspace, setup.patience());
-        setup.extension().ifPresent(install::install);
+        setup.extensions().forEach(install::install);
         List<String> command = new ArrayList<>(List.of(
                 programs.soffice().toString(),
                 "--headless",

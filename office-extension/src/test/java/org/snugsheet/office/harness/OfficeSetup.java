@@ -2,6 +2,8 @@ package org.snugsheet.office.harness;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -12,45 +14,52 @@ import java.util.Optional;
  * try (Office office = OfficeSetup.plain().withExtension(oxt).inLocale(Locale.GERMANY).start()) { ... }
  * }</pre>
  *
- * @param extension the packed .oxt to install first
+ * @param extensions the packed .oxt files to install first, in this order
  * @param locale decides the decimal sign and the names of the functions shown
  * @param soffice the start script; when empty the harness looks for it
  * @param java false for an office that finds no usable Java, so that functions written in Java cannot be loaded
  * @param patience how long a start, an installation or a single call may take before it counts as hung
  */
 public record OfficeSetup(
-        Optional<Path> extension, Locale locale, Optional<Path> soffice, boolean java, Duration patience) {
+        List<Path> extensions, Locale locale, Optional<Path> soffice, boolean java, Duration patience) {
     /** Generous, because a machine that runs several builds at once is slow. */
     private static final Duration USUAL_PATIENCE = Duration.ofMinutes(2);
 
-    /** American English, no extension, whichever office is found. */
-    public static OfficeSetup plain() {
-        return new OfficeSetup(Optional.empty(), Locale.US, Optional.empty(), true, USUAL_PATIENCE);
+    /** A setup; the extensions are copied. */
+    public OfficeSetup {
+        extensions = List.copyOf(extensions);
     }
 
-    /** The same with this extension installed; the file must end in {@code .oxt}. */
+    /** American English, no extension, whichever office is found. */
+    public static OfficeSetup plain() {
+        return new OfficeSetup(List.of(), Locale.US, Optional.empty(), true, USUAL_PATIENCE);
+    }
+
+    /** The same with this extension installed as well; the file must end in {@code .oxt}. */
     public OfficeSetup withExtension(Path oxt) {
-        return new OfficeSetup(Optional.of(oxt.toAbsolutePath().normalize()), locale, soffice, java, patience);
+        List<Path> more = new ArrayList<>(extensions);
+        more.add(oxt.toAbsolutePath().normalize());
+        return new OfficeSetup(more, locale, soffice, java, patience);
     }
 
     /** The same with this locale for new documents; menus stay in whatever language is installed. */
     public OfficeSetup inLocale(Locale other) {
-        return new OfficeSetup(extension, other, soffice, java, patience);
+        return new OfficeSetup(extensions, other, soffice, java, patience);
     }
 
     /** The same with this start script, for a machine with several offices. */
     public OfficeSetup using(Path startScript) {
-        return new OfficeSetup(extension, locale, Optional.of(startScript.toAbsolutePath()), java, patience);
+        return new OfficeSetup(extensions, locale, Optional.of(startScript.toAbsolutePath()), java, patience);
     }
 
     /** The same on a machine where Java is missing, or so it seems to the office. */
     public OfficeSetup withoutJava() {
-        return new OfficeSetup(extension, locale, soffice, false, patience);
+        return new OfficeSetup(extensions, locale, soffice, false, patience);
     }
 
     /** The same with another limit for anything that can hang. */
     public OfficeSetup withPatience(Duration limit) {
-        return new OfficeSetup(extension, locale, soffice, java, limit);
+        return new OfficeSetup(extensions, locale, soffice, java, limit);
     }
 
     /**

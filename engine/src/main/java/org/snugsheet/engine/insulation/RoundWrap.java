@@ -1,0 +1,104 @@
+package org.snugsheet.engine.insulation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.ThermalResistance;
+
+/**
+ * Layers round a cylinder: the side of a jar, a pipe, an arm.
+ *
+ * <p>A layer from radius r₁ to r₂ has the resistance {@code r·ln(r₂/r₁)/λ} for each square metre at the radius r, and a
+ * surface at r₂ has its own times {@code r/r₂}, for there is more of it. Source: ISO 12241:2008, 4.1.2 (from memory), and
+ * Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 3.3.1. All resistances here are referred to the
+ * innermost surface.
+ *
+ * <pre>{@code
+ * RoundWrap wrap = RoundWrap.of(Length.of(40, Unit.MILLIMETRE), Layers.NONE.with(10, "wool"));
+ * wrap.resistance();     // less than that of the same layer lying flat
+ * wrap.outerRadius();    // 50 mm
+ * }</pre>
+ *
+ * @param radius of the innermost surface
+ * @param layers the layers from the inside out
+ * @param inside the resistance of the inside surface
+ * @param outside the resistance of the outside surface, for each square metre of the outermost surface
+ */
+public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, ThermalResistance outside)
+        implements Wrap {
+
+    /**
+     * A wrap round a cylinder.
+     *
+     * @throws Refusal if there is neither a layer nor a surface resistance: nothing would keep heat in
+     */
+    public RoundWrap {
+        if (layers.fromInside().isEmpty()
+                && inside.equals(ThermalResistance.NONE)
+                && outside.equals(ThermalResistance.NONE)) {
+            throw Refusal.of(Trouble.NO_LAYERS);
+        }
+    }
+
+    /**
+     * Layers from face to face, with no surface resistance.
+     *
+     * @param radius of the innermost surface
+     * @param layers the layers
+     * @return the wrap
+     * @throws Refusal if there is no layer
+     */
+    public static RoundWrap of(Length radius, Layers layers) {
+        return new RoundWrap(radius, layers, ThermalResistance.NONE, ThermalResistance.NONE);
+    }
+
+    @Override
+    public ThermalResistance resistance() {
+        ThermalResistance sum = inside;
+        for (ThermalResistance each : resistances()) {
+            sum = sum.plus(each);
+        }
+        return sum.plus(new ThermalResistance(outside.squareMetreKelvinsPerWatt()
+                * radius.metres()
+                / outerRadius().metres()));
+    }
+
+    /**
+     * The resistance of each layer alone.
+     *
+     * @return one for each layer, the innermost first, referred to the innermost surface; the surfaces are not among them
+     */
+    public List<ThermalResistance> resistances() {
+        List<ThermalResistance> resistances = new ArrayList<>();
+        double from = radius.metres();
+        for (Layer layer : layers.fromInside()) {
+            double thickness = layer.thickness().metres();
+            resistances.add(new ThermalResistance(radius.metres()
+                    * Math.log1p(thickness / from)
+                    / layer.conductivity().wattsPerMetreKelvin()));
+            from += thickness;
+        }
+        return List.copyOf(resistances);
+    }
+
+    /**
+     * How far out the wrap reaches.
+     *
+     * @return the radius of its outermost surface
+     */
+    public Length outerRadius() {
+        return new Length(radius.metres() + layers.metresThick());
+    }
+
+    /**
+     * The heat that one metre of the cylinder loses in the steady state, {@code q = 2·π·r·(T₁ − T₂)/R}.
+     *
+     * @param kelvins how much warmer it is inside than outside
+     * @return W/m
+     */
+    public double heatFlowPerMetre(double kelvins) {
+        return 2 * Math.PI * radius.metres() * kelvins / resistance().squareMetreKelvinsPerWatt();
+    }
+}

@@ -1,0 +1,67 @@
+package org.snugsheet.engine.insulation;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.ThermalResistance;
+
+/** How thick a layer must be, and how thick is too little. */
+public final class Thickness {
+
+    /** Nobody wraps a jar thicker than this. */
+    private static final double MOST_METRES = 10;
+
+    private Thickness() {}
+
+    /**
+     * The thickness of a flat layer for a resistance, {@code d = R·λ} (ISO 6946:2017, 6.7.1.1).
+     *
+     * @param target the resistance wanted
+     * @param conductivity that of the material
+     * @return how thick it must be
+     * @throws Refusal if no resistance is wanted
+     */
+    public static Length flat(ThermalResistance target, Conductivity conductivity) {
+        return bounded(target.squareMetreKelvinsPerWatt() * conductivity.wattsPerMetreKelvin());
+    }
+
+    /**
+     * The thickness of a layer round a cylinder for a resistance referred to the inner surface, {@code d = r·(e^(R·λ/r) −
+     * 1)}: {@link RoundWrap} solved for its thickness.
+     *
+     * @param target the resistance wanted
+     * @param conductivity that of the material
+     * @param radius of the surface it is wrapped round
+     * @return how thick it must be
+     * @throws Refusal if no resistance is wanted, or the layer would be thicker than 10 m
+     */
+    public static Length round(ThermalResistance target, Conductivity conductivity, Length radius) {
+        double exponent = target.squareMetreKelvinsPerWatt() * conductivity.wattsPerMetreKelvin() / radius.metres();
+        return bounded(radius.metres() * Math.expm1(exponent));
+    }
+
+    /**
+     * The turning radius: a cylinder thinner than this loses more heat when it is wrapped, up to this radius, for the surface
+     * grows faster than the wrap keeps heat in. {@code r = λ/h}; textbooks call it the critical radius (Incropera and DeWitt,
+     * Fundamentals of Heat and Mass Transfer, Example 3.5; Holman, Heat Transfer, section 2-6).
+     *
+     * @param conductivity that of the wrap
+     * @param surfaceCoefficient of the outside surface, W/(m²·K)
+     * @return the radius of the outside at which the loss is greatest
+     * @throws Refusal if the coefficient is not more than zero
+     */
+    public static Length turningRadius(Conductivity conductivity, double surfaceCoefficient) {
+        if (!(surfaceCoefficient > 0)) {
+            throw Refusal.of(Trouble.NOT_POSITIVE, "surface coefficient", surfaceCoefficient);
+        }
+        return new Length(conductivity.wattsPerMetreKelvin() / surfaceCoefficient);
+    }
+
+    private static Length bounded(double metres) {
+        if (!(metres <= MOST_METRES)) {
+            throw Refusal.of(Trouble.ROUND_TARGET_TOO_HIGH, MOST_METRES);
+        }
+        return new Length(metres);
+    }
+}

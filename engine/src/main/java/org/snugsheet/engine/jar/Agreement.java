@@ -1,0 +1,164 @@
+package org.snugsheet.engine.jar;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.insulation.AirGap;
+import org.snugsheet.engine.insulation.Layer;
+import org.snugsheet.engine.insulation.Layers;
+import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.water.Water;
+
+/**
+ * The resistance that the readings show, held against the one that the layers should give.
+ *
+ * <p>What the layers should give is a range, for published conductivities differ. Measured and expected agree where the
+ * limits of the one meet the range of the other. Where they do not, each usual {@link Reason} is put into the design at its
+ * worst, with the published conductivities on its side, and the sum done again: a reason that reaches the measured limits could be the whole cause, one that does not could
+ * not.
+ *
+ * @param measured what the readings show, m²·K/W, with its error
+ * @param limits the limits of that
+ * @param expected what the layers should give, from the worst published conductivities to the best, m²·K/W
+ * @param typical what they should give at typical conductivities, m²·K/W
+ * @param reasons what each reason could make of the expected, for those that apply to this side; empty if the two agree. The
+ *     value is m²·K/W, save for the two about surroundings, where it is by how many kelvins those would have to differ
+ * @param enough the reasons that could be the whole cause, in the order of {@link Reason}
+ */
+public record Agreement(
+        Estimate measured,
+        Interval limits,
+        Interval expected,
+        double typical,
+        Map<Reason, Double> reasons,
+        List<Reason> enough) {
+
+    /** A bath that is off by more than this would have been noticed; common practice, no source. */
+    private static final double UNNOTICED_KELVINS = 5;
+
+    /** A gap wider than this would be seen. */
+    private static final Length UNNOTICED_GAP = new Length(0.01);
+
+    /** An agreement, or none. */
+    public Agreement {
+        reasons = Map.copyOf(reasons);
+        enough = List.copyOf(enough);
+    }
+
+    /**
+     * Whether the readings and the layers go together.
+     *
+     * @return true if they do
+     */
+    public boolean agrees() {
+        return limits.high() >= expected.low() && limits.low() <= expected.high();
+    }
+
+    /**
+     * Holds a measured resistance against a design.
+     *
+     * @param measured the resistance of the whole jar that the readings show, m²·K/W of all its surface
+     * @param confidence how often the limits hold the truth, such as 0.95
+     * @param design how the jar was wrapped
+     * @param water the mean temperature of the water
+     * @param surroundings how warm it was where the jar stood
+     * @return the comparison
+     * @throws org.snugsheet.engine.Refusal as {@link Design#between} refuses
+     */
+    public static Agreement of(
+            Estimate measured, double confidence, Design design, Temperature water, Temperature surroundings) {
+        Judge judge = new Judge(design, water, surroundings);
+        double low = judge.resistance(design.withSide(design.side().each(Layer::atWorst)));
+        double high = judge.resistance(design.withSide(design.side().each(Layer::atBest)));
+        double typical = judge.resistance(design);
+        Interval limits = measured.interval(confidence);
+        Interval expected = new Interval(Math.min(low, high), Math.max(low, high));
+
+        Map<Reason, Double> reasons = new EnumMap<>(Reason.class);
+        List<Reason> enough = new ArrayList<>();
+        if (limits.high() < expected.low()) {
+            judge.lower(reasons, measured.value() / expected.low());
+            reasons.forEach((reason, value) -> addIf(
+                    reason == Reason.COLDER_SURROUNDINGS ? value <= UNNOTICED_KELVINS : value <= limits.high(),
+                    reason,
+                    enough));
+        } else if (limits.low() > expected.high()) {
+            judge.higher(reasons, measured.value() / expected.high());
+            reasons.forEach((reason, value) -> addIf(
+                    reason == Reason.WARMER_SURROUNDINGS ? value <= UNNOTICED_KELVINS : value >= limits.low(),
+                    reason,
+                    enough));
+        }
+        return new Agreement(measured, limits, expected, typical, reasons, enough);
+    }
+
+    private static void addIf(boolean fits, Reason reason, List<Reason> enough) {
+        if (fits) {
+            enough.add(reason);
+        }
+    }
+
+    private record Judge(Design design, Temperature water, Temperature surroundings) {
+
+        double resistance(Design changed) {
+            return changed.between(water, surroundings).resistance().squareMetreKelvinsPerWatt();
+        }
+
+        void lower(Map<Reason, Double> reasons, double share) {
+            Layers side = design.side().each(Layer::atWorst);
+            if (side.fromInside().stream().anyMatch(Judge::soaks)) {
+                reasons.put(Reason.SOAKED_WRAP, resistance(design.withSide(side.each(this::soaked))));
+            }
+            if (side.fromInside().stream().anyMatch(Judge::gives)) {
+                reasons.put(Reason.SQUASHED_WRAP, resistance(design.withSide(side.each(Judge::squashed))));
+            }
+            if (design.lid().squareMetreKelvinsPerWatt() > 0) {
+                reasons.put(
+                        Reason.GAP_AT_THE_LID, resistance(design.withSide(side).withBareLid()));
+            }
+            if (share > 0) {
+                reasons.put(Reason.COLDER_SURROUNDINGS, Math.abs(difference()) * (1 / share - 1));
+            }
+        }
+
+        void higher(Map<Reason, Double> reasons, double share) {
+            Layers side = design.side().each(Layer::atBest);
+            if (!side.fromInside().isEmpty()) {
+                Layers loose = side.with(AirGap.upright(UNNOTICED_GAP));
+                reasons.put(Reason.AIR_BETWEEN_LAYERS, resistance(design.withSide(loose)));
+            }
+            reasons.put(Reason.WARMER_SURROUNDINGS, Math.abs(difference()) * (1 - 1 / share));
+        }
+
+        private double difference() {
+            return water.minus(surroundings).kelvins();
+        }
+
+        private static boolean soaks(Layer layer) {
+            return layer.material().filter(stuff -> stuff.soaks()).isPresent();
+        }
+
+        private Layer soaked(Layer layer) {
+            // Between the water’s own temperature and that of ice it conducts the same to a few percent.
+            return soaks(layer) ? layer.withConductivity(new Conductivity(Water.conductivity(water))) : layer;
+        }
+
+        /** Stuff that is mostly air gives way: ISO 10456 calls insulating what conducts less than 0.1 W/(m·K). */
+        private static boolean gives(Layer layer) {
+            return layer.material()
+                    .filter(stuff -> stuff.typical().wattsPerMetreKelvin() < 0.1)
+                    .isPresent();
+        }
+
+        private static Layer squashed(Layer layer) {
+            return gives(layer)
+                    ? layer.withThickness(new Length(layer.thickness().metres() / 2))
+                    : layer;
+        }
+    }
+}

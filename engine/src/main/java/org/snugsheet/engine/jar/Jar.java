@@ -1,0 +1,51 @@
+package org.snugsheet.engine.jar;
+
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Volume;
+
+/**
+ * The water in a jar, taken for an upright cylinder. The jar’s own wall is the first layer of its wrap, if it is to count.
+ *
+ * @param radius of the water
+ * @param height of the water
+ */
+public record Jar(Length radius, Length height) {
+
+    /**
+     * A jar that holds a volume.
+     *
+     * @param volume how much water
+     * @param radius of the inside of the jar
+     * @return the jar, filled to {@code V/(π·r²)}
+     */
+    public static Jar holding(Volume volume, Length radius) {
+        return new Jar(radius, new Length(volume.cubicMetres() / (Math.PI * radius.metres() * radius.metres())));
+    }
+
+    /**
+     * The area of its side.
+     *
+     * @return m²
+     */
+    public double sideArea() {
+        return 2 * Math.PI * radius.metres() * height.metres();
+    }
+
+    /**
+     * The area of its lid, and of its base.
+     *
+     * @return m²
+     */
+    public double endArea() {
+        return Math.PI * radius.metres() * radius.metres();
+    }
+
+    /**
+     * The area of all of it.
+     *
+     * @return m²
+     */
+    public double area() {
+        return sideArea() + 2 * endArea();
+    }
+}

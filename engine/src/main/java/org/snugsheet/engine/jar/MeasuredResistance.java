@@ -1,0 +1,68 @@
+package org.snugsheet.engine.jar;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.quantity.HeatCapacity;
+
+/**
+ * The resistance that cooling constants show.
+ *
+ * <p>A jar of heat capacity C with the surface A cools with {@code k = A/(R·C)} (Incropera and DeWitt, Fundamentals of Heat
+ * and Mass Transfer, section 5.1), hence {@code R = A/(k·C)}. Between a wrapped and a bare jar the films on the surfaces, and
+ * the jar’s own wall, cancel: {@code R = A/C·(1/k₂ − 1/k₁)}, as far as they are the same on both. Errors are carried on by
+ * JCGM 100:2008, 5.1.2: {@code s(1/k) = s(k)/k²}.
+ */
+public final class MeasuredResistance {
+
+    private MeasuredResistance() {}
+
+    /**
+     * From one jar: everything between the water and its surroundings.
+     *
+     * @param perSecond its cooling constant, 1/s
+     * @param capacity of water and vessel
+     * @param squareMetres the surface that the heat crosses
+     * @return the resistance in m²·K/W with its error
+     * @throws Refusal if the jar does not cool
+     */
+    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres) {
+        double factor = squareMetres / capacity.joulesPerKelvin();
+        double k = cooling(perSecond);
+        return new Estimate(factor / k, factor * perSecond.standardError() / (k * k), perSecond.degreesOfFreedom());
+    }
+
+    /**
+     * From a bare and a wrapped jar, otherwise alike: the wrap alone.
+     *
+     * @param bare the cooling constant of the bare jar, 1/s
+     * @param wrapped that of the wrapped jar, 1/s
+     * @param capacity of water and vessel, of either jar
+     * @param squareMetres the surface that is wrapped
+     * @return the resistance in m²·K/W with its error; below zero if the wrapped jar cooled faster
+     * @throws Refusal if either jar does not cool
+     */
+    public static Estimate ofTheWrap(Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres) {
+        Estimate all = ofOneJar(wrapped, capacity, squareMetres);
+        Estimate without = ofOneJar(bare, capacity, squareMetres);
+        return new Estimate(
+                all.value() - without.value(),
+                Math.hypot(all.standardError(), without.standardError()),
+                degreesOfFreedom(all, without));
+    }
+
+    /** The formula of Welch and Satterthwaite (JCGM 100:2008, G.4.1). */
+    private static double degreesOfFreedom(Estimate one, Estimate other) {
+        double error = Math.hypot(one.standardError(), other.standardError());
+        double terms = Math.pow(one.standardError() / error, 4) / one.degreesOfFreedom()
+                + Math.pow(other.standardError() / error, 4) / other.degreesOfFreedom();
+        return error == 0 ? Double.POSITIVE_INFINITY : 1 / terms;
+    }
+
+    private static double cooling(Estimate perSecond) {
+        if (!(perSecond.value() > 0)) {
+            throw Refusal.of(Trouble.RATE_TELLS_NO_RESISTANCE);
+        }
+        return perSecond.value();
+    }
+}

@@ -1,0 +1,97 @@
+package org.snugsheet.engine.lesson;
+
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * The usual cautions of a lesson with warm water, glass and ice, each one sentence or two.
+ *
+ * <p>Times are those after which <em>adult</em> skin can burn badly. Sources: 48.9 °C: US Consumer Product
+ * Safety Commission, document 5098; 51.7 °C, 54.4 °C and 65.6 °C: Children’s of Alabama, Prevent Scald Burn Injuries; 60 °C:
+ * table of the Moritz and Henriques type; 44 °C: Moritz and Henriques, American Journal of Pathology 23 (1947), 695 (from
+ * memory); school limit: Building Bulletin 87. Where published tables disagree the shortest time is given.
+ */
+public enum Caution {
+    /** Below 15 °C. */
+    COLD_WATER("This water is cold: hands in it ache and grow numb. Let nobody keep a hand in it."),
+    /** Up to a child’s bath, 37.8 °C. */
+    LUKEWARM("This water is no warmer than a child’s bath. It is safe for small hands."),
+    /** Up to the school limit. */
+    WARM(
+            "This water is warmer than a child’s bath, but within the 43 °C (109 °F) that schools are advised. Test it with your wrist first."),
+    /** Above the school limit, below the first scald time. */
+    TOO_WARM(
+            "Too hot for pupils: schools are advised no more than 43 °C (109 °F). From 44 °C (111 °F) on skin burns with time."),
+    /** From 48.9 °C. */
+    SCALDS_IN_MINUTES(
+            "Too hot for pupils: water of 49 °C (120 °F) burns adult skin badly within 5 minutes. Hotter water, and a child’s skin, sooner."),
+    /** From 51.7 °C. */
+    SCALDS_IN_A_MINUTE_OR_TWO(
+            "Too hot for pupils: water of 52 °C (125 °F) burns adult skin badly within 90 seconds. Hotter water, and a child’s skin, sooner."),
+    /** From 54.4 °C. */
+    SCALDS_IN_HALF_A_MINUTE(
+            "Too hot for pupils: water of 54 °C (130 °F) burns adult skin badly within 30 seconds. Hotter water, and a child’s skin, sooner."),
+    /** From 60 °C. */
+    SCALDS_IN_SECONDS(
+            "Too hot for pupils: water of 60 °C (140 °F) burns adult skin badly within 3 seconds. Hotter water, and a child’s skin, sooner."),
+    /** From 65.6 °C. */
+    SCALDS_AT_ONCE("Too hot for pupils: water of 66 °C (150 °F) burns badly within a second or two."),
+    /** Who decides. */
+    SCHOOL_RULES("Your school’s policy and local rules come first."),
+    /** Who pours. */
+    ADULT_POURS("An adult mixes and pours the warm water, and carries it in a jug with a lid."),
+    /** What breaks. */
+    GLASS(
+            "Use plastic or sturdy glass without cracks. Never pour hot water into cold glass. An adult clears up broken glass."),
+    /** What to read. */
+    THERMOMETER("Use spirit or digital thermometers, none with mercury. They are for reading, not for stirring."),
+    /** What lands on the floor. */
+    WET_FLOOR("Wipe up spills at once: wet floors are slippery."),
+    /** What sticks to skin. */
+    ICE("Touch ice with gloves or a spoon, and only for moments. Nobody eats it.");
+
+    private static final double COLD = 15;
+    private static final double CHILDS_BATH = 37.8;
+
+    private final String english;
+
+    Caution(String english) {
+        this.english = english;
+    }
+
+    /**
+     * The caution in English.
+     *
+     * @return one sentence or more
+     */
+    public String english() {
+        return english;
+    }
+
+    /** What is to be said of water of a temperature. */
+    static Caution forWater(Temperature water) {
+        double celsius = water.celsius();
+        if (celsius < COLD) {
+            return COLD_WATER;
+        }
+        if (celsius <= CHILDS_BATH) {
+            return LUKEWARM;
+        }
+        if (water.compareTo(SafeStart.SCHOOL_LIMIT) <= 0) {
+            return WARM;
+        }
+        // Published limits, each a little rounded down so that the temperature named counts as reached.
+        if (celsius < 48.85) {
+            return TOO_WARM;
+        }
+        if (celsius < 51.65) {
+            return SCALDS_IN_MINUTES;
+        }
+        if (celsius < 54.35) {
+            return SCALDS_IN_A_MINUTE_OR_TWO;
+        }
+        if (celsius < 60) {
+            return SCALDS_IN_HALF_A_MINUTE;
+        }
+        return celsius < 65.5 ? SCALDS_IN_SECONDS : SCALDS_AT_ONCE;
+    }
+}

@@ -1,0 +1,204 @@
+package org.snugsheet.engine.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.cooling.CoolingConstant;
+import org.snugsheet.engine.cooling.NewtonCooling;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Mark;
+
+/**
+ * When to read a jar, and how well its cooling constant will be known then.
+ *
+ * <p>The jar follows Newton’s law in surroundings that are known; a reading errs by the rounding to the mark, {@code δ/√12}
+ * (JCGM 100:2008, F.2.2.1), and by {@code scatter} beside it. The error of the constant is that of the least-squares fit of
+ * start and constant together, from the curvature of the sum of squares at the truth, {@code s² = σ²·(JᵀJ)⁻¹} (Seber and Wild,
+ * Nonlinear Regression, 1989, section 2.1): the same that the fit will find.
+ *
+ * @param jar how it will cool
+ * @param intervalSeconds between one reading and the next
+ * @param count how many readings, the first at the start
+ * @param mark the smallest mark of the thermometer
+ * @param scatter the standard deviation of a reading beside rounding, K; {@link #usualScatter}
+ */
+public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, Mark mark, double scatter) {
+
+    private static final int FEWEST = 3;
+
+    /** More than a class takes; common practice, no source. */
+    private static final int MOST = 500;
+
+    /** Fewer points do not look like a curve to a class; common practice, no source. */
+    private static final int FEWEST_FOR_A_CURVE = 5;
+
+    private static final double SHORTEST_INTERVAL = 60;
+
+    /**
+     * A plan.
+     *
+     * @throws Refusal if the start is too hot for pupils or within a mark of the surroundings, nothing cools, there are too
+     *     few or too many readings, or the scatter is negative
+     */
+    public ReadingPlan {
+        SafeStart.require(jar.start());
+        if (!(jar.constant().perSecond() > 0)) {
+            throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
+        }
+        if (Math.abs(difference(jar)) <= mark.graduation().kelvins()) {
+            throw Refusal.of(Trouble.TOO_NEAR_TO_READ);
+        }
+        if (!(intervalSeconds > 0) || Double.isInfinite(intervalSeconds)) {
+            throw Refusal.of(Trouble.NOT_POSITIVE, "time between readings", intervalSeconds / SHORTEST_INTERVAL);
+        }
+        if (count < FEWEST) {
+            throw Refusal.of(Trouble.TOO_FEW_READINGS, FEWEST, count);
+        }
+        if (count > MOST) {
+            throw Refusal.of(Trouble.TOO_MANY_READINGS, count, MOST);
+        }
+        if (!(scatter >= 0)) {
+            throw Refusal.of(Trouble.NEGATIVE, "scatter of a reading", scatter);
+        }
+    }
+
+    /**
+     * The plan that fills a lesson.
+     *
+     * @param jar how it will cool
+     * @param lessonSeconds how long it is read
+     * @param intervalSeconds between one reading and the next
+     * @param mark the smallest mark of the thermometer
+     * @param scatter the standard deviation of a reading beside rounding, K
+     * @return the plan
+     * @throws Refusal as the constructor does
+     */
+    public static ReadingPlan filling(
+            NewtonCooling jar, double lessonSeconds, double intervalSeconds, Mark mark, double scatter) {
+        LessonTime.require(lessonSeconds);
+        double between = Math.floor(lessonSeconds / intervalSeconds + 1e-9);
+        return new ReadingPlan(jar, intervalSeconds, (int) Math.min(between + 1, MOST + 1.0), mark, scatter);
+    }
+
+    /**
+     * The plan with the fewest readings, but five at least, a whole number of minutes apart, that knows the constant well
+     * enough.
+     *
+     * @param jar how it will cool
+     * @param lessonSeconds how long it is read
+     * @param wanted the standard error wanted, as a share of the constant
+     * @param mark the smallest mark of the thermometer
+     * @param scatter the standard deviation of a reading beside rounding, K
+     * @return the plan
+     * @throws Refusal if a reading every minute is not enough, or as the constructor refuses
+     */
+    public static ReadingPlan forCertainty(
+            NewtonCooling jar, double lessonSeconds, double wanted, Mark mark, double scatter) {
+        if (!(wanted > 0 && wanted < 1)) {
+            throw Refusal.of(Trouble.NOT_A_SHARE, wanted);
+        }
+        LessonTime.require(lessonSeconds);
+        int longest = (int) (lessonSeconds / SHORTEST_INTERVAL / (FEWEST_FOR_A_CURVE - 1));
+        for (int minutes = longest; minutes > 1; minutes--) {
+            ReadingPlan plan = filling(jar, lessonSeconds, minutes * SHORTEST_INTERVAL, mark, scatter);
+            if (plan.relativeError() <= wanted) {
+                return plan;
+            }
+        }
+        ReadingPlan everyMinute = filling(jar, lessonSeconds, SHORTEST_INTERVAL, mark, scatter);
+        if (everyMinute.relativeError() > wanted) {
+            throw Refusal.of(Trouble.CERTAINTY_OUT_OF_REACH, everyMinute.relativeError());
+        }
+        return everyMinute;
+    }
+
+    /**
+     * How much a child’s reading scatters beside rounding: half a mark; common practice, no source.
+     *
+     * @param mark the smallest mark of the thermometer
+     * @return K
+     */
+    public static double usualScatter(Mark mark) {
+        return mark.graduation().kelvins() / 2;
+    }
+
+    /**
+     * The times to read at.
+     *
+     * @return seconds from the start
+     */
+    public List<Double> times() {
+        List<Double> times = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            times.add(i * intervalSeconds);
+        }
+        return List.copyOf(times);
+    }
+
+    /**
+     * The temperatures to expect at those times.
+     *
+     * @return one for each time
+     */
+    public List<Temperature> temperatures() {
+        return times().stream().map(jar::after).toList();
+    }
+
+    /**
+     * The standard deviation of one reading.
+     *
+     * @return K
+     */
+    public double readingError() {
+        return Math.hypot(mark.standardUncertainty(), scatter);
+    }
+
+    /**
+     * The standard error that the constant will have.
+     *
+     * @return 1/s
+     */
+    public double standardError() {
+        double k = jar.constant().perSecond();
+        double starts = 0;
+        double both = 0;
+        double constants = 0;
+        for (double time : times()) {
+            double byStart = Math.exp(-k * time);
+            double byConstant = -difference(jar) * time * byStart;
+            starts += byStart * byStart;
+            both += byStart * byConstant;
+            constants += byConstant * byConstant;
+        }
+        return readingError() * Math.sqrt(starts / (starts * constants - both * both));
+    }
+
+    /**
+     * The standard error of the constant beside the constant itself.
+     *
+     * @return a share: 0.05 is 5 %
+     */
+    public double relativeError() {
+        return standardError() / jar.constant().perSecond();
+    }
+
+    /**
+     * How long such a jar can be read: until it is within a mark of its surroundings, where readings say nothing new. {@code t =
+     * ln(|T₀ − Tₛ|/δ)/k}.
+     *
+     * @param jar how it will cool
+     * @param mark the smallest mark of the thermometer
+     * @return seconds
+     * @throws Refusal if the start is too hot for pupils or within a mark of the surroundings, or nothing cools
+     */
+    public static double longestLesson(NewtonCooling jar, Mark mark) {
+        new ReadingPlan(jar, SHORTEST_INTERVAL, FEWEST, mark, 0);
+        CoolingConstant constant = jar.constant();
+        return Math.log(Math.abs(difference(jar)) / mark.graduation().kelvins()) / constant.perSecond();
+    }
+
+    private static double difference(NewtonCooling jar) {
+        return jar.start().minus(jar.surroundings()).kelvins();
+    }
+}

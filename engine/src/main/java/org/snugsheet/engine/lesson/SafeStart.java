@@ -1,0 +1,52 @@
+package org.snugsheet.engine.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * How warm the water may be that children handle.
+ *
+ * <p>Sources, as far as they could be seen through secondary witnesses (see {@code safety.csv} beside the tests): UK
+ * Department for Education, Building Bulletin 87, 2nd edition, 2003: no hotter than 43 °C wherever pupils can reach it; UK
+ * Education (School Premises) Regulations 1999: baths and showers no hotter than 43.5 °C; US Consumer Product Safety
+ * Commission, document 5098, and table of the Moritz and Henriques (1947) type: how long adult skin stands hot water. Children’s
+ * skin is thinner and burns sooner, so these times are upper bounds. School policy and local rules come before all of this.
+ */
+public final class SafeStart {
+
+    /** The most that schools are advised; Building Bulletin 87. */
+    public static final Temperature SCHOOL_LIMIT = new Temperature(43);
+
+    private SafeStart() {}
+
+    /**
+     * Lets a start temperature pass that is within the limit.
+     *
+     * @param start the temperature the water would begin at
+     * @return the same
+     * @throws Refusal if it is above {@link #SCHOOL_LIMIT}
+     */
+    public static Temperature require(Temperature start) {
+        if (start.compareTo(SCHOOL_LIMIT) > 0) {
+            throw Refusal.of(Trouble.START_TOO_HOT, start.celsius(), start.in(Scale.FAHRENHEIT));
+        }
+        return start;
+    }
+
+    /**
+     * What to be told about water of a temperature.
+     *
+     * @param water how warm it is
+     * @return the cautions, the most important first
+     */
+    public static List<Caution> cautions(Temperature water) {
+        List<Caution> cautions = new ArrayList<>();
+        cautions.add(Caution.forWater(water));
+        cautions.add(Caution.SCHOOL_RULES);
+        return List.copyOf(cautions);
+    }
+}

@@ -1,0 +1,31 @@
+package org.snugsheet.engine.surface;
+
+import java.util.Locale;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
+/** Which way a surface looks. */
+public enum Facing {
+    /** Upright: the side of a jar. */
+    SIDE,
+    /** Lying, and looking up: the lid. */
+    UP,
+    /** Lying, and looking down: the base of a jar that stands on feet or hangs. */
+    DOWN;
+
+    /**
+     * Finds a direction by its word.
+     *
+     * @param text {@code side}, {@code up} or {@code down}, or {@code lid} or {@code base}; case does not matter
+     * @return the direction
+     * @throws Refusal if it is none of them
+     */
+    public static Facing parse(String text) {
+        return switch (text.strip().toLowerCase(Locale.ROOT)) {
+            case "side", "wall" -> SIDE;
+            case "up", "lid", "top" -> UP;
+            case "down", "base", "bottom" -> DOWN;
+            default -> throw Refusal.of(Trouble.UNKNOWN_FACING, text);
+        };
+    }
+}

@@ -1,0 +1,49 @@
+package org.snugsheet.engine.surface;
+
+import java.util.Locale;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.ThermalResistance;
+
+/**
+ * Where a jar stands, as far as it sets how easily heat leaves its outermost surface.
+ *
+ * <pre>{@code
+ * Place.parse("still air");
+ * Place.parse("wind 20 km/h");
+ * Place.parse("stirred water");
+ * }</pre>
+ */
+public sealed interface Place permits StillAir, Wind, StillWater, StirredWater, KnownSurface {
+
+    /**
+     * The resistance between a surface and the place, at the temperatures they have.
+     *
+     * @param face the surface
+     * @param surface how warm the surface is
+     * @param place how warm it is farther away
+     * @return the surface resistance; {@link ThermalResistance#NONE} where they touch
+     * @throws Refusal if there is no such place at that temperature, such as liquid water below 0 °C
+     */
+    ThermalResistance resistance(Face face, Temperature surface, Temperature place);
+
+    /**
+     * Finds a place by its words. A wind without a unit is in km/h.
+     *
+     * @param text {@code still air}, {@code wind 20 km/h}, {@code still water}, {@code stirred water} or {@code contact};
+     *     case does not matter
+     * @return the place
+     * @throws Refusal if it is none of them
+     */
+    static Place parse(String text) {
+        String words = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        return switch (words) {
+            case "still air", "air" -> new StillAir();
+            case "still water", "water" -> new StillWater();
+            case "stirred water" -> new StirredWater();
+            case "contact" -> KnownSurface.CONTACT;
+            default -> Wind.inWords(words).orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_PLACE, text));
+        };
+    }
+}

@@ -1,0 +1,70 @@
+package org.snugsheet.engine.surface;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.ThermalResistance;
+
+/**
+ * Air that moves past: round the side by {@linkplain Convection#acrossCylinder the correlation of Churchill and Bernstein},
+ * over lid and base by {@code 4 + 4·v} of ISO 6946:2017, annex C; and radiation beside it. No wind cools less than still air
+ * does.
+ *
+ * @param metresPerSecond how fast the air moves at the jar, m/s, zero or more
+ */
+public record Wind(double metresPerSecond) implements Place {
+
+    private static final Pattern WORDS = Pattern.compile("wind (\\d+(?:[.,]\\d+)?) ?(km/h|kmh|kph|mph|m/s)?");
+
+    /**
+     * Moving air.
+     *
+     * @throws Refusal if the speed is negative or no finite number
+     */
+    public Wind {
+        if (!Double.isFinite(metresPerSecond)) {
+            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(metresPerSecond));
+        }
+        if (metresPerSecond < 0) {
+            throw Refusal.of(Trouble.NEGATIVE, "wind", metresPerSecond);
+        }
+    }
+
+    /** A wind such as {@code wind 20 km/h}; without a unit it is in km/h. */
+    static Optional<Wind> inWords(String words) {
+        Matcher wind = WORDS.matcher(words);
+        if (!wind.matches()) {
+            return Optional.empty();
+        }
+        double speed = Double.parseDouble(wind.group(1).replace(',', '.'));
+        return Optional.of(new Wind(speed * metresPerSecond(wind.group(2) == null ? "km/h" : wind.group(2))));
+    }
+
+    /** How many m/s one of a unit is: exact factors of NIST SP 811, appendix B.8. */
+    private static double metresPerSecond(String unit) {
+        return switch (unit) {
+            case "mph" -> 0.44704;
+            case "m/s" -> 1;
+            default -> 1 / 3.6;
+        };
+    }
+
+    @Override
+    public ThermalResistance resistance(Face face, Temperature surface, Temperature place) {
+        double convection = Math.max(forced(face, surface, place), StillAir.convection(face, surface, place));
+        return new ThermalResistance(1 / (convection + Radiation.coefficient(surface, place, face.emissivity())));
+    }
+
+    private double forced(Face face, Temperature surface, Temperature place) {
+        if (face.facing() != Facing.SIDE) {
+            return 4 + 4 * metresPerSecond;
+        }
+        Fluid air = Fluid.airBetween(surface, place);
+        double diameter = face.diameter().metres();
+        double reynolds = metresPerSecond * diameter / air.kinematicViscosity();
+        return Convection.acrossCylinder(reynolds, air.prandtl()) * air.conductivity() / diameter;
+    }
+}

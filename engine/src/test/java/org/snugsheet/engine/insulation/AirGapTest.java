@@ -1,0 +1,56 @@
+package org.snugsheet.engine.insulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.surface.Place;
+
+/** Unventilated air layers against ISO 6946 as carried in {@code surface-resistance.csv}. */
+class AirGapTest {
+
+    @TestFactory
+    List<DynamicTest> gaps_are_as_resistant_as_the_standard_says() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map<String, String> row : PublishedTable.rows(Place.class, "surface-resistance.csv")) {
+            double millimetres = row.getOrDefault("thickness_mm", "").isEmpty()
+                    ? 0
+                    : Double.parseDouble(row.getOrDefault("thickness_mm", ""));
+            if ("air layer".equals(row.get("kind"))
+                    && "horizontal".equals(row.get("heat_flow_direction"))
+                    && millimetres > 0) {
+                double resistance = Double.parseDouble(row.getOrDefault("value", ""));
+                tests.add(DynamicTest.dynamicTest(
+                        millimetres + " mm", () -> assertEquals(resistance, resistance(millimetres), 1e-12)));
+            }
+        }
+        assertEquals(8, tests.size());
+        return tests;
+    }
+
+    @Test
+    void between_the_rows_it_is_linear_and_beyond_them_it_stays() {
+        assertEquals(0.14, resistance(8.5), 1e-12);
+        assertEquals(0.055, resistance(2.5), 1e-12);
+        assertEquals(0.18, resistance(500), 1e-12);
+    }
+
+    @Test
+    void a_layer_may_be_called_an_air_gap() {
+        assertEquals(
+                0.15, FlatWrap.of(Layers.NONE.with(10, "Air gap")).resistance().squareMetreKelvinsPerWatt(), 1e-12);
+    }
+
+    private static double resistance(double millimetres) {
+        return AirGap.upright(Length.of(millimetres, Unit.MILLIMETRE))
+                .resistance()
+                .squareMetreKelvinsPerWatt();
+    }
+}

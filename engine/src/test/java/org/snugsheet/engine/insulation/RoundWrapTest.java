@@ -1,0 +1,141 @@
+package org.snugsheet.engine.insulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+
+/** What must hold for every wrap; the published examples are in {@link WorkedExamplesTest}. */
+class RoundWrapTest {
+
+    private static final Length JAR = Length.of(40, Unit.MILLIMETRE);
+
+    @RepeatedTest(50)
+    void another_layer_never_lowers_a_flat_resistance(RepetitionInfo seed) {
+        Random random = new Random(seed.getCurrentRepetition());
+        Layers layers = randomLayers(random, 1 + random.nextInt(5));
+        double before = FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt();
+        double after =
+                FlatWrap.of(layers.with(randomLayer(random))).resistance().squareMetreKelvinsPerWatt();
+        assertTrue(after > before);
+    }
+
+    @RepeatedTest(50)
+    void the_order_of_layers_matters_on_a_cylinder_and_not_on_a_wall(RepetitionInfo seed) {
+        Random random = new Random(seed.getCurrentRepetition());
+        Layers layers = Layers.NONE.with(5, 0.03).with(5 + random.nextInt(20), 0.5);
+        List<Layer> turned = new ArrayList<>(layers.fromInside());
+        Collections.reverse(turned);
+        Layers otherWay = new Layers(turned);
+        assertEquals(
+                FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt(),
+                FlatWrap.of(otherWay).resistance().squareMetreKelvinsPerWatt(),
+                1e-12);
+        double bestInside = RoundWrap.of(JAR, layers).resistance().squareMetreKelvinsPerWatt();
+        double bestOutside = RoundWrap.of(JAR, otherWay).resistance().squareMetreKelvinsPerWatt();
+        assertNotEquals(bestInside, bestOutside, 1e-6);
+        assertTrue(bestInside > bestOutside, "the better material belongs inside, where the surface is small");
+    }
+
+    @RepeatedTest(50)
+    void two_layers_of_one_material_are_one_of_double_thickness(RepetitionInfo seed) {
+        Random random = new Random(seed.getCurrentRepetition());
+        Layer single = randomLayer(random);
+        Layer twice = single.withThickness(new Length(2 * single.thickness().metres()));
+        Layers two = Layers.NONE.with(single).with(single);
+        Layers one = Layers.NONE.with(twice);
+        assertEquals(
+                FlatWrap.of(one).resistance().squareMetreKelvinsPerWatt(),
+                FlatWrap.of(two).resistance().squareMetreKelvinsPerWatt(),
+                1e-12);
+        assertEquals(
+                RoundWrap.of(JAR, one).resistance().squareMetreKelvinsPerWatt(),
+                RoundWrap.of(JAR, two).resistance().squareMetreKelvinsPerWatt(),
+                1e-12);
+    }
+
+    @RepeatedTest(50)
+    void at_the_turning_radius_the_loss_is_greatest(RepetitionInfo seed) {
+        Random random = new Random(seed.getCurrentRepetition());
+        Conductivity conductivity = new Conductivity(0.02 + random.nextDouble());
+        double coefficient = 2 + 10 * random.nextDouble();
+        double turning = Thickness.turningRadius(conductivity, coefficient).metres();
+        double radius = turning * (0.1 + 0.8 * random.nextDouble());
+        double most = loss(radius, turning, conductivity, coefficient);
+        for (double other : List.of(0.9 * turning + 0.1 * radius, 1.1 * turning, 3 * turning)) {
+            assertTrue(loss(radius, other, conductivity, coefficient) < most, "at " + other);
+        }
+    }
+
+    @Test
+    void on_a_wide_cylinder_a_layer_is_as_good_as_lying_flat() {
+        Layers layers = Layers.NONE.with(3, "wool").with(5, 0.035);
+        double flat = FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt();
+        double round = RoundWrap.of(new Length(1000), layers).resistance().squareMetreKelvinsPerWatt();
+        assertEquals(flat, round, 1e-5 * flat);
+    }
+
+    @RepeatedTest(50)
+    void a_thickness_for_a_resistance_gives_that_resistance(RepetitionInfo seed) {
+        Random random = new Random(seed.getCurrentRepetition());
+        ThermalResistance target = new ThermalResistance(0.01 + 0.5 * random.nextDouble());
+        Conductivity conductivity = new Conductivity(0.02 + 0.1 * random.nextDouble());
+        Layer flat = new Layer(Thickness.flat(target, conductivity), conductivity);
+        Layer round = new Layer(Thickness.round(target, conductivity, JAR), conductivity);
+        double wanted = target.squareMetreKelvinsPerWatt();
+        assertEquals(wanted, flat.resistance().squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(
+                wanted, RoundWrap.of(JAR, Layers.NONE.with(round)).resistance().squareMetreKelvinsPerWatt(), 1e-12);
+    }
+
+    @Test
+    void a_wrap_of_nothing_and_a_thickness_beyond_reason_are_refused() {
+        assertEquals(
+                Trouble.NO_LAYERS,
+                assertThrows(Refusal.class, () -> RoundWrap.of(JAR, Layers.NONE))
+                        .trouble());
+        assertEquals(
+                Trouble.ROUND_TARGET_TOO_HIGH,
+                assertThrows(Refusal.class, () -> Thickness.round(new ThermalResistance(10), new Conductivity(1), JAR))
+                        .trouble());
+        assertEquals(
+                Trouble.NOT_POSITIVE,
+                assertThrows(Refusal.class, () -> Thickness.turningRadius(new Conductivity(0.04), 0))
+                        .trouble());
+        assertThrows(Refusal.class, () -> Thickness.flat(ThermalResistance.NONE, new Conductivity(0.04)));
+    }
+
+    private static double loss(double radius, double outer, Conductivity conductivity, double coefficient) {
+        Layers layers = Layers.NONE.with(new Layer(new Length(outer - radius), conductivity));
+        return new RoundWrap(new Length(radius), layers, ThermalResistance.NONE, new ThermalResistance(1 / coefficient))
+                .heatFlowPerMetre(20);
+    }
+
+    private static Layers randomLayers(Random random, int count) {
+        Layers layers = Layers.NONE;
+        for (int i = 0; i < count; i++) {
+            layers = layers.with(randomLayer(random));
+        }
+        return layers;
+    }
+
+    private static Layer randomLayer(Random random) {
+        return new Layer(
+                Length.of(0.1 + 30 * random.nextDouble(), Unit.MILLIMETRE),
+                new Conductivity(0.02 + random.nextDouble()));
+    }
+}

@@ -1,0 +1,79 @@
+package org.snugsheet.engine.jar;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.insulation.Layer;
+import org.snugsheet.engine.insulation.Layers;
+import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
+import org.snugsheet.engine.surface.StillAir;
+
+/** Each case makes a jar that really has the fault, and asks whether the fault is among the reasons. */
+class AgreementTest {
+
+    private static final Temperature WATER = new Temperature(35);
+    private static final Temperature AROUND = new Temperature(5);
+    private static final Jar JAR = Jar.holding(Volume.of(300, Unit.MILLILITRE), Length.of(35, Unit.MILLIMETRE));
+    private static final Design DESIGN = new Design(
+            JAR, Layers.NONE.with(20, "wool"), new ThermalResistance(0.4), new ThermalResistance(0.4), new StillAir());
+
+    @Test
+    void what_the_layers_give_agrees_with_them() {
+        Agreement agreement = judge(DESIGN, AROUND);
+        assertTrue(agreement.agrees());
+        assertTrue(agreement.reasons().isEmpty());
+        assertTrue(agreement.expected().low() < agreement.typical());
+        assertTrue(agreement.typical() < agreement.expected().high());
+    }
+
+    @Test
+    void a_wet_wrap_is_told_and_squashing_is_ruled_out() {
+        Design wet = DESIGN.withSide(DESIGN.side().each(layer -> layer.withConductivity(new Conductivity(0.6))));
+        Agreement agreement = judge(wet, AROUND);
+        assertFalse(agreement.agrees());
+        assertTrue(agreement.enough().contains(Reason.SOAKED_WRAP));
+        assertFalse(agreement.enough().contains(Reason.SQUASHED_WRAP));
+    }
+
+    @Test
+    void a_squashed_wrap_is_told() {
+        Design squashed = DESIGN.withSide(DESIGN.side()
+                .each(layer -> layer.atWorst().withThickness(Length.of(8, Unit.MILLIMETRE))));
+        Agreement agreement = judge(squashed, AROUND);
+        assertTrue(agreement.reasons().containsKey(Reason.SQUASHED_WRAP));
+        assertTrue(agreement.enough().contains(Reason.SOAKED_WRAP), "a wet wrap could do as much");
+    }
+
+    @Test
+    void a_bare_lid_is_told() {
+        Agreement agreement =
+                judge(DESIGN.withSide(DESIGN.side().each(Layer::atWorst)).withBareLid(), AROUND);
+        assertTrue(agreement.enough().contains(Reason.GAP_AT_THE_LID), agreement.toString());
+    }
+
+    @Test
+    void surroundings_that_were_warmer_are_told_by_how_much() {
+        // The fit divides the loss by 30 K, but the bath had warmed by 4 K: the resistance seems larger by 30/26.
+        Layers known = Layers.NONE.with(20, 0.05);
+        double truth =
+                DESIGN.withSide(known).between(WATER, AROUND).resistance().squareMetreKelvinsPerWatt();
+        Agreement agreement =
+                Agreement.of(new Estimate(truth * 30 / 26, 0.001, 10), 0.95, DESIGN.withSide(known), WATER, AROUND);
+        assertEquals(4, agreement.reasons().getOrDefault(Reason.WARMER_SURROUNDINGS, Double.NaN), 1e-9);
+        assertEquals(List.of(Reason.WARMER_SURROUNDINGS), agreement.enough(), "a gap of air would not do");
+    }
+
+    private static Agreement judge(Design really, Temperature around) {
+        double resistance = really.between(WATER, around).resistance().squareMetreKelvinsPerWatt();
+        return Agreement.of(new Estimate(resistance, 0.002, 10), 0.95, DESIGN, WATER, AROUND);
+    }
+}

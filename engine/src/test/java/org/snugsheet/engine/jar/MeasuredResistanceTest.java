@@ -1,0 +1,71 @@
+package org.snugsheet.engine.jar;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.quantity.HeatCapacity;
+
+class MeasuredResistanceTest {
+
+    private static final HeatCapacity CAPACITY = new HeatCapacity(1000);
+    private static final double AREA = 0.02;
+
+    @Test
+    void a_resistance_put_in_comes_out_again() {
+        double film = 0.1;
+        double wrap = 0.06;
+        Estimate bare = exact(AREA / (film * 1000));
+        Estimate wrapped = exact(AREA / ((film + wrap) * 1000));
+        assertEquals(film, MeasuredResistance.ofOneJar(bare, CAPACITY, AREA).value(), 1e-12);
+        assertEquals(
+                wrap,
+                MeasuredResistance.ofTheWrap(bare, wrapped, CAPACITY, AREA).value(),
+                1e-12);
+        assertEquals(
+                0, MeasuredResistance.ofTheWrap(bare, wrapped, CAPACITY, AREA).standardError(), 1e-15);
+    }
+
+    /** The error carried on by JCGM 100:2008 against that of many drawn pairs of constants (JCGM 101:2008, 5.3.2). */
+    @Test
+    void the_error_is_that_of_a_simulation() {
+        Estimate bare = new Estimate(2e-4, 4e-6, 10);
+        Estimate wrapped = new Estimate(1.2e-4, 3e-6, 10);
+        Estimate wrap = MeasuredResistance.ofTheWrap(bare, wrapped, CAPACITY, AREA);
+        Random random = new Random(7);
+        int draws = 200_000;
+        double squares = 0;
+        for (int i = 0; i < draws; i++) {
+            Estimate one = exact(bare.value() + bare.standardError() * random.nextGaussian());
+            Estimate two = exact(wrapped.value() + wrapped.standardError() * random.nextGaussian());
+            double off = MeasuredResistance.ofTheWrap(one, two, CAPACITY, AREA).value() - wrap.value();
+            squares += off * off;
+        }
+        assertEquals(Math.sqrt(squares / draws), wrap.standardError(), 0.01 * wrap.standardError());
+        assertTrue(wrap.degreesOfFreedom() > 10 && wrap.degreesOfFreedom() < 20, "between one jar’s and both jars’");
+    }
+
+    @Test
+    void a_wrap_that_cools_faster_has_less_than_none() {
+        assertTrue(MeasuredResistance.ofTheWrap(exact(1e-4), exact(2e-4), CAPACITY, AREA)
+                        .value()
+                < 0);
+    }
+
+    @Test
+    void a_jar_that_does_not_cool_shows_nothing() {
+        assertEquals(
+                Trouble.RATE_TELLS_NO_RESISTANCE,
+                assertThrows(Refusal.class, () -> MeasuredResistance.ofOneJar(exact(0), CAPACITY, AREA))
+                        .trouble());
+    }
+
+    private static Estimate exact(double value) {
+        return new Estimate(value, 0, Double.POSITIVE_INFINITY);
+    }
+}

@@ -1,0 +1,126 @@
+package org.snugsheet.engine.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.cooling.CoolingConstant;
+import org.snugsheet.engine.cooling.NewtonCooling;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.TemperatureDifference;
+import org.snugsheet.engine.reading.Mark;
+
+class ReadingPlanTest {
+
+    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+
+    /** The error planned against the scatter of many fits of drawn readings (JCGM 101:2008, 5.3.2). */
+    @ParameterizedTest
+    @CsvSource({"0.04, 30, 3, 0.5, 0.5", "0.02, 40, 5, 1, 0.5", "0.08, 20, 2, 0.1, 0.4"})
+    void the_error_planned_is_the_error_that_fits_have(
+            double perMinute, double minutes, double interval, double mark, double scatter) {
+        Mark graduation = Mark.of(mark, Scale.CELSIUS);
+        ReadingPlan plan = ReadingPlan.filling(jar(perMinute), minutes * 60, interval * 60, graduation, scatter);
+        Random random = new Random(11);
+        int lessons = 3000;
+        double squares = 0;
+        for (int i = 0; i < lessons; i++) {
+            double off =
+                    Lessons.fit(plan, plan.jar().constant(), random).constant().perSecond()
+                            - plan.jar().constant().perSecond();
+            squares += off * off;
+        }
+        double found = Math.sqrt(squares / lessons);
+        assertEquals(found, plan.standardError(), 0.06 * found);
+    }
+
+    @Test
+    void a_plan_for_a_certainty_reaches_it_with_no_more_readings_than_needed() {
+        double scatter = ReadingPlan.usualScatter(DEGREE);
+        ReadingPlan plan = ReadingPlan.forCertainty(jar(0.04), 40 * 60, 0.02, DEGREE, scatter);
+        assertTrue(plan.relativeError() <= 0.02);
+        ReadingPlan fewer = ReadingPlan.filling(jar(0.04), 40 * 60, plan.intervalSeconds() + 60, DEGREE, scatter);
+        assertTrue(fewer.relativeError() > 0.02);
+        assertEquals(plan.count(), plan.times().size());
+        assertEquals(40, plan.temperatures().get(0).celsius());
+    }
+
+    @Test
+    void a_finer_mark_and_more_readings_lower_the_error() {
+        double coarse = ReadingPlan.filling(jar(0.04), 1800, 300, DEGREE, 0.5).standardError();
+        double more = ReadingPlan.filling(jar(0.04), 1800, 120, DEGREE, 0.5).standardError();
+        double fine = ReadingPlan.filling(jar(0.04), 1800, 300, Mark.of(0.1, Scale.CELSIUS), 0.5)
+                .standardError();
+        assertTrue(more < coarse);
+        assertTrue(fine < coarse);
+    }
+
+    @Test
+    void after_the_longest_lesson_a_mark_is_left() {
+        double seconds = ReadingPlan.longestLesson(jar(0.04), DEGREE);
+        assertEquals(6, jar(0.04).after(seconds).celsius(), 1e-9);
+    }
+
+    @Test
+    void what_cannot_be_planned_is_refused() {
+        NewtonCooling hot =
+                new NewtonCooling(new Temperature(50), new Temperature(5), CoolingConstant.ofPerMinute(0.1));
+        NewtonCooling near =
+                new NewtonCooling(new Temperature(6), new Temperature(5), CoolingConstant.ofPerMinute(0.1));
+        refused(Trouble.START_TOO_HOT, () -> ReadingPlan.filling(hot, 1800, 300, DEGREE, 0.5));
+        refused(Trouble.TOO_NEAR_TO_READ, () -> ReadingPlan.filling(near, 1800, 300, DEGREE, 0.5));
+        refused(Trouble.TOO_FEW_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1200, DEGREE, 0.5));
+        refused(Trouble.TOO_MANY_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1, DEGREE, 0.5));
+        refused(Trouble.RATE_NOT_POSITIVE, () -> ReadingPlan.filling(jar(0), 1800, 300, DEGREE, 0.5));
+        refused(Trouble.CERTAINTY_OUT_OF_REACH, () -> ReadingPlan.forCertainty(jar(0.001), 600, 0.01, DEGREE, 0.5));
+        refused(Trouble.NOT_A_SHARE, () -> ReadingPlan.forCertainty(jar(0.1), 600, 5, DEGREE, 0.5));
+        refused(Trouble.NEGATIVE, () -> ReadingPlan.filling(jar(0.1), 1800, 300, DEGREE, -1));
+        refused(Trouble.NOT_POSITIVE, () -> ReadingPlan.filling(jar(0.1), 0, 300, DEGREE, 0.5));
+        refused(Trouble.NOT_POSITIVE, () -> ReadingPlan.filling(jar(0.1), 1800, 0, DEGREE, 0.5));
+    }
+
+    /**
+     * Two jars of 40 °C in 5 °C with 0.02 and 0.04 per minute: with x = e^(−0.02·t) they differ by 35·(x − x²), which is 2 K at x =
+     * (1 + √(1 − 8/35))/2, hence after 3.16 minutes; at most 35/4 K, at x = 1/2.
+     */
+    @Test
+    void two_jars_are_told_apart_when_the_quadratic_says() {
+        TellApart jars = new TellApart(
+                new Temperature(40),
+                new Temperature(5),
+                CoolingConstant.ofPerMinute(0.04),
+                CoolingConstant.ofPerMinute(0.02));
+        double x = (1 + Math.sqrt(1 - 8.0 / 35)) / 2;
+        assertEquals(-Math.log(x) / 0.02, jars.by(Mark.of(2, Scale.CELSIUS)) / 60, 1e-6);
+        assertEquals(Math.log(2) / 0.02, jars.farthest() / 60, 1e-9);
+        assertEquals(35.0 / 4, jars.difference(jars.farthest()), 1e-9);
+        refused(Trouble.NEVER_TOLD_APART, () -> jars.by(Mark.of(9, Scale.CELSIUS)));
+        refused(
+                Trouble.RATES_ALIKE,
+                () -> new TellApart(new Temperature(40), new Temperature(5), jars.first(), jars.first()));
+    }
+
+    @Test
+    void the_times_fill_the_lesson() {
+        assertEquals(
+                List.of(0.0, 300.0, 600.0, 900.0),
+                ReadingPlan.filling(jar(0.04), 1000, 300, DEGREE, 0.5).times());
+        assertEquals(new TemperatureDifference(1), DEGREE.graduation(), "the marks here are of 1 °C");
+    }
+
+    private static NewtonCooling jar(double perMinute) {
+        return new NewtonCooling(new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute));
+    }
+
+    private static void refused(Trouble trouble, org.junit.jupiter.api.function.Executable plan) {
+        assertEquals(trouble, assertThrows(Refusal.class, plan).trouble());
+    }
+}

@@ -1,0 +1,59 @@
+package org.snugsheet.engine.lesson;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Random;
+import org.junit.jupiter.api.RepeatedTest;
+import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.heat.Mixing;
+import org.snugsheet.engine.heat.WaterBody;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
+
+class TapsTest {
+
+    /**
+     * The school formula with equal specific heats, {@code m₁·(T₁ − T) = m₂·(T − T₂)} (OpenStax College Physics, section 14.2):
+     * a litre of 40 °C from 60 °C and 10 °C takes 0.6 and 0.4 kg. Real water differs from it by its density, 1.7 % at 60 °C.
+     */
+    @Test
+    void a_litre_is_mixed_as_at_school() {
+        Taps taps =
+                Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(40), Volume.of(1, Unit.LITRE));
+        assertEquals(600, Unit.MILLILITRE.from(taps.hot().cubicMetres(), Unit.CUBIC_METRE), 10);
+        assertEquals(400, Unit.MILLILITRE.from(taps.cold().cubicMetres(), Unit.CUBIC_METRE), 5);
+    }
+
+    @RepeatedTest(50)
+    void what_is_mixed_ends_at_the_start_wanted(RepetitionInfo seed) {
+        Random random = new Random(seed.getCurrentRepetition());
+        Temperature cold = new Temperature(4 + 15 * random.nextDouble());
+        Temperature hot = new Temperature(44 + 40 * random.nextDouble());
+        Temperature start = new Temperature(20 + 23 * random.nextDouble());
+        Taps taps = Taps.mixing(hot, cold, start, Volume.of(1, Unit.LITRE));
+        Temperature end = Mixing.endTemperature(WaterBody.of(taps.hot(), hot), WaterBody.of(taps.cold(), cold));
+        assertEquals(start.celsius(), end.celsius(), 1e-9);
+    }
+
+    @Test
+    void what_no_tap_can_give_is_refused() {
+        Volume litre = Volume.of(1, Unit.LITRE);
+        assertEquals(
+                Trouble.NOT_BETWEEN_THE_TAPS,
+                assertThrows(
+                                Refusal.class,
+                                () -> Taps.mixing(new Temperature(38), new Temperature(10), new Temperature(40), litre))
+                        .trouble());
+        assertEquals(
+                Trouble.START_TOO_HOT,
+                assertThrows(
+                                Refusal.class,
+                                () -> Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(50), litre))
+                        .trouble());
+    }
+}

@@ -1,0 +1,36 @@
+package org.snugsheet.engine.surface;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.quantity.Temperature;
+
+class FluidTest {
+
+    /** Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, Table A.4, air at atmospheric pressure; from memory. Its
+     * densities are those of 0.1 MPa, 1.3 % less than at sea level. */
+    @ParameterizedTest
+    @CsvSource({
+        "250, 11.44e-6, 22.3e-3, 15.9e-6, 0.720",
+        "300, 15.89e-6, 26.3e-3, 22.5e-6, 0.707",
+        "350, 20.92e-6, 30.0e-3, 29.9e-6, 0.700"
+    })
+    void air_is_as_the_textbook_says(
+            double kelvins, double viscosity, double conductivity, double diff, double prandtl) {
+        Fluid air = Fluid.air(kelvins);
+        assertEquals(viscosity, air.kinematicViscosity(), 0.02 * viscosity);
+        assertEquals(conductivity, air.conductivity(), 0.01 * conductivity);
+        assertEquals(diff, air.diffusivity(), 0.02 * diff);
+        assertEquals(prandtl, air.prandtl(), 0.015);
+    }
+
+    @Test
+    void water_at_its_densest_has_no_buoyancy() {
+        // 3.98 °C is where water is densest (Kell 1975); as much warmer as colder, it hardly differs.
+        double across = Fluid.buoyancyOfWater(new Temperature(2.98), new Temperature(4.98));
+        double above = Fluid.buoyancyOfWater(new Temperature(23), new Temperature(25));
+        assertEquals(0, across, above / 100);
+    }
+}

@@ -1,0 +1,52 @@
+package org.snugsheet.office.functions;
+
+import java.util.List;
+import org.snugsheet.engine.insulation.Material;
+import org.snugsheet.engine.insulation.Materials;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Unit;
+
+/** The table that WRAP.MATERIALS answers with. */
+final class MaterialsTable {
+
+    private static final int LONGEST_SOURCE = 250;
+
+    private MaterialsTable() {}
+
+    static Object[][] all() {
+        List<Material> all = Materials.all();
+        Object[][] table = new Object[all.size() + 1][];
+        table[0] = new Object[] {
+            "material",
+            "condition",
+            "low, W/(m·K)",
+            "typical, W/(m·K)",
+            "high, W/(m·K)",
+            "usual layer, mm",
+            "figures",
+            "source"
+        };
+        for (int i = 0; i < all.size(); i++) {
+            Material each = all.get(i);
+            table[i + 1] = new Object[] {
+                each.name(),
+                each.condition().english(),
+                each.low().wattsPerMetreKelvin(),
+                each.typical().wattsPerMetreKelvin(),
+                each.high().wattsPerMetreKelvin(),
+                each.layer().map(MaterialsTable::millimetres).orElse(""),
+                each.provenance().english(),
+                shortened(each.source())
+            };
+        }
+        return table;
+    }
+
+    private static Object millimetres(Length layer) {
+        return Unit.MILLIMETRE.from(layer.metres(), Unit.METRE);
+    }
+
+    private static String shortened(String source) {
+        return source.length() <= LONGEST_SOURCE ? source : source.substring(0, LONGEST_SOURCE - 1) + "…";
+    }
+}

@@ -1,0 +1,188 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** PLAN: when to read, how often and how many jars. */
+@Family(service = "snugsheet.Plan", implementation = PlanFunctions.class, title = "Readings for the lesson")
+public interface PlanReadings extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(PlanReadings.class);
+
+    /** PLAN.TELLAPART: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "PLAN.TELLAPART",
+            text = "Minutes until two jars that began alike differ by one mark of the thermometer.",
+            example = "PLAN.TELLAPART(0.04;0.02;40;5;2)",
+            answer = "3.13873546",
+            refused = "PLAN.TELLAPART(0.04;0.02;40;5;9)",
+            because = "they never differ by 9 °C")
+    double tellApart(
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.OTHER_RATE) String[][] otherRate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.LONGEST: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "PLAN.LONGEST",
+            text = "Minutes for which a jar can be read: until it is within a mark of its surroundings.",
+            example = "PLAN.LONGEST(0.04;40;5)",
+            answer = "88.9",
+            refused = "PLAN.LONGEST(0;40;5)",
+            because = "a jar that does not cool has no end")
+    double longest(
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.INTERVAL: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "PLAN.INTERVAL",
+            text =
+                    "Minutes between readings, as many as may pass while the cooling constant is still known as well as wanted.",
+            example = "PLAN.INTERVAL(0.04;40;5;40;0.02)",
+            answer = "2",
+            refused = "PLAN.INTERVAL(0.001;40;5;10;0.01)",
+            because = "even a reading every minute would not do")
+    double interval(
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.CERTAINTY) @Nullable Object certainty,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.READINGS: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "PLAN.READINGS",
+            text = "How many readings PLAN.INTERVAL makes in the lesson, the first at minute 0.",
+            example = "PLAN.READINGS(0.04;40;5;40;0.02)",
+            answer = "21",
+            refused = "PLAN.READINGS(0.001;40;5;10;0.01)",
+            because = "even a reading every minute would not do")
+    double readings(
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.CERTAINTY) @Nullable Object certainty,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.CERTAINTY: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "PLAN.CERTAINTY",
+            text = "How well the cooling constant will be known: its standard error as a share of it, 0.05 for 5 %.",
+            example = "PLAN.CERTAINTY(0.04;40;5;40;5)",
+            answer = "0.02",
+            refused = "PLAN.CERTAINTY(0.04;40;5;40;30)",
+            because = "two readings are too few")
+    double certainty(
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.INTERVAL) String[][] interval,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.REPEATS: see its declaration. */
+    @CellFunction(
+            order = 5,
+            name = "PLAN.REPEATS",
+            text =
+                    "How many jars of each wrap tell two wraps apart as often as wanted, though jars of one wrap differ.",
+            example = "PLAN.REPEATS(0.05;0.04;40;5;30;3)",
+            answer = "5",
+            refused = "PLAN.REPEATS(0.05;0.0499;40;5;30;3)",
+            because = "not even 20 jars of each would do")
+    double repeats(
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.OTHER_RATE) String[][] otherRate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.INTERVAL) String[][] interval,
+            @Argument(PlanWords.OFTEN) @Nullable Object often,
+            @Argument(PlanWords.SPREAD) @Nullable Object spread,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.POWER: see its declaration. */
+    @CellFunction(
+            order = 6,
+            name = "PLAN.POWER",
+            text = "How often so many jars of each wrap tell two wraps apart: 0.8 for four lessons in five.",
+            example = "PLAN.POWER(4;0.05;0.04;40;5;30;3)",
+            answer = "0.6685",
+            refused = "PLAN.POWER(0;0.05;0.04;40;5;30;3)",
+            because = "no jar tells nothing")
+    double power(
+            @Argument(PlanWords.JARS_EACH) String[][] jars,
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.OTHER_RATE) String[][] otherRate,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.INTERVAL) String[][] interval,
+            @Argument(PlanWords.SPREAD) @Nullable Object spread,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.LESSON: see its declaration. */
+    @CellFunction(
+            order = 7,
+            name = "PLAN.LESSON",
+            text =
+                    "A table that lays out the whole lesson: water, ice, when to read, what to expect of a bare and a wrapped jar, when the difference shows, and cautions.",
+            example = "PLAN.LESSON(30;250;40;5;0.05;0.03)",
+            answer = "what",
+            refused = "PLAN.LESSON(30;250;50;5;0.05;0.03)",
+            because = "a start of 50 °C is too hot for pupils")
+    Object[][] lesson(
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.JAR_VOLUME) String[][] volume,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanWords.BARE_RATE) String[][] bareRate,
+            @Argument(PlanWords.WRAPPED_RATE) String[][] wrappedRate,
+            @Argument(PlanWords.HOT_OPTION) @Nullable Object hotTap,
+            @Argument(PlanWords.COLD_OPTION) @Nullable Object coldTap,
+            @Argument(PlanWords.BATH_OPTION) @Nullable Object bathVolume,
+            @Argument(PlanWords.JARS_OPTION) @Nullable Object jars,
+            @Argument(PlanWords.ROOM_OPTION) @Nullable Object room,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}

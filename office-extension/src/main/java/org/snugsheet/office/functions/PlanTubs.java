@@ -1,0 +1,142 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.sheet.NoConvergenceException;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.cooling.CoolingConstant;
+import org.snugsheet.engine.heat.WaterBody;
+import org.snugsheet.engine.lesson.Bath;
+import org.snugsheet.engine.lesson.Caution;
+import org.snugsheet.engine.lesson.Ice;
+import org.snugsheet.engine.lesson.SafeStart;
+import org.snugsheet.engine.lesson.Taps;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
+import org.snugsheet.office.cells.Answer;
+import org.snugsheet.office.cells.Cells;
+import org.snugsheet.office.cells.Options;
+
+/** The PLAN functions on water and ice, and what all PLAN functions share. */
+abstract class PlanTubs extends FamilyService implements PlanWater {
+
+    private static final double SECONDS_PER_MINUTE = 60;
+
+    PlanTubs() {
+        super(PlanWater.class);
+    }
+
+    @Override
+    public String safe(String[][] temp, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> SafeStart.cautions(Cells.temperature(temp, Options.scale(scale))).stream()
+                .map(Caution::english)
+                .collect(Collectors.joining(" ")));
+    }
+
+    @Override
+    public Object[][] mix(String[][] hot, String[][] cold, String[][] target, String[][] volume, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Taps taps = taps(hot, cold, target, volume, scale);
+            return new Object[][] {
+                {"water", "millilitres"}, {"hot", millilitres(taps.hot())}, {"cold", millilitres(taps.cold())}
+            };
+        });
+    }
+
+    @Override
+    public double mixHot(String[][] hot, String[][] cold, String[][] target, String[][] volume, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(
+                () -> millilitres(taps(hot, cold, target, volume, scale).hot()));
+    }
+
+    @Override
+    public double mixCold(String[][] hot, String[][] cold, String[][] target, String[][] volume, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(
+                () -> millilitres(taps(hot, cold, target, volume, scale).cold()));
+    }
+
+    @Override
+    public double bath(
+            String[][] bathVolume,
+            String[][] bathTemp,
+            String[][] jars,
+            String[][] volume,
+            String[][] start,
+            String[][] rate,
+            String[][] minutes,
+            String[][] room,
+            @Nullable Object leak,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> tub(bathVolume, bathTemp, jars, volume, start, rate, room, leak, scale)
+                .after(seconds(minutes))
+                .in(Options.scale(scale)));
+    }
+
+    @Override
+    public double ice(
+            String[][] bathVolume,
+            String[][] bathTemp,
+            String[][] jars,
+            String[][] volume,
+            String[][] start,
+            String[][] rate,
+            String[][] minutes,
+            String[][] room,
+            @Nullable Object leak,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Bath tub = tub(bathVolume, bathTemp, jars, volume, start, rate, room, leak, scale);
+            return Unit.GRAM.from(Ice.holding(tub, seconds(minutes)).mass().kilograms(), Unit.KILOGRAM);
+        });
+    }
+
+    private static Taps taps(
+            String[][] hot, String[][] cold, String[][] target, String[][] volume, @Nullable Object scale) {
+        Scale s = Options.scale(scale);
+        return Taps.mixing(
+                Cells.temperature(hot, s),
+                Cells.temperature(cold, s),
+                Cells.temperature(target, s),
+                Volume.of(Cells.number(volume), Unit.MILLILITRE));
+    }
+
+    private static Bath tub(
+            String[][] bathVolume,
+            String[][] bathTemp,
+            String[][] jars,
+            String[][] volume,
+            String[][] start,
+            String[][] rate,
+            String[][] room,
+            @Nullable Object leak,
+            @Nullable Object scale) {
+        Scale s = Options.scale(scale);
+        Volume held = Volume.of(Cells.number(bathVolume), Unit.MILLILITRE);
+        return new Bath(
+                WaterBody.of(held, Cells.temperature(bathTemp, s)),
+                Cells.whole(jars),
+                WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITRE), Cells.temperature(start, s)),
+                constant(rate),
+                Cells.temperature(room, s),
+                Options.number(leak).orElseGet(() -> Bath.usualLeak(held)));
+    }
+
+    static CoolingConstant constant(String[][] rate) {
+        return CoolingConstant.ofPerMinute(Cells.number(rate));
+    }
+
+    static double seconds(String[][] minutes) {
+        return Cells.number(minutes) * SECONDS_PER_MINUTE;
+    }
+
+    static double millilitres(Volume volume) {
+        return Unit.MILLILITRE.from(volume.cubicMetres(), Unit.CUBIC_METRE);
+    }
+}

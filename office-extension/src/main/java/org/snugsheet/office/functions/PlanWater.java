@@ -1,0 +1,130 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** PLAN: water and ice for the lesson. */
+@Family(service = "snugsheet.Plan", implementation = PlanFunctions.class, title = "Water and ice for the lesson")
+public interface PlanWater extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(PlanWater.class);
+
+    /** PLAN.SAFE: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "PLAN.SAFE",
+            text =
+                    "A caution in words for water of a temperature: whether small hands may touch it, and how soon hotter water burns.",
+            example = "PLAN.SAFE(40)",
+            answer =
+                    "This water is warmer than a child’s bath, but within the 43 °C (109 °F) that schools are advised. Test it with your wrist first. Your school’s policy and local rules come first.",
+            refused = "PLAN.SAFE(\"warm\")",
+            because = "that is not a temperature")
+    String safe(@Argument(PlanWords.TEMP) String[][] temp, @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.MIX: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "PLAN.MIX",
+            text = "A table of how many millilitres of hot and of cold tap water make the start temperature.",
+            example = "PLAN.MIX(55;12;40;1000)",
+            answer = "water",
+            refused = "PLAN.MIX(60;12;50;1000)",
+            because = "a start of 50 °C is too hot for pupils")
+    Object[][] mix(
+            @Argument(PlanWords.HOT) String[][] hot,
+            @Argument(PlanWords.COLD) String[][] cold,
+            @Argument(PlanWords.TARGET) String[][] target,
+            @Argument(PlanWords.VOLUME) String[][] volume,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.MIX.HOT: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "PLAN.MIX.HOT",
+            text = "How many millilitres of hot tap water make the start temperature, with PLAN.MIX.COLD of cold.",
+            example = "PLAN.MIX.HOT(55;12;40;1000)",
+            answer = "655.57215",
+            refused = "PLAN.MIX.HOT(38;12;40;1000)",
+            because = "40 °C does not lie between the two taps")
+    double mixHot(
+            @Argument(PlanWords.HOT) String[][] hot,
+            @Argument(PlanWords.COLD) String[][] cold,
+            @Argument(PlanWords.TARGET) String[][] target,
+            @Argument(PlanWords.VOLUME) String[][] volume,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.MIX.COLD: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "PLAN.MIX.COLD",
+            text = "How many millilitres of cold tap water make the start temperature, with PLAN.MIX.HOT of hot.",
+            example = "PLAN.MIX.COLD(55;12;40;1000)",
+            answer = "346.2",
+            refused = "PLAN.MIX.COLD(38;12;40;1000)",
+            because = "40 °C does not lie between the two taps")
+    double mixCold(
+            @Argument(PlanWords.HOT) String[][] hot,
+            @Argument(PlanWords.COLD) String[][] cold,
+            @Argument(PlanWords.TARGET) String[][] target,
+            @Argument(PlanWords.VOLUME) String[][] volume,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.BATH: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "PLAN.BATH",
+            text =
+                    "How warm an open tub of cold water is at the end of the lesson, without ice, from the heat of the jars and of the room.",
+            example = "PLAN.BATH(4000;5;6;250;40;0.05;30;21)",
+            answer = "14.199876",
+            refused = "PLAN.BATH(4000;5;6;250;60;0.05;30;21)",
+            because = "jars of 60 °C are too hot for pupils")
+    double bath(
+            @Argument(PlanWords.BATH_VOLUME) String[][] bathVolume,
+            @Argument(PlanWords.BATH_TEMP) String[][] bathTemp,
+            @Argument(PlanWords.JARS) String[][] jars,
+            @Argument(PlanWords.JAR_VOLUME) String[][] volume,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.ROOM) String[][] room,
+            @Argument(PlanWords.LEAK) @Nullable Object leak,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** PLAN.ICE: see its declaration. */
+    @CellFunction(
+            order = 5,
+            name = "PLAN.ICE",
+            text =
+                    "How many grams of ice melt while a tub comes to 0 °C and stays there for the lesson. Take half as much again.",
+            example = "PLAN.ICE(4000;5;6;250;40;0.05;30;21)",
+            answer = "955.90388",
+            refused = "PLAN.ICE(4000;5;6;250;40;0.05;0;21)",
+            because = "the lesson lasts no time")
+    double ice(
+            @Argument(PlanWords.BATH_VOLUME) String[][] bathVolume,
+            @Argument(PlanWords.BATH_TEMP) String[][] bathTemp,
+            @Argument(PlanWords.JARS) String[][] jars,
+            @Argument(PlanWords.JAR_VOLUME) String[][] volume,
+            @Argument(PlanWords.START) String[][] start,
+            @Argument(PlanWords.RATE) String[][] rate,
+            @Argument(PlanWords.MINUTES) String[][] minutes,
+            @Argument(PlanWords.ROOM) String[][] room,
+            @Argument(PlanWords.LEAK) @Nullable Object leak,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}

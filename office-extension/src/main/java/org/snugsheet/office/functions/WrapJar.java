@@ -1,0 +1,135 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** WRAP: a whole jar, from its layers and the place it stands in. */
+@Family(service = "snugsheet.Wrap", implementation = WrapFunctions.class, title = "A whole wrapped jar")
+public interface WrapJar extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(WrapJar.class);
+
+    /** WRAP.VESSEL: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "WRAP.VESSEL",
+            text =
+                    "The R-value of a whole jar, side, lid and base together with the films on them, for each square metre of the water’s surface.",
+            example = "WRAP.VESSEL(250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            answer = "0.14789923",
+            refused = "WRAP.VESSEL(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
+            because = "no heat flows between equal temperatures")
+    double vessel(
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(Words.UNIT) @Nullable Object unit,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.FLOW: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "WRAP.FLOW",
+            text = "The heat in watts that a wrapped jar loses through side, lid and base at these temperatures.",
+            example = "WRAP.FLOW(250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            answer = "5.202134",
+            refused = "WRAP.FLOW(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
+            because = "no heat flows between equal temperatures")
+    double flow(
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.BETWEEN: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "WRAP.BETWEEN",
+            text =
+                    "A table of the way out through the side: each film and layer with its R-value and the temperatures on its inside and outside.",
+            example = "WRAP.BETWEEN(250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            answer = "from inside to outside",
+            refused = "WRAP.BETWEEN(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
+            because = "no heat flows between equal temperatures")
+    Object[][] between(
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.FACE: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "WRAP.FACE",
+            text = "The temperature on the outside of one layer of a wrapped jar; layer 0 is the jar’s inside.",
+            example = "WRAP.FACE(2;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            answer = "16.135104",
+            refused = "WRAP.FACE(3;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            because = "there is no third layer")
+    double face(
+            @Argument(WrapWords.NUMBER) String[][] number,
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.EXPECT: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "WRAP.EXPECT",
+            text =
+                    "The cooling constant per minute that a wrapped jar should have. Ask at the mean temperature of the lesson.",
+            example = "WRAP.EXPECT(250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            answer = "0.00860219",
+            refused = "WRAP.EXPECT(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
+            because = "no heat flows between equal temperatures")
+    double expect(
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}

@@ -1,0 +1,126 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** WRAP: what the readings show of a wrap. */
+@Family(service = "snugsheet.Wrap", implementation = WrapFunctions.class, title = "R-values from readings")
+public interface WrapMeasured extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(WrapMeasured.class);
+
+    /** WRAP.MEASURED: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "WRAP.MEASURED",
+            text =
+                    "The R-value of a wrap that the readings show, from the cooling constants of a bare and a wrapped jar that are otherwise alike.",
+            example = "WRAP.MEASURED(0.04;0.02;250;220)",
+            answer = "0.0317",
+            refused = "WRAP.MEASURED(0.04;0;250;220)",
+            because = "a jar that does not cool shows no R-value")
+    double measured(
+            @Argument(WrapWords.BARE_RATE) String[][] bareRate,
+            @Argument(WrapWords.WRAPPED_RATE) String[][] wrappedRate,
+            @Argument(Words.VOLUME) String[][] volume,
+            @Argument(WrapWords.AREA) String[][] area,
+            @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
+            @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
+            @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.MEASURED.ERROR: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "WRAP.MEASURED.ERROR",
+            text = "The standard error of WRAP.MEASURED, from the errors of both cooling constants.",
+            example = "WRAP.MEASURED.ERROR(0.04;0.02;250;220;0.002;0.001)",
+            answer = "0.0035",
+            refused = "WRAP.MEASURED.ERROR(0.04;0.02;250;220)",
+            because = "the errors of the cooling constants are not given")
+    double measuredError(
+            @Argument(WrapWords.BARE_RATE) String[][] bareRate,
+            @Argument(WrapWords.WRAPPED_RATE) String[][] wrappedRate,
+            @Argument(Words.VOLUME) String[][] volume,
+            @Argument(WrapWords.AREA) String[][] area,
+            @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
+            @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
+            @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.ONEJAR: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "WRAP.ONEJAR",
+            text =
+                    "The R-value that one jar’s cooling constant shows: everything between the water and its surroundings, less what is known not to be the wrap.",
+            example = "WRAP.ONEJAR(0.02;250;220)",
+            answer = "0.0634",
+            refused = "WRAP.ONEJAR(0;250;220)",
+            because = "a jar that does not cool shows no R-value")
+    double oneJar(
+            @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
+            @Argument(Words.VOLUME) String[][] volume,
+            @Argument(WrapWords.AREA) String[][] area,
+            @Argument(WrapWords.REST) @Nullable Object rest,
+            @Argument(WrapWords.ERROR) @Nullable Object error,
+            @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.ONEJAR.ERROR: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "WRAP.ONEJAR.ERROR",
+            text = "The standard error of WRAP.ONEJAR, from the error of the cooling constant.",
+            example = "WRAP.ONEJAR.ERROR(0.02;250;220;0;0.001)",
+            answer = "0.00317",
+            refused = "WRAP.ONEJAR.ERROR(0.02;250;220)",
+            because = "the error of the cooling constant is not given")
+    double oneJarError(
+            @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
+            @Argument(Words.VOLUME) String[][] volume,
+            @Argument(WrapWords.AREA) String[][] area,
+            @Argument(WrapWords.REST) @Nullable Object rest,
+            @Argument(WrapWords.ERROR) @Nullable Object error,
+            @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.VERDICT: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "WRAP.VERDICT",
+            text =
+                    "In one or two sentences whether a jar cooled as its layers should let it, and if not, which of the usual reasons could be the cause.",
+            example = "WRAP.VERDICT(0.01;0.0005;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            answer =
+                    "The readings show R 0.127 m²·K/W, less than the 0.143 to 0.161 that the layers should give. Could be a wet wrap: soaked through, it would give 0.084. Could be a squashed wrap: at half its thickness it would give 0.121. Could be surroundings 4.4 °C colder than typed.",
+            refused = "WRAP.VERDICT(0.01;0;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
+            because = "the error of the cooling constant is not given")
+    String verdict(
+            @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
+            @Argument(WrapWords.RATE_ERROR) String[][] error,
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}

@@ -1,0 +1,34 @@
+package org.snugsheet.office.benchmark;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** A function with the arguments of COOL.RATE that looks at none of them: what a call costs whatever is done in it. */
+@Family(service = "snugsheet.benchmark.Idle", implementation = IdleFunctions.class, title = "Doing nothing")
+public interface Idle extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(Idle.class);
+
+    /** IDLE.RATE: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "IDLE.RATE",
+            text = "Always 0, whatever is given.",
+            example = "IDLE.RATE({0;5;10};{40;34;30};10)",
+            answer = "0")
+    double rate(
+            @Argument("Any column.") Object[][] times,
+            @Argument("Any column.") Object[][] temps,
+            @Argument("Any cells.") String[][] surroundings,
+            @Argument("Anything. Left out: nothing.") @Nullable Object mark,
+            @Argument("Anything. Left out: nothing.") @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+}

@@ -1,0 +1,158 @@
+package org.snugsheet.office.functions;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.ErrorCodes;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/** Plans for a lesson in a real office. */
+@ExtendWith(SharedOffice.class)
+class PlanIT {
+
+    private final CalcDocument sheet;
+
+    PlanIT(Office office) {
+        sheet = office.newDocument();
+    }
+
+    @AfterEach
+    void close() {
+        sheet.close();
+    }
+
+    /**
+     * Heat balance with equal specific heats, OpenStax College Physics, section 14.2, from which real water differs by its density;
+     * melting heat 334 kJ/kg, section 14.3; the rest by hand from e^(−k·t).
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "PLAN.MIX.HOT(60;10;40;1000) | 600 | 10",
+                "PLAN.MIX.COLD(60;10;40;1000) | 400 | 5",
+                "COOL.MIXED(PLAN.MIX.HOT(60;10;40;1000);60;PLAN.MIX.COLD(60;10;40;1000);10) | 40 | 1e-9",
+                "PLAN.ICE(1000;20;1;0.001;40;0.05;0.001;21) | 250.6 | 1",
+                "PLAN.BATH(1000;5;1;250;40;0.05;10000;5;1e-9) | 12 | 0.1",
+                "PLAN.LONGEST(0.04;40;5) | 88.883701 | 1e-6",
+                "PLAN.TELLAPART(0.04;0.02;40;5;2) | 3.1387355 | 1e-6",
+            })
+    void theSumsOfTheTextbookAreRightInACell(String formula, double answer, double tolerance) {
+        assertEquals(answer, result(formula).number(), tolerance);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "PLAN.MIX.HOT(60;10;40;1000) | PLAN.MIX.HOT(140;50;104;1000;\"F\")",
+                "PLAN.TELLAPART(0.04;0.02;40;5;2) | PLAN.TELLAPART(0.04;0.02;104;41;3.6;\"F\")",
+                "PLAN.CERTAINTY(0.04;40;5;40;5;1;0.4) | PLAN.CERTAINTY(0.04;104;41;40;5;1.8;0.72;\"F\")",
+                "PLAN.ICE(4000;5;6;250;40;0.05;30;20) | PLAN.ICE(4000;41;6;250;104;0.05;30;68;;\"F\")",
+                "TEMP.CONVERT(PLAN.BATH(4000;5;6;250;40;0.05;30;20);\"C\";\"F\") | PLAN.BATH(4000;41;6;250;104;0.05;30;68;;\"F\")",
+            })
+    void fahrenheitPlansTheSameLesson(String celsius, String fahrenheit) {
+        assertEquals(result(celsius).number(), result(fahrenheit).number(), 1e-9);
+    }
+
+    @Test
+    void theLessonAgreesWithTheSingleFunctions() {
+        sheet.arrayFormula("A1:D40", "PLAN.LESSON(30;250;40;5;0.05;0.03;55;12;4000;6)");
+        List<List<CellResult>> rows = sheet.all("A1:D40");
+
+        assertEquals(40, value(rows, "start"));
+        assertEquals(result("PLAN.MIX.HOT(55;12;40;250)").number(), value(rows, "hot water for one jar"), 1e-9);
+        assertEquals(
+                result("PLAN.BATH(4000;5;6;250;40;0.05;30;21)").number(),
+                value(rows, "tub at the end, without ice"),
+                1e-9);
+        assertEquals(
+                result("PLAN.ICE(4000;5;6;250;40;0.05;30;21)").number(),
+                value(rows, "ice that melts if it is held at freezing"),
+                1e-9);
+        double every = result("PLAN.INTERVAL(0.05;40;5;30)").number();
+        assertEquals(every, value(rows, "read every"));
+        assertEquals(
+                result("PLAN.TELLAPART(0.05;0.03;40;5)").number(), value(rows, "the difference shows after"), 1e-9);
+        assertEquals(
+                result("PLAN.REPEATS(0.05;0.03;40;5;30;" + every + ")").number(), value(rows, "jars of each wrap"));
+        int minute = row(rows, "minute");
+        CellResult second = rows.get(minute + 2).get(2);
+        assertEquals(result("COOL.TEMP(" + every + ";40;5;0.03)").number(), second.number(), 1e-9);
+        assertTrue(row(rows, "caution") > minute);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "PLAN.MIX.HOT(60;10;50;1000)",
+                "PLAN.BATH(4000;5;6;250;44;0.05;30;21)",
+                "PLAN.ICE(4000;5;6;250;44;0.05;30;21)",
+                "PLAN.TELLAPART(0.04;0.02;44;5;2)",
+                "PLAN.LONGEST(0.04;44;5)",
+                "PLAN.INTERVAL(0.04;44;5;40)",
+                "PLAN.READINGS(0.04;44;5;40)",
+                "PLAN.CERTAINTY(0.04;44;5;40;5)",
+                "PLAN.REPEATS(0.05;0.03;44;5;30;3)",
+                "PLAN.POWER(4;0.05;0.03;44;5;30;3)",
+                "PLAN.LONGEST(0.04;111;41;2;\"F\")",
+            })
+    void aStartAboveTheSchoolLimitIsRefused(String formula) {
+        assertEquals(ErrorCodes.INVALID_ARGUMENT, result(formula).error(), formula);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "PLAN.SAFE(Z1)",
+                "PLAN.MIX.HOT(Z1;10;40;1000)",
+                "PLAN.MIX.HOT(60;10;40;Z1)",
+                "PLAN.MIX.HOT(60;41;40;1000)",
+                "PLAN.BATH(4000;5;2.5;250;40;0.05;30;21)",
+                "PLAN.BATH(4000;5;6;250;40;Z1;30;21)",
+                "PLAN.BATH(4000;-5;6;250;40;0.05;30;21)",
+                "PLAN.TELLAPART(0.04;0.04;40;5;2)",
+                "PLAN.TELLAPART(0.04;0;40;5;2)",
+                "PLAN.INTERVAL(0.04;40;5;40;5)",
+                "PLAN.CERTAINTY(0.04;40;5;40;0)",
+                "PLAN.CERTAINTY(0.04;40;5;40;5;-1)",
+                "PLAN.POWER(2.5;0.05;0.03;40;5;30;3)",
+                "PLAN.POWER(21;0.05;0.03;40;5;30;3)",
+            })
+    void badInputIsACellErrorAndNeverANumber(String formula) {
+        assertEquals(ErrorCodes.INVALID_ARGUMENT, result(formula).error(), formula);
+    }
+
+    @Test
+    void hotWaterIsSpokenOfWithItsTime() {
+        String words = result("PLAN.SAFE(140;\"F\")").text();
+        assertTrue(words.contains("3 seconds") && words.endsWith("come first."), words);
+    }
+
+    private static double value(List<List<CellResult>> rows, String what) {
+        return rows.get(row(rows, what)).get(1).number();
+    }
+
+    private static int row(List<List<CellResult>> rows, String what) {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).get(0) instanceof CellResult.OfText text && what.equals(text.text())) {
+                return i;
+            }
+        }
+        throw new AssertionError("no line " + what);
+    }
+
+    private CellResult result(String formula) {
+        return sheet.formula("K50", formula).at("K50");
+    }
+}
