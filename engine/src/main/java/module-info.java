@@ -13,6 +13,8 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.cooling;
     exports org.snugsheet.engine.comparison;
     exports org.snugsheet.engine.insulation;
+    exports org.snugsheet.engine.winter;
+    exports org.snugsheet.engine.clothing;
     exports org.snugsheet.engine.surface;
     exports org.snugsheet.engine.jar;
     exports org.snugsheet.engine.lesson;

@@ -215,7 +215,47 @@ public enum Trouble {
     /** The least-squares search did not settle within its limit. */
     NO_CONVERGENCE("No curve could be settled on for these readings. Check them for a slip."),
     /** The observations cannot tell the parameters of a curve apart. */
-    UNDETERMINED("More than one curve fits these readings equally well. Take more readings, over a longer time.");
+    UNDETERMINED("More than one curve fits these readings equally well. Take more readings, over a longer time."),
+
+    // ---- winter: units, weather, clothing, animals
+    /** A temperature scale where a unit is needed. */
+    SCALE_IS_NO_UNIT("“{0}” is a temperature scale. Use TEMP.CONVERT for a reading, TEMP.CHANGE for a difference."),
+    /** Too warm for a wind chill. */
+    WIND_CHILL_TOO_WARM(
+            "Wind chill has a meaning only up to 10 °C (50 °F), but the air is at {0} {1}. Check the number and its scale."),
+    /** Too calm for a wind chill. */
+    WIND_CHILL_TOO_CALM(
+            "Wind chill needs a wind of 5 km/h or more than 3 mph, but it is {0} {1}. In calm air take the temperature itself."),
+    /** A garment nobody here knows. */
+    UNKNOWN_GARMENT("“{0}” is not a garment known here. Choose one from the list of COLD.GARMENTS."),
+    /** A garment nobody here knows, but its name is near one that is known. */
+    UNKNOWN_GARMENT_NEAR("“{0}” is not a garment known here. Did you mean “{1}”?"),
+    /** As {@link #UNKNOWN_GARMENT}; {0} is the row. */
+    ROW_UNKNOWN_GARMENT("Row {0}: “{1}” is not a garment known here. Choose one from the list of COLD.GARMENTS."),
+    /** As {@link #UNKNOWN_GARMENT_NEAR}; {0} is the row. */
+    ROW_UNKNOWN_GARMENT_NEAR("Row {0}: “{1}” is not a garment known here. Did you mean “{2}”?"),
+    /** An outfit of nothing. */
+    NO_GARMENTS("There is no garment here. Type the name of at least one."),
+    /** An activity nobody here knows. */
+    UNKNOWN_ACTIVITY(
+            "“{0}” is not an activity known here. Use one such as standing, walking or playing in the snow, or its W/m²."),
+    /** An activity that makes too little heat, or too much. */
+    ACTIVITY_OUT_OF_RANGE(
+            "An activity makes from 58 to 400 W/m² of heat (1 to 6.9 met), but this one makes {0} W/m². Check that cell."),
+    /** Too warm for the clothing standard. */
+    CLOTHING_TOO_WARM(
+            "The clothing needed is worked out for air up to 10 °C (50 °F), but it is at {0} {1}. Check the number and its scale."),
+    /** Too windy for the clothing standard. */
+    CLOTHING_TOO_WINDY(
+            "The clothing needed is worked out for winds up to 18 m/s (64 km/h, 40 mph), but this one is {0} {1}. Check its unit."),
+    /** Hardly any clothing would do. */
+    CLOTHING_TOO_LITTLE(
+            "This activity makes so much heat that less than half a clo would do, which the standard does not cover."),
+    /** No clothing would do. */
+    CLOTHING_TOO_MUCH(
+            "No clothing keeps a person warm in this for long. Choose more activity, less wind or warmer air."),
+    /** A covering of no animal. */
+    NO_COVERING("“{0}” is not an animal covering known here. Use fur, wool, down, feathers or blubber.");
 
     private final String english;
 

@@ -64,6 +64,8 @@ class PackagesTest {
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("table");
         opens("insulation", "quantity", "table");
+        opens("winter", "quantity");
+        opens("clothing", "quantity", "table", "insulation");
         opens("surface", "quantity", "water");
         opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");

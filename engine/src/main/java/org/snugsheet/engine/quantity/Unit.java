@@ -17,118 +17,174 @@ import org.snugsheet.engine.Trouble;
  */
 public enum Unit {
     /** Metre. */
-    METRE(LENGTH, 1, "m"),
+    METRE(LENGTH, 1, "m", "metre", "meter"),
     /** Centimetre. */
-    CENTIMETRE(LENGTH, 1e-2, "cm"),
+    CENTIMETRE(LENGTH, 1e-2, "cm", "centimetre", "centimeter"),
     /** Millimetre. */
-    MILLIMETRE(LENGTH, 1e-3, "mm"),
+    MILLIMETRE(LENGTH, 1e-3, "mm", "millimetre", "millimeter"),
+    /** Kilometre. */
+    KILOMETRE(LENGTH, 1e3, "km", "kilometre", "kilometer"),
     /** Inch, exact. */
-    INCH(LENGTH, 0.0254, "in", "inch", "inches", "\""),
+    INCH(LENGTH, 0.0254, "in", "inch", "inches", "\"", "″"),
     /** Foot, exact. */
-    FOOT(LENGTH, 0.3048, "ft", "foot", "feet"),
+    FOOT(LENGTH, 0.3048, "ft", "foot", "feet", "′"),
     /** Yard, exact. */
     YARD(LENGTH, 0.9144, "yd", "yard"),
     /** Mile, exact. */
     MILE(LENGTH, 1609.344, "mi", "mile"),
 
     /** Square metre. */
-    SQUARE_METRE(AREA, 1, "m²"),
+    SQUARE_METRE(AREA, 1, "m²", "sq m", "sqm", "square metre", "square meter"),
     /** Square centimetre. */
-    SQUARE_CENTIMETRE(AREA, 1e-4, "cm²"),
+    SQUARE_CENTIMETRE(AREA, 1e-4, "cm²", "sq cm", "square centimetre", "square centimeter"),
     /** Square foot, exact. */
-    SQUARE_FOOT(AREA, 0.09290304, "ft²", "sq ft"),
+    SQUARE_FOOT(AREA, 0.09290304, "ft²", "sq ft", "square foot", "square feet"),
     /** Square inch, exact. */
-    SQUARE_INCH(AREA, 0.00064516, "in²", "sq in"),
+    SQUARE_INCH(AREA, 0.00064516, "in²", "sq in", "square inch", "square inches"),
 
     /** Cubic metre. */
-    CUBIC_METRE(VOLUME, 1, "m³"),
+    CUBIC_METRE(VOLUME, 1, "m³", "cubic metre", "cubic meter"),
     /** Litre. */
     LITRE(VOLUME, 1e-3, "L", "litre", "liter"),
     /** Millilitre. */
-    MILLILITRE(VOLUME, 1e-6, "mL", "cm³"),
+    MILLILITRE(VOLUME, 1e-6, "mL", "cm³", "cc", "millilitre", "milliliter", "cubic centimetre", "cubic centimeter"),
+    /** Centilitre. */
+    CENTILITRE(VOLUME, 1e-5, "cL", "centilitre", "centiliter"),
     /** US fluid ounce: 1/128 of the gallon of 231 cubic inches. */
-    US_FLUID_OUNCE(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 128, "fl oz", "us fl oz"),
+    US_FLUID_OUNCE(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 128, "fl oz", "us fl oz", "fluid ounce", "us fluid ounce"),
     /** US cup: 8 US fluid ounces. */
     US_CUP(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 16, "cup", "us cup"),
     /** US gallon: 231 cubic inches. */
-    US_GALLON(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254, "gal", "us gal"),
+    US_GALLON(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254, "gal", "us gal", "gallon", "us gallon"),
+    /** US liquid quart: a quarter of the gallon. */
+    US_QUART(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 4, "qt", "quart", "us quart"),
+    /** US liquid pint: an eighth of the gallon. */
+    US_PINT(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 8, "pt", "pint", "us pint"),
     /** Imperial gallon, exact. */
-    IMPERIAL_GALLON(VOLUME, 4.54609e-3, "imp gal"),
+    IMPERIAL_GALLON(VOLUME, 4.54609e-3, "imp gal", "imperial gallon", "uk gal", "uk gallon"),
     /** Imperial fluid ounce: 1/160 of its gallon. */
-    IMPERIAL_FLUID_OUNCE(VOLUME, 4.54609e-3 / 160, "imp fl oz"),
+    IMPERIAL_FLUID_OUNCE(VOLUME, 4.54609e-3 / 160, "imp fl oz", "imperial fluid ounce", "uk fl oz", "uk fluid ounce"),
     /** Metric cup of 250 mL, customary in Australia, New Zealand and Canada; not in SP 811, from memory. */
     METRIC_CUP(VOLUME, 250e-6, "metric cup"),
 
     /** Kilogram. */
-    KILOGRAM(MASS, 1, "kg"),
+    KILOGRAM(MASS, 1, "kg", "kilogram", "kilo"),
     /** Gram. */
-    GRAM(MASS, 1e-3, "g"),
+    GRAM(MASS, 1e-3, "g", "gram", "gramme"),
     /** Pound (avoirdupois), exact. */
-    POUND(MASS, 0.45359237, "lb", "pound"),
+    POUND(MASS, 0.45359237, "lb", "lbs", "pound"),
     /** Ounce (avoirdupois), exact. */
     OUNCE(MASS, 0.028349523125, "oz", "ounce"),
 
     /** Joule. */
-    JOULE(ENERGY, 1, "J"),
+    JOULE(ENERGY, 1, "J", "joule"),
     /** Kilojoule. */
-    KILOJOULE(ENERGY, 1e3, "kJ"),
+    KILOJOULE(ENERGY, 1e3, "kJ", "kilojoule"),
     /** British thermal unit (International Table), exact by 1 Btu/(lb·°F) = 4186.8 J/(kg·K). */
     BTU(ENERGY, 1055.05585262, "Btu", "btu_it"),
     /** British thermal unit (thermochemical). */
     BTU_THERMOCHEMICAL(ENERGY, 4184 * 0.45359237 * 5 / 9, "Btu_th"),
     /** Calorie (International Table), exact. */
-    CALORIE(ENERGY, 4.1868, "cal", "cal_it"),
+    CALORIE(ENERGY, 4.1868, "cal", "cal_it", "calorie"),
     /** Calorie (thermochemical), exact. */
     CALORIE_THERMOCHEMICAL(ENERGY, 4.184, "cal_th"),
     /** The kilocalorie of food labels (thermochemical), exact. */
-    KILOCALORIE(ENERGY, 4184, "kcal"),
+    KILOCALORIE(ENERGY, 4184, "kcal", "kilocalorie", "food calorie"),
     /** Kilowatt hour, exact. */
-    KILOWATT_HOUR(ENERGY, 3.6e6, "kWh"),
+    KILOWATT_HOUR(ENERGY, 3.6e6, "kWh", "kilowatt hour"),
+    /** Watt hour, exact. */
+    WATT_HOUR(ENERGY, 3600, "Wh", "watt hour"),
 
     /** Watt. */
-    WATT(POWER, 1, "W"),
+    WATT(POWER, 1, "W", "watt"),
+    /** Kilowatt. */
+    KILOWATT(POWER, 1e3, "kW", "kilowatt"),
     /** Btu (IT) per hour. */
-    BTU_PER_HOUR(POWER, 1055.05585262 / 3600, "Btu/h"),
+    BTU_PER_HOUR(POWER, 1055.05585262 / 3600, "Btu/h", "btu/hr", "btuh", "btu per hour"),
 
     /** Metre per second. */
-    METRE_PER_SECOND(SPEED, 1, "m/s"),
+    METRE_PER_SECOND(SPEED, 1, "m/s", "metres per second", "meters per second"),
     /** Kilometre per hour. */
-    KILOMETRE_PER_HOUR(SPEED, 1 / 3.6, "km/h"),
+    KILOMETRE_PER_HOUR(
+            SPEED, 1 / 3.6, "km/h", "km/hr", "kmh", "kph", "kmph", "kilometres per hour", "kilometers per hour"),
     /** Mile per hour, exact. */
-    MILE_PER_HOUR(SPEED, 0.44704, "mph", "mi/h"),
+    MILE_PER_HOUR(SPEED, 0.44704, "mph", "mi/h", "mile per hour", "miles per hour"),
+    /** Knot: a nautical mile of 1852 m per hour, exact. */
+    KNOT(SPEED, 1852.0 / 3600, "kn", "knot", "kt"),
 
     /** J/(kg·K). */
-    JOULE_PER_KILOGRAM_KELVIN(SPECIFIC_HEAT, 1, "J/(kg·K)"),
+    JOULE_PER_KILOGRAM_KELVIN(SPECIFIC_HEAT, 1, "J/(kg·K)", "j/kgc", "j/kg/k"),
+    /** J/(g·K), the same number as kJ/(kg·K). */
+    JOULE_PER_GRAM_KELVIN(SPECIFIC_HEAT, 1e3, "J/(g·K)", "j/gc", "kj/kgk", "kj/kgc"),
     /** Btu (IT) per pound and degree Fahrenheit, exact. */
-    BTU_PER_POUND_FAHRENHEIT(SPECIFIC_HEAT, 4186.8, "Btu/(lb·°F)"),
+    BTU_PER_POUND_FAHRENHEIT(SPECIFIC_HEAT, 4186.8, "Btu/(lb·°F)", "btu/lb/f"),
 
     /** m²·K/W, in the trade also RSI. */
-    SQUARE_METRE_KELVIN_PER_WATT(THERMAL_RESISTANCE, 1, "m²·K/W", "si", "rsi"),
+    SQUARE_METRE_KELVIN_PER_WATT(THERMAL_RESISTANCE, 1, "m²·K/W", "si", "rsi", "m2c/w", "k m2/w"),
     /** ft²·°F·h/Btu, in the trade the US R-value. */
-    US_R_VALUE(THERMAL_RESISTANCE, 0.09290304 * 3600 * 5 / 9 / 1055.05585262, "ft²·°F·h/Btu", "us", "r"),
+    US_R_VALUE(
+            THERMAL_RESISTANCE,
+            0.09290304 * 3600 * 5 / 9 / 1055.05585262,
+            "ft²·°F·h/Btu",
+            "us",
+            "r",
+            "r-value",
+            "us r",
+            "us r-value",
+            "h ft2 f/btu",
+            "hr ft2 f/btu",
+            "ft2 h f/btu"),
     /** Clo, of clothing; SP 811, ISO 9920 and ASHRAE 55. */
     CLO(THERMAL_RESISTANCE, 0.155, "clo"),
     /** Tog, of textiles; Peirce and Rees 1946, BS 5335. */
     TOG(THERMAL_RESISTANCE, 0.1, "tog"),
 
-    /** W/(m²·K). */
-    WATT_PER_SQUARE_METRE_KELVIN(THERMAL_TRANSMITTANCE, 1, "W/(m²·K)"),
-    /** Btu/(h·ft²·°F), the US U-value. */
-    US_U_VALUE(THERMAL_TRANSMITTANCE, 1055.05585262 / 3600 / 0.09290304 * 9 / 5, "Btu/(h·ft²·°F)"),
+    /** W/(m²·K), in the trade also USI. */
+    WATT_PER_SQUARE_METRE_KELVIN(THERMAL_TRANSMITTANCE, 1, "W/(m²·K)", "w/m2/k", "w/m2c", "usi"),
+    /** Btu/(h·ft²·°F), the US U-value. A plain U is taken for it as a plain R is for the US R-value; in SI write USI. */
+    US_U_VALUE(
+            THERMAL_TRANSMITTANCE,
+            1055.05585262 / 3600 / 0.09290304 * 9 / 5,
+            "Btu/(h·ft²·°F)",
+            "u",
+            "u-value",
+            "us u",
+            "us u-value",
+            "btu/hr ft2 f"),
 
     /** W/(m·K). */
-    WATT_PER_METRE_KELVIN(CONDUCTIVITY, 1, "W/(m·K)"),
+    WATT_PER_METRE_KELVIN(CONDUCTIVITY, 1, "W/(m·K)", "w/m/k", "w/mc"),
     /** Btu·in/(h·ft²·°F), in the trade the k-factor. */
-    BTU_INCH(CONDUCTIVITY, 1055.05585262 / 3600 / 0.09290304 * 9 / 5 * 0.0254, "Btu·in/(h·ft²·°F)", "k-factor"),
+    BTU_INCH(
+            CONDUCTIVITY,
+            1055.05585262 / 3600 / 0.09290304 * 9 / 5 * 0.0254,
+            "Btu·in/(h·ft²·°F)",
+            "k-factor",
+            "btu in/hr ft2 f"),
     /** Btu·ft/(h·ft²·°F). */
-    BTU_FOOT(CONDUCTIVITY, 1055.05585262 / 3600 / 0.09290304 * 9 / 5 * 0.3048, "Btu·ft/(h·ft²·°F)", "Btu/(h·ft·°F)"),
+    BTU_FOOT(
+            CONDUCTIVITY,
+            1055.05585262 / 3600 / 0.09290304 * 9 / 5 * 0.3048,
+            "Btu·ft/(h·ft²·°F)",
+            "Btu/(h·ft·°F)",
+            "btu/hr ft f",
+            "btu ft/hr ft2 f"),
 
     /** m·K/W. */
-    METRE_KELVIN_PER_WATT(RESISTIVITY, 1, "m·K/W"),
+    METRE_KELVIN_PER_WATT(RESISTIVITY, 1, "m·K/W", "mc/w"),
     /** US R-value for each inch of thickness. */
-    US_R_VALUE_PER_INCH(RESISTIVITY, 0.09290304 * 3600 * 5 / 9 / 1055.05585262 / 0.0254, "ft²·°F·h/(Btu·in)", "r/in");
+    US_R_VALUE_PER_INCH(
+            RESISTIVITY,
+            0.09290304 * 3600 * 5 / 9 / 1055.05585262 / 0.0254,
+            "ft²·°F·h/(Btu·in)",
+            "r/in",
+            "r per inch",
+            "us r per inch");
 
     private static final Map<String, Unit> BY_NAME = byName();
+
+    /** So that “ms”, a millisecond, is not taken for metres. */
+    private static final int SHORTEST_PLURAL = 3;
 
     private final Dimension dimension;
     private final double factor;
@@ -145,17 +201,21 @@ public enum Unit {
     }
 
     /**
-     * Finds a unit by its symbol or a usual name. Case, blanks, dots, brackets and degree signs do not matter, and
-     * {@code m2} is {@code m²}.
+     * Finds a unit by its symbol or a usual name. Case, blanks, dots, hyphens, brackets and degree signs do not matter,
+     * nor does the plural, and {@code m2} is {@code m²}.
      *
      * @param text such as {@code clo}, {@code US}, {@code m2 K/W}, {@code W/mK}
      * @return the unit
-     * @throws Refusal if there is no such unit
+     * @throws Refusal if there is no such unit, or it is a temperature scale
      */
     public static Unit parse(String text) {
-        Unit unit = BY_NAME.get(plain(text));
+        String name = plain(text);
+        Unit unit = BY_NAME.get(name);
+        if (unit == null && name.endsWith("s") && name.length() > SHORTEST_PLURAL) {
+            unit = BY_NAME.get(name.substring(0, name.length() - 1));
+        }
         if (unit == null) {
-            throw Refusal.of(Trouble.UNKNOWN_UNIT, text);
+            throw Refusal.of(Scale.find(text).isPresent() ? Trouble.SCALE_IS_NO_UNIT : Trouble.UNKNOWN_UNIT, text);
         }
         return unit;
     }
@@ -197,15 +257,22 @@ public enum Unit {
     private static Map<String, Unit> byName() {
         Map<String, Unit> names = new TreeMap<>();
         for (Unit unit : values()) {
-            names.put(plain(unit.symbol), unit);
+            put(names, unit.symbol, unit);
             for (String name : unit.otherNames) {
-                names.put(plain(name), unit);
+                put(names, name, unit);
             }
         }
         return names;
     }
 
+    private static void put(Map<String, Unit> names, String name, Unit unit) {
+        Unit other = names.putIfAbsent(plain(name), unit);
+        if (other != null && other != unit) {
+            throw new IllegalStateException("“" + name + "” stands for two units");
+        }
+    }
+
     private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replace('²', '2').replace('³', '3').replaceAll("[\\s·.*()°]", "");
+        return text.toLowerCase(Locale.ROOT).replace('²', '2').replace('³', '3').replaceAll("[\\s·⋅.*()°º^_-]", "");
     }
 }

@@ -1,8 +1,12 @@
 package org.snugsheet.engine.reading;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 
 /**
@@ -11,6 +15,9 @@ import org.snugsheet.engine.quantity.TemperatureDifference;
  * @param graduation from one mark to the next, more than zero
  */
 public record Mark(TemperatureDifference graduation) {
+
+    /** More than any thermometer shows, fewer than a change of scale disturbs. */
+    private static final MathContext DIGITS = new MathContext(12);
 
     /**
      * A mark.
@@ -43,6 +50,24 @@ public record Mark(TemperatureDifference graduation) {
      */
     public static Mark usual(Scale scale) {
         return of(scale == Scale.FAHRENHEIT ? 2 : 1, scale);
+    }
+
+    /**
+     * The mark nearest to a temperature; half-way between two marks, the one farther from zero.
+     *
+     * @param temperature the temperature
+     * @param scale the scale on which the marks are printed, one of them at 0
+     * @return degrees on that scale
+     */
+    public double nearest(Temperature temperature, Scale scale) {
+        BigDecimal step = decimal(graduation.in(scale));
+        BigDecimal marks = decimal(temperature.in(scale)).divide(step, 0, RoundingMode.HALF_UP);
+        return marks.multiply(step).doubleValue();
+    }
+
+    // In decimals, so that 20.4 at a mark of 0.2 stays 20.4 and not 20.400000000000002.
+    private static BigDecimal decimal(double degrees) {
+        return new BigDecimal(degrees, DIGITS);
     }
 
     /**

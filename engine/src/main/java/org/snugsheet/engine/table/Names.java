@@ -4,11 +4,13 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds what somebody means by a name, however loosely typed.
@@ -23,11 +25,13 @@ public final class Names<T> {
     /** The share of letters that may be wrong for a name still to be suggested; tried out, no source. */
     private static final double SLIPS_PER_LETTER = 1.0 / 3;
 
-    private final Map<String, T> byKey;
+    private final Map<String, T> inOrder;
+    private final Map<String, Set<T>> inAnyOrder;
     private final Map<String, T> asWritten;
 
-    private Names(Map<String, T> byKey, Map<String, T> asWritten) {
-        this.byKey = byKey;
+    private Names(Map<String, T> inOrder, Map<String, Set<T>> inAnyOrder, Map<String, T> asWritten) {
+        this.inOrder = inOrder;
+        this.inAnyOrder = inAnyOrder;
         this.asWritten = asWritten;
     }
 
@@ -40,20 +44,22 @@ public final class Names<T> {
      * @throws IllegalArgumentException if one name stands for two things
      */
     public static <T> Names<T> of(Map<T, List<String>> namesOf) {
-        Map<String, T> byKey = new HashMap<>();
+        Map<String, T> inOrder = new HashMap<>();
+        Map<String, Set<T>> inAnyOrder = new HashMap<>();
         Map<String, T> asWritten = new LinkedHashMap<>();
         namesOf.forEach((thing, names) -> {
             for (String name : names) {
                 asWritten.putIfAbsent(name, thing);
-                for (String key : List.of(inOrder(words(name)), sorted(words(name)))) {
-                    T other = byKey.putIfAbsent(key, thing);
-                    if (other != null && !other.equals(thing)) {
-                        throw new IllegalArgumentException("“" + name + "” stands for two things");
-                    }
+                T other = inOrder.putIfAbsent(inOrder(words(name)), thing);
+                if (other != null && !other.equals(thing)) {
+                    throw new IllegalArgumentException("“" + name + "” stands for two things");
                 }
+                inAnyOrder
+                        .computeIfAbsent(sorted(words(name)), key -> new HashSet<>())
+                        .add(thing);
             }
         });
-        return new Names<>(byKey, asWritten);
+        return new Names<>(inOrder, inAnyOrder, asWritten);
     }
 
     /**
@@ -63,8 +69,13 @@ public final class Names<T> {
      * @return what it stands for; empty if nothing is called so
      */
     public Optional<T> find(List<String> words) {
-        T found = byKey.get(inOrder(words));
-        return Optional.ofNullable(found == null ? byKey.get(sorted(words)) : found);
+        T found = inOrder.get(inOrder(words));
+        if (found != null) {
+            return Optional.of(found);
+        }
+        // A shirt dress is not a dress shirt: where the order of words makes the difference, it must be typed in order.
+        Set<T> shuffled = inAnyOrder.getOrDefault(sorted(words), Set.of());
+        return shuffled.size() == 1 ? shuffled.stream().findFirst() : Optional.empty();
     }
 
     /**

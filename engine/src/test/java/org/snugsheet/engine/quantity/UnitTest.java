@@ -115,7 +115,49 @@ class UnitTest {
         "inches, INCH",
         "ml, MILLILITRE",
         "BTU, BTU",
-        "mph, MILE_PER_HOUR"
+        "mph, MILE_PER_HOUR",
+        "Miles per hour, MILE_PER_HOUR",
+        "km/h, KILOMETRE_PER_HOUR",
+        "m^2 K/W, SQUARE_METRE_KELVIN_PER_WATT",
+        "m²·°C/W, SQUARE_METRE_KELVIN_PER_WATT",
+        "R-value, US_R_VALUE",
+        "h·ft²·°F/Btu, US_R_VALUE",
+        "hr·ft²·°F/BTU, US_R_VALUE",
+        "clo, CLO",
+        "W/m²K, WATT_PER_SQUARE_METRE_KELVIN",
+        "USI, WATT_PER_SQUARE_METRE_KELVIN",
+        "U, US_U_VALUE",
+        "U-value, US_U_VALUE",
+        "W/m·°C, WATT_PER_METRE_KELVIN",
+        "K factor, BTU_INCH",
+        "BTU·in/hr·ft²·°F, BTU_INCH",
+        "BTU/(hr·ft·°F), BTU_FOOT",
+        "R per inch, US_R_VALUE_PER_INCH",
+        "in, INCH",
+        "foot, FOOT",
+        "feet, FOOT",
+        "yards, YARD",
+        "centimeters, CENTIMETRE",
+        "square feet, SQUARE_FOOT",
+        "sq. in., SQUARE_INCH",
+        "cups, US_CUP",
+        "fl. oz., US_FLUID_OUNCE",
+        "gallons, US_GALLON",
+        "pint, US_PINT",
+        "Imperial gallon, IMPERIAL_GALLON",
+        "cc, MILLILITRE",
+        "liters, LITRE",
+        "grams, GRAM",
+        "lbs, POUND",
+        "ounces, OUNCE",
+        "kcal, KILOCALORIE",
+        "calories, CALORIE",
+        "kWh, KILOWATT_HOUR",
+        "watts, WATT",
+        "BTU/hr, BTU_PER_HOUR",
+        "J/(g·°C), JOULE_PER_GRAM_KELVIN",
+        "J/kg°C, JOULE_PER_KILOGRAM_KELVIN",
+        "knots, KNOT"
     })
     void usual_names_are_understood(String typed, Unit unit) {
         assertSame(unit, Unit.parse(typed));
@@ -152,13 +194,29 @@ class UnitTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "furlong", "mm mm", "°", "C"})
+    @ValueSource(strings = {"", " ", "furlong", "mm mm", "°", "ms"})
     void an_unknown_unit_is_refused_by_its_name(String typed) {
         Refusal refusal = assertThrows(Refusal.class, () -> Unit.parse(typed));
         assertSame(Trouble.UNKNOWN_UNIT, refusal.trouble());
         assertTrue(
                 refusal.finding().sentence().contains("“" + typed + "”"),
                 refusal.finding().sentence());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"C", "°F", "kelvin"})
+    void a_temperature_scale_is_refused_with_the_function_for_it(String typed) {
+        Refusal refusal = assertThrows(Refusal.class, () -> Unit.parse(typed));
+        assertSame(Trouble.SCALE_IS_NO_UNIT, refusal.trouble());
+        assertTrue(refusal.finding().sentence().contains("TEMP.CONVERT"));
+    }
+
+    @Test
+    void pints_quarts_and_knots_are_those_of_sp_811() {
+        // Source: NIST SP 811 (2008), Appendix B.8, from memory: the digits printed there.
+        assertEquals(4.731765e-4, Unit.CUBIC_METRE.from(1, Unit.US_PINT), 0.5e-10);
+        assertEquals(9.463529e-4, Unit.CUBIC_METRE.from(1, Unit.US_QUART), 0.5e-10);
+        assertEquals(5.144444e-1, Unit.METRE_PER_SECOND.from(1, Unit.KNOT), 0.5e-7);
     }
 
     @Test

@@ -1,0 +1,86 @@
+package org.snugsheet.engine.clothing;
+
+import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.insulation.Condition;
+import org.snugsheet.engine.insulation.Material;
+import org.snugsheet.engine.insulation.Materials;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.ThermalResistance;
+
+/**
+ * What keeps an animal warm. Its conductivity is that of the same stuff in {@link Materials}, with the range its sources
+ * give: living fur and blubber can be fluffed up, wetted or warmed by blood, so the range matters more than the digits.
+ *
+ * @param material the stuff; dry, unless its name said otherwise
+ */
+public record Covering(Material material) {
+
+    /** Which materials cover animals. */
+    private static final List<String> NAMES = List.of("fur", "wool", "down", "feathers", "blubber");
+
+    /**
+     * All animal coverings.
+     *
+     * @return the coverings, hairy ones first
+     */
+    public static List<Covering> all() {
+        return NAMES.stream()
+                .map(name -> new Covering(Materials.find(name, Condition.DRY)))
+                .toList();
+    }
+
+    /**
+     * Finds a covering by name. Case, plural and the order of words do not matter, and other usual names will do.
+     *
+     * @param name its name, such as {@code fur}
+     * @return the covering
+     * @throws Refusal if it covers no animal, nobody here knows it, or not as wet as that
+     */
+    public static Covering find(String name) {
+        Material material;
+        try {
+            material = Materials.find(name);
+        } catch (Refusal refusal) {
+            if (refusal.trouble() == Trouble.NO_SUCH_CONDITION) {
+                throw refusal;
+            }
+            throw Refusal.of(Trouble.NO_COVERING, name.strip());
+        }
+        if (!NAMES.contains(material.name())) {
+            throw Refusal.of(Trouble.NO_COVERING, name.strip());
+        }
+        return new Covering(material);
+    }
+
+    /**
+     * The resistance of a layer of it with the typical conductivity.
+     *
+     * @param thickness how thick it stands on the animal
+     * @return thickness divided by conductivity
+     */
+    public ThermalResistance typical(Length thickness) {
+        return material.typical().through(thickness);
+    }
+
+    /**
+     * The least resistance that a source gives it.
+     *
+     * @param thickness how thick it stands on the animal
+     * @return thickness divided by the highest conductivity
+     */
+    public ThermalResistance least(Length thickness) {
+        return material.high().through(thickness);
+    }
+
+    /**
+     * The greatest resistance that a source gives it.
+     *
+     * @param thickness how thick it stands on the animal
+     * @return thickness divided by the lowest conductivity
+     */
+    public ThermalResistance greatest(Length thickness) {
+        return material.low().through(thickness);
+    }
+}

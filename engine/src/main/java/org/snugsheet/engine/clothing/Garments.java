@@ -1,0 +1,112 @@
+package org.snugsheet.engine.clothing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.table.DataFile;
+import org.snugsheet.engine.table.Names;
+
+/**
+ * The garments known here, read from the file {@code garments.csv} beside this class, which says where each figure comes
+ * from.
+ *
+ * <pre>{@code
+ * Garments.find("T-Shirts").insulation().in(Unit.CLO); // 0.08
+ * Garments.find("swaeter");                            // refused: did you mean “Sweater”?
+ * }</pre>
+ */
+public final class Garments {
+
+    private static final String FILE = "garments.csv";
+
+    /** Read once, when first asked for; the class loader sees to it that threads do not meet. */
+    private record Loaded(List<Garment> all, Names<Garment> names) {
+        static final Loaded TABLE = read();
+
+        private static Loaded read() {
+            Map<Garment, List<String>> names = new LinkedHashMap<>();
+            for (DataFile.Row row : DataFile.rows(Garments.class, FILE)) {
+                Garment garment = new Garment(
+                        row.cell("name"),
+                        ThermalResistance.of(row.number("clo"), Unit.CLO),
+                        row.cell("source"),
+                        row.cell("provenance"),
+                        row.cell("note"));
+                List<String> all = new ArrayList<>(List.of(garment.name()));
+                all.addAll(row.list("also"));
+                names.put(garment, all);
+            }
+            return new Loaded(List.copyOf(names.keySet()), Names.of(names));
+        }
+    }
+
+    private Garments() {}
+
+    /**
+     * Every garment.
+     *
+     * @return the garments, in the order of their file
+     */
+    public static List<Garment> all() {
+        return Loaded.TABLE.all();
+    }
+
+    /**
+     * The garments that have a word in their name.
+     *
+     * @param word such as {@code socks}; case and plural do not matter
+     * @return at least one garment
+     * @throws Refusal if there is none
+     */
+    public static List<Garment> with(String word) {
+        List<String> wanted = Names.words(word);
+        List<Garment> found = all().stream()
+                .filter(garment -> Names.words(garment.name()).containsAll(wanted))
+                .toList();
+        if (found.isEmpty()) {
+            throw Refusal.of(Trouble.UNKNOWN_GARMENT, word.strip());
+        }
+        return found;
+    }
+
+    /**
+     * Finds a garment by name. Case, blanks, plural and the order of words do not matter, and other usual names will do.
+     *
+     * @param name its name
+     * @return the garment
+     * @throws Refusal if it is unknown, with a suggestion where one is near
+     */
+    public static Garment find(String name) {
+        return find(name, 0);
+    }
+
+    /**
+     * Finds a garment that stands in a list.
+     *
+     * @param name its name
+     * @param row where it stands, for the refusal; 0 if it stands alone
+     * @return the garment
+     * @throws Refusal if it is unknown, with a suggestion where one is near
+     */
+    public static Garment find(String name, int row) {
+        List<String> words = Names.words(name);
+        return Loaded.TABLE.names().find(words).orElseThrow(() -> unknown(name.strip(), words, row));
+    }
+
+    private static Refusal unknown(String typed, List<String> words, int row) {
+        return Loaded.TABLE
+                .names()
+                .suggest(words)
+                .map(near -> row == 0
+                        ? Refusal.of(Trouble.UNKNOWN_GARMENT_NEAR, typed, near)
+                        : Refusal.atRow(row, Trouble.ROW_UNKNOWN_GARMENT_NEAR, typed, near))
+                .orElseGet(() -> row == 0
+                        ? Refusal.of(Trouble.UNKNOWN_GARMENT, typed)
+                        : Refusal.atRow(row, Trouble.ROW_UNKNOWN_GARMENT, typed));
+    }
+}

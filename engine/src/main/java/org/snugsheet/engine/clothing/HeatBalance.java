@@ -1,0 +1,105 @@
+package org.snugsheet.engine.clothing;
+
+/**
+ * What a body makes and what it loses, in W for each square metre of skin, when nothing of it warms or cools any more.
+ *
+ * <p>Source: ISO 11079:2007, clauses 5 and 6 and annexes A and B, for the neutral level of strain (skin 35.7 − 0.0285·M °C,
+ * wetted to 0.001·M), from memory, its constants compared with the public R package comf, calcIREQ. Two relations that this
+ * and other copies of the standard’s program print differently are taken from the standards: the clothed surface is 1 +
+ * 1.97·I times the skin (ISO 11079:2007 and ISO 7933), and the resistance to vapour goes with I + Ia/fcl at a permeability
+ * index of 0.38 (ISO 9920:2007). They change the answer by less than 0.1 clo.
+ */
+final class HeatBalance {
+
+    /** Stefan and Boltzmann’s constant, W/(m²·K⁴) (CODATA). */
+    private static final double STEFAN_BOLTZMANN = 5.67e-8;
+
+    /** Emissivity of clothes, and the share of the body that faces the surroundings and not itself. */
+    private static final double RADIATING = 0.95 * 0.77;
+
+    /** Lewis relation over the permeability index, kPa/K: 0.06/0.38. */
+    private static final double VAPOUR = 0.06 / 0.38;
+
+    private static final double KELVIN = 273;
+
+    private final Outdoors cold;
+    private final double heat;
+    private final double skin;
+    private final double wetness;
+
+    HeatBalance(Outdoors cold, Activity activity) {
+        this.cold = cold;
+        this.heat = activity.wattsPerSquareMetre();
+        this.skin = 35.7 - 0.0285 * heat;
+        this.wetness = 0.001 * heat;
+    }
+
+    /** How fast the person moves in m/s: worked out from the activity, between 0.3 and 1.2. */
+    double walking() {
+        return Math.min(Math.max(0.0052 * (heat - 58), 0.3), 1.2);
+    }
+
+    /** How much of their insulation wind and walking leave to air layers and, through their seams, to clothes. */
+    double stirring() {
+        return Math.exp(-0.15 * cold.wind().metresPerSecond() - 0.22 * walking());
+    }
+
+    /** Resistance of the layer of air around a body, m²·K/W. */
+    double airLayer() {
+        return 0.092 * stirring() - 0.0045;
+    }
+
+    /** How many times larger the clothed surface is than the skin. */
+    static double surface(double insulation) {
+        return 1 + 1.97 * insulation;
+    }
+
+    /** What is made less what is lost with clothes of that resistance, m²·K/W: below zero, the person cools. */
+    double surplus(double insulation) {
+        double through = heat - breath() - sweat(insulation);
+        double clothes = skin - insulation * through;
+        double radiation = radiation(clothes);
+        double convection = convection(clothes);
+        return through - surface(insulation) * (radiation + convection);
+    }
+
+    /** Heat and vapour that go with the breath, which leaves at 29 + 0.2·ta °C. */
+    private double breath() {
+        double air = cold.air().celsius();
+        double breath = 29 + 0.2 * air;
+        return 0.0173 * heat * (saturated(breath) - vapourAround()) + 0.0014 * heat * (breath - air);
+    }
+
+    private double sweat(double insulation) {
+        double resistance = VAPOUR * (insulation + airLayer() / surface(insulation));
+        return wetness * (saturated(skin) - vapourAround()) / resistance;
+    }
+
+    private double radiation(double clothes) {
+        return STEFAN_BOLTZMANN
+                * RADIATING
+                * (Math.pow(clothes + KELVIN, 4) - Math.pow(cold.radiant().celsius() + KELVIN, 4));
+    }
+
+    /** The layer of air is measured with radiation and convection together; what radiation does not carry, convection does. */
+    private double convection(double clothes) {
+        double coefficient = 1 / airLayer() - radiationCoefficient(clothes);
+        return coefficient * (clothes - cold.air().celsius());
+    }
+
+    private double radiationCoefficient(double clothes) {
+        double one = clothes + KELVIN;
+        double other = cold.radiant().celsius() + KELVIN;
+        // (a⁴ − b⁴)/(a − b) without the division, which fails where the two are equal.
+        return STEFAN_BOLTZMANN * RADIATING * (one * one + other * other) * (one + other);
+    }
+
+    private double vapourAround() {
+        return cold.humidity() * saturated(cold.air().celsius());
+    }
+
+    /** Pressure of saturated vapour in kPa (Antoine’s equation as ISO 7730 and ISO 11079 give it). */
+    private static double saturated(double celsius) {
+        return 0.1333 * Math.exp(18.6686 - 4030.183 / (celsius + 235));
+    }
+}

@@ -1,0 +1,56 @@
+package org.snugsheet.engine.clothing;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Speed;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Unit;
+
+/**
+ * The cold around a person, within the limits of ISO 11079:2007: air up to 10 °C and wind up to 18 m/s.
+ *
+ * @param air temperature of the air
+ * @param radiant mean temperature of what can be seen around: sky, snow, walls
+ * @param wind speed of the air past the person; below 0.4 m/s it counts as 0.4, for nobody stands in quite still air
+ * @param humidity relative humidity, from 0 to 1
+ */
+public record Outdoors(Temperature air, Temperature radiant, Speed wind, double humidity) {
+
+    private static final double WARMEST = 10;
+    private static final Speed CALMEST = new Speed(0.4);
+    private static final Speed WINDIEST = new Speed(18);
+
+    /** Usual in winter, and of little weight: cold air holds hardly any water. */
+    private static final double USUAL_HUMIDITY = 0.85;
+
+    /**
+     * The cold around a person.
+     *
+     * @throws Refusal if the air is warmer than 10 °C or the wind stronger than 18 m/s
+     */
+    public Outdoors {
+        if (air.celsius() > WARMEST) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_WARM, air.celsius(), Scale.CELSIUS.symbol());
+        }
+        if (wind.compareTo(WINDIEST) > 0) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_WINDY, wind.metresPerSecond(), Unit.METRE_PER_SECOND.symbol());
+        }
+        if (!(humidity >= 0 && humidity <= 1)) {
+            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(humidity));
+        }
+        wind = wind.compareTo(CALMEST) < 0 ? CALMEST : wind;
+    }
+
+    /**
+     * Air and surroundings equally cold, and 85 % relative humidity.
+     *
+     * @param air temperature of the air and of all around
+     * @param wind speed of the air past the person
+     * @return the cold
+     * @throws Refusal if the air is warmer than 10 °C or the wind stronger than 18 m/s
+     */
+    public static Outdoors of(Temperature air, Speed wind) {
+        return new Outdoors(air, air, wind, USUAL_HUMIDITY);
+    }
+}

@@ -1,0 +1,63 @@
+package org.snugsheet.engine.clothing;
+
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+
+/**
+ * The clothing that keeps an adult in balance with the cold for as long as wanted.
+ *
+ * <p>Source: ISO 11079:2007, “insulation required” (IREQ) at the neutral level of strain: skin neither cold nor sweating
+ * more than usual. Assumed: an adult, dry clothes, no work done on anything outside, windproof cloth (air permeability 8
+ * l/(m²·s)), and a walking speed worked out from the activity. Bare hands, feet and faces are not in it. A child has more
+ * skin for each kilogram and loses heat faster.
+ *
+ * @param worn the resistance that clothes must have as they are worn, with wind and walking pumping air through them
+ * @param outfit the resistance of an outfit, as ISO 9920 and {@link Outfit} count it in still air, that is left with that
+ */
+public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit) {
+
+    /** Below half a clo the standard does not speak (scope of ISO 11079:2007, from memory). */
+    private static final double LEAST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(0.5, Unit.CLO);
+
+    /** More than anybody can walk about in: about what the thickest sleeping bags have (common practice, no source). */
+    private static final double MOST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(10, Unit.CLO);
+
+    private static final double TOLERANCE = 1e-10;
+    private static final int LIMIT = 200;
+
+    /** Air permeability of windproof outer cloth, l/(m²·s). */
+    private static final double PERMEABILITY = 8;
+
+    /**
+     * The clothing needed.
+     *
+     * @param cold the cold around
+     * @param activity what the person does
+     * @return the clothing
+     * @throws Refusal if less than half a clo would do, or nothing that can be worn
+     */
+    public static RequiredClothing of(Outdoors cold, Activity activity) {
+        HeatBalance balance = new HeatBalance(cold, activity);
+        if (balance.surplus(LEAST) >= 0) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_LITTLE);
+        }
+        if (balance.surplus(MOST) <= 0) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
+        }
+        double worn = new BrentSolver(TOLERANCE).solve(LIMIT, balance::surplus, LEAST, MOST);
+        return new RequiredClothing(new ThermalResistance(worn), new ThermalResistance(inStillAir(worn, balance)));
+    }
+
+    /**
+     * What an outfit must have in still air so that wind and walking leave it with so much (ISO 11079:2007, annex C; from
+     * memory, compared as {@link HeatBalance} was).
+     */
+    private static double inStillAir(double worn, HeatBalance balance) {
+        double surface = HeatBalance.surface(worn);
+        double left = 0.54 * balance.stirring() * Math.pow(PERMEABILITY, 0.075) - 0.06 * Math.log(PERMEABILITY) + 0.5;
+        return (worn + balance.airLayer() / surface) / left - 0.085 / surface;
+    }
+}

@@ -1,0 +1,49 @@
+package org.snugsheet.engine.quantity;
+
+import org.snugsheet.engine.Refusal;
+
+/**
+ * A speed without a direction, such as that of the wind.
+ *
+ * @param metresPerSecond m/s, finite, zero or more
+ */
+public record Speed(double metresPerSecond) implements Comparable<Speed> {
+
+    /**
+     * A speed in m/s.
+     *
+     * @throws Refusal if it is negative or no finite number
+     */
+    public Speed {
+        Require.notNegative(metresPerSecond, "speed");
+    }
+
+    /**
+     * A speed in a unit.
+     *
+     * @param value how many
+     * @param unit a unit of speed
+     * @return the speed
+     * @throws Refusal if it is negative, no finite number, or the unit measures something else
+     */
+    public static Speed of(double value, Unit unit) {
+        Require.notNegative(value, "speed");
+        return new Speed(Unit.METRE_PER_SECOND.from(value, unit));
+    }
+
+    /**
+     * This speed as a number.
+     *
+     * @param unit a unit of speed
+     * @return how many of that unit
+     * @throws Refusal if the unit measures something else
+     */
+    public double in(Unit unit) {
+        return unit.from(metresPerSecond, Unit.METRE_PER_SECOND);
+    }
+
+    @Override
+    public int compareTo(Speed other) {
+        return Double.compare(metresPerSecond, other.metresPerSecond);
+    }
+}

@@ -1,0 +1,78 @@
+package org.snugsheet.engine.winter;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Speed;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Unit;
+
+/**
+ * Wind chill: the temperature at which a bare face would cool as fast without wind as it does in this wind.
+ *
+ * <p>Source: the index of the US National Weather Service and Environment Canada, 2001, with the wind as weather stations
+ * measure it, 10 m above the ground. It is published as two formulas that differ in the last digits, one for each scale;
+ * each is worked out in its own, so that the cells of both charts come out as printed.
+ *
+ * <p>It has a meaning in air of at most 10 °C (50 °F) and a wind of at least 5 km/h (Canadian chart) or more than 3 mph
+ * (US chart), and nowhere else.
+ */
+public final class WindChill {
+
+    private static final double WARMEST_CELSIUS = 10;
+    private static final double CALMEST_KILOMETRES_PER_HOUR = 5;
+    private static final double CALMEST_MILES_PER_HOUR = 3;
+
+    /** What a speed may be off by from a change of units and back. */
+    private static final double SLACK = 1e-9;
+
+    private WindChill() {}
+
+    /**
+     * The wind chill.
+     *
+     * @param air temperature of the air
+     * @param wind speed of the wind, 10 m above the ground
+     * @param scale the scale wanted, which also chooses the formula: that of the US chart for Fahrenheit, else the Canadian
+     * @return degrees on that scale, not rounded; both charts print it rounded to a whole number
+     * @throws Refusal if the air is too warm or too calm for the index
+     */
+    public static double of(Temperature air, Speed wind, Scale scale) {
+        if (air.celsius() > WARMEST_CELSIUS) {
+            throw Refusal.of(Trouble.WIND_CHILL_TOO_WARM, air.in(scale), scale.symbol());
+        }
+        if (scale == Scale.FAHRENHEIT) {
+            double milesPerHour = wind.in(Unit.MILE_PER_HOUR);
+            if (milesPerHour <= CALMEST_MILES_PER_HOUR + SLACK) {
+                throw Refusal.of(Trouble.WIND_CHILL_TOO_CALM, milesPerHour, Unit.MILE_PER_HOUR.symbol());
+            }
+            return fahrenheit(air.in(Scale.FAHRENHEIT), milesPerHour);
+        }
+        double kilometresPerHour = wind.in(Unit.KILOMETRE_PER_HOUR);
+        if (kilometresPerHour < CALMEST_KILOMETRES_PER_HOUR - SLACK) {
+            throw Refusal.of(Trouble.WIND_CHILL_TOO_CALM, kilometresPerHour, Unit.KILOMETRE_PER_HOUR.symbol());
+        }
+        double celsius = celsius(air.celsius(), kilometresPerHour);
+        return scale == Scale.CELSIUS ? celsius : new Temperature(celsius).in(scale);
+    }
+
+    /**
+     * The index in degrees Celsius in any wind. Below 5 km/h it runs straight from the temperature itself to the index at 5
+     * km/h: {@code T + (0.1345·T − 1.59)·V/5}, as Environment Canada works it out for its forecasts (from memory).
+     */
+    static double inAnyWind(double celsius, double kilometresPerHour) {
+        return kilometresPerHour < CALMEST_KILOMETRES_PER_HOUR
+                ? celsius + (0.1345 * celsius - 1.59) * kilometresPerHour / CALMEST_KILOMETRES_PER_HOUR
+                : celsius(celsius, kilometresPerHour);
+    }
+
+    private static double celsius(double air, double kilometresPerHour) {
+        double power = Math.pow(kilometresPerHour, 0.16);
+        return 13.12 + 0.6215 * air - 11.37 * power + 0.3965 * air * power;
+    }
+
+    private static double fahrenheit(double air, double milesPerHour) {
+        double power = Math.pow(milesPerHour, 0.16);
+        return 35.74 + 0.6215 * air - 35.75 * power + 0.4275 * air * power;
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * Winter weather: how cold wind makes it feel, and what that may do to bare skin.
+ *
+ * <p>{@link org.snugsheet.engine.winter.WindChill} is the index that Canada and the United States publish together since
+ * 2001; {@link org.snugsheet.engine.winter.Frostbite} puts a wind chill into the published bands of risk. Both speak of an
+ * adult’s bare face. Children cool faster, so whoever shows these numbers says so.
+ *
+ * <p>This package uses {@link org.snugsheet.engine} and {@link org.snugsheet.engine.quantity}, nothing else.
+ */
+package org.snugsheet.engine.winter;

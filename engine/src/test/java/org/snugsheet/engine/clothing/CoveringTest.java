@@ -1,0 +1,77 @@
+package org.snugsheet.engine.clothing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Unit;
+
+class CoveringTest {
+
+    @Test
+    void an_inch_of_fur_is_the_clo_that_was_measured_on_northern_mammals() {
+        // Source: Hammel, Am. J. Physiol. 182 (1955), 369-376: 4.2 clo for each inch, ±10 %; rounded to three digits of
+        // conductivity here.
+        Covering fur = Covering.find("fur");
+        Length inch = Length.of(1, Unit.INCH);
+        assertEquals(4.2, fur.typical(inch).in(Unit.CLO), 0.01);
+        assertEquals(4.2 * 0.9, fur.least(inch).in(Unit.CLO), 0.02);
+        assertEquals(4.2 * 1.1, fur.greatest(inch).in(Unit.CLO), 0.02);
+    }
+
+    @Test
+    void blubber_conducts_as_was_measured_on_dolphins() {
+        // Source: Dunkin, McLellan, Blum and Pabst, J. Exp. Biol. 208 (2005): 0.11 to 0.24, healthy adults 0.18
+        // W/(m·K).
+        Covering blubber = Covering.find("blubber");
+        Length thickness = Length.of(18, Unit.MILLIMETRE);
+        assertEquals(0.1, blubber.typical(thickness).squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(0.018 / 0.24, blubber.least(thickness).squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(0.018 / 0.11, blubber.greatest(thickness).squareMetreKelvinsPerWatt(), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"Fur, fur", "goose down, down", "sheep wool, wool", "feather, feathers", "whale blubber, blubber"})
+    void usual_names_are_understood(String typed, String name) {
+        assertEquals(name, Covering.find(typed).material().name());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"newspaper", "scales", "", "fleece"})
+    void what_covers_no_animal_is_refused(String typed) {
+        Refusal refusal = assertThrows(Refusal.class, () -> Covering.find(typed));
+        assertSame(Trouble.NO_COVERING, refusal.trouble());
+        assertTrue(refusal.finding().sentence().contains("blubber"));
+    }
+
+    @Test
+    void a_covering_nobody_measured_wet_is_refused_as_such() {
+        assertSame(
+                Trouble.NO_SUCH_CONDITION,
+                assertThrows(Refusal.class, () -> Covering.find("soaked fur")).trouble());
+    }
+
+    @Test
+    void thicker_is_never_less_and_the_range_holds_the_typical() {
+        Random random = new Random(1955);
+        for (Covering covering : Covering.all()) {
+            for (int i = 0; i < 50; i++) {
+                double millimetres = 0.5 + 100 * random.nextDouble();
+                Length thin = Length.of(millimetres, Unit.MILLIMETRE);
+                Length thick = Length.of(millimetres * 1.5, Unit.MILLIMETRE);
+                assertTrue(covering.typical(thin).compareTo(covering.typical(thick)) < 0);
+                assertTrue(covering.least(thin).compareTo(covering.typical(thin)) <= 0);
+                assertTrue(covering.typical(thin).compareTo(covering.greatest(thin)) <= 0);
+            }
+        }
+    }
+}

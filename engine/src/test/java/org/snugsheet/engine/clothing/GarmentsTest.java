@@ -1,0 +1,110 @@
+package org.snugsheet.engine.clothing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Unit;
+
+/** Sources: ASHRAE Standard 55 and ISO 7730, in the file {@code clothing.csv} beside this test. */
+class GarmentsTest {
+
+    @TestFactory
+    List<DynamicTest> garments_are_as_published() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map<String, String> row : PublishedTable.rows(GarmentsTest.class, "clothing.csv")) {
+            String name = cell(row, "name");
+            if (cell(row, "kind").startsWith("garment")) {
+                tests.add(DynamicTest.dynamicTest(name, () -> checkGarment(name, row)));
+            }
+        }
+        assertEquals(tests.size(), Garments.all().size());
+        assertEquals(60, tests.size(), "garments in the file");
+        return tests;
+    }
+
+    private static void checkGarment(String name, Map<String, String> row) {
+        Garment garment = Garments.find(name);
+        assertEquals(name, garment.name());
+        assertEquals(Double.parseDouble(cell(row, "clo")), garment.insulation().in(Unit.CLO), 1e-12);
+        assertEquals(
+                Double.parseDouble(cell(row, "m2K_W")), garment.insulation().squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(cell(row, "source"), garment.source());
+        assertEquals(cell(row, "provenance"), garment.provenance());
+        assertEquals(cell(row, "note"), garment.note());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "t-shirts, T-shirt",
+        "Tee Shirt, T-shirt",
+        "sweater, Sweater",
+        "jumper, Sweater",
+        "mittens, Gloves",
+        "snow pants, 'Trousers, high-insulative fibre-pelt'",
+        "Winter boots, Boots",
+        "socks, Ankle socks",
+        "jeans, Thick trousers",
+        "short-sleeve dress shirt, Short-sleeve dress shirt",
+        "top long underwear, Long underwear top",
+        "hoodie, Long-sleeve sweat shirt"
+    })
+    void names_may_be_typed_loosely(String typed, String name) {
+        assertEquals(name, Garments.find(typed).name());
+    }
+
+    @Test
+    void an_unknown_garment_is_refused_with_the_nearest_name() {
+        Refusal near = assertThrows(Refusal.class, () -> Garments.find("sweatter"));
+        assertSame(Trouble.UNKNOWN_GARMENT_NEAR, near.trouble());
+        assertTrue(near.finding().sentence().contains("Sweater"), near.finding().sentence());
+        assertSame(
+                Trouble.UNKNOWN_GARMENT,
+                assertThrows(Refusal.class, () -> Garments.find("zzzzzzzz")).trouble());
+    }
+
+    @Test
+    void in_a_list_the_refusal_names_its_row() {
+        Refusal near = assertThrows(Refusal.class, () -> Garments.find("parkka", 3));
+        assertEquals(OptionalInt.of(3), near.row());
+        assertTrue(
+                near.finding().sentence().startsWith("Row 3: “parkka”"),
+                near.finding().sentence());
+        Refusal unknown = assertThrows(Refusal.class, () -> Garments.find("zzzzzzzz", 2));
+        assertEquals(OptionalInt.of(2), unknown.row());
+    }
+
+    @Test
+    void garments_of_a_kind_can_be_listed() {
+        List<Garment> socks = Garments.with("socks");
+        assertTrue(socks.size() >= 4);
+        assertTrue(socks.stream().allMatch(garment -> garment.name().contains("socks")));
+        assertThrows(Refusal.class, () -> Garments.with("umbrella"));
+    }
+
+    @Test
+    void every_garment_says_where_its_figure_comes_from() {
+        for (Garment garment : Garments.all()) {
+            assertFalse(garment.source().isBlank(), garment.name());
+            assertTrue(garment.provenance().matches("retrieved|from memory"), garment.name());
+        }
+    }
+
+    private static String cell(Map<String, String> row, String column) {
+        return row.getOrDefault(column, "");
+    }
+}

@@ -1,0 +1,112 @@
+package org.snugsheet.engine.winter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Speed;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.winter.Frostbite.Band;
+
+/** Source: Environment Canada’s table of wind chill hazards, in {@code wind-chill.csv}. */
+class FrostbiteTest {
+
+    private static final Pattern FROM_TO = Pattern.compile("(-\\d+) (?:to (-\\d+)|and colder)");
+
+    @TestFactory
+    List<DynamicTest> bands_are_those_of_the_table() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Map<String, String> row : PublishedTable.rows(WindChillTest.class, "wind-chill.csv")) {
+            if (row.getOrDefault("kind", "").equals("frostbite_band")) {
+                String limits = row.getOrDefault("wind_chill_chart", "");
+                tests.add(DynamicTest.dynamicTest(limits, () -> checkBand(limits, row)));
+            }
+        }
+        assertEquals(5, tests.size(), "bands in the file");
+        return tests;
+    }
+
+    private static void checkBand(String limits, Map<String, String> row) {
+        Matcher matcher = FROM_TO.matcher(limits);
+        assertTrue(matcher.matches(), limits);
+        int mildest = Integer.parseInt(matcher.group(1));
+        int coldest = matcher.group(2) == null ? mildest - 30 : Integer.parseInt(matcher.group(2));
+        for (int windChill = mildest; windChill >= coldest; windChill--) {
+            Band band = Band.of(windChill);
+            assertEquals(minutes(row, "minutes_high"), band.latest(), "at " + windChill);
+            if (band != Band.TWO_MINUTES) {
+                assertEquals(minutes(row, "minutes_low"), band.soonest(), "at " + windChill);
+            }
+        }
+    }
+
+    private static OptionalInt minutes(Map<String, String> row, String column) {
+        String cell = row.getOrDefault(column, "");
+        return cell.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(cell));
+    }
+
+    @Test
+    void the_example_on_the_us_chart_falls_into_a_band_with_its_thirty_minutes() {
+        // Source: at 0 °F and 15 mph exposed skin can freeze in 30 minutes (text of the NWS chart, row of the file).
+        Frostbite risk = Frostbite.of(Temperature.of(0, Scale.FAHRENHEIT), Speed.of(15, Unit.MILE_PER_HOUR));
+        assertEquals(OptionalInt.of(30), risk.band().latest());
+    }
+
+    @Test
+    void calm_air_counts_as_cold_as_it_is() {
+        Frostbite calm = Frostbite.of(new Temperature(-42), new Speed(0));
+        assertEquals(-42, calm.windChill());
+        assertSame(Band.TEN_MINUTES, calm.band());
+    }
+
+    @Test
+    void light_wind_joins_onto_the_index() {
+        for (double celsius = 0; celsius >= -50; celsius -= 5) {
+            assertEquals(WindChill.inAnyWind(celsius, 5), WindChill.inAnyWind(celsius, 4.999_999), 0.15);
+        }
+    }
+
+    @Test
+    void colder_or_windier_is_never_a_milder_band() {
+        for (double celsius = 20; celsius >= -55; celsius -= 0.5) {
+            for (double kilometresPerHour = 0; kilometresPerHour <= 100; kilometresPerHour += 2.5) {
+                Band band = band(celsius, kilometresPerHour);
+                assertTrue(band(celsius - 0.5, kilometresPerHour).compareTo(band) >= 0);
+                if (celsius <= 0) {
+                    assertTrue(band(celsius, kilometresPerHour + 2.5).compareTo(band) >= 0);
+                }
+            }
+        }
+    }
+
+    private static Band band(double celsius, double kilometresPerHour) {
+        return Frostbite.of(new Temperature(celsius), Speed.of(kilometresPerHour, Unit.KILOMETRE_PER_HOUR))
+                .band();
+    }
+
+    @Test
+    void above_freezing_the_risk_is_low_in_any_storm() {
+        assertTrue(band(0.5, 100).latest().isEmpty());
+        assertSame(Band.MILD, band(15, 100));
+    }
+
+    @Test
+    void a_strong_wind_is_said() {
+        Temperature air = new Temperature(-30);
+        assertTrue(Frostbite.of(air, Speed.of(51, Unit.KILOMETRE_PER_HOUR)).strongWind());
+        assertFalse(Frostbite.of(air, Speed.of(49, Unit.KILOMETRE_PER_HOUR)).strongWind());
+    }
+}
