@@ -13,4 +13,5 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.cooling;
     exports org.snugsheet.engine.comparison;
     exports org.snugsheet.engine.insulation;
+    exports org.snugsheet.engine.slips;
 }

@@ -63,6 +63,7 @@ class PackagesTest {
         opens("comparison");
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("insulation", "quantity");
+        opens("slips", "quantity", "reading", "cooling");
     }
 
     private static void opens(String room, String... doors) {
