@@ -18,4 +18,5 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.surface;
     exports org.snugsheet.engine.jar;
     exports org.snugsheet.engine.lesson;
+    exports org.snugsheet.engine.slips;
 }

@@ -55,6 +55,28 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
     }
 
     /**
+     * What is wrong, without what to do about it.
+     *
+     * @return the sentence up to its last part
+     */
+    public String whatIsWrong() {
+        String all = sentence();
+        int end = all.lastIndexOf(". ");
+        return end < 0 ? all : all.substring(0, end + 1);
+    }
+
+    /**
+     * What to do about it: the last part of the sentence.
+     *
+     * @return the advice; empty if the sentence has no part of its own for it
+     */
+    public String whatToDo() {
+        String all = sentence();
+        int end = all.lastIndexOf(". ");
+        return end < 0 ? "" : all.substring(end + 2);
+    }
+
+    /**
      * The finding as a sentence in another language.
      *
      * @param pattern the sentence of the trouble in that language, as a {@link MessageFormat} pattern

@@ -255,7 +255,54 @@ public enum Trouble {
     CLOTHING_TOO_MUCH(
             "No clothing keeps a person warm in this for long. Choose more activity, less wind or warmer air."),
     /** A covering of no animal. */
-    NO_COVERING("“{0}” is not an animal covering known here. Use fur, wool, down, feathers or blubber.");
+    NO_COVERING("“{0}” is not an animal covering known here. Use fur, wool, down, feathers or blubber."),
+
+    // ---- slips found from the numbers
+    /** A reading typed on the other scale. */
+    ROW_ON_OTHER_SCALE("Row {0}: {1} looks like {2} among {3}. Look again; if so, type it with its scale: {1} {2}."),
+    /** Two digits swapped. */
+    ROW_DIGITS_SWAPPED("Row {0} says {1}, but {2} would fit: two digits may be swapped. Look again; if so, type {2}."),
+    /** A decimal comma lost. */
+    ROW_COMMA_LOST("Row {0} says {1}, but {2} would fit: a decimal comma may be lost. Look again; if so, type {2}."),
+    /** Minutes skipped. */
+    ROW_MINUTES_SKIPPED(
+            "Row {0}: the time is {1}, but {2} would fit: minutes may be skipped. Look again; if so, type {2} and mend the times below."),
+    /** Minutes repeated. */
+    ROW_MINUTES_REPEATED(
+            "Row {0}: the time {1} comes too early, {2} would fit. Look again; if so, type {2} and mend the times below."),
+    /** One time is wrong. */
+    ROW_TIME_WRONG("Row {0}: the time {1} is out of step, {2} would fit. Look again; if so, type {2}."),
+    /** A first reading that came too early. */
+    ROW_NOT_SETTLED(
+            "Row {0} reads {1} {3}, but the others point to {2} {3}: the thermometer may not have settled. Leave that reading blank."),
+    /** A jump in a cooling curve. */
+    ROW_JUMP(
+            "Row {0}: the readings jump here, as if the jar was stirred or moved. Use the rows before it or those from it on, not both."),
+    /** A reading on the far side of the surroundings, by the other readings. */
+    ROW_BEYOND_SURROUNDINGS(
+            "Row {0} reads {1} {3}, beyond the surroundings of {2} {3}. Look at both again; leave a wrong reading blank."),
+    /** Colder than the reading before, in a jar that warms. */
+    COLDER_THAN_BEFORE("Row {0} reads {1} {3}, colder than {2} {3} before it. Check that reading, or stir and wait."),
+    /** A reading off the curve of the others. */
+    ROW_OFF_THE_CURVE(
+            "Row {0} reads {1} {3}, but the others point to {2} {3}. Look again; leave a wrong reading blank."),
+    /** A column on another scale than its surroundings. */
+    COLUMN_ON_OTHER_SCALE(
+            "All readings look like {0}, but {1} is the scale here. Type readings and surroundings on one scale, and name it."),
+    /** Everything on another scale than the one named. */
+    ALL_ON_OTHER_SCALE(
+            "All these temperatures look like {0}, but {1} is the scale here. Name the scale they were read on."),
+    /** Surroundings on another scale than the readings. */
+    SURROUNDINGS_ON_OTHER_SCALE(
+            "The surroundings, {0}, look like {1}. Look again; if so, type them with their scale: {0} {1}."),
+    /** A column that does not change. */
+    CONSTANT_COLUMN("All readings stay near {0} {1}. Check that the thermometer is in the water, and read again."),
+    /** A block without readings. */
+    NO_BLOCK("Give a header row, the times below its first cell, and one column for each jar. Select the whole block."),
+    /** Times of day as text. */
+    CLOCK_TIMES("The times are times of day, such as {0}. Type minutes: 0, 5, 10."),
+    /** Times of day written as numbers. */
+    CLOCK_NUMBERS("The times look like times of day: {0} may be {1}. Type minutes: 0, 5, 10.");
 
     private final String english;
 

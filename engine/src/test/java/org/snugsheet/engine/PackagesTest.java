@@ -69,6 +69,7 @@ class PackagesTest {
         opens("surface", "quantity", "water");
         opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
+        opens("slips", "quantity", "reading", "cooling");
     }
 
     private static void opens(String room, String... doors) {

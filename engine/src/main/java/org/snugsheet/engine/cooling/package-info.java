@@ -2,8 +2,7 @@
  * Cooling curves: what a jar does in cold surroundings, found from its readings, with its uncertainty.
  *
  * <p>{@link org.snugsheet.engine.cooling.NewtonCooling} is the law, {@link org.snugsheet.engine.cooling.CoolingConstant} its
- * one number, {@link org.snugsheet.engine.cooling.CoolingFit} the estimate from readings, and
- * {@link org.snugsheet.engine.cooling.Slips} what looks wrong though it can be worked with. {@link
+ * one number, and {@link org.snugsheet.engine.cooling.CoolingFit} the estimate from readings. {@link
  * org.snugsheet.engine.cooling.HeatLoss} turns the constant into watts. Each law a vessel may follow is a class of its own
  * behind {@link org.snugsheet.engine.cooling.CoolingModel}; {@link org.snugsheet.engine.cooling.ModelChoice} says which one the
  * readings support, {@link org.snugsheet.engine.cooling.CoolingIntervals} within which limits the truth lies, {@link

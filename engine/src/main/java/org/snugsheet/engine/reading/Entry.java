@@ -1,5 +1,6 @@
 package org.snugsheet.engine.reading;
 
+import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
@@ -94,6 +95,17 @@ public sealed interface Entry {
             throw refusal;
         }
         throw Refusal.atRow(row, Trouble.BLANK);
+    }
+
+    /**
+     * The scale that was typed behind the number.
+     *
+     * @return the scale; empty if none was, or this is no number
+     */
+    default Optional<Scale> ownScale() {
+        return this instanceof Text text
+                ? TypedNumber.parse(text.text()).flatMap(TypedNumber::scale)
+                : Optional.empty();
     }
 
     /**

@@ -1,0 +1,61 @@
+package org.snugsheet.engine.slips;
+
+import java.util.Optional;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Temperature;
+
+/**
+ * A column that does not change, though even the best wrapped jar would have: the thermometer is not in the water.
+ *
+ * <p>Two stories are weighed: all readings the same but for noise, and a jar with a half-time of {@value #SLOWEST_HALF_TIME}
+ * minutes, slower than any wrap of a class keeps it (common practice, no source).
+ */
+final class ConstantColumn {
+
+    static final double SLOWEST_HALF_TIME = 150;
+
+    private static final double COST = 0.5;
+
+    /** Without known surroundings a jar is taken to be this much warmer than them, in kelvins. */
+    private static final double USUAL_DIFFERENCE = 20;
+
+    /** Readings that scatter more about their mean do change. */
+    private static final double MOST_SCATTER = 2.5;
+
+    private ConstantColumn() {}
+
+    static Optional<Slip> in(Column column) {
+        Sample sample = Sample.of(column);
+        int n = sample.size();
+        double mean = 0;
+        for (double celsius : sample.celsius) {
+            mean += celsius / n;
+        }
+        double[] slow = new double[n];
+        double meanSlow = 0;
+        for (int i = 0; i < n; i++) {
+            double difference = sample.known ? mean - sample.around[i] : USUAL_DIFFERENCE;
+            slow[i] = difference * Math.pow(2, -sample.minutes[i] / SLOWEST_HALF_TIME);
+            meanSlow += slow[i] / n;
+        }
+        double aboutMean = 0;
+        double aboutSlow = 0;
+        for (int i = 0; i < n; i++) {
+            double off = sample.celsius[i] - mean;
+            aboutMean += off * off;
+            double offSlow = off - (slow[i] - meanSlow);
+            aboutSlow += offSlow * offSlow;
+        }
+        double scatter = aboutMean / (n - 1);
+        double gain = (aboutSlow - aboutMean) / Math.max(sample.expected(), scatter) - COST;
+        if (scatter > MOST_SCATTER * sample.expected() || gain < SlipFinder.LEAST_GAIN) {
+            return Optional.empty();
+        }
+        double shown = Math.rint(new Temperature(mean).in(column.scale()) * 10) / 10;
+        return Optional.of(new Slip(
+                SlipKind.CONSTANT,
+                SlipFinder.certainty(gain),
+                Finding.of(Trouble.CONSTANT_COLUMN, shown, column.scale().symbol())));
+    }
+}

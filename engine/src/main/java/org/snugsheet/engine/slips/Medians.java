@@ -1,0 +1,19 @@
+package org.snugsheet.engine.slips;
+
+import java.util.Arrays;
+
+/** The middle of some numbers, which one slip among them cannot move far. */
+final class Medians {
+
+    private Medians() {}
+
+    /** The lower median of the first few numbers; zero of none. */
+    static double of(double[] numbers, int count) {
+        if (count == 0) {
+            return 0;
+        }
+        double[] sorted = Arrays.copyOf(numbers, count);
+        Arrays.sort(sorted);
+        return sorted[(count - 1) / 2];
+    }
+}

@@ -1,0 +1,82 @@
+package org.snugsheet.engine.slips;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+
+/** Readings that no story explains, named by what can be seen of them. */
+final class Misreadings {
+
+    private Misreadings() {}
+
+    static List<Slip> in(Column column, Clues clues) {
+        List<Slip> slips = new ArrayList<>();
+        for (int i = 0; i < column.size(); i++) {
+            if (clues.isMisread(i)) {
+                slips.add(slip(column, clues, i));
+            }
+        }
+        return slips;
+    }
+
+    private static Slip slip(Column column, Clues clues, int i) {
+        double certainty = certainty(clues, i);
+        Line line = column.at(i);
+        Scale scale = column.scale();
+        double read = shown(line.celsius(), scale);
+        double pointedTo = roundedTo(column, clues.fit().fitted(i));
+        double mark = column.mark().graduation().kelvins();
+        double side = Math.signum(clues.fit().difference());
+        if (i == 0 && clues.isOnTheSideOfTheSurroundings(0)) {
+            return new Slip(
+                    SlipKind.NOT_SETTLED,
+                    certainty,
+                    Finding.atRow(line.row(), Trouble.ROW_NOT_SETTLED, read, pointedTo, scale.symbol()));
+        }
+        if (column.knowsSurroundings() && (line.celsius() - line.around()) * side < -mark) {
+            return new Slip(
+                    SlipKind.BEYOND_SURROUNDINGS,
+                    certainty,
+                    Finding.atRow(
+                            line.row(),
+                            Trouble.ROW_BEYOND_SURROUNDINGS,
+                            read,
+                            shown(line.around(), scale),
+                            scale.symbol()));
+        }
+        if (i > 0 && (line.celsius() - column.at(i - 1).celsius()) * side > mark) {
+            return new Slip(
+                    SlipKind.GOES_BACK,
+                    certainty,
+                    Finding.atRow(
+                            line.row(),
+                            side > 0 ? Trouble.WARMER_THAN_BEFORE : Trouble.COLDER_THAN_BEFORE,
+                            read,
+                            shown(column.at(i - 1).celsius(), scale),
+                            scale.symbol()));
+        }
+        return new Slip(
+                SlipKind.OFF_THE_CURVE,
+                certainty,
+                Finding.atRow(line.row(), Trouble.ROW_OFF_THE_CURVE, read, pointedTo, scale.symbol()));
+    }
+
+    /** How sure it is that a reading is not its column’s own. */
+    static double certainty(Clues clues, int i) {
+        return SlipFinder.certainty(clues.surprise(i) - Clues.COST_OF_MISREADING);
+    }
+
+    private static double shown(double celsius, Scale scale) {
+        return Math.rint(new Temperature(Math.max(celsius, -273)).in(scale) * 1000) / 1000;
+    }
+
+    /** What the others point to is no better known than to a mark. */
+    private static double roundedTo(Column column, double celsius) {
+        double mark = column.mark().graduation().in(column.scale());
+        double degrees = new Temperature(Math.max(celsius, -273)).in(column.scale());
+        return Math.rint(Math.rint(degrees / mark) * mark * 1000) / 1000;
+    }
+}

@@ -1,0 +1,70 @@
+package org.snugsheet.engine.slips;
+
+import java.util.Arrays;
+
+/** The numbers of a column as the fit wants them: times from the first reading, temperatures, surroundings, parts. */
+final class Sample {
+
+    /** What a hand-held thermometer scatters beside its rounding, in kelvins (common practice, no source). */
+    private static final double USUAL_SCATTER = 0.2;
+
+    final double[] minutes;
+    final double[] celsius;
+    final double[] around;
+    final int[] part;
+    final int parts;
+    final boolean known;
+    final boolean steady;
+    final double span;
+    final double mark;
+
+    private Sample(double[] minutes, double[] celsius, double[] around, int[] part, boolean known, double mark) {
+        this.minutes = minutes;
+        this.celsius = celsius;
+        this.around = around;
+        this.part = part;
+        this.known = known;
+        this.mark = mark;
+        this.parts = part[part.length - 1] + 1;
+        this.span = minutes[minutes.length - 1];
+        this.steady = Arrays.stream(around).allMatch(a -> a == around[0]);
+    }
+
+    /** The numbers of a column with rising times. */
+    static Sample of(Column column) {
+        int n = column.size();
+        double[] minutes = new double[n];
+        double[] celsius = new double[n];
+        double[] around = new double[n];
+        int[] part = new int[n];
+        for (int i = 0; i < n; i++) {
+            Line line = column.at(i);
+            minutes[i] = line.minute() - column.at(0).minute();
+            celsius[i] = line.celsius();
+            around[i] = line.around();
+            part[i] = line.part();
+        }
+        boolean known = column.knowsSurroundings();
+        return new Sample(
+                minutes,
+                celsius,
+                known ? around : new double[n],
+                part,
+                known,
+                column.mark().graduation().kelvins());
+    }
+
+    int size() {
+        return minutes.length;
+    }
+
+    /** The variance that rounding to the mark leaves: a²/12 (JCGM 100:2008, GUM, 4.3.7). */
+    double rounding() {
+        return mark * mark / 12;
+    }
+
+    /** The variance expected of a reading before any is looked at. */
+    double expected() {
+        return rounding() + USUAL_SCATTER * USUAL_SCATTER;
+    }
+}

@@ -1,0 +1,41 @@
+package org.snugsheet.engine.slips;
+
+/** Every kind of trouble that can be found in what was typed for a jar. */
+public enum SlipKind {
+    /** A cell that cannot be read at all, or columns that do not go together. */
+    UNREADABLE,
+    /** Clock times or parts of a day in place of minutes. */
+    CLOCK_TIMES,
+    /** The whole column was typed on the other scale than the surroundings. */
+    COLUMN_ON_OTHER_SCALE,
+    /** Everything was typed on the other scale, the surroundings as well. */
+    ALL_ON_OTHER_SCALE,
+    /** The surroundings were typed on the other scale. */
+    SURROUNDINGS_ON_OTHER_SCALE,
+    /** The readings do not change: the thermometer is out of the water. */
+    CONSTANT,
+    /** One reading was typed on the other scale. */
+    READING_ON_OTHER_SCALE,
+    /** Two digits of a reading were swapped. */
+    DIGITS_SWAPPED,
+    /** The decimal comma of a reading was lost. */
+    COMMA_LOST,
+    /** Minutes were skipped, so that this and all later times are too late. */
+    MINUTES_SKIPPED,
+    /** Minutes were repeated, so that this and all later times are too early. */
+    MINUTES_REPEATED,
+    /** One time is wrong. */
+    TIME_WRONG,
+    /** The thermometer had not settled in the first reading. */
+    NOT_SETTLED,
+    /** The jar was stirred or moved: from here on the readings lie higher or lower. */
+    STIRRED_OR_MOVED,
+    /** A reading beyond the surroundings. */
+    BEYOND_SURROUNDINGS,
+    /** A reading that goes back: warmer than before in a cooling jar. */
+    GOES_BACK,
+    /** A reading that lies off the curve of the others. */
+    OFF_THE_CURVE,
+    /** No single slip is found, and still the readings cannot be used as they are. */
+    REFUSED
+}

@@ -1,0 +1,117 @@
+package org.snugsheet.engine.slips;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Trouble;
+
+/**
+ * Minutes skipped or repeated, so that all times from there on are off, or one time alone that is wrong.
+ *
+ * <p>A class reads at regular times. Where a typed time leaves the row by whole steps, either a reading was left out on purpose or the
+ * minutes were miscounted; the readings know which, since the jar cooled on by its own clock.
+ */
+final class TimeSlips implements Suspicion {
+
+    private static final double SKIPPED = RARE - 1;
+    private static final double ALONE = RARE - 1;
+    private static final double SAME = 0.02;
+    private static final int MOST_STEPS = 2;
+
+    @Override
+    public Stream<Story> stories(Column column, Clues clues) {
+        double step = stepPerRow(column);
+        if (!(step > 0)) {
+            return Stream.of();
+        }
+        List<Story> stories = new ArrayList<>();
+        for (int i = 1; i < column.size(); i++) {
+            double excess = (column.at(i).minute() - due(column, i, step)) / step;
+            double whole = Math.rint(excess);
+            boolean regular = Math.abs(excess) < SAME;
+            if (!regular && whole >= 1 && whole <= MOST_STEPS && Math.abs(excess - whole) < SAME) {
+                stories.add(skipped(column, i, -whole * step));
+            }
+            if (!regular && i < column.size() - 1) {
+                double next = column.at(i - 1).minute()
+                        + step * (column.at(i + 1).row() - column.at(i - 1).row());
+                if (Math.abs(column.at(i + 1).minute() - next) < SAME * step) {
+                    stories.add(alone(column, i, due(column, i, step), ALONE));
+                }
+            }
+        }
+        return stories.stream();
+    }
+
+    /** The stories that make the first time later that is not later than the one before it. */
+    static List<Story> notLater(Column column, int i) {
+        double step = stepPerRow(column);
+        List<Story> stories = new ArrayList<>();
+        if (step > 0) {
+            Line line = column.at(i);
+            double due = due(column, i, step);
+            stories.add(Story.ofColumn(
+                    SlipKind.MINUTES_REPEATED,
+                    Finding.atRow(line.row(), Trouble.ROW_MINUTES_REPEATED, line.minute(), due),
+                    column.withAllFrom(i, l -> l.withMinute(l.minute() + due - line.minute())),
+                    SKIPPED));
+            if (i == column.size() - 1 || due < column.at(i + 1).minute()) {
+                stories.add(alone(column, i, due, ALONE));
+            }
+            double from = i > 1 ? column.at(i - 2).minute() : Double.NEGATIVE_INFINITY;
+            double earlier = i > 1 ? due(column, i - 1, step) : line.minute() - step;
+            if (from < earlier && earlier < line.minute()) {
+                stories.add(alone(column, i - 1, earlier, ALONE + 1));
+            }
+        }
+        Column without = column.without(i);
+        stories.add(Story.ofColumn(
+                SlipKind.TIME_WRONG,
+                Finding.atRow(
+                        column.at(i).row(),
+                        Trouble.TIME_NOT_LATER,
+                        column.at(i).minute(),
+                        column.at(i - 1).minute()),
+                without,
+                RARE + 8));
+        return stories;
+    }
+
+    private static Story skipped(Column column, int i, double shift) {
+        Line line = column.at(i);
+        return Story.ofColumn(
+                SlipKind.MINUTES_SKIPPED,
+                Finding.atRow(line.row(), Trouble.ROW_MINUTES_SKIPPED, line.minute(), line.minute() + shift),
+                column.withAllFrom(i, l -> l.withMinute(l.minute() + shift)),
+                SKIPPED);
+    }
+
+    private static Story alone(Column column, int i, double due, double cost) {
+        Line line = column.at(i);
+        return Story.ofColumn(
+                SlipKind.TIME_WRONG,
+                Finding.atRow(line.row(), Trouble.ROW_TIME_WRONG, line.minute(), due),
+                column.with(i, l -> l.withMinute(due)),
+                cost);
+    }
+
+    /** When a reading was due, counted from the one before it; a row left blank between them counts. */
+    private static double due(Column column, int i, double step) {
+        Line before = column.at(i - 1);
+        return before.minute() + step * (column.at(i).row() - before.row());
+    }
+
+    private static double stepPerRow(Column column) {
+        double[] steps = new double[column.size()];
+        int count = 0;
+        for (int i = 1; i < column.size(); i++) {
+            double step = (column.at(i).minute() - column.at(i - 1).minute())
+                    / (column.at(i).row() - column.at(i - 1).row());
+            if (step > 0) {
+                steps[count++] = step;
+            }
+        }
+        return Medians.of(steps, count);
+    }
+}
