@@ -14,4 +14,5 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.comparison;
     exports org.snugsheet.engine.insulation;
     exports org.snugsheet.engine.slips;
+    exports org.snugsheet.engine.fairness;
 }

@@ -64,6 +64,7 @@ class PackagesTest {
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("insulation", "quantity");
         opens("slips", "quantity", "reading", "cooling");
+        opens("fairness", "quantity", "reading", "comparison", "cooling");
     }
 
     private static void opens(String room, String... doors) {

@@ -66,7 +66,8 @@ record InventedJar(
         double faster = random.nextDouble(3, 10);
         for (int i = 0; i < n; i++) {
             around[i] = room + warming * minutes[i] / minutes[n - 1];
-            truth[i] = truth(law, minutes[i], start, room, Math.log(2) / halfTime, warming / minutes[n - 1], share, faster);
+            truth[i] = truth(
+                    law, minutes[i], start, room, Math.log(2) / halfTime, warming / minutes[n - 1], share, faster);
         }
         boolean[] missed = new boolean[n];
         for (int i = 1; i < n - 1; i++) {
@@ -94,8 +95,7 @@ record InventedJar(
             case STILL_AIR -> room + theta * Math.pow(1 + 1.3 * k * t / 4, -4);
             // dT/dt = −k(T − Tₛ − bt): T − Tₛ = bt − b/k + (θ + b/k)e^(−kt)
             case WARMING_BATH -> room + slope * t - slope / k + (theta + slope / k) * Math.exp(-k * t);
-            case TWO_STAGES -> room
-                    + theta * ((1 - share) * Math.exp(-k * t) + share * Math.exp(-faster * k * t));
+            case TWO_STAGES -> room + theta * ((1 - share) * Math.exp(-k * t) + share * Math.exp(-faster * k * t));
         };
     }
 

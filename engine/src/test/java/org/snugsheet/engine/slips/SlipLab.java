@@ -63,7 +63,14 @@ final class SlipLab {
      *
      * @param row the row of the slip; 0 if it is not one row’s
      */
-    record Typed(InventedJar jar, List<Entry> times, List<Entry> temps, List<Entry> around, Scale scale, Mark mark, int row) {
+    record Typed(
+            InventedJar jar,
+            List<Entry> times,
+            List<Entry> temps,
+            List<Entry> around,
+            Scale scale,
+            Mark mark,
+            int row) {
 
         List<Slip> slips() {
             return SlipFinder.find(times, temps, around, mark, scale);
@@ -91,23 +98,21 @@ final class SlipLab {
     /** Whether the slip is found: something at the right row, or for the whole column by its kind. */
     static boolean isFound(Made made, Typed typed) {
         return typed.slips().stream()
-                .anyMatch(slip -> made.hasRow
-                        ? slip.row().orElse(0) == typed.row()
-                        : made.names.contains(slip.kind()));
+                .anyMatch(slip -> made.hasRow ? slip.row().orElse(0) == typed.row() : made.names.contains(slip.kind()));
     }
 
     /** Whether it is also called what it was. */
     static boolean isNamed(Made made, Typed typed) {
         return typed.slips().stream()
-                .anyMatch(slip ->
-                        made.names.contains(slip.kind()) && (!made.hasRow || slip.row().orElse(0) == typed.row()));
+                .anyMatch(slip -> made.names.contains(slip.kind())
+                        && (!made.hasRow || slip.row().orElse(0) == typed.row()));
     }
 
     /** Whether any other row is accused as well. */
     static boolean accusesOthers(Made made, Typed typed) {
-        return typed.slips().stream().anyMatch(slip -> made.hasRow
-                ? slip.row().orElse(0) != typed.row()
-                : !made.names.contains(slip.kind()));
+        return typed.slips().stream()
+                .anyMatch(
+                        slip -> made.hasRow ? slip.row().orElse(0) != typed.row() : !made.names.contains(slip.kind()));
     }
 
     static Typed typed(InventedJar jar, double[] minutes, double[] temps, List<Entry> around, Scale scale, int row) {

@@ -23,7 +23,8 @@ public final class SlipReport {
      * @param arguments none
      */
     public static void main(String[] arguments) {
-        print("| slip | found, mark 0.5 | 1 | 2 | called by its name, mark 0.5 | 1 | 2 | others accused, mark 0.5 | 1 | 2 |\n");
+        print(
+                "| slip | found, mark 0.5 | 1 | 2 | called by its name, mark 0.5 | 1 | 2 | others accused, mark 0.5 | 1 | 2 |\n");
         print("|---|---|---|---|---|---|---|---|---|---|\n");
         for (SlipLab.Made made : SlipLab.Made.values()) {
             int[][] count = new int[3][MARKS.length];

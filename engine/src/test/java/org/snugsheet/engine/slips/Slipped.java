@@ -160,7 +160,8 @@ final class Slipped {
         for (int i = 0; i < n; i++) {
             double at = begin + jar.minutes()[i] - jar.minutes()[0];
             double clock = 100 * Math.floor(at / 60) + at % 60;
-            crosses |= i > 0 && Math.floor(at / 60) > Math.floor((begin + jar.minutes()[i - 1] - jar.minutes()[0]) / 60)
+            crosses |= i > 0
+                    && Math.floor(at / 60) > Math.floor((begin + jar.minutes()[i - 1] - jar.minutes()[0]) / 60)
                     && jar.minutes()[i] - jar.minutes()[i - 1] == step;
             minutes[i] = way == 0 ? clock : way == 1 ? InventedJar.clean(clock / 100) : at / 1440;
         }
@@ -176,8 +177,7 @@ final class Slipped {
             long minute = Math.round(day * 1440);
             text.add(Entry.of(minute / 60 + ":" + (minute % 60 < 10 ? "0" : "") + minute % 60));
         }
-        return Optional.of(new SlipLab.Typed(
-                jar, text, typed.temps(), typed.around(), typed.scale(), typed.mark(), 0));
+        return Optional.of(new SlipLab.Typed(jar, text, typed.temps(), typed.around(), typed.scale(), typed.mark(), 0));
     }
 
     /** Misread upwards: warmer than the reading before by more than a mark. */
