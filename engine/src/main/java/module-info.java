@@ -19,4 +19,5 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.jar;
     exports org.snugsheet.engine.lesson;
     exports org.snugsheet.engine.slips;
+    exports org.snugsheet.engine.fairness;
 }

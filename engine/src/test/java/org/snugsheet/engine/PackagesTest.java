@@ -70,6 +70,7 @@ class PackagesTest {
         opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
         opens("slips", "quantity", "reading", "cooling");
+        opens("fairness", "quantity", "reading", "comparison", "cooling");
     }
 
     private static void opens(String room, String... doors) {

@@ -109,6 +109,24 @@ public sealed interface Entry {
     }
 
     /**
+     * This entry with a scale written behind its number, unless it has one already or is no number.
+     *
+     * @param scale the scale
+     * @return the entry, the same temperature on any sheet
+     */
+    default Entry onScale(Scale scale) {
+        if (this instanceof Value number && Double.isFinite(number.value())) {
+            return new Text(number.value() + " " + scale.symbol());
+        }
+        if (this instanceof Text text
+                && TypedNumber.parse(text.text()).isPresent()
+                && ownScale().isEmpty()) {
+            return new Text(text.text() + " " + scale.symbol());
+        }
+        return this;
+    }
+
+    /**
      * This entry as a plain number, such as minutes or millimetres.
      *
      * @param row where it stands, for the refusal

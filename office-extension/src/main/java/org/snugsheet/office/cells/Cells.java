@@ -38,6 +38,20 @@ public final class Cells {
     }
 
     /**
+     * A block of cells.
+     *
+     * @param cells the cells
+     * @return their entries, row by row
+     */
+    public static List<List<Entry>> rows(Object[][] cells) {
+        List<List<Entry>> rows = new ArrayList<>(cells.length);
+        for (Object[] row : cells) {
+            rows.add(line(new Object[][] {row}));
+        }
+        return rows;
+    }
+
+    /**
      * A single cell.
      *
      * @param cells the cells

@@ -2,6 +2,7 @@ package org.snugsheet.office.cells;
 
 import com.sun.star.uno.Any;
 import com.sun.star.uno.TypeClass;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.quantity.HeatCapacity;
@@ -9,6 +10,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
 
@@ -125,6 +127,23 @@ public final class Options {
             return Optional.empty();
         }
         return Optional.of(needed(one) / needed(two));
+    }
+
+    /**
+     * The amounts of water in two vessels.
+     *
+     * @param amount what was given for the one, in millilitres
+     * @param other what was given for the other
+     * @return both volumes; none when both are left out
+     * @throws org.snugsheet.engine.Refusal if only one is given, or it is no number above zero
+     */
+    public static List<Volume> volumes(@Nullable Object amount, @Nullable Object other) {
+        Optional<Entry> one = given(amount);
+        Optional<Entry> two = given(other);
+        if (one.isEmpty() && two.isEmpty()) {
+            return List.of();
+        }
+        return List.of(Volume.of(needed(one), Unit.MILLILITRE), Volume.of(needed(two), Unit.MILLILITRE));
     }
 
     private static double needed(Optional<Entry> entry) {

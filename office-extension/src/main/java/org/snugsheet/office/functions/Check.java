@@ -38,6 +38,55 @@ public interface Check extends XInterface {
             @Argument(Words.MARK) @Nullable Object mark,
             @Argument(Words.SCALE) @Nullable Object scale);
 
+    /** CHECK.ALL: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "CHECK.ALL",
+            text =
+                    "A table of every trouble with the readings: its row, what is wrong, how sure that is, and what to do.",
+            example = "CHECK.ALL({0;5;10;15;20;25;30;35};{40;35;30;62;23;20;18;16};8)",
+            answer = "Row")
+    Object[][] all(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale);
+
+    /** CHECK.SHEET: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "CHECK.SHEET",
+            text =
+                    "A table of every trouble of every jar of a whole sheet: the jar, its row, what is wrong, how sure that is, and what to do.",
+            example = "CHECK.SHEET({\"min\";\"bare\"|0;40|5;35|10;31|15;27|20;24};8)",
+            answer = "Jar")
+    Object[][] sheet(
+            @Argument(CheckWords.SHEET) Object[][] block,
+            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale);
+
+    /** CHECK.FAIR: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "CHECK.FAIR",
+            text =
+                    "A table of what differs between two jars besides their wraps, and by how many per cent each biases the ratio of their rates.",
+            example = "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250)",
+            answer = "What")
+    Object[][] fair(
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(CheckWords.OTHER_SURROUNDINGS) String[][] otherSurroundings,
+            @Argument(CheckWords.FIRST_VOLUME) @Nullable Object volume,
+            @Argument(CheckWords.OTHER_VOLUME) @Nullable Object otherVolume,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale);
+
     /**
      * CHECK.WRAP.
      *
@@ -49,7 +98,7 @@ public interface Check extends XInterface {
      * @return the answer described by the text below
      */
     @CellFunction(
-            order = 1,
+            order = 4,
             name = "CHECK.WRAP",
             text =
                     "OK, or in plain words what is wrong with the layers of WRAP.FLAT: which layer it is and what to do.",
@@ -68,7 +117,7 @@ public interface Check extends XInterface {
      * @return the answer described by the text below
      */
     @CellFunction(
-            order = 2,
+            order = 5,
             name = "CHECK.VERSION",
             text = "The version of Snugsheet that is installed.",
             example = "CHECK.VERSION()",

@@ -1,9 +1,16 @@
 package org.snugsheet.office.functions;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.cooling.Slips;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.fairness.FairTest;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Block;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.slips.Slip;
+import org.snugsheet.engine.slips.SlipFinder;
 import org.snugsheet.office.cells.Answer;
+import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
 
 /** The CHECK functions. */
@@ -26,9 +33,9 @@ public final class CheckFunctions extends FamilyService implements Check {
         return Answer.inWords(() -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
             jar.fit().constant();
-            return Slips.in(jar.readings(), jar.mark()).stream()
+            return slips(times, temps, surroundings, mark, scale).stream()
                     .findFirst()
-                    .map(Finding::sentence)
+                    .map(slip -> slip.finding().sentence())
                     .orElse(ALL_WELL);
         });
     }
@@ -46,6 +53,75 @@ public final class CheckFunctions extends FamilyService implements Check {
                     .in(Options.resistanceUnit(unit));
             return ALL_WELL;
         });
+    }
+
+    @Override
+    public Object[][] all(
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale) {
+        try {
+            return TroubleTable.ofJar(slips(times, temps, surroundings, mark, scale));
+        } catch (Refusal refusal) {
+            return TroubleTable.ofJar(List.of(TroubleTable.refused(refusal)));
+        }
+    }
+
+    @Override
+    public Object[][] sheet(Object[][] block, String[][] surroundings, @Nullable Object mark, @Nullable Object scale) {
+        TroubleTable table = TroubleTable.ofSheet();
+        try {
+            Scale common = Options.scale(scale);
+            List<Entry> around = Cells.line(surroundings).stream()
+                    .map(e -> e.onScale(common))
+                    .toList();
+            Block sheet = Block.of(Cells.rows(block));
+            for (Block.Jar jar : sheet.jars()) {
+                Scale own = jar.scale().orElse(common);
+                table.add(
+                        jar.name(),
+                        SlipFinder.find(sheet.times(), jar.temperatures(), around, Options.mark(mark, own), own));
+            }
+        } catch (Refusal refusal) {
+            table.add("", List.of(TroubleTable.refused(refusal)));
+        }
+        return table.cells();
+    }
+
+    @Override
+    public Object[][] fair(
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            Object[][] otherTimes,
+            Object[][] otherTemps,
+            String[][] otherSurroundings,
+            @Nullable Object volume,
+            @Nullable Object otherVolume,
+            @Nullable Object mark,
+            @Nullable Object scale) {
+        try {
+            return FairTable.of(FairTest.of(
+                    JarCells.of(times, temps, surroundings, mark, scale).fit(),
+                    JarCells.of(otherTimes, otherTemps, otherSurroundings, mark, scale)
+                            .fit(),
+                    Options.volumes(volume, otherVolume)));
+        } catch (Refusal refusal) {
+            return FairTable.refused(refusal);
+        }
+    }
+
+    private static List<Slip> slips(
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale) {
+        Scale s = Options.scale(scale);
+        return SlipFinder.find(
+                Cells.line(times), Cells.line(temps), Cells.line(surroundings), Options.mark(mark, s), s);
     }
 
     @Override

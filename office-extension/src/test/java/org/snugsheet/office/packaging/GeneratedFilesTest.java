@@ -173,6 +173,9 @@ class GeneratedFilesTest {
                 "SNUGSHEET.PLAN.POWER",
                 "SNUGSHEET.PLAN.LESSON",
                 "SNUGSHEET.CHECK.READINGS",
+                "SNUGSHEET.CHECK.ALL",
+                "SNUGSHEET.CHECK.SHEET",
+                "SNUGSHEET.CHECK.FAIR",
                 "SNUGSHEET.CHECK.VERSION")));
     }
 }

@@ -1,0 +1,15 @@
+package org.snugsheet.office.functions;
+
+/** Descriptions of arguments that only CHECK functions have. */
+final class CheckWords {
+
+    static final String OTHER_SURROUNDINGS =
+            "The temperature of what the second jar stands in: one cell, a column read at the same times, or the word fit.";
+    static final String FIRST_VOLUME = "Millilitres of water in the first jar. Left out: the volumes are not compared.";
+    static final String OTHER_VOLUME =
+            "Millilitres of water in the second jar. Left out: the volumes are not compared.";
+    static final String SHEET =
+            "The whole block: a header row with the jars’ names, the times down the first column, a column for each jar. A header such as wool °F names its scale.";
+
+    private CheckWords() {}
+}
