@@ -17,11 +17,17 @@ final class ConstantColumn {
 
     private static final double COST = 0.5;
 
+    /** Odds of five to three: a thermometer out of the water is no rare slip of the pen, and costs a lesson. */
+    private static final double LEAST_GAIN = 1;
+
     /** Without known surroundings a jar is taken to be this much warmer than them, in kelvins. */
     private static final double USUAL_DIFFERENCE = 20;
 
-    /** Readings that scatter more about their mean do change. */
-    private static final double MOST_SCATTER = 2.5;
+    /**
+     * Readings that scatter more about their mean do change. A level between two marks is read now as the one and now as the
+     * other, which scatters three times as much as rounding does on the whole.
+     */
+    private static final double MOST_SCATTER = 4;
 
     private ConstantColumn() {}
 
@@ -49,7 +55,7 @@ final class ConstantColumn {
         }
         double scatter = aboutMean / (n - 1);
         double gain = (aboutSlow - aboutMean) / Math.max(sample.expected(), scatter) - COST;
-        if (scatter > MOST_SCATTER * sample.expected() || gain < SlipFinder.LEAST_GAIN) {
+        if (scatter > MOST_SCATTER * sample.expected() || gain < LEAST_GAIN) {
             return Optional.empty();
         }
         double shown = Math.rint(new Temperature(mean).in(column.scale()) * 10) / 10;
