@@ -5,20 +5,30 @@ import java.util.List;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Volume;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Reading;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
 
 /**
  * What differs between two jars besides what they are wrapped in, and by what factor that alone would change the first jar’s rate
  * over the second’s.
  *
- * <p>Still air takes heat in proportion to θ^1.25, so the cooling constant goes with θ^¼, where θ is the difference to the
- * surroundings ({@link org.snugsheet.engine.cooling.FreeConvection}). From that follow the factors of a warmer start, of other
- * surroundings and of a longer lesson, for bare jars; a wrap makes them smaller. Jars of one shape have a surface that grows with
- * {@code V^⅔}, so {@code k = h·A/C} goes with {@code V^−⅓} (Incropera and DeWitt, section 5.1).
+ * <p>Still air takes heat in proportion to θ^1.25, where θ is the difference to the surroundings ({@link
+ * org.snugsheet.engine.cooling.FreeConvection}), so that a jar which is warmer or read for less time seems to cool faster. How
+ * much is worked out on two bare jars that differ in this one thing: both follow {@code θ = A·(1 + k·t/4)^(−4)} with k as A^¼,
+ * both are read without error at the times of the class, and both are fitted as the class’s jars are. A wrap makes the bias
+ * smaller. Jars of one shape have a surface that grows with {@code V^⅔}, so {@code k = h·A/C} goes with {@code V^−⅓} (Incropera
+ * and DeWitt, section 5.1).
  */
 public final class FairTest {
 
     private static final double POWER = 0.25;
+    private static final double SECONDS_PER_MINUTE = 60;
+    private static final Mark FINE = Mark.of(1e-6, Scale.CELSIUS);
 
     private FairTest() {}
 
@@ -74,25 +84,28 @@ public final class FairTest {
         double roomTwo = second.surroundings().celsius();
         double room = (roomOne + roomTwo) / 2;
         double start = (one + two) / 2;
+        double rate =
+                Math.max(0, (first.constant().perMinute() + second.constant().perMinute()) / 2);
+        Bare usual = new Bare(rate, start - room);
         List<Difference> found = new ArrayList<>();
         found.add(difference(
                 Kind.START,
-                first.at(first.readings().first().seconds()).in(scale),
-                second.at(second.readings().first().seconds()).in(scale),
-                Math.pow(Math.abs((one - room) / (two - room)), POWER),
+                new Temperature(one).in(scale),
+                new Temperature(two).in(scale),
+                usual.read(first, one - room) / usual.read(first, two - room),
                 error));
         found.add(difference(
                 Kind.SURROUNDINGS,
                 first.surroundings().in(scale),
                 second.surroundings().in(scale),
-                Math.pow(Math.abs((start - roomOne) / (start - roomTwo)), POWER),
+                usual.read(first, start - roomOne) / usual.read(first, start - roomTwo),
                 error));
-        double rate =
-                Math.max(0, (first.constant().perSecond() + second.constant().perSecond()) / 2);
-        double spanOne = first.readings().span();
-        double spanTwo = second.readings().span();
         found.add(difference(
-                Kind.TIMES, spanOne / 60, spanTwo / 60, meanShare(rate * spanOne) / meanShare(rate * spanTwo), error));
+                Kind.TIMES,
+                first.readings().span() / SECONDS_PER_MINUTE,
+                second.readings().span() / SECONDS_PER_MINUTE,
+                usual.read(first, start - room) / usual.read(second, start - room),
+                error));
         if (volumes.size() == 2) {
             double v = volumes.get(0).cubicMetres();
             double w = volumes.get(1).cubicMetres();
@@ -106,10 +119,30 @@ public final class FairTest {
     }
 
     /**
-     * The mean constant of a lesson over that at its start: from {@code θ = A(1 + kt/4)^−4} follows {@code ln(A/θ)/t =
-     * 4·ln(1 + kt/4)/t}.
+     * A bare jar in still air.
+     *
+     * @param rate its cooling constant at the usual difference, 1/min
+     * @param usual that difference, K
      */
-    private static double meanShare(double passed) {
-        return passed > 1e-9 ? 4 * Math.log1p(passed / 4) / passed : 1;
+    private record Bare(double rate, double usual) {
+
+        /** The constant found if it began that much warmer than its surroundings and were read at the times of another jar. */
+        double read(CoolingFit times, double above) {
+            List<Entry> minutes = new ArrayList<>();
+            List<Entry> readings = new ArrayList<>();
+            double constant = rate * Math.pow(Math.abs(above / usual), POWER);
+            double first = times.readings().first().seconds();
+            for (Reading reading : times.readings().all()) {
+                double passed = (reading.seconds() - first) / SECONDS_PER_MINUTE;
+                minutes.add(Entry.of(passed));
+                readings.add(Entry.of(above * Math.pow(1 + constant * passed / 4, -4)));
+            }
+            return CoolingFit.of(
+                            Readings.ofMinutes(minutes, readings, Scale.CELSIUS),
+                            new Surroundings.Constant(new Temperature(0)),
+                            FINE)
+                    .constant()
+                    .perMinute();
+        }
     }
 }

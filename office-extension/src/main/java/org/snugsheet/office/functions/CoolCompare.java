@@ -94,4 +94,21 @@ public interface CoolCompare extends XInterface {
             @Argument(Words.MARK) @Nullable Object mark,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.SHEET: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "COOL.SHEET",
+            text =
+                    "A table of all jars of a whole sheet: readings used, cooling constant with its error, half-time, start, misfit, and what is wrong where a jar cannot be worked out.",
+            example = "COOL.SHEET({\"min\";\"bare\";\"wool °F\"|0;40;104|5;34;98|10;30;94|15;26;91|20;24;88};10)",
+            answer = "Jar",
+            refused = "COOL.SHEET({\"min\"|0|5};10)",
+            because = "the block has no jar")
+    Object[][] sheet(
+            @Argument(CheckWords.SHEET) Object[][] block,
+            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
 }

@@ -13,9 +13,11 @@ import org.snugsheet.engine.comparison.Ranking;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
+import org.snugsheet.office.cells.Options;
 
 /** The COOL functions that set jars against each other. */
 abstract class CoolComparisons extends CoolFits implements CoolCompare {
@@ -106,6 +108,13 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             }
             return RankTable.of(Ranking.of(estimates));
         });
+    }
+
+    @Override
+    public Object[][] sheet(Object[][] block, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(
+                () -> SheetTable.of(Block.of(Cells.rows(block)), Cells.line(surroundings), mark, Options.scale(scale)));
     }
 
     private static <T> T compared(

@@ -30,12 +30,19 @@ record JarCells(Readings readings, Surroundings surroundings, Mark mark) {
             String[][] surroundings,
             @Nullable Object mark,
             @Nullable Object scale) {
-        Scale s = Options.scale(scale);
-        List<Entry> minutes = Cells.line(times);
+        return of(Cells.line(times), Cells.line(temps), Cells.line(surroundings), mark, Options.scale(scale));
+    }
+
+    static JarCells of(
+            List<Entry> minutes,
+            List<Entry> temperatures,
+            List<Entry> surroundings,
+            @Nullable Object mark,
+            Scale scale) {
         return new JarCells(
-                Readings.ofMinutes(minutes, Cells.line(temps), s),
-                Surroundings.of(Cells.line(surroundings), minutes, s),
-                Options.mark(mark, s));
+                Readings.ofMinutes(minutes, temperatures, scale),
+                Surroundings.of(surroundings, minutes, scale),
+                Options.mark(mark, scale));
     }
 
     CoolingFit fit() {

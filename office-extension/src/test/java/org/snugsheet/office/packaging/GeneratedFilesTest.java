@@ -132,6 +132,7 @@ class GeneratedFilesTest {
                 "SNUGSHEET.COOL.SLOWERERROR",
                 "SNUGSHEET.COOL.VERDICT",
                 "SNUGSHEET.COOL.RANK",
+                "SNUGSHEET.COOL.SHEET",
                 "SNUGSHEET.COOL.MINUTES",
                 "SNUGSHEET.COOL.HEAT",
                 "SNUGSHEET.COOL.POWER",

@@ -1,0 +1,59 @@
+package org.snugsheet.engine.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+
+class BlockTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "wool °F, wool, FAHRENHEIT",
+        "bare (C), bare, CELSIUS",
+        "leaves [wet], leaves [wet],",
+        "jar C, jar C,",
+        "(°F), jar 1, FAHRENHEIT"
+    })
+    void a_header_may_name_its_scale(String header, String name, String scale) {
+        Block.Jar jar = Block.of(rows(header)).jars().get(0);
+        assertEquals(name, jar.name());
+        assertEquals(Optional.ofNullable(scale).map(Scale::valueOf), jar.scale());
+    }
+
+    @Test
+    void unused_columns_are_left_out_and_blank_readings_kept() {
+        Block block =
+                Block.of(List.of(row("min", "bare", "", "wool"), row("0", "40", "", "40"), row("5", "", "", "37")));
+        assertEquals(
+                List.of("bare", "wool"),
+                block.jars().stream().map(Block.Jar::name).toList());
+        assertEquals(new Entry.Gap(), block.jars().get(0).temperatures().get(1));
+        assertEquals(2, block.times().size());
+    }
+
+    @Test
+    void a_block_without_a_jar_is_refused() {
+        for (List<List<Entry>> rows : List.of(List.of(row("min", "bare")), List.of(row("min"), row("0")))) {
+            assertEquals(
+                    Trouble.NO_BLOCK,
+                    assertThrows(Refusal.class, () -> Block.of(rows)).trouble());
+        }
+    }
+
+    private static List<List<Entry>> rows(String header) {
+        return List.of(row("min", header), row("0", "40"));
+    }
+
+    private static List<Entry> row(String... cells) {
+        return Arrays.stream(cells).map(Entry::of).toList();
+    }
+}
