@@ -26,7 +26,8 @@ import org.snugsheet.sheets.builder.Book;
  */
 public final class BuildSheets {
 
-    private static final List<WorkedSheet> SHEETS = List.of(new WindowsillJars(), new DesignAWrap());
+    private static final List<WorkedSheet> SHEETS =
+            List.of(new WindowsillJars(), new DesignAWrap(), new TypeYourReadings());
 
     private BuildSheets() {}
 

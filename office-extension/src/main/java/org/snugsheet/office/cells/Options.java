@@ -47,10 +47,13 @@ public final class Options {
      *
      * @param option what was given
      * @return the unit; m²·K/W when left out
-     * @throws org.snugsheet.engine.Refusal if it is no unit
+     * @throws org.snugsheet.engine.Refusal if it is no unit of an R-value
      */
     public static Unit resistanceUnit(@Nullable Object option) {
-        return given(option).map(entry -> Unit.parse(written(entry))).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
+        Unit unit = given(option).map(entry -> Unit.parse(written(entry))).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
+        // Refuses a unit of something else before anything is worked out.
+        Unit.SQUARE_METRE_KELVIN_PER_WATT.from(1, unit);
+        return unit;
     }
 
     /**

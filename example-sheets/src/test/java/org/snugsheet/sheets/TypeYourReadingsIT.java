@@ -1,0 +1,67 @@
+package org.snugsheet.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/** The sheet for everybody’s readings, used as a class would. */
+@ExtendWith({SharedOffice.class, BuiltSheets.class})
+class TypeYourReadingsIT {
+
+    private final CalcDocument sheet;
+
+    TypeYourReadingsIT(Office office, BuiltSheets.All built) {
+        sheet = office.open(built.named("type-your-readings").ods()).calculateAll();
+    }
+
+    @org.junit.jupiter.api.AfterEach
+    void close() {
+        sheet.close();
+    }
+
+    @Test
+    void noCellFails() {
+        for (List<CellResult> row : sheet.all("A6:M31")) {
+            assertTrue(row.stream().noneMatch(cell -> cell instanceof CellResult.OfError), row.toString());
+        }
+    }
+
+    @Test
+    void theTwoSlipsOfTheExampleAreFoundAndMended() {
+        assertEquals("bare jar", sheet.at("I8").text());
+        assertEquals("4", sheet.at("J8").text());
+        assertEquals("see checks", sheet.at("G26").text());
+        assertEquals("dry leaves", sheet.at("I11").text());
+        assertEquals("6", sheet.at("J11").text());
+
+        sheet.number("B11", 28).number("E13", 32.5).calculateAll();
+        for (int row = 8; row < 12; row++) {
+            assertEquals("OK", sheet.at("K" + row).text());
+        }
+        assertEquals("OK", sheet.at("G26").text());
+        // The invented jars cool with 0.045, 0.026, 0.024 and 0.017 per minute; the readings are whole degrees.
+        double[] truth = {0.045, 0.026, 0.024, 0.017};
+        for (int jar = 0; jar < truth.length; jar++) {
+            double error =
+                    Double.parseDouble(String.valueOf(sheet.at("C" + (26 + jar)).number()));
+            assertEquals(truth[jar], sheet.at("B" + (26 + jar)).number(), 4 * error);
+        }
+    }
+
+    @Test
+    void aNewJarIsCheckedAndWorkedOut() {
+        sheet.text("F7", "fleece (F)");
+        double[] fahrenheit = {104, 100, 96, 93, 90, 87, 84, 81, 79, 77};
+        sheet.numbersDown("F8", fahrenheit).calculateAll();
+        assertEquals("fleece", sheet.at("A30").text());
+        assertEquals("°F", sheet.at("F30").text());
+        assertTrue(sheet.at("B30").number() > 0.01 && sheet.at("B30").number() < 0.03);
+    }
+}
