@@ -90,4 +90,5 @@ def main(folder):
         print(",".join([jar, *(f"{answer[name]:.10g}" if name in answer else "" for name in columns)]))
 
 
-main(sys.argv[1])
+if __name__ == "__main__":
+    main(sys.argv[1])

@@ -44,12 +44,23 @@ record InventedReadings(Temperature surroundings, Temperature start, double mark
         double resistance = new FlatWrap(layers, ThermalResistance.NONE, AIR_FILM)
                 .resistance()
                 .squareMetreKelvinsPerWatt();
-        NewtonCooling cooling = new NewtonCooling(
-                start, surroundings, new CoolingConstant(SQUARE_METRES / (JOULES_PER_KELVIN * resistance)));
+        return of(jar.name(), new CoolingConstant(SQUARE_METRES / (JOULES_PER_KELVIN * resistance)), minutes);
+    }
+
+    /**
+     * The readings of a jar that cools as it is told.
+     *
+     * @param name of the jar; it decides the errors too
+     * @param constant how fast it cools
+     * @param minutes when the thermometer is read
+     * @return what it reads, in degrees Celsius
+     */
+    double[] of(String name, CoolingConstant constant, List<Integer> minutes) {
+        NewtonCooling cooling = new NewtonCooling(start, surroundings, constant);
         // Random, because its series of numbers is written down in its documentation; a seed of its own for each jar,
         // so
         // that one more jar leaves the others as they are.
-        Random chance = new Random(seed + jar.name().hashCode());
+        Random chance = new Random(seed + name.hashCode());
         return minutes.stream()
                 .mapToDouble(
                         minute -> cooling.after(minute * SECONDS_PER_MINUTE).celsius())

@@ -3,13 +3,14 @@ package org.snugsheet.sheets;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.snugsheet.office.harness.SharedOffice;
 
-/** Builds all sheets into {@code target/sheets}, once for the test run, and hands them to every test that asks. */
+/** Builds all sheets into {@code target/sheets}, once for the test run, and hands one to every test that asks. */
 final class BuiltSheets implements ParameterResolver {
     private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(BuiltSheets.class);
 
@@ -23,26 +24,50 @@ final class BuiltSheets implements ParameterResolver {
      */
     record Sheet(List<String> lines, Path ods, Path fods, Path pdf) {}
 
+    /**
+     * All sheets, in the order in which they are built.
+     *
+     * @param sheets the sheets
+     */
+    record All(List<Sheet> sheets) {
+        Sheet named(String fileName) {
+            return sheets.stream()
+                    .filter(sheet -> sheet.ods().endsWith(fileName + ".ods"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    /**
+     * The sheet {@link DesignAWrap}.
+     *
+     * @param sheet the sheet
+     */
+    record Design(Sheet sheet) {}
+
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
-        return parameter.getParameter().getType() == Sheet.class;
+        Class<?> type = parameter.getParameter().getType();
+        return type == Sheet.class || type == Design.class;
     }
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-        return context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheet", key -> build(), Sheet.class);
+        All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> build(), All.class);
+        return parameter.getParameter().getType() == Design.class
+                ? new Design(all.named(new DesignAWrap().fileName()))
+                : all.named(new WindowsillJars().fileName());
     }
 
-    private static Sheet build() {
+    private static All build() {
         try {
             Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
-            BuildSheets.Built built =
-                    BuildSheets.into(Path.of("target", "sheets"), oxt).get(0);
-            return new Sheet(
-                    built.lines(),
-                    built.files().get(0),
-                    built.files().get(1),
-                    built.files().get(2));
+            List<Sheet> sheets = new ArrayList<>();
+            for (BuildSheets.Built built : BuildSheets.into(Path.of("target", "sheets"), oxt)) {
+                List<Path> files = built.files();
+                sheets.add(new Sheet(built.lines(), files.get(0), files.get(1), files.get(2)));
+            }
+            return new All(List.copyOf(sheets));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -77,11 +77,31 @@ public final class InputRules {
      */
     public InputRules choice(String address, String listName, String title, String hint)
             throws com.sun.star.uno.Exception {
+        return list(address, listName, ValidationAlertStyle.WARNING, title, hint);
+    }
+
+    /**
+     * A choice from a list, and nothing else.
+     *
+     * @param address the cells
+     * @param listName the named range with the list
+     * @param title the heading of the hint
+     * @param hint what to choose
+     * @return these rules
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public InputRules only(String address, String listName, String title, String hint)
+            throws com.sun.star.uno.Exception {
+        return list(address, listName, ValidationAlertStyle.STOP, title, hint);
+    }
+
+    private InputRules list(String address, String listName, ValidationAlertStyle otherwise, String title, String hint)
+            throws com.sun.star.uno.Exception {
         Object rule = rule(address, title, hint);
         Uno.set(rule, "Type", ValidationType.LIST);
         Uno.set(rule, "ShowList", TableValidationVisibility.UNSORTED);
         Uno.as(XSheetCondition.class, rule).setFormula1(listName);
-        alert(rule, ValidationAlertStyle.WARNING, title, hint);
+        alert(rule, otherwise, title, hint);
         return put(address, rule);
     }
 

@@ -46,6 +46,18 @@ public final class Names {
         return add(name, page, cells, seenFrom);
     }
 
+    /**
+     * Names what a formula finds, such as as much of a list as is filled.
+     *
+     * @param name the name
+     * @param formula in English with semicolons, without the equals sign, with full addresses such as {@code $Jars.$A$1}
+     * @return these names
+     */
+    public Names computed(String name, String formula) {
+        ranges.addNewByName(name, formula, new CellAddress(), 0);
+        return this;
+    }
+
     private Names add(String name, Page page, String cells, CellAddress seenFrom) {
         ranges.addNewByName(name, "$" + page.name() + "." + cells, seenFrom, 0);
         return this;

@@ -1,21 +1,13 @@
 package org.snugsheet.sheets.builder;
 
-import com.sun.star.awt.FontWeight;
 import com.sun.star.awt.Rectangle;
-import com.sun.star.beans.XPropertySet;
 import com.sun.star.chart.ChartLegendPosition;
-import com.sun.star.chart.X3DDisplay;
 import com.sun.star.chart.XAxisXSupplier;
 import com.sun.star.chart.XAxisYSupplier;
 import com.sun.star.chart.XChartDocument;
 import com.sun.star.chart.XDiagram;
 import com.sun.star.chart.XDiagramPositioning;
-import com.sun.star.container.XNamed;
 import com.sun.star.document.XEmbeddedObjectSupplier;
-import com.sun.star.drawing.FillStyle;
-import com.sun.star.drawing.LineStyle;
-import com.sun.star.drawing.XDrawPageSupplier;
-import com.sun.star.drawing.XShapes;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import java.util.List;
@@ -31,9 +23,6 @@ import java.util.List;
  */
 public record ScatterChart(String title, String across, String up, String inWords, List<Plot> plots) {
 
-    private static final float TITLE_SIZE = 12;
-    private static final float AXIS_TITLE_SIZE = 10;
-    private static final float SMALL_SIZE = 9;
     // Room around the axes, in 1/100 mm.
     private static final int LEFT = 1500;
     private static final int RIGHT = 400;
@@ -69,41 +58,18 @@ public record ScatterChart(String title, String across, String up, String inWord
         XDiagram diagram = Uno.as(XDiagram.class, Uno.make(chart, "com.sun.star.chart.XYDiagram"));
         chart.setDiagram(diagram);
         new ChartSeries(book.office(), document).put(plots);
-        writeTitles(chart);
-        writeLegend(chart);
+        ChartFrame.title(chart, title);
+        ChartFrame.titleX(chart.getDiagram(), across);
+        ChartFrame.titleY(chart.getDiagram(), up);
+        ChartFrame.legend(chart, ChartLegendPosition.BOTTOM);
         drawAxes(chart.getDiagram());
         placeDiagram(chart.getDiagram(), page.rectangle(cells));
-        describe(page, name);
+        ChartFrame.describe(page, name, title, inWords);
     }
 
-    private void writeTitles(XChartDocument chart) throws com.sun.star.uno.Exception {
-        Uno.set(chart, "HasMainTitle", true);
-        title(chart.getTitle(), title, TITLE_SIZE);
-        Uno.set(chart.getTitle(), "CharWeight", FontWeight.BOLD);
-        Uno.set(chart.getTitle(), "CharColor", Palette.HEADING);
-        XDiagram diagram = chart.getDiagram();
-        Uno.set(diagram, "HasXAxisTitle", true);
-        title(Uno.as(XAxisXSupplier.class, diagram).getXAxisTitle(), across, AXIS_TITLE_SIZE);
-        Uno.set(diagram, "HasYAxisTitle", true);
-        title(Uno.as(XAxisYSupplier.class, diagram).getYAxisTitle(), up, AXIS_TITLE_SIZE);
-    }
-
-    private static void title(Object shape, String text, float size) throws com.sun.star.uno.Exception {
-        Uno.set(shape, "String", text);
-        Uno.set(shape, "CharHeight", size);
-    }
-
-    private static void writeLegend(XChartDocument chart) throws com.sun.star.uno.Exception {
-        Uno.set(chart, "HasLegend", true);
-        Uno.set(chart.getLegend(), "Alignment", ChartLegendPosition.BOTTOM);
-        Uno.set(chart.getLegend(), "CharHeight", SMALL_SIZE);
-        Uno.set(chart.getLegend(), "FillStyle", FillStyle.NONE);
-        Uno.set(chart.getLegend(), "LineStyle", LineStyle.NONE);
-    }
-
-    // Left alone, the office leaves much room around the axes, and a grey ground behind them.
+    // Left alone, the office leaves much room around the axes.
     private static void placeDiagram(XDiagram diagram, Rectangle all) throws com.sun.star.uno.Exception {
-        Uno.set(Uno.as(X3DDisplay.class, diagram).getWall(), "FillStyle", FillStyle.NONE);
+        ChartFrame.clearWall(diagram);
         Uno.as(XDiagramPositioning.class, diagram)
                 .setDiagramPositionExcludingAxes(
                         new Rectangle(LEFT, ABOVE, all.Width - LEFT - RIGHT, all.Height - ABOVE - BELOW));
@@ -112,29 +78,11 @@ public record ScatterChart(String title, String across, String up, String inWord
     private static void drawAxes(XDiagram diagram) throws com.sun.star.uno.Exception {
         XAxisXSupplier bottom = Uno.as(XAxisXSupplier.class, diagram);
         XAxisYSupplier side = Uno.as(XAxisYSupplier.class, diagram);
-        for (XPropertySet axis : List.of(bottom.getXAxis(), side.getYAxis())) {
-            axis.setPropertyValue("CharHeight", SMALL_SIZE);
-            axis.setPropertyValue("LinkNumberFormatToSource", false);
-            axis.setPropertyValue("NumberFormat", 0);
-        }
+        ChartFrame.numbers(bottom.getXAxis());
+        ChartFrame.numbers(side.getYAxis());
         Uno.set(diagram, "HasXAxisGrid", true);
         Uno.set(diagram, "HasYAxisGrid", true);
         Uno.set(bottom.getXMainGrid(), "LineColor", Palette.GRID);
         Uno.set(side.getYMainGrid(), "LineColor", Palette.GRID);
-    }
-
-    private void describe(Page page, String name) throws com.sun.star.uno.Exception {
-        XShapes shapes = Uno.as(
-                XShapes.class, Uno.as(XDrawPageSupplier.class, page.sheet()).getDrawPage());
-        for (int i = 0; i < shapes.getCount(); i++) {
-            Object shape = shapes.getByIndex(i);
-            if (name.equals(Uno.get(shape, "PersistName"))
-                    || name.equals(Uno.as(XNamed.class, shape).getName())) {
-                Uno.set(shape, "Title", title);
-                Uno.set(shape, "Description", inWords);
-                return;
-            }
-        }
-        throw new IllegalStateException("The chart " + name + " is not on its page");
     }
 }

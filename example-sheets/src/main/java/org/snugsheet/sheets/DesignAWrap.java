@@ -1,0 +1,239 @@
+package org.snugsheet.sheets;
+
+import java.util.List;
+import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.Highlight;
+import org.snugsheet.sheets.builder.InputRules;
+import org.snugsheet.sheets.builder.Look;
+import org.snugsheet.sheets.builder.Names;
+import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.sheets.builder.PrintSetup;
+
+/**
+ * Design a wrap: choose layers from a list, see what each adds, what curve to expect, and what the class measured beside it.
+ *
+ * <p>All of it is worked out half-way through the lesson: the films on the surfaces grow thinner with the difference to the
+ * surroundings, so that one temperature has to stand for all.
+ *
+ * @see LayersTable
+ * @see ExpectedAndMeasured
+ * @see BehindTheDesign
+ * @see MaterialsPage
+ */
+final class DesignAWrap implements WorkedSheet {
+
+    static final String PAGE = "Design";
+
+    /** When the thermometers are read. */
+    static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
+
+    /** A whole jar as the WRAP functions take it, with the wrap and without; both end before unit, vessel and scale. */
+    static final String WRAPPED = "volume;radius;thicknesses;layers;halfway;cold;place;lid_r;base_r";
+
+    static final String BARE = "volume;radius;wall_mm;wall;halfway_bare;cold;place;lid_r;base_r";
+
+    static final double VOLUME = 250;
+    static final double RADIUS = 35;
+    static final double GLASS = 200;
+    static final double COLD = 2;
+    static final String PLACE = "still air";
+    // Warm tap water: common practice, no source.
+    static final double START = 40;
+    static final double LESSON = 30;
+    static final double MARK = 1;
+
+    private static final String TITLE = "Design a wrap";
+    private static final String INVENTED = "invented readings";
+
+    @Override
+    public String fileName() {
+        return "design-a-wrap";
+    }
+
+    @Override
+    public String results() {
+        return PAGE + ".J32:N41";
+    }
+
+    @Override
+    public void fill(Book book) throws com.sun.star.uno.Exception {
+        Page page = book.page(PAGE);
+        defineNames(book.names(), page);
+        Page behind = BehindTheDesign.add(book, page);
+        Page materials = MaterialsPage.add(book);
+        setSizes(page);
+        writeTop(page);
+        writeJar(page);
+        LayersTable.write(page);
+        writeReadings(page);
+        ExpectedAndMeasured.write(page);
+        rule(page);
+        BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
+        BehindTheDesign.curves(page, behind).draw(book, page, "expected_curves", "J16:N29");
+        new PrintSetup(PrintSetup.Paper.A4_LYING, TITLE + ": " + INVENTED).apply(page, "A1:N42");
+        page.protect();
+        behind.protect();
+        materials.protect();
+        book.describe(
+                TITLE,
+                "R-values and cooling curves expected from layers, and measured by thermometer",
+                "A worked sheet of Snugsheet with " + INVENTED
+                        + ": choose the layers round a jar of warm water, see what each adds to the R-value and what"
+                        + " cooling curve to expect, and hold the class’s readings against it.",
+                "R-value",
+                "insulation",
+                "layers",
+                "cooling curve",
+                "worked sheet",
+                INVENTED);
+        book.openAt(page, "B20");
+    }
+
+    private static void defineNames(Names names, Page page) {
+        names.fixed("scale", page, "B7")
+                .fixed("volume", page, "B8")
+                .fixed("radius", page, "B9")
+                .fixed("glass", page, "B10")
+                .fixed("start", page, "B11")
+                .fixed("cold", page, "B12")
+                .fixed("place", page, "B13")
+                .fixed("lesson", page, "B14")
+                .fixed("wall", page, "B19")
+                .fixed("wall_mm", page, "C19")
+                .fixed("layers", page, "B19:B24")
+                .fixed("thicknesses", page, "C19:C24")
+                .fixed("lid_r", page, "E27")
+                .fixed("base_r", page, "E28")
+                .fixed("times", page, "B33:H33")
+                .fixed("bare", page, "B34:H34")
+                .fixed("wrapped", page, "B35:H35")
+                .fixed("mark", page, "B36");
+    }
+
+    private static void setSizes(Page page) throws com.sun.star.uno.Exception {
+        page.width("A1", 46).width("B1", 38).width("C1:D1", 19).width("E1", 20).width("F1:H1", 18);
+        page.width("I1", 4).width("J1", 54).width("K1:N1", 24);
+        page.height("A1:A42", 5.5).height("A1", 10).height("A2", 7).height("A3", 10.5);
+        page.height("A4", 1.5).height("A5", 6).height("A6", 7).height("A15", 2).height("A16", 7);
+        page.height("A17", 9.5)
+                .height("A29", 9.5)
+                .height("A30", 2)
+                .height("A31", 7)
+                .height("A32", 9.5);
+    }
+
+    private static void writeTop(Page page) throws com.sun.star.uno.Exception {
+        page.text("A1", TITLE).look("A1", Look.TITLE);
+        page.merge("A2:N2").look("A2:N2", Look.PURPOSE);
+        page.text(
+                "A2",
+                "Choose layers from the lists: see what each adds, how the jar should cool, and whether the class’s own"
+                        + " readings agree.");
+        page.merge("A3:N3").look("A3:N3", Look.CAUTION);
+        page.paragraphs(
+                "A3",
+                "Caution:",
+                "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks, sooner where it goes"
+                        + " from warm to icy: carry jars with both hands, and never use a cracked one. Ice and wet"
+                        + " floors are slippery, and bare hands get cold in snow and ice. The safety rules of your"
+                        + " school come first.");
+        page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
+        page.text(
+                        "B5",
+                        "is for you to choose or type in. Everything else works itself out and is locked against slips;"
+                                + " there is no password (Tools, Protect Sheet).")
+                .look("B5:N5", Look.HINT);
+    }
+
+    private static void writeJar(Page page) throws com.sun.star.uno.Exception {
+        page.look("A6:H6", Look.SECTION).text("A6", "1  The jar, and where it stands");
+        page.look("A7:A14", Look.LABEL).look("B7:B14", Look.INPUT).look("C7:H14", Look.HINT);
+        page.text("A7", "Scale, C or F").text("B7", "C");
+        page.text("C7", "for all temperatures here; type them anew if you change it");
+        page.text("A8", "Water, millilitres").number("B8", VOLUME);
+        page.text("C8", "as much as a teacup holds");
+        page.text("A9", "Inside radius, mm").number("B9", RADIUS);
+        page.text("C9", "half of the way across the inside of the jar");
+        page.text("A10", "Empty glass jar, grams").number("B10", GLASS);
+        page.text("C10", "glass keeps heat too; 0 for a jar that weighs next to nothing");
+        page.formula("A11", "=\"Water at the start, °\"&scale").number("B11", START);
+        page.text("C11", "warm tap water");
+        page.formula("A12", "=\"Surroundings, °\"&scale").number("B12", COLD);
+        page.text("C12", "the air over the snow, or the tub of water");
+        page.text("A13", "Where it stands").text("B13", PLACE);
+        page.text("C13", "contact is packed in snow; for wind, type its speed");
+        page.text("A14", "Lesson, minutes").number("B14", LESSON);
+        page.formula(
+                "C14",
+                "=IFERROR(\"half-way, the wrapped water should be at \"&TEXT(halfway;\"0.0\")&\" °\"&scale;"
+                        + "\"see the message under the layers\")");
+    }
+
+    private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
+        page.look("A31:H31", Look.SECTION);
+        page.formula("A31", "=\"3  What the class read, °\"&scale&\" (invented: type your own over it)\"");
+        page.text("A32", "The bare jar has the same lid and base, but no wrap round its side.")
+                .look("A32:H32", Look.HINT);
+        page.text("A33", "Time, minutes").text("A34", "Bare jar").text("A35", "Wrapped jar");
+        page.look("A33:A36", Look.LABEL).look("B33:H35", Look.INPUT).look("B36", Look.INPUT);
+        double[] bare = ReadingsOfTheClass.bare();
+        double[] wrapped = ReadingsOfTheClass.wrapped();
+        for (int i = 0; i < MINUTES.size(); i++) {
+            String column = String.valueOf((char) ('B' + i));
+            page.number(column + "33", MINUTES.get(i));
+            page.number(column + "34", bare[i]);
+            page.number(column + "35", wrapped[i]);
+        }
+        page.formula("A36", "=\"Smallest mark, °\"&scale").number("B36", MARK);
+        page.text("C36", "from one line of the thermometer to the next").look("C36:H36", Look.HINT);
+        page.text("A37", "Can these be used?").look("A37", Look.MESSAGE);
+        page.merge("A37:A38").merge("B37:H38").look("B37:H38", Look.MESSAGE);
+        page.formula(
+                "B37",
+                "=IF(COUNTA(bare)+COUNTA(wrapped)=0;\"Nothing is read yet. Blank rows are fine.\";IF("
+                        + notFine("bare") + ";\"Bare jar: \"&" + words("bare") + ";IF(" + notFine("wrapped")
+                        + ";\"Wrapped jar: \"&" + words("wrapped")
+                        + ";\"OK: all readings can be used. A missed one stays blank.\")))");
+        Highlight.when(
+                page, "B37:H38", "NOT(OR(LEFT($B$37;3)=\"OK:\";LEFT($B$37;7)=\"Nothing\"))", Look.TROUBLE_MESSAGE);
+    }
+
+    private static String notFine(String jar) {
+        return "IF(COUNTA(" + jar + ")=0;FALSE();" + words(jar) + "<>\"OK\")";
+    }
+
+    private static String words(String jar) {
+        return "CHECK.READINGS(times;" + jar + ";cold;mark;scale)";
+    }
+
+    private static void rule(Page page) throws com.sun.star.uno.Exception {
+        InputRules.on(page)
+                .only("B7", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
+                .aboveZero("B8", "Water", "Millilitres of water in the jar.")
+                .aboveZero("B9", "Inside radius", "Millimetres from the middle of the jar to its inside.")
+                .atLeast("B10", 0, "Empty glass jar", "Grams, as the kitchen scales say.")
+                .hint("B11", "Water at the start", "How warm the water is when the clock starts.")
+                .hint("B12", "Surroundings", "How warm it is around the jar.")
+                .choice("B13", "places", "Where it stands", "Choose from the list, or type for example wind 15 km/h.")
+                .aboveZero("B14", "Lesson", "Minutes from the first reading to the last.")
+                .choice(
+                        "B19:B24",
+                        "materials",
+                        "Material",
+                        "Choose from the list, or type a conductivity in W/(m·K). Blank: no layer here.")
+                .aboveZero(
+                        "C19:C24",
+                        "Thickness",
+                        "Millimetres, as thick as it is on the jar. The usual one stands beside.")
+                .choice(
+                        "B27:B28",
+                        "materials",
+                        "Material",
+                        "Choose from the list. Blank: a thin lid or base, left bare.")
+                .aboveZero("C27:C28", "Thickness", "Millimetres. The usual thickness of one layer stands beside.")
+                .atLeast("B33:H33", 0, "Time", "Minutes since the start, rising: 0, 5, 10.")
+                .hint("B34:H35", "Reading", "In the scale chosen above. Missed one? Leave it blank.")
+                .aboveZero(
+                        "B36", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
+    }
+}

@@ -1,0 +1,81 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.awt.FontWeight;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.chart.ChartLegendPosition;
+import com.sun.star.chart.X3DDisplay;
+import com.sun.star.chart.XAxisXSupplier;
+import com.sun.star.chart.XAxisYSupplier;
+import com.sun.star.chart.XChartDocument;
+import com.sun.star.chart.XDiagram;
+import com.sun.star.container.XNamed;
+import com.sun.star.drawing.FillStyle;
+import com.sun.star.drawing.LineStyle;
+import com.sun.star.drawing.XDrawPageSupplier;
+import com.sun.star.drawing.XShapes;
+
+/** What is round a chart: titles, legend, axes, and its text for somebody who cannot see it. All charts share it. */
+final class ChartFrame {
+    private static final float TITLE_SIZE = 12;
+    private static final float AXIS_TITLE_SIZE = 10;
+    static final float SMALL_SIZE = 9;
+
+    private ChartFrame() {}
+
+    static void title(XChartDocument chart, String title) throws com.sun.star.uno.Exception {
+        Uno.set(chart, "HasMainTitle", true);
+        write(chart.getTitle(), title, TITLE_SIZE);
+        Uno.set(chart.getTitle(), "CharWeight", FontWeight.BOLD);
+        Uno.set(chart.getTitle(), "CharColor", Palette.HEADING);
+    }
+
+    static void titleX(XDiagram diagram, String title) throws com.sun.star.uno.Exception {
+        Uno.set(diagram, "HasXAxisTitle", true);
+        write(Uno.as(XAxisXSupplier.class, diagram).getXAxisTitle(), title, AXIS_TITLE_SIZE);
+    }
+
+    static void titleY(XDiagram diagram, String title) throws com.sun.star.uno.Exception {
+        Uno.set(diagram, "HasYAxisTitle", true);
+        write(Uno.as(XAxisYSupplier.class, diagram).getYAxisTitle(), title, AXIS_TITLE_SIZE);
+    }
+
+    private static void write(Object shape, String text, float size) throws com.sun.star.uno.Exception {
+        Uno.set(shape, "String", text);
+        Uno.set(shape, "CharHeight", size);
+    }
+
+    static void legend(XChartDocument chart, ChartLegendPosition where) throws com.sun.star.uno.Exception {
+        Uno.set(chart, "HasLegend", true);
+        Uno.set(chart.getLegend(), "Alignment", where);
+        Uno.set(chart.getLegend(), "CharHeight", SMALL_SIZE);
+        Uno.set(chart.getLegend(), "FillStyle", FillStyle.NONE);
+        Uno.set(chart.getLegend(), "LineStyle", LineStyle.NONE);
+    }
+
+    /** Left alone, the office puts a grey ground behind the axes. */
+    static void clearWall(XDiagram diagram) throws com.sun.star.uno.Exception {
+        Uno.set(Uno.as(X3DDisplay.class, diagram).getWall(), "FillStyle", FillStyle.NONE);
+    }
+
+    /** Numbers in small type, as short as they can be written. */
+    static void numbers(XPropertySet axis) throws com.sun.star.uno.Exception {
+        axis.setPropertyValue("CharHeight", SMALL_SIZE);
+        axis.setPropertyValue("LinkNumberFormatToSource", false);
+        axis.setPropertyValue("NumberFormat", 0);
+    }
+
+    static void describe(Page page, String name, String title, String inWords) throws com.sun.star.uno.Exception {
+        XShapes shapes = Uno.as(
+                XShapes.class, Uno.as(XDrawPageSupplier.class, page.sheet()).getDrawPage());
+        for (int i = 0; i < shapes.getCount(); i++) {
+            Object shape = shapes.getByIndex(i);
+            if (name.equals(Uno.get(shape, "PersistName"))
+                    || name.equals(Uno.as(XNamed.class, shape).getName())) {
+                Uno.set(shape, "Title", title);
+                Uno.set(shape, "Description", inWords);
+                return;
+            }
+        }
+        throw new IllegalStateException("The chart " + name + " is not on its page");
+    }
+}

@@ -1,0 +1,48 @@
+package org.snugsheet.sheets.builder;
+
+import com.sun.star.drawing.Hatch;
+import com.sun.star.drawing.HatchStyle;
+
+/**
+ * How one part of a {@link StackedBar} is filled: light and dark by turns, and every other one ruled with lines, so that a
+ * grey print and a colour-blind reader can tell each part from its neighbours.
+ *
+ * <p>The colours are from M. Okabe and K. Ito, Color Universal Design (2002, revised 2008), with a grey for the dark wall of a
+ * jar and white for air.
+ */
+enum Fill {
+    SKY_BLUE(0x56B4E9, 0, 0, false),
+    DARK_GREY(0x4A4A4A, 0, 0, false),
+    ORANGE(0xE69F00, 450, 120, false),
+    BLUE(0x0072B2, 0, 0, false),
+    YELLOW(0xF0E442, 1350, 120, false),
+    VERMILION(0xD55E00, 900, 120, true),
+    PALE_PURPLE(0xE6BFD5, 0, 0, false),
+    WHITE(0xFFFFFF, 900, 180, false);
+
+    private final int colour;
+    private final int angle;
+    private final int distance;
+    private final boolean crossed;
+
+    // The angle in tenths of a degree, the distance of the lines in 1/100 mm; a distance of 0 is no lines.
+    Fill(int colour, int angle, int distance, boolean crossed) {
+        this.colour = colour;
+        this.angle = angle;
+        this.distance = distance;
+        this.crossed = crossed;
+    }
+
+    int colour() {
+        return colour;
+    }
+
+    boolean isRuled() {
+        return distance > 0;
+    }
+
+    /** The lines of a part that is ruled. */
+    Hatch lines() {
+        return new Hatch(crossed ? HatchStyle.DOUBLE : HatchStyle.SINGLE, Palette.TEXT, distance, angle);
+    }
+}
