@@ -26,7 +26,7 @@ import org.snugsheet.sheets.builder.Book;
  */
 public final class BuildSheets {
 
-    private static final List<WorkedSheet> SHEETS = List.of(new WindowsillJars(), new DesignAWrap());
+    private static final List<WorkedSheet> SHEETS = List.of(new WindowsillJars(), new DesignAWrap(), new PlanTheLesson());
 
     private BuildSheets() {}
 
