@@ -83,7 +83,7 @@ final class PlanTheLesson implements WorkedSheet {
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 56).width("B1", 22).width("C1", 76).width("D1", 4);
-        page.width("E1", 56).width("F1", 26).width("G1", 118);
+        page.width("E1", 66).width("F1", 26).width("G1", 122);
         page.height("A1", 10).height("A2", 7).height("A3", 10.5).height("A4", 1.5).height("A5", 6);
         page.height("A6", 13).height("A7", 2).height("A8", 7).height("A9:A20", 8.5);
         page.height("A21", 2).height("A22", 82);
@@ -128,9 +128,9 @@ final class PlanTheLesson implements WorkedSheet {
         input(page, 16, "Jars in the tub", 6, "all of them count");
         input(page, 17, "Room, °C", 21, "the air around the tub");
         input(page, 18, "Smallest mark, °C", 1, "from one line of the thermometer to the next");
-        String earlier = "from an earlier lesson, by COOL.RATE";
+        String earlier = "from an earlier lesson: COOL.RATE";
         input(page, 19, "Cooling constant, bare, per minute", 0.05, earlier);
-        input(page, 20, "Cooling constant, wrapped", 0.03, earlier + " or WRAP.EXPECT");
+        input(page, 20, "Cooling constant, wrapped", 0.03, "the same, or WRAP.EXPECT");
     }
 
     private static void input(Page page, int row, String label, double value, String hint)

@@ -52,7 +52,7 @@ final class RunSheet {
                         + " every box; the start must lie between the two taps.\");IF(" + lines + ">"
                         + (LAST_ROW - FIRST_ROW + 1)
                         + ";\"The table is too long for this page, and ends early. Read for a shorter time, or with a"
-                        + " finer thermometer.\";\"Read the cautions before you begin. Tick off what is done.\"))");
+                        + " finer thermometer.\";\"Print this page and keep it at hand. An adult reads the cautions below before the lesson begins.\"))");
         Highlight.when(page, "A4:D4", "LEFT($A$4;7)=\"Too hot\"", Look.ALARM);
         Highlight.when(page, "A4:D4", "LEFT($A$4;1)=\"T\"", Look.TROUBLE_MESSAGE);
     }
@@ -65,12 +65,20 @@ final class RunSheet {
                 all,
                 "=IFERROR(INDEX(" + PlanTheLesson.LESSON + ";ROW($A$1:$A$" + (LAST_ROW - FIRST_ROW + 1)
                         + ");COLUMN($A$1:$D$1));\"\")");
-        // A text out of a function’s table equals no other text until it is put together anew: hence the &"".
-        Highlight.when(page, all, "OR($A1&\"\"=\"what\";$A1&\"\"=\"minute\")", Look.HEAD);
-        Highlight.when(page, all, "$A1&\"\"=\"caution\"", Look.CAUTION);
-        String middle = "B" + FIRST_ROW + ":C" + LAST_ROW;
-        Highlight.when(page, middle, "$A1&\"\"=\"jars of each wrap\"", Look.COUNT);
-        Highlight.when(page, middle, "$A1&\"\"<>\"\"", Look.RESULT);
-        Highlight.when(page, all, "$A1&\"\"<>\"\"", Look.LABEL);
+        rule(page, "A", Look.LABEL);
+        rule(page, "B", Look.RESULT);
+        rule(page, "C", Look.RESULT);
+        rule(page, "D", Look.LABEL);
+    }
+
+    // A text out of a function’s table equals no other text until it is put together anew: hence the &"". The first
+    // condition that holds decides.
+    private static void rule(Page page, String column, Look otherwise) throws com.sun.star.uno.Exception {
+        String cells = column + FIRST_ROW + ":" + column + LAST_ROW;
+        Highlight.when(page, cells, "OR($A1&\"\"=\"what\";$A1&\"\"=\"minute\")", Look.HEAD);
+        Highlight.when(page, cells, "$A1&\"\"=\"caution\"", Look.CAUTION);
+        Highlight.when(page, cells, "ISNUMBER($A1)", Look.RESULT);
+        Highlight.when(page, cells, "AND($A1&\"\"=\"jars of each wrap\";ISNUMBER(" + column + "1))", Look.COUNT);
+        Highlight.when(page, cells, "$A1&\"\"<>\"\"", otherwise);
     }
 }
