@@ -25,7 +25,7 @@ import org.snugsheet.office.harness.SharedOffice;
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class PlanTheLessonIT {
     private static final String TABLE =
-            "'" + RunSheet.NAME + "'.A" + RunSheet.FIRST_ROW + ":D" + RunSheet.LAST_ROW;
+            RunSheet.NAME + ".A" + RunSheet.FIRST_ROW + ":D" + RunSheet.LAST_ROW;
 
     @Test
     void noCellFails(Office office, BuiltSheets.Lesson lesson) {
@@ -100,7 +100,7 @@ class PlanTheLessonIT {
             document.number("B11", 50).calculateAll();
             String words = document.at("A6").text();
             assertTrue(words.startsWith("Too hot for pupils: water of 49 °C"), words);
-            assertEquals(words, document.at("'" + RunSheet.NAME + "'.A4").text());
+            assertEquals(words, document.at(RunSheet.NAME + ".A4").text());
             for (int row = 9; row <= 16; row++) {
                 assertEquals("–", document.at("F" + row).text());
                 assertTrue(document.at("G" + row).text().contains("too hot for pupils"));
