@@ -27,7 +27,7 @@ import org.snugsheet.sheets.builder.Book;
 public final class BuildSheets {
 
     private static final List<WorkedSheet> SHEETS =
-            List.of(new WindowsillJars(), new DesignAWrap(), new TypeYourReadings());
+            List.of(new WindowsillJars(), new DesignAWrap(), new PlanTheLesson(), new TypeYourReadings());
 
     private BuildSheets() {}
 

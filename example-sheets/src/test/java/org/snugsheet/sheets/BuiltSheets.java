@@ -45,17 +45,28 @@ final class BuiltSheets implements ParameterResolver {
      */
     record Design(Sheet sheet) {}
 
+    /**
+     * The sheet {@link PlanTheLesson}.
+     *
+     * @param sheet the sheet
+     */
+    record Lesson(Sheet sheet) {}
+
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
         Class<?> type = parameter.getParameter().getType();
-        return type == Sheet.class || type == Design.class;
+        return type == Sheet.class || type == Design.class || type == Lesson.class;
     }
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
         All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> build(), All.class);
-        return parameter.getParameter().getType() == Design.class
-                ? new Design(all.named(new DesignAWrap().fileName()))
+        Class<?> type = parameter.getParameter().getType();
+        if (type == Design.class) {
+            return new Design(all.named(new DesignAWrap().fileName()));
+        }
+        return type == Lesson.class
+                ? new Lesson(all.named(new PlanTheLesson().fileName()))
                 : all.named(new WindowsillJars().fileName());
     }
 

@@ -24,6 +24,10 @@ public enum Look {
     SAMPLE("Snug input sample"),
     /** A calculated value. */
     RESULT("Snug result"),
+    /** A calculated value that is to be seen from afar. */
+    ANSWER("Snug answer"),
+    /** A calculated count. */
+    COUNT("Snug count"),
     /** The uncertainty of the value above it. */
     UNCERTAINTY("Snug uncertainty"),
     /** A calculated sentence. */
@@ -32,6 +36,8 @@ public enum Look {
     TROUBLE("Snug trouble"),
     /** What a sentence becomes when there is something to mend. */
     TROUBLE_MESSAGE("Snug trouble message"),
+    /** What a sentence becomes when somebody could be hurt. */
+    ALARM("Snug alarm"),
     /** A remark in running text. */
     NOTE("Snug note"),
     /** A remark in small type beside a cell. */

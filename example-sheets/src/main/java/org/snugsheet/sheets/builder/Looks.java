@@ -50,6 +50,11 @@ final class Looks {
 
     private void defineResults() throws com.sun.star.uno.Exception {
         style(Look.RESULT).aligned(CellHoriJustify.CENTER).ruledBelow(Palette.RULE, 9);
+        style(Look.ANSWER).size(14).bold().aligned(CellHoriJustify.CENTER).ruledBelow(Palette.RULE, 9);
+        style(Look.COUNT)
+                .aligned(CellHoriJustify.CENTER)
+                .ruledBelow(Palette.RULE, 9)
+                .numbers("0");
         style(Look.UNCERTAINTY)
                 .size(9)
                 .ink(Palette.QUIET)
@@ -64,6 +69,14 @@ final class Looks {
                 .paper(Palette.CAUTION_PAPER)
                 .boxed(Palette.CAUTION, 35)
                 .numbers(TROUBLE_WORDS);
+        style(Look.ALARM)
+                .size(14)
+                .wrapped()
+                .bold()
+                .indented(150)
+                .ink(Palette.CAUTION)
+                .paper(Palette.CAUTION_PAPER)
+                .boxed(Palette.CAUTION, 70);
         style(Look.TROUBLE_MESSAGE).wrapped().bold().ink(Palette.CAUTION);
     }
 

@@ -1,0 +1,89 @@
+package org.snugsheet.sheets;
+
+import java.util.List;
+import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.Ink;
+import org.snugsheet.sheets.builder.Look;
+import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.sheets.builder.Plot;
+import org.snugsheet.sheets.builder.PrintSetup;
+import org.snugsheet.sheets.builder.ScatterChart;
+
+/** The page of {@link PlanTheLesson} with what its chart draws. Nobody types here. */
+final class BehindThePlan {
+
+    static final String NAME = "Curves";
+
+    private static final int FIRST_ROW = 6;
+    private static final int STEPS = 30;
+    private static final int LAST_ROW = FIRST_ROW + STEPS;
+
+    private BehindThePlan() {}
+
+    static Page add(Book book) throws com.sun.star.uno.Exception {
+        Page page = book.page(NAME);
+        page.width("A1:C1", 24).width("D1", 5).width("E1:G1", 24).width("H1", 5).width("I1:J1", 28);
+        page.text("A1", "Behind the chart").look("A1", Look.TITLE).height("A1", 10);
+        page.merge("A2:J2").look("A2:J2", Look.PURPOSE).height("A2", 7);
+        page.text("A2", "Nothing to type here: what the chart on the first page draws.");
+        page.look("A4:C4", Look.SECTION).text("A4", "Expected curves, °C");
+        page.look("E4:G4", Look.SECTION).text("E4", "When to read, °C expected");
+        page.look("I4:J4", Look.SECTION).text("I4", "Surroundings, °C");
+        heads(page, "A", "B", "C");
+        heads(page, "E", "F", "G");
+        page.look("I5:J5", Look.HEAD).text("I5", "minutes").text("J5", "surroundings");
+        page.look("A" + FIRST_ROW + ":C" + LAST_ROW, Look.RESULT).look("E" + FIRST_ROW + ":G" + LAST_ROW, Look.RESULT);
+        for (int row = FIRST_ROW; row <= LAST_ROW; row++) {
+            int step = row - FIRST_ROW;
+            page.formula("A" + row, "=" + step + "*lesson/" + STEPS);
+            // Beyond the last reading the last is repeated: it is drawn on itself, and no cell is left with an error.
+            page.formula("E" + row, "=IFERROR(MIN(" + step + ";readings-1)*interval;0)");
+            curve(page, "A", "B", row, "bare");
+            curve(page, "A", "C", row, "wrapped");
+            curve(page, "E", "F", row, "bare");
+            curve(page, "E", "G", row, "wrapped");
+        }
+        page.numbers("A" + FIRST_ROW + ":G" + LAST_ROW, "0.0");
+        page.look("I6:J8", Look.RESULT).numbers("I6:J8", "0.0");
+        page.number("I6", 0).formula("I7", "=lesson/2").formula("I8", "=lesson");
+        page.formula("J6:J8", "=surroundings");
+        new PrintSetup(PrintSetup.Paper.A4_UPRIGHT, "Behind the chart of a plan").applyUnprinted(page);
+        return page;
+    }
+
+    private static void heads(Page page, String minutes, String bare, String wrapped)
+            throws com.sun.star.uno.Exception {
+        page.look(minutes + "5:" + wrapped + "5", Look.HEAD);
+        page.text(minutes + "5", "minutes").text(bare + "5", "bare jar").text(wrapped + "5", "wrapped jar");
+    }
+
+    private static void curve(Page page, String minutes, String column, int row, String rate)
+            throws com.sun.star.uno.Exception {
+        page.formula(column + row, "=COOL.TEMP($" + minutes + row + ";start;surroundings;" + rate + ")");
+    }
+
+    static ScatterChart curves(Page behind) {
+        return new ScatterChart(
+                "What to expect. Symbols: when to read",
+                "Time, minutes",
+                "Temperature, °C",
+                "Expected temperature against time. The full line with circles is the bare jar, the dashed line with"
+                        + " squares the wrapped jar; the symbols stand where the plan says to read. The grey line is the"
+                        + " surroundings. Both jars begin alike, and the one with the larger cooling constant cools"
+                        + " faster. The values stand on the page " + NAME + ".",
+                List.of(
+                        plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", Ink.GREY),
+                        plot(Plot.Form.LINE, behind, column("A"), column("B"), "B5", Ink.BLACK),
+                        plot(Plot.Form.LINE, behind, column("A"), column("C"), "C5", Ink.VERMILION),
+                        plot(Plot.Form.POINTS, behind, column("E"), column("F"), "F5", Ink.BLACK),
+                        plot(Plot.Form.POINTS, behind, column("E"), column("G"), "G5", Ink.VERMILION)));
+    }
+
+    private static String column(String letter) {
+        return letter + FIRST_ROW + ":" + letter + LAST_ROW;
+    }
+
+    private static Plot plot(Plot.Form form, Page page, String across, String up, String name, Ink ink) {
+        return new Plot(form, new Plot.Cells(page, across), new Plot.Cells(page, up), new Plot.Cells(page, name), ink);
+    }
+}
