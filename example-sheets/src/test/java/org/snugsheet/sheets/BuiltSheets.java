@@ -55,13 +55,16 @@ final class BuiltSheets implements ParameterResolver {
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
         Class<?> type = parameter.getParameter().getType();
-        return type == Sheet.class || type == Design.class || type == Lesson.class;
+        return type == Sheet.class || type == All.class || type == Design.class || type == Lesson.class;
     }
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
         All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> build(), All.class);
         Class<?> type = parameter.getParameter().getType();
+        if (type == All.class) {
+            return all;
+        }
         if (type == Design.class) {
             return new Design(all.named(new DesignAWrap().fileName()));
         }
