@@ -15,6 +15,7 @@ public final class Families {
             Wrap.class,
             WrapJar.class,
             WrapMeasured.class,
+            Cold.class,
             PlanWater.class,
             PlanReadings.class,
             Check.class);

@@ -4,6 +4,7 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
 import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
 import org.snugsheet.office.declare.Argument;
 import org.snugsheet.office.declare.CellFunction;
 import org.snugsheet.office.declare.Family;
@@ -62,5 +63,74 @@ public interface Temp extends XInterface {
             @Argument(Words.CHANGE) String[][] value,
             @Argument(Words.FROM_SCALE) String[][] from,
             @Argument(Words.TO_SCALE) String[][] to)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /**
+     * TEMP.READ.
+     *
+     * @param text {@value Words#TYPED}
+     * @param scale {@value Words#READ_SCALE}
+     * @return the temperature, or a column of them
+     * @throws IllegalArgumentException if refused
+     * @throws NoConvergenceException never
+     */
+    @CellFunction(
+            order = 2,
+            name = "TEMP.READ",
+            text = "Turns what was typed for a reading into a number: 41,5 C, 95 °F or 36.6.",
+            example = "TEMP.READ(\"95 °F\")",
+            answer = "35",
+            refused = "TEMP.READ(\"warm\")",
+            because = "that is not a temperature")
+    Object read(@Argument(Words.TYPED) String[][] text, @Argument(Words.READ_SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /**
+     * TEMP.ROUND.
+     *
+     * @param value {@value Words#VALUE}
+     * @param mark {@value Words#ROUND_MARK}
+     * @param scale {@value Words#SCALE}
+     * @return the temperature, or a column of them
+     * @throws IllegalArgumentException if refused
+     * @throws NoConvergenceException never
+     */
+    @CellFunction(
+            order = 3,
+            name = "TEMP.ROUND",
+            text = "Rounds a temperature to the nearest mark of a thermometer.",
+            example = "TEMP.ROUND(36.7;0.5)",
+            answer = "36.5",
+            refused = "TEMP.ROUND(36.7;0)",
+            because = "a thermometer’s marks lie apart")
+    Object round(
+            @Argument(Words.VALUE) String[][] value,
+            @Argument(Words.ROUND_MARK) String[][] mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /**
+     * TEMP.UNIT.
+     *
+     * @param value {@value Words#QUANTITY}
+     * @param from {@value Words#FROM_UNIT}
+     * @param to {@value Words#TO_UNIT}
+     * @return the value in the other unit, or a column of them
+     * @throws IllegalArgumentException if refused
+     * @throws NoConvergenceException never
+     */
+    @CellFunction(
+            order = 4,
+            name = "TEMP.UNIT",
+            text =
+                    "Turns a value of one unit into another that measures the same: R-values, clo and tog, conductivities, lengths, volumes, heat, wind.",
+            example = "TEMP.UNIT(1;\"clo\";\"tog\")",
+            answer = "1.55",
+            refused = "TEMP.UNIT(1;\"clo\";\"mm\")",
+            because = "clo is no length")
+    Object unit(
+            @Argument(Words.QUANTITY) String[][] value,
+            @Argument(Words.FROM_UNIT) String[][] from,
+            @Argument(Words.TO_UNIT) String[][] to)
             throws IllegalArgumentException, NoConvergenceException;
 }

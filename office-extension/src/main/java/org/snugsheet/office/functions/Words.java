@@ -49,5 +49,12 @@ final class Words {
     static final String OUTSIDE = "Resistance of the outside surface, in the same unit as the answer. Left out: none.";
     static final String UNIT = "The unit of the R-value: SI (m²·K/W), US (ft²·°F·h/Btu), clo or tog. Left out: SI.";
 
+    static final String TYPED = "What was typed, or a column of it. A blank stays blank.";
+    static final String READ_SCALE = "The scale of a number without one, and of the answer: C or F. Left out: C.";
+    static final String ROUND_MARK = "Degrees from one mark of the thermometer to the next.";
+    static final String QUANTITY = "The value, or a column of them. A blank stays blank.";
+    static final String FROM_UNIT = "The unit it is in, such as clo, RSI, US, mm, in, ml, cup, kcal, mph.";
+    static final String TO_UNIT = "The unit wanted, which must measure the same.";
+
     private Words() {}
 }

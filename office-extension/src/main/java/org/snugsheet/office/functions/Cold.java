@@ -1,0 +1,132 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XInterface;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.declare.Argument;
+import org.snugsheet.office.declare.CellFunction;
+import org.snugsheet.office.declare.Family;
+import org.snugsheet.office.declare.UnoTypes;
+
+/** COLD: winter weather, clothing and animal coverings. */
+@Family(
+        service = "snugsheet.Cold",
+        implementation = ColdFunctions.class,
+        title = "Winter weather, clothing and animal coverings")
+public interface Cold extends XInterface {
+
+    /** For the office’s bridge. */
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(Cold.class);
+
+    /** COLD.WINDCHILL: see its declaration. */
+    @CellFunction(
+            order = 0,
+            name = "COLD.WINDCHILL",
+            text =
+                    "The wind chill: how cold the wind makes it feel on a bare face, by the North American index of 2001.",
+            example = "COLD.WINDCHILL(-10;30)",
+            answer = "-19.52",
+            refused = "COLD.WINDCHILL(15;30)",
+            because = "the index is for air up to 10 °C")
+    double windChill(
+            @Argument(ColdWords.TEMP) String[][] temp,
+            @Argument(ColdWords.WIND) String[][] wind,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.FROSTBITE: see its declaration. */
+    @CellFunction(
+            order = 1,
+            name = "COLD.FROSTBITE",
+            text = "The risk of frostbite in words: in how many minutes bare skin can freeze, with its caution.",
+            example = "COLD.FROSTBITE(-20;30)",
+            answer =
+                    "Risk of frostbite: it feels like -33 °C, and bare skin can freeze in 10 to 30 minutes. Children cool faster than adults: cover faces and hands, go in to warm up, and follow your school’s rules for outdoor play.",
+            refused = "COLD.FROSTBITE(\"cold\";30)",
+            because = "that is not a temperature")
+    String frostbite(
+            @Argument(ColdWords.TEMP) String[][] temp,
+            @Argument(ColdWords.WIND) String[][] wind,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.GARMENT: see its declaration. */
+    @CellFunction(
+            order = 2,
+            name = "COLD.GARMENT",
+            text = "What a garment adds to the clothing of an adult, in clo, as published tables give it.",
+            example = "COLD.GARMENT(\"T-shirt\")",
+            answer = "0.08",
+            refused = "COLD.GARMENT(\"cape of leaves\")",
+            because = "no such garment is known")
+    double garment(@Argument(ColdWords.GARMENT) String[][] name, @Argument(ColdWords.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.GARMENTS: see its declaration. */
+    @CellFunction(
+            order = 3,
+            name = "COLD.GARMENTS",
+            text = "A table of all garments known here, with their clo and the source.",
+            example = "COLD.GARMENTS()",
+            answer = "garment")
+    Object[][] garments();
+
+    /** COLD.OUTFIT: see its declaration. */
+    @CellFunction(
+            order = 4,
+            name = "COLD.OUTFIT",
+            text =
+                    "What a whole outfit keeps in, in clo, by the summation of ISO 9920. It is for adults: children lose heat faster.",
+            example = "COLD.OUTFIT({\"T-shirt\";\"thick trousers\";\"boots\"})",
+            answer = "0.5117",
+            refused = "COLD.OUTFIT({\"T-shirt\";\"cape of leaves\"})",
+            because = "no garment of the second name is known")
+    double outfit(@Argument(ColdWords.GARMENTS) Object[][] names, @Argument(ColdWords.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.NEEDED: see its declaration. */
+    @CellFunction(
+            order = 5,
+            name = "COLD.NEEDED",
+            text =
+                    "The clothing an adult needs to stay warm, in clo, by the heat balance of ISO 11079. Children lose heat faster: dress them warmer and go in sooner.",
+            example = "COLD.NEEDED(-5;\"walking\")",
+            answer = "1.770775",
+            refused = "COLD.NEEDED(25;\"walking\")",
+            because = "it is for air up to 10 °C")
+    double needed(
+            @Argument(ColdWords.TEMP) String[][] temp,
+            @Argument(ColdWords.ACTIVITY) String[][] activity,
+            @Argument(ColdWords.WIND_OPTION) @Nullable Object wind,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.ANIMAL: see its declaration. */
+    @CellFunction(
+            order = 6,
+            name = "COLD.ANIMAL",
+            text =
+                    "The R-value of an animal’s fur, wool, down, feathers or blubber: its thickness divided by its conductivity.",
+            example = "COLD.ANIMAL(\"fur\";50)",
+            answer = "1.28205128",
+            refused = "COLD.ANIMAL(\"scales\";50)",
+            because = "scales keep no animal warm")
+    double animal(
+            @Argument(ColdWords.COVERING) String[][] covering,
+            @Argument(ColdWords.THICKNESS) String[][] thickness,
+            @Argument(ColdWords.WHICH) @Nullable Object which,
+            @Argument(Words.UNIT) @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.COVERINGS: see its declaration. */
+    @CellFunction(
+            order = 7,
+            name = "COLD.COVERINGS",
+            text =
+                    "A table of animal coverings with lowest, typical and highest conductivity in W/(m·K), and the source.",
+            example = "COLD.COVERINGS()",
+            answer = "covering")
+    Object[][] coverings();
+}

@@ -1,0 +1,166 @@
+package org.snugsheet.office.functions;
+
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.sheet.NoConvergenceException;
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.clothing.Activity;
+import org.snugsheet.engine.clothing.Covering;
+import org.snugsheet.engine.clothing.Garment;
+import org.snugsheet.engine.clothing.Garments;
+import org.snugsheet.engine.clothing.Outdoors;
+import org.snugsheet.engine.clothing.Outfit;
+import org.snugsheet.engine.clothing.RequiredClothing;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Speed;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.winter.Frostbite;
+import org.snugsheet.engine.winter.WindChill;
+import org.snugsheet.office.cells.Answer;
+import org.snugsheet.office.cells.Cells;
+import org.snugsheet.office.cells.Options;
+
+/** The COLD functions. */
+public final class ColdFunctions extends FamilyService implements Cold {
+
+    private static final String CHILDREN =
+            "Children cool faster than adults: cover faces and hands, go in to warm up, and follow your school’s rules for outdoor play.";
+
+    /** For the office, which makes one for a session. */
+    public ColdFunctions() {
+        super(Cold.class);
+    }
+
+    @Override
+    public double windChill(String[][] temp, String[][] wind, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Scale s = Options.scale(scale);
+            return WindChill.of(Cells.temperature(temp, s), speed(Cells.number(wind), s), s);
+        });
+    }
+
+    @Override
+    public String frostbite(String[][] temp, String[][] wind, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Scale s = Options.scale(scale);
+            Frostbite risk = Frostbite.of(Cells.temperature(temp, s), speed(Cells.number(wind), s));
+            String faster = risk.strongWind() && risk.band().latest().isPresent() ? " Faster in this wind." : "";
+            return inWords(risk) + faster + " " + CHILDREN;
+        });
+    }
+
+    @Override
+    public double garment(String[][] name, @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> Garments.find(Cells.text(name)).insulation().in(clothingUnit(unit)));
+    }
+
+    @Override
+    public Object[][] garments() {
+        List<Object[]> rows = new ArrayList<>();
+        rows.add(new Object[] {"garment", "clo", "figures", "source"});
+        for (Garment garment : Garments.all()) {
+            rows.add(new Object[] {
+                garment.name(), garment.insulation().in(Unit.CLO), garment.provenance(), garment.source()
+            });
+        }
+        return rows.toArray(Object[][]::new);
+    }
+
+    @Override
+    public double outfit(Object[][] names, @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            List<Garment> worn = new ArrayList<>();
+            List<Entry> cells = Cells.line(names);
+            for (int i = 0; i < cells.size(); i++) {
+                if (!(cells.get(i) instanceof Entry.Gap)) {
+                    worn.add(Garments.find(Cells.written(cells.get(i)), i + 1));
+                }
+            }
+            return new Outfit(worn).insulation().in(clothingUnit(unit));
+        });
+    }
+
+    @Override
+    public double needed(String[][] temp, String[][] activity, @Nullable Object wind, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Scale s = Options.scale(scale);
+            Entry does = Cells.single(activity);
+            Activity effort =
+                    does instanceof Entry.Text text ? Activity.parse(text.text()) : Activity.of(does.asNumber(1));
+            Speed moving = speed(Options.number(wind).orElse(0.0), s);
+            return RequiredClothing.of(Outdoors.of(Cells.temperature(temp, s), moving), effort)
+                    .outfit()
+                    .in(Unit.CLO);
+        });
+    }
+
+    @Override
+    public double animal(String[][] covering, String[][] thickness, @Nullable Object which, @Nullable Object unit)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            Covering found = Covering.find(Cells.text(covering));
+            Length thick = Length.of(Cells.number(thickness), Unit.MILLIMETRE);
+            String wanted = Options.words(which).orElse("typical").strip();
+            ThermalResistance resistance = switch (wanted) {
+                case "low" -> found.least(thick);
+                case "typical" -> found.typical(thick);
+                case "high" -> found.greatest(thick);
+                default -> throw Refusal.of(Trouble.UNKNOWN_WHICH, wanted);
+            };
+            return resistance.in(Options.resistanceUnit(unit));
+        });
+    }
+
+    @Override
+    public Object[][] coverings() {
+        List<Object[]> rows = new ArrayList<>();
+        rows.add(new Object[] {"covering", "low, W/(m·K)", "typical, W/(m·K)", "high, W/(m·K)", "figures", "source"});
+        for (Covering covering : Covering.all()) {
+            rows.add(new Object[] {
+                covering.material().name(),
+                covering.material().low().wattsPerMetreKelvin(),
+                covering.material().typical().wattsPerMetreKelvin(),
+                covering.material().high().wattsPerMetreKelvin(),
+                covering.material().provenance().english(),
+                covering.material().source()
+            });
+        }
+        return rows.toArray(Object[][]::new);
+    }
+
+    private static Speed speed(double value, Scale scale) {
+        return Speed.of(value, scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR);
+    }
+
+    private static Unit clothingUnit(@Nullable Object unit) {
+        return Options.words(unit).isPresent() ? Options.resistanceUnit(unit) : Unit.CLO;
+    }
+
+    private static String inWords(Frostbite risk) {
+        String pattern = switch (risk.band()) {
+            case MILD -> "Low risk of frostbite: it feels like {0} °C. Dress warmly.";
+            case LOW ->
+                "Low risk of frostbite: it feels like {0} °C. Outside for long, anybody without warm clothes gets too cold.";
+            case HALF_AN_HOUR ->
+                "Risk of frostbite: it feels like {0} °C, and bare skin can freeze in 10 to 30 minutes.";
+            case TEN_MINUTES -> "High risk: it feels like {0} °C, and bare skin can freeze in 5 to 10 minutes.";
+            case FIVE_MINUTES -> "Very high risk: it feels like {0} °C, and bare skin can freeze in 2 to 5 minutes.";
+            case TWO_MINUTES ->
+                "Extreme risk: it feels like {0} °C, and bare skin can freeze in less than 2 minutes. Stay indoors.";
+        };
+        return new MessageFormat(pattern, Locale.ENGLISH).format(new Object[] {risk.windChill()});
+    }
+}

@@ -1,0 +1,122 @@
+package org.snugsheet.office.functions;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.ErrorCodes;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/** Winter weather, clothing and units in a real office. */
+@ExtendWith(SharedOffice.class)
+class ColdIT {
+
+    private final CalcDocument sheet;
+
+    ColdIT(Office office) {
+        sheet = office.newDocument();
+    }
+
+    @AfterEach
+    void close() {
+        sheet.close();
+    }
+
+    /**
+     * Wind chill: charts of the US National Weather Service and of Environment Canada, 2001. Garments: ANSI/ASHRAE Standard 55,
+     * Table 5.2.2.2B; their summation: ISO 9920:2007 (from memory), 0.161 + 0.835·(0.08 + 0.24 + 0.10). Units: NIST SP 811,
+     * appendix B.8.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "ROUND(COLD.WINDCHILL(-10;30);0) | -20 | 0",
+                "ROUND(COLD.WINDCHILL(-35;10);0) | -45 | 0",
+                "ROUND(COLD.WINDCHILL(5;10;\"F\");0) | -10 | 0",
+                "ROUND(COLD.WINDCHILL(0;60;\"F\");0) | -33 | 0",
+                "COLD.GARMENT(\"T-shirts\") | 0.08 | 1e-12",
+                "COLD.GARMENT(\"boots\";\"tog\") | 0.155 | 1e-12",
+                "COLD.OUTFIT({\"T-shirt\";\"thick trousers\";\"boots\"}) | 0.5117 | 1e-9",
+                "COLD.ANIMAL(\"wool\";50)/WRAP.LAYER(50;\"wool\") | 1 | 1e-12",
+                "COLD.ANIMAL(\"wool\";50;\"low\")*WRAP.CONDUCTIVITY(\"wool\";;\"high\") | 0.05 | 1e-12",
+                "TEMP.UNIT(1;\"US\";\"RSI\") | 0.1761102 | 5e-8",
+                "TEMP.UNIT(2;\"clo\";\"tog\") | 3.1 | 1e-12",
+                "TEMP.UNIT(1;\"cup\";\"ml\") | 236.5882 | 5e-5",
+                "TEMP.UNIT(10;\"mph\";\"km/h\") | 16.09344 | 1e-9",
+                "TEMP.READ(\"41,5 C\") | 41.5 | 1e-12",
+                "TEMP.READ(\"35 °C\";\"F\") | 95 | 1e-9",
+                "TEMP.ROUND(97.1;2;\"F\") | 98 | 1e-12",
+            })
+    void theTablesAreRightInACell(String formula, double answer, double tolerance) {
+        assertEquals(answer, result(formula).number(), tolerance);
+    }
+
+    @Test
+    void colderAirAndMoreWindNeedMoreClothing() {
+        double mild = result("COLD.NEEDED(0;\"walking\")").number();
+        double cold = result("COLD.NEEDED(-15;\"walking\")").number();
+        double windy = result("COLD.NEEDED(-15;\"walking\";30)").number();
+        double busy = result("COLD.NEEDED(-15;\"shovelling snow\")").number();
+        assertTrue(mild < cold && cold < windy && busy < cold, mild + " " + cold + " " + windy + " " + busy);
+        assertEquals(cold, result("COLD.NEEDED(5;150;;\"F\")").number(), 1e-9);
+    }
+
+    @Test
+    void theRiskOfFrostbiteIsSaidWithItsCaution() {
+        String words = result("COLD.FROSTBITE(-35;60)").text();
+        assertTrue(words.contains("Faster in this wind") && words.endsWith("outdoor play."), words);
+        assertTrue(result("COLD.FROSTBITE(5;0)").text().startsWith("Low risk"));
+    }
+
+    @Test
+    void anOutfitMayHaveBlanksAndTablesList() {
+        sheet.text("A1", "T-shirt").text("A3", "boots").arrayFormula("C1:F80", "COLD.GARMENTS()");
+        assertEquals(0.161 + 0.835 * 0.18, result("COLD.OUTFIT(A1:A4)").number(), 1e-9);
+        List<List<CellResult>> garments = sheet.all("C1:F3");
+        assertEquals(result("COLD.GARMENT(C3)").number(), garments.get(2).get(1).number(), 1e-12);
+    }
+
+    @Test
+    void aBlankTemperatureStaysBlank() {
+        sheet.text("A1", "95 °F").text("A3", "20").arrayFormula("B1:B3", "TEMP.READ(A1:A3)");
+        assertEquals(35, sheet.at("B1").number(), 1e-9);
+        assertEquals("", sheet.at("B2").text());
+        assertEquals(20, sheet.at("B3").number(), 1e-9);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "COLD.WINDCHILL(15;30)",
+                "COLD.WINDCHILL(-10;2)",
+                "COLD.WINDCHILL(Z1;30)",
+                "COLD.WINDCHILL(-10;Z1)",
+                "COLD.FROSTBITE(-10;-5)",
+                "COLD.GARMENT(Z1)",
+                "COLD.OUTFIT(Z1:Z3)",
+                "COLD.NEEDED(-5;\"sleeping in a tree\")",
+                "COLD.NEEDED(-5;Z1)",
+                "COLD.ANIMAL(\"fur\";-5)",
+                "COLD.ANIMAL(\"steel\";5)",
+                "TEMP.UNIT(1;\"clo\";\"mm\")",
+                "TEMP.UNIT(1;\"furlong\";\"mm\")",
+                "TEMP.ROUND(20;0)",
+            })
+    void badInputIsACellErrorAndNeverANumber(String formula) {
+        assertEquals(ErrorCodes.INVALID_ARGUMENT, result(formula).error(), formula);
+    }
+
+    private CellResult result(String formula) {
+        return sheet.formula("K90", formula).at("K90");
+    }
+}
