@@ -2,10 +2,8 @@ package org.snugsheet.office.functions;
 
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
-import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -22,7 +20,6 @@ import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.winter.Frostbite;
 import org.snugsheet.engine.winter.WindChill;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
@@ -30,9 +27,6 @@ import org.snugsheet.office.cells.Options;
 
 /** The COLD functions. */
 public final class ColdFunctions extends FamilyService implements Cold {
-
-    private static final String CHILDREN =
-            "Children cool faster than adults: cover faces and hands, go in to warm up, and follow your school’s rules for outdoor play.";
 
     /** For the office, which makes one for a session. */
     public ColdFunctions() {
@@ -53,9 +47,7 @@ public final class ColdFunctions extends FamilyService implements Cold {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            Frostbite risk = Frostbite.of(Cells.temperature(temp, s), speed(Cells.number(wind), s));
-            String faster = risk.strongWind() && risk.band().latest().isPresent() ? " Faster in this wind." : "";
-            return inWords(risk) + faster + " " + CHILDREN;
+            return FrostbiteWords.of(Cells.temperature(temp, s), speed(Cells.number(wind), s), s);
         });
     }
 
@@ -147,20 +139,5 @@ public final class ColdFunctions extends FamilyService implements Cold {
 
     private static Unit clothingUnit(@Nullable Object unit) {
         return Options.words(unit).isPresent() ? Options.resistanceUnit(unit) : Unit.CLO;
-    }
-
-    private static String inWords(Frostbite risk) {
-        String pattern = switch (risk.band()) {
-            case MILD -> "Low risk of frostbite: it feels like {0} °C. Dress warmly.";
-            case LOW ->
-                "Low risk of frostbite: it feels like {0} °C. Outside for long, anybody without warm clothes gets too cold.";
-            case HALF_AN_HOUR ->
-                "Risk of frostbite: it feels like {0} °C, and bare skin can freeze in 10 to 30 minutes.";
-            case TEN_MINUTES -> "High risk: it feels like {0} °C, and bare skin can freeze in 5 to 10 minutes.";
-            case FIVE_MINUTES -> "Very high risk: it feels like {0} °C, and bare skin can freeze in 2 to 5 minutes.";
-            case TWO_MINUTES ->
-                "Extreme risk: it feels like {0} °C, and bare skin can freeze in less than 2 minutes. Stay indoors.";
-        };
-        return new MessageFormat(pattern, Locale.ENGLISH).format(new Object[] {risk.windChill()});
     }
 }

@@ -78,6 +78,15 @@ class ColdIT {
         assertTrue(result("COLD.FROSTBITE(5;0)").text().startsWith("Low risk"));
     }
 
+    /** Chart of the US National Weather Service: 0 °F and 15 mph feel like −19 °F, and skin can freeze in 30 minutes. */
+    @Test
+    void theRiskOfFrostbiteIsSaidInTheScaleAskedFor() {
+        String words = result("COLD.FROSTBITE(0;15;\"F\")").text();
+        assertTrue(words.contains("feels like -19 °F") && words.contains("30 minutes"), words);
+        String calm = result("COLD.FROSTBITE(-40;0;\"F\")").text();
+        assertTrue(calm.contains("feels like -40 °F"), calm);
+    }
+
     @Test
     void anOutfitMayHaveBlanksAndTablesList() {
         sheet.text("A1", "T-shirt").text("A3", "boots").arrayFormula("C1:F80", "COLD.GARMENTS()");
