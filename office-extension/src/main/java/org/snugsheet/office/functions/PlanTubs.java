@@ -41,7 +41,11 @@ abstract class PlanTubs extends FamilyService implements PlanWater {
         return Answer.of(() -> {
             Taps taps = taps(hot, cold, target, volume, scale);
             return new Object[][] {
-                {"water", "millilitres"}, {"hot", millilitres(taps.hot())}, {"cold", millilitres(taps.cold())}
+                {"water", "millilitres"},
+                {"hot", millilitres(taps.hot())},
+                {"cold", millilitres(taps.cold())},
+                {"caution", Caution.ADULT_POURS.english()},
+                {"caution", Caution.SCHOOL_RULES.english()}
             };
         });
     }

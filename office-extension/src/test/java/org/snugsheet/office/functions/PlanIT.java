@@ -139,6 +139,15 @@ class PlanIT {
         assertTrue(words.contains("3 seconds") && words.endsWith("come first."), words);
     }
 
+    @Test
+    void theTableOfTheMixCarriesItsCautions() {
+        sheet.arrayFormula("A1:B5", "PLAN.MIX(55;12;40;1000)");
+        assertEquals(
+                result("PLAN.MIX.HOT(55;12;40;1000)").number(), sheet.at("B2").number(), 1e-9);
+        assertEquals("caution", sheet.at("A4").text());
+        assertTrue(sheet.at("B5").text().endsWith("come first."));
+    }
+
     private static double value(List<List<CellResult>> rows, String what) {
         return rows.get(row(rows, what)).get(1).number();
     }
