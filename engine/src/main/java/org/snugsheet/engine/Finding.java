@@ -4,13 +4,16 @@ import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Something found wrong, where, and with which numbers: what a sentence to the teacher is made of.
  *
  * @param trouble what is wrong
  * @param row the row to blame, counted from 1 within the cells given; empty when it is not one row’s trouble
- * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, the row is {@code {0}}
+ * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, the row is {@code {0}};
+ *     a {@link Phrase} among them is said in the language of the sentence
  */
 public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) {
 
@@ -51,39 +54,53 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
      * @return what is wrong, where, and what to do
      */
     public String sentence() {
-        return sentence(trouble.english(), Locale.ENGLISH);
-    }
-
-    /**
-     * What is wrong, without what to do about it.
-     *
-     * @return the sentence up to its last part
-     */
-    public String whatIsWrong() {
-        String all = sentence();
-        int end = all.lastIndexOf(". ");
-        return end < 0 ? all : all.substring(0, end + 1);
-    }
-
-    /**
-     * What to do about it: the last part of the sentence.
-     *
-     * @return the advice; empty if the sentence has no part of its own for it
-     */
-    public String whatToDo() {
-        String all = sentence();
-        int end = all.lastIndexOf(". ");
-        return end < 0 ? "" : all.substring(end + 2);
+        return sentence(Phrase::english, Locale.ENGLISH);
     }
 
     /**
      * The finding as a sentence in another language.
      *
-     * @param pattern the sentence of the trouble in that language, as a {@link MessageFormat} pattern
+     * @param language the words of each phrase in that language; those of a {@link Trouble} are a {@link MessageFormat} pattern
      * @param locale how numbers are written there
      * @return the sentence
      */
-    public String sentence(String pattern, Locale locale) {
-        return new MessageFormat(pattern, locale).format(arguments.toArray());
+    public String sentence(Function<Phrase, String> language, Locale locale) {
+        Object[] said =
+                arguments.stream().map(argument -> said(argument, language)).toArray();
+        return new MessageFormat(language.apply(trouble), locale).format(said);
+    }
+
+    /**
+     * What is wrong, without what to do about it.
+     *
+     * @param sentence a sentence of a finding, in any language
+     * @return the sentence up to its last part
+     */
+    public static String whatIsWrong(String sentence) {
+        int end = sentence.lastIndexOf(". ");
+        return end < 0 ? sentence : sentence.substring(0, end + 1);
+    }
+
+    /**
+     * What to do about it: the last part of the sentence.
+     *
+     * @param sentence a sentence of a finding, in any language
+     * @return the advice; empty if the sentence has no part of its own for it
+     */
+    public static String whatToDo(String sentence) {
+        int end = sentence.lastIndexOf(". ");
+        return end < 0 ? "" : sentence.substring(end + 2);
+    }
+
+    private static Object said(Object argument, Function<Phrase, String> language) {
+        if (argument instanceof Phrase phrase) {
+            return language.apply(phrase);
+        }
+        if (argument instanceof List<?> several) {
+            return several.stream()
+                    .map(one -> String.valueOf(said(one, language)))
+                    .collect(Collectors.joining(", "));
+        }
+        return argument;
     }
 }

@@ -6,7 +6,7 @@ package org.snugsheet.engine;
  * <p>A sentence says what is wrong and what to do, in words a pupil can follow. {@code {0}} is the row where the trouble
  * belongs to one row. The sentences are {@link java.text.MessageFormat} patterns: an apostrophe is written ’.
  */
-public enum Trouble {
+public enum Trouble implements Phrase {
     // ---- numbers and units
     /** A value is NaN or infinite. */
     NOT_A_NUMBER("This is not a number: {0}. Type a number there."),
@@ -143,7 +143,7 @@ public enum Trouble {
     /** A word that is none of the conditions. */
     UNKNOWN_CONDITION("“{0}” is not a condition. Use dry, damp or soaked."),
     /** A material of which nothing is published in that condition. */
-    NO_SUCH_CONDITION("Nothing is known here about {0}, only when it is {1}. Use that, or type its conductivity."),
+    NO_SUCH_CONDITION("Nothing is known here about {0} {1}, only when it is {2}. Use that, or type its conductivity."),
     /** A wrap of nothing. */
     NO_LAYERS("There is no layer here. Type a thickness and a material for at least one."),
     /** A value of a layer is NaN or infinite; {0} is the layer. */
@@ -157,7 +157,7 @@ public enum Trouble {
     LAYER_UNKNOWN_MATERIAL_NEAR("Layer {0}: “{1}” is not a material known here. Did you mean “{2}”?"),
     /** As {@link #NO_SUCH_CONDITION}; {0} is the layer. */
     LAYER_NO_SUCH_CONDITION(
-            "Layer {0}: nothing is known here about {1}, only when it is {2}. Use that, or type its conductivity."),
+            "Layer {0}: nothing is known here about {1} {2}, only when it is {3}. Use that, or type its conductivity."),
 
     // ---- surfaces and jars
     /** A word that is none of the directions a surface looks. */
@@ -310,11 +310,7 @@ public enum Trouble {
         this.english = english;
     }
 
-    /**
-     * The sentence in English.
-     *
-     * @return a {@link java.text.MessageFormat} pattern
-     */
+    @Override
     public String english() {
         return english;
     }

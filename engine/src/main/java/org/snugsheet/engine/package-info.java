@@ -1,5 +1,5 @@
 /**
- * What every part of the engine shares: how it refuses.
+ * What every part of the engine shares: how it refuses, and its words.
  *
  * <p>The engine is physics and statistics of things that cool down. It knows no office, no file and no clock. Its values
  * are immutable, its functions pure and safe for threads, its units SI inside (temperatures in degrees Celsius, which is

@@ -20,21 +20,23 @@ class RefusalTest {
 
     @Test
     void it_names_its_row_and_the_row_is_the_first_value_of_the_sentence() {
-        Refusal refusal = Refusal.atRow(4, Trouble.LAYER_NOT_POSITIVE, "thickness", -2.5);
+        Refusal refusal = Refusal.atRow(4, Trouble.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5);
         assertEquals(
                 "Layer 4: the thickness must be more than zero, but it is -2.5. Check that cell.",
                 refusal.getMessage());
         assertEquals(OptionalInt.of(4), refusal.row());
-        assertEquals(List.of(4, "thickness", -2.5), refusal.finding().arguments());
+        assertEquals(List.of(4, QuantityName.THICKNESS, -2.5), refusal.finding().arguments());
     }
 
     @Test
     void it_says_the_same_in_another_language_with_that_language_s_numbers() {
-        Finding finding =
-                Refusal.atRow(4, Trouble.LAYER_NOT_POSITIVE, "Dicke", -2.5).finding();
+        Finding finding = Refusal.atRow(4, Trouble.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5)
+                .finding();
         assertEquals(
-                "Schicht 4: Die Dicke ist -2,5.", finding.sentence("Schicht {0}: Die {1} ist {2}.", Locale.GERMANY));
-        assertEquals("-2.5 (4)", finding.sentence("{2} ({0})", Locale.US));
+                "Schicht 4: Die Dicke ist -2,5.",
+                finding.sentence(
+                        any -> any instanceof Trouble ? "Schicht {0}: Die {1} ist {2}." : "Dicke", Locale.GERMANY));
+        assertEquals("-2.5 (4)", finding.sentence(any -> "{2} ({0})", Locale.US));
     }
 
     @Test
@@ -47,12 +49,13 @@ class RefusalTest {
 
     @Test
     void a_finding_and_the_refusal_made_of_it_agree() {
-        Finding finding = Finding.atRow(2, Trouble.LAYER_NOT_A_NUMBER, "thickness");
+        Finding finding = Finding.atRow(2, Trouble.LAYER_NOT_A_NUMBER, QuantityName.THICKNESS);
         Refusal refusal = new Refusal(finding);
         assertEquals(finding, refusal.finding());
         assertEquals(finding.sentence(), refusal.getMessage());
         assertEquals(
                 finding,
-                Refusal.atRow(2, Trouble.LAYER_NOT_A_NUMBER, "thickness").finding());
+                Refusal.atRow(2, Trouble.LAYER_NOT_A_NUMBER, QuantityName.THICKNESS)
+                        .finding());
     }
 }

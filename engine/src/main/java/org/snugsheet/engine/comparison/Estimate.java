@@ -1,5 +1,6 @@
 package org.snugsheet.engine.comparison;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -22,10 +23,10 @@ public record Estimate(double value, double standardError, double degreesOfFreed
     public Estimate {
         Require.finite(value);
         if (Require.finite(standardError) < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, "standard error", standardError);
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.STANDARD_ERROR, standardError);
         }
         if (!(degreesOfFreedom > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "number of degrees of freedom", degreesOfFreedom);
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.DEGREES_OF_FREEDOM, degreesOfFreedom);
         }
     }
 

@@ -21,8 +21,8 @@ import org.snugsheet.engine.reading.Surroundings;
 public record ChangingSurroundings(Surroundings.Measured surroundings) implements OneRateModel {
 
     @Override
-    public String english() {
-        return "Newton’s law, surroundings measured";
+    public CoolingLaw law() {
+        return CoolingLaw.SURROUNDINGS_MEASURED;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.cooling;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
@@ -25,13 +26,13 @@ public record ClosedPair(Temperature bath, double capacityRatio) implements OneR
      */
     public ClosedPair {
         if (!(capacityRatio > 0) || Double.isInfinite(capacityRatio)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "amount of water", capacityRatio);
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.AMOUNT_OF_WATER, capacityRatio);
         }
     }
 
     @Override
-    public String english() {
-        return "jar and bath meet in the middle";
+    public CoolingLaw law() {
+        return CoolingLaw.CLOSED_PAIR;
     }
 
     @Override

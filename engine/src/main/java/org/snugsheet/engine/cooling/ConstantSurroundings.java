@@ -11,8 +11,8 @@ import org.snugsheet.engine.quantity.Temperature;
 public record ConstantSurroundings(Temperature surroundings) implements OneRateModel {
 
     @Override
-    public String english() {
-        return "Newton’s law, surroundings given";
+    public CoolingLaw law() {
+        return CoolingLaw.SURROUNDINGS_GIVEN;
     }
 
     @Override

@@ -27,9 +27,9 @@ public sealed interface CoolingModel permits OneRateModel, TwoStage {
     /**
      * The model’s name.
      *
-     * @return its name in a few English words
+     * @return its name, to be said in any language
      */
-    String english();
+    CoolingLaw law();
 
     /**
      * How many numbers the readings have to tell.

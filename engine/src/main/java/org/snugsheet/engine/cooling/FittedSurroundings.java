@@ -8,8 +8,8 @@ package org.snugsheet.engine.cooling;
 public record FittedSurroundings() implements OneRateModel {
 
     @Override
-    public String english() {
-        return "Newton’s law, surroundings fitted";
+    public CoolingLaw law() {
+        return CoolingLaw.SURROUNDINGS_FITTED;
     }
 
     @Override

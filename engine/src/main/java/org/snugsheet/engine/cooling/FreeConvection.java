@@ -15,8 +15,8 @@ import org.snugsheet.engine.quantity.Temperature;
 public record FreeConvection(Temperature surroundings) implements OneRateModel {
 
     @Override
-    public String english() {
-        return "free convection in still air";
+    public CoolingLaw law() {
+        return CoolingLaw.FREE_CONVECTION;
     }
 
     @Override

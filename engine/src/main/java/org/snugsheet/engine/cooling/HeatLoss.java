@@ -1,5 +1,6 @@
 package org.snugsheet.engine.cooling;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.heat.Body;
@@ -23,7 +24,7 @@ public final class HeatLoss {
      */
     public static double watts(Body body, CoolingConstant constant, Temperature surroundings) {
         if (constant.perSecond() < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, "cooling constant", constant.perMinute());
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.COOLING_CONSTANT, constant.perMinute());
         }
         double difference = body.temperature().minus(surroundings).kelvins();
         return body.heatCapacity().joulesPerKelvin() * constant.perSecond() * difference;

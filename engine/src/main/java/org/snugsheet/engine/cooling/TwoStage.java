@@ -34,8 +34,8 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     private static final double[] FASTER = {3, 10, 30};
 
     @Override
-    public String english() {
-        return "two stages, jar and wrap both store heat";
+    public CoolingLaw law() {
+        return CoolingLaw.TWO_STAGE;
     }
 
     @Override

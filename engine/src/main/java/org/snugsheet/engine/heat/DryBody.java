@@ -1,5 +1,6 @@
 package org.snugsheet.engine.heat;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.HeatCapacity;
@@ -21,7 +22,7 @@ public record DryBody(HeatCapacity capacity, Temperature temperature) implements
      */
     public DryBody {
         if (!(capacity.joulesPerKelvin() > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "heat capacity", capacity.joulesPerKelvin());
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.HEAT_CAPACITY, capacity.joulesPerKelvin());
         }
     }
 

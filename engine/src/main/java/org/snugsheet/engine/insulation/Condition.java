@@ -1,12 +1,13 @@
 package org.snugsheet.engine.insulation;
 
 import java.util.Optional;
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.table.Names;
 
 /** How much water a material holds. Water carries heat about twenty times better than the air it pushes out. */
-public enum Condition {
+public enum Condition implements Phrase {
     /** As it lies in the room: no water added. Ice, water and metals have this condition alone. */
     DRY("dry"),
     /** Moist to the touch, nothing drips. */
@@ -32,11 +33,7 @@ public enum Condition {
         return of(String.join(" ", Names.words(text))).orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_CONDITION, text));
     }
 
-    /**
-     * The word for this condition in English.
-     *
-     * @return its word
-     */
+    @Override
     public String english() {
         return english;
     }

@@ -3,6 +3,7 @@ package org.snugsheet.engine.insulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
@@ -53,7 +54,7 @@ public record Layers(List<Layer> fromInside) {
      */
     public Layers with(double millimetres, double wattsPerMetreKelvin) {
         Length thickness = thickness(millimetres);
-        return with(new Layer(thickness, new Conductivity(positive(wattsPerMetreKelvin, "conductivity"))));
+        return with(new Layer(thickness, new Conductivity(positive(wattsPerMetreKelvin, QuantityName.CONDUCTIVITY))));
     }
 
     /**
@@ -94,10 +95,10 @@ public record Layers(List<Layer> fromInside) {
     }
 
     private Length thickness(double millimetres) {
-        return Length.of(positive(millimetres, "thickness"), Unit.MILLIMETRE);
+        return Length.of(positive(millimetres, QuantityName.THICKNESS), Unit.MILLIMETRE);
     }
 
-    private double positive(double value, String what) {
+    private double positive(double value, QuantityName what) {
         if (!Double.isFinite(value)) {
             throw Refusal.atRow(nextNumber(), Trouble.LAYER_NOT_A_NUMBER, what);
         }

@@ -1,6 +1,7 @@
 package org.snugsheet.engine.insulation;
 
 import java.util.Optional;
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 
@@ -57,7 +58,7 @@ public record Material(
     }
 
     /** How far a source was seen. */
-    public enum Provenance {
+    public enum Provenance implements Phrase {
         /** Every figure was read from the source or from a public copy of it. */
         RETRIEVED("retrieved"),
         /** At least one figure was written down from memory of its source. */
@@ -69,11 +70,7 @@ public record Material(
             this.english = english;
         }
 
-        /**
-         * This provenance in words.
-         *
-         * @return {@code retrieved} or {@code from memory}
-         */
+        @Override
         public String english() {
             return english;
         }

@@ -3,7 +3,6 @@ package org.snugsheet.engine.insulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
@@ -97,10 +96,9 @@ public final class Materials {
                         layer,
                         Trouble.NO_SUCH_CONDITION,
                         Trouble.LAYER_NO_SUCH_CONDITION,
-                        condition.english() + " " + name,
-                        conditions.stream()
-                                .map(known -> known.condition().english())
-                                .collect(Collectors.joining(", "))));
+                        condition,
+                        name,
+                        conditions.stream().map(Material::condition).toList()));
     }
 
     private static Refusal unknown(String typed, List<String> words, int layer) {

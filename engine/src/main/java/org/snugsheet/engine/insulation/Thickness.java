@@ -1,5 +1,6 @@
 package org.snugsheet.engine.insulation;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
@@ -53,7 +54,7 @@ public final class Thickness {
      */
     public static Length turningRadius(Conductivity conductivity, double surfaceCoefficient) {
         if (!(surfaceCoefficient > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "surface coefficient", surfaceCoefficient);
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.SURFACE_COEFFICIENT, surfaceCoefficient);
         }
         return new Length(conductivity.wattsPerMetreKelvin() / surfaceCoefficient);
     }

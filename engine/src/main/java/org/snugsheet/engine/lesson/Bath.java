@@ -1,5 +1,6 @@
 package org.snugsheet.engine.lesson;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.cooling.CoolingConstant;
@@ -39,13 +40,13 @@ public record Bath(WaterBody tub, int jars, WaterBody jar, CoolingConstant const
     public Bath {
         SafeStart.require(jar.temperature());
         if (jars < 1) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "number of jars", jars);
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.JARS, jars);
         }
         if (!(constant.perSecond() > 0)) {
             throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
         }
         if (!(leak >= 0)) {
-            throw Refusal.of(Trouble.NEGATIVE, "leak of the tub", leak);
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.LEAK_OF_THE_TUB, leak);
         }
     }
 

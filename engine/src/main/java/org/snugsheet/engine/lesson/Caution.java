@@ -1,5 +1,6 @@
 package org.snugsheet.engine.lesson;
 
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
@@ -10,7 +11,7 @@ import org.snugsheet.engine.quantity.Temperature;
  * table of the Moritz and Henriques type; 44 °C: Moritz and Henriques, American Journal of Pathology 23 (1947), 695 (from
  * memory); school limit: Building Bulletin 87. Where published tables disagree the shortest time is given.
  */
-public enum Caution {
+public enum Caution implements Phrase {
     /** Below 15 °C. */
     COLD_WATER("This water is cold: hands in it ache and grow numb. Let nobody keep a hand in it."),
     /** Up to a child’s bath, 37.8 °C. */
@@ -58,11 +59,7 @@ public enum Caution {
         this.english = english;
     }
 
-    /**
-     * The caution in English.
-     *
-     * @return one sentence or more
-     */
+    @Override
     public String english() {
         return english;
     }

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.lesson;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -12,7 +13,7 @@ final class LessonTime {
 
     static double require(double seconds) {
         if (!(seconds > 0) || Double.isInfinite(seconds)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "time of the lesson", seconds / SECONDS_PER_MINUTE);
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.TIME_OF_THE_LESSON, seconds / SECONDS_PER_MINUTE);
         }
         return seconds;
     }

@@ -2,6 +2,7 @@ package org.snugsheet.engine.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.cooling.CoolingConstant;
@@ -50,7 +51,8 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
             throw Refusal.of(Trouble.TOO_NEAR_TO_READ);
         }
         if (!(intervalSeconds > 0) || Double.isInfinite(intervalSeconds)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "time between readings", intervalSeconds / SHORTEST_INTERVAL);
+            throw Refusal.of(
+                    Trouble.NOT_POSITIVE, QuantityName.TIME_BETWEEN_READINGS, intervalSeconds / SHORTEST_INTERVAL);
         }
         if (count < FEWEST) {
             throw Refusal.of(Trouble.TOO_FEW_READINGS, FEWEST, count);
@@ -59,7 +61,7 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
             throw Refusal.of(Trouble.TOO_MANY_READINGS, count, MOST);
         }
         if (!(scatter >= 0)) {
-            throw Refusal.of(Trouble.NEGATIVE, "scatter of a reading", scatter);
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.SCATTER, scatter);
         }
     }
 

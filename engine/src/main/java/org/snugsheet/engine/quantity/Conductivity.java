@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -15,7 +16,7 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
      * @throws Refusal if it is not more than zero
      */
     public Conductivity {
-        Require.positive(wattsPerMetreKelvin, "conductivity");
+        Require.positive(wattsPerMetreKelvin, QuantityName.CONDUCTIVITY);
     }
 
     /**

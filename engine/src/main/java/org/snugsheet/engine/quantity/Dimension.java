@@ -1,7 +1,9 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.Phrase;
+
 /** What a {@link Unit} measures. Only units of one dimension turn into each other. */
-public enum Dimension {
+public enum Dimension implements Phrase {
     /** Length; SI unit metre. */
     LENGTH("length"),
     /** Area; SI unit square metre. */
@@ -33,11 +35,7 @@ public enum Dimension {
         this.english = english;
     }
 
-    /**
-     * The name of the dimension in English.
-     *
-     * @return its name
-     */
+    @Override
     public String english() {
         return english;
     }

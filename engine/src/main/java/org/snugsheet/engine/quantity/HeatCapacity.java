@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -18,7 +19,7 @@ public record HeatCapacity(double joulesPerKelvin) implements Comparable<HeatCap
      * @throws Refusal if it is negative or no finite number
      */
     public HeatCapacity {
-        Require.notNegative(joulesPerKelvin, "heat capacity");
+        Require.notNegative(joulesPerKelvin, QuantityName.HEAT_CAPACITY);
     }
 
     /**

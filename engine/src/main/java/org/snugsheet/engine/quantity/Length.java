@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -15,7 +16,7 @@ public record Length(double metres) implements Comparable<Length> {
      * @throws Refusal if it is not more than zero
      */
     public Length {
-        Require.positive(metres, "length");
+        Require.positive(metres, QuantityName.LENGTH);
     }
 
     /**

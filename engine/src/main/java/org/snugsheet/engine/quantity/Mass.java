@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -15,7 +16,7 @@ public record Mass(double kilograms) implements Comparable<Mass> {
      * @throws Refusal if it is not more than zero
      */
     public Mass {
-        Require.positive(kilograms, "mass");
+        Require.positive(kilograms, QuantityName.MASS);
     }
 
     /**
@@ -27,7 +28,7 @@ public record Mass(double kilograms) implements Comparable<Mass> {
      * @throws Refusal if it is not more than zero, or the unit measures something else
      */
     public static Mass of(double value, Unit unit) {
-        Require.positive(value, "mass");
+        Require.positive(value, QuantityName.MASS);
         return new Mass(Unit.KILOGRAM.from(value, unit));
     }
 

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -15,14 +16,14 @@ final class Require {
         return value;
     }
 
-    static double positive(double value, String what) {
+    static double positive(double value, QuantityName what) {
         if (!(finite(value) > 0)) {
             throw Refusal.of(Trouble.NOT_POSITIVE, what, value);
         }
         return value;
     }
 
-    static double notNegative(double value, String what) {
+    static double notNegative(double value, QuantityName what) {
         if (finite(value) < 0) {
             throw Refusal.of(Trouble.NEGATIVE, what, value);
         }

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -15,7 +16,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      * @throws Refusal if it is negative or no finite number
      */
     public Speed {
-        Require.notNegative(metresPerSecond, "speed");
+        Require.notNegative(metresPerSecond, QuantityName.SPEED);
     }
 
     /**
@@ -27,7 +28,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      * @throws Refusal if it is negative, no finite number, or the unit measures something else
      */
     public static Speed of(double value, Unit unit) {
-        Require.notNegative(value, "speed");
+        Require.notNegative(value, QuantityName.SPEED);
         return new Speed(Unit.METRE_PER_SECOND.from(value, unit));
     }
 

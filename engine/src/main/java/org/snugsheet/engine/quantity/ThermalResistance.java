@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -20,7 +21,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @throws Refusal if it is negative or no finite number
      */
     public ThermalResistance {
-        Require.notNegative(squareMetreKelvinsPerWatt, "thermal resistance");
+        Require.notNegative(squareMetreKelvinsPerWatt, QuantityName.THERMAL_RESISTANCE);
     }
 
     /**

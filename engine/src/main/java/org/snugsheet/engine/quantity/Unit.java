@@ -230,8 +230,7 @@ public enum Unit {
      */
     public double from(double value, Unit other) {
         if (dimension != other.dimension) {
-            throw Refusal.of(
-                    Trouble.OTHER_DIMENSION, other.symbol, other.dimension.english(), symbol, dimension.english());
+            throw Refusal.of(Trouble.OTHER_DIMENSION, other.symbol, other.dimension, symbol, dimension);
         }
         return this == other ? value : value * other.factor / factor;
     }

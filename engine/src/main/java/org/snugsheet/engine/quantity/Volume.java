@@ -1,5 +1,6 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 
 /**
@@ -15,7 +16,7 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
      * @throws Refusal if it is not more than zero
      */
     public Volume {
-        Require.positive(cubicMetres, "volume");
+        Require.positive(cubicMetres, QuantityName.VOLUME);
     }
 
     /**
@@ -27,7 +28,7 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
      * @throws Refusal if it is not more than zero, or the unit measures something else
      */
     public static Volume of(double value, Unit unit) {
-        Require.positive(value, "volume");
+        Require.positive(value, QuantityName.VOLUME);
         return new Volume(Unit.CUBIC_METRE.from(value, unit));
     }
 

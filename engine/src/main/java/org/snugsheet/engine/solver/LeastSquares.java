@@ -1,5 +1,6 @@
 package org.snugsheet.engine.solver;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -92,7 +93,7 @@ public final class LeastSquares {
         double[] roots = new double[weights.length];
         for (int i = 0; i < roots.length; i++) {
             if (!(finite(weights[i]) > 0)) {
-                throw Refusal.of(Trouble.NOT_POSITIVE, "weight", weights[i]);
+                throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.WEIGHT, weights[i]);
             }
             roots[i] = Math.sqrt(weights[i]);
         }

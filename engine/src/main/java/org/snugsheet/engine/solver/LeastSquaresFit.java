@@ -1,6 +1,7 @@
 package org.snugsheet.engine.solver;
 
 import java.util.Arrays;
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -183,7 +184,7 @@ public final class LeastSquaresFit {
             throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(variance));
         }
         if (variance < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, "variance", variance);
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.VARIANCE, variance);
         }
     }
 

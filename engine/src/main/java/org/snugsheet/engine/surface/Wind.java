@@ -3,6 +3,7 @@ package org.snugsheet.engine.surface;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
@@ -29,7 +30,7 @@ public record Wind(double metresPerSecond) implements Place {
             throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(metresPerSecond));
         }
         if (metresPerSecond < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, "wind", metresPerSecond);
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.WIND, metresPerSecond);
         }
     }
 

@@ -47,7 +47,11 @@ class ModelsTest {
             for (int i = 0; i < MINUTES.length; i++) {
                 OneRateModel.At at = model.at(0, 60 * MINUTES[i], perMinute / 60);
                 double amplitude = 40 - model.around(0);
-                assertEquals(solved[i], at.offset() + amplitude * at.shape(), 1e-8, model.english());
+                assertEquals(
+                        solved[i],
+                        at.offset() + amplitude * at.shape(),
+                        1e-8,
+                        model.law().english());
             }
         }
     }

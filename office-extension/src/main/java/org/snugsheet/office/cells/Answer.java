@@ -5,6 +5,7 @@ import com.sun.star.sheet.NoConvergenceException;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.office.words.Language;
 
 /** Carries the engine’s answer, or its refusal, back to the cell. */
 public final class Answer {
@@ -34,14 +35,15 @@ public final class Answer {
     /**
      * What a call would be refused for, in words.
      *
+     * @param language the language to say it in
      * @param engineCall the call, with the reading of the cells
      * @return the sentence it answers, or that of its refusal
      */
-    public static String inWords(Supplier<String> engineCall) {
+    public static String inWords(Language language, Supplier<String> engineCall) {
         try {
             return engineCall.get();
         } catch (Refusal refusal) {
-            return refusal.finding().sentence();
+            return language.say(refusal.finding());
         }
     }
 }

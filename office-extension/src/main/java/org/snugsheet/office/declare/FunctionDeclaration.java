@@ -1,5 +1,6 @@
 package org.snugsheet.office.declare;
 
+import com.sun.star.beans.XPropertySet;
 import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
 import java.util.Arrays;
@@ -53,6 +54,7 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
                 method,
                 function,
                 Arrays.stream(method.getParameters())
+                        .filter(parameter -> parameter.getType() != XPropertySet.class)
                         .map(ArgumentDeclaration::of)
                         .toList());
     }

@@ -1,5 +1,6 @@
 package org.snugsheet.office.declare;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import java.util.Map;
@@ -14,6 +15,7 @@ public final class UnoTypes {
             double.class, "double",
             String.class, "string",
             Object.class, "any",
+            XPropertySet.class, "com::sun::star::beans::XPropertySet",
             Object[][].class, "sequence< sequence< any > >",
             String[][].class, "sequence< sequence< string > >");
 

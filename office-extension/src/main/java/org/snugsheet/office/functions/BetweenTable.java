@@ -1,23 +1,27 @@
 package org.snugsheet.office.functions;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.jar.Path;
+import org.snugsheet.office.words.Language;
 
 /** The table that WRAP.BETWEEN answers with. */
 final class BetweenTable {
 
     private BetweenTable() {}
 
-    static Object[][] of(DesignCells cells) {
+    static Object[][] of(DesignCells cells, Language language) {
         Path side = cells.flow().side();
         List<Layer> layers = cells.design().side().fromInside();
         Object[][] table = new Object[side.resistances().size() + 1][];
-        table[0] = new Object[] {"from inside to outside", "R-value, m²·K/W", "inside", "outside"};
+        table[0] = Stream.of(TableWords.FROM_INSIDE, TableWords.R_VALUE, TableWords.INSIDE, TableWords.OUTSIDE)
+                .map(language::words)
+                .toArray();
         for (int i = 0; i < side.resistances().size(); i++) {
             table[i + 1] = new Object[] {
-                name(layers, i),
+                name(layers, i, language),
                 side.resistances().get(i).squareMetreKelvinsPerWatt(),
                 side.faces().get(i).in(cells.scale()),
                 side.faces().get(i + 1).in(cells.scale())
@@ -26,12 +30,15 @@ final class BetweenTable {
         return table;
     }
 
-    private static String name(List<Layer> layers, int row) {
+    private static String name(List<Layer> layers, int row, Language language) {
         if (row == 0) {
-            return "film of water inside";
+            return language.words(TableWords.FILM_INSIDE);
         }
         return row > layers.size()
-                ? "film outside"
-                : layers.get(row - 1).material().map(Material::name).orElse("layer " + row);
+                ? language.words(TableWords.FILM_OUTSIDE)
+                : layers.get(row - 1)
+                        .material()
+                        .map(Material::name)
+                        .orElseGet(() -> language.say(TableWords.LAYER, row));
     }
 }

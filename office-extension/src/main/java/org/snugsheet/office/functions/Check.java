@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.uno.XInterface;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,7 @@ public interface Check extends XInterface {
             example = "CHECK.READINGS({0;5;5};{40;34;30};10)",
             answer = "Row 3: the time 5 is not later than 5 before it. Type the times in rising order.")
     String readings(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,
@@ -47,6 +49,7 @@ public interface Check extends XInterface {
             example = "CHECK.ALL({0;5;10;15;20;25;30;35};{40;35;30;62;23;20;18;16};8)",
             answer = "Row")
     Object[][] all(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,
@@ -62,6 +65,7 @@ public interface Check extends XInterface {
             example = "CHECK.SHEET({\"min\";\"bare\"|0;40|5;35|10;31|15;27|20;24};8)",
             answer = "Jar")
     Object[][] sheet(
+            XPropertySet document,
             @Argument(CheckWords.SHEET) Object[][] block,
             @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
             @Argument(Words.MARK) @Nullable Object mark,
@@ -76,6 +80,7 @@ public interface Check extends XInterface {
             example = "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250)",
             answer = "What")
     Object[][] fair(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,
@@ -105,6 +110,7 @@ public interface Check extends XInterface {
             example = "CHECK.WRAP({3;10};{\"wool\";\"fleese\"})",
             answer = "Layer 2: “fleese” is not a material known here. Did you mean “fleece”?")
     String wrap(
+            XPropertySet document,
             @Argument(Words.THICKNESSES) Object[][] thicknesses,
             @Argument(Words.MATERIALS) Object[][] materials,
             @Argument(Words.INSIDE) @Nullable Object inside,

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
@@ -12,6 +13,8 @@ import org.snugsheet.engine.slips.SlipFinder;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** The CHECK functions. */
 public final class CheckFunctions extends FamilyService implements Check {
@@ -25,29 +28,32 @@ public final class CheckFunctions extends FamilyService implements Check {
 
     @Override
     public String readings(
+            XPropertySet document,
             Object[][] times,
             Object[][] temps,
             String[][] surroundings,
             @Nullable Object mark,
             @Nullable Object scale) {
-        return Answer.inWords(() -> {
+        Language language = DocumentLanguage.of(document);
+        return Answer.inWords(language, () -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
             jar.fit().constant();
             return slips(times, temps, surroundings, mark, scale).stream()
                     .findFirst()
-                    .map(slip -> slip.finding().sentence())
+                    .map(slip -> language.say(slip.finding()))
                     .orElse(ALL_WELL);
         });
     }
 
     @Override
     public String wrap(
+            XPropertySet document,
             Object[][] thicknesses,
             Object[][] materials,
             @Nullable Object inside,
             @Nullable Object outside,
             @Nullable Object unit) {
-        return Answer.inWords(() -> {
+        return Answer.inWords(DocumentLanguage.of(document), () -> {
             WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit)
                     .resistance()
                     .in(Options.resistanceUnit(unit));
@@ -57,21 +63,27 @@ public final class CheckFunctions extends FamilyService implements Check {
 
     @Override
     public Object[][] all(
+            XPropertySet document,
             Object[][] times,
             Object[][] temps,
             String[][] surroundings,
             @Nullable Object mark,
             @Nullable Object scale) {
         try {
-            return TroubleTable.ofJar(slips(times, temps, surroundings, mark, scale));
+            return TroubleTable.ofJar(slips(times, temps, surroundings, mark, scale), DocumentLanguage.of(document));
         } catch (Refusal refusal) {
-            return TroubleTable.ofJar(List.of(TroubleTable.refused(refusal)));
+            return TroubleTable.ofJar(List.of(TroubleTable.refused(refusal)), DocumentLanguage.of(document));
         }
     }
 
     @Override
-    public Object[][] sheet(Object[][] block, String[][] surroundings, @Nullable Object mark, @Nullable Object scale) {
-        TroubleTable table = TroubleTable.ofSheet();
+    public Object[][] sheet(
+            XPropertySet document,
+            Object[][] block,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale) {
+        TroubleTable table = TroubleTable.ofSheet(DocumentLanguage.of(document));
         try {
             Scale common = Options.scale(scale);
             List<Entry> around = Cells.line(surroundings).stream()
@@ -92,6 +104,7 @@ public final class CheckFunctions extends FamilyService implements Check {
 
     @Override
     public Object[][] fair(
+            XPropertySet document,
             Object[][] times,
             Object[][] temps,
             String[][] surroundings,
@@ -103,13 +116,15 @@ public final class CheckFunctions extends FamilyService implements Check {
             @Nullable Object mark,
             @Nullable Object scale) {
         try {
-            return FairTable.of(FairTest.of(
-                    JarCells.of(times, temps, surroundings, mark, scale).fit(),
-                    JarCells.of(otherTimes, otherTemps, otherSurroundings, mark, scale)
-                            .fit(),
-                    Options.volumes(volume, otherVolume)));
+            return FairTable.of(
+                    FairTest.of(
+                            JarCells.of(times, temps, surroundings, mark, scale).fit(),
+                            JarCells.of(otherTimes, otherTemps, otherSurroundings, mark, scale)
+                                    .fit(),
+                            Options.volumes(volume, otherVolume)),
+                    DocumentLanguage.of(document));
         } catch (Refusal refusal) {
-            return FairTable.refused(refusal);
+            return FairTable.refused(refusal, DocumentLanguage.of(document));
         }
     }
 

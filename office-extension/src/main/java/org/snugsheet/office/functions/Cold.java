@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -47,6 +48,7 @@ public interface Cold extends XInterface {
             refused = "COLD.FROSTBITE(\"cold\";30)",
             because = "that is not a temperature")
     String frostbite(
+            XPropertySet document,
             @Argument(ColdWords.TEMP) String[][] temp,
             @Argument(ColdWords.WIND) String[][] wind,
             @Argument(Words.SCALE) @Nullable Object scale)
@@ -71,7 +73,7 @@ public interface Cold extends XInterface {
             text = "A table of all garments known here, with their clo and the source.",
             example = "COLD.GARMENTS()",
             answer = "garment")
-    Object[][] garments();
+    Object[][] garments(XPropertySet document);
 
     /** COLD.OUTFIT: see its declaration. */
     @CellFunction(
@@ -128,5 +130,5 @@ public interface Cold extends XInterface {
                     "A table of animal coverings with lowest, typical and highest conductivity in W/(m·K), and the source.",
             example = "COLD.COVERINGS()",
             answer = "covering")
-    Object[][] coverings();
+    Object[][] coverings(XPropertySet document);
 }

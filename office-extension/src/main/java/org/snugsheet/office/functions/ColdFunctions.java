@@ -1,9 +1,11 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -24,6 +26,8 @@ import org.snugsheet.engine.winter.WindChill;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** The COLD functions. */
 public final class ColdFunctions extends FamilyService implements Cold {
@@ -43,11 +47,12 @@ public final class ColdFunctions extends FamilyService implements Cold {
     }
 
     @Override
-    public String frostbite(String[][] temp, String[][] wind, @Nullable Object scale)
+    public String frostbite(XPropertySet document, String[][] temp, String[][] wind, @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            return FrostbiteWords.of(Cells.temperature(temp, s), speed(Cells.number(wind), s), s);
+            return FrostbiteWords.of(
+                    Cells.temperature(temp, s), speed(Cells.number(wind), s), s, DocumentLanguage.of(document));
         });
     }
 
@@ -58,9 +63,15 @@ public final class ColdFunctions extends FamilyService implements Cold {
     }
 
     @Override
-    public Object[][] garments() {
+    public Object[][] garments(XPropertySet document) {
+        Language language = DocumentLanguage.of(document);
         List<Object[]> rows = new ArrayList<>();
-        rows.add(new Object[] {"garment", "clo", "figures", "source"});
+        rows.add(new Object[] {
+            language.words(TableWords.GARMENT),
+            "clo",
+            language.words(TableWords.FIGURES),
+            language.words(TableWords.SOURCE)
+        });
         for (Garment garment : Garments.all()) {
             rows.add(new Object[] {
                 garment.name(), garment.insulation().in(Unit.CLO), garment.provenance(), garment.source()
@@ -117,16 +128,25 @@ public final class ColdFunctions extends FamilyService implements Cold {
     }
 
     @Override
-    public Object[][] coverings() {
+    public Object[][] coverings(XPropertySet document) {
+        Language language = DocumentLanguage.of(document);
         List<Object[]> rows = new ArrayList<>();
-        rows.add(new Object[] {"covering", "low, W/(m·K)", "typical, W/(m·K)", "high, W/(m·K)", "figures", "source"});
+        rows.add(Stream.of(
+                        TableWords.COVERING,
+                        TableWords.LOW,
+                        TableWords.TYPICAL,
+                        TableWords.HIGH,
+                        TableWords.FIGURES,
+                        TableWords.SOURCE)
+                .map(language::words)
+                .toArray());
         for (Covering covering : Covering.all()) {
             rows.add(new Object[] {
                 covering.material().name(),
                 covering.material().low().wattsPerMetreKelvin(),
                 covering.material().typical().wattsPerMetreKelvin(),
                 covering.material().high().wattsPerMetreKelvin(),
-                covering.material().provenance().english(),
+                language.words(covering.material().provenance()),
                 covering.material().source()
             });
         }

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -184,6 +185,7 @@ public interface Cool extends XInterface {
             refused = "COOL.MODEL({0;5};{40;34};10)",
             because = "two readings cannot show how well a curve fits")
     String model(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,
@@ -204,6 +206,7 @@ public interface Cool extends XInterface {
             refused = "COOL.REPORT({0;5};{40;34};10)",
             because = "two readings cannot show how well a curve fits")
     Object[][] report(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.SURROUNDINGS) String[][] surroundings,

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -66,6 +67,7 @@ public interface CoolCompare extends XInterface {
             refused = "COOL.VERDICT({0;5};{40;34};{0;5};{40;37};10)",
             because = "two readings of a jar are too few")
     String verdict(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
             @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
@@ -87,6 +89,7 @@ public interface CoolCompare extends XInterface {
             refused = "COOL.RANK({0;5;10;15;20};{40;34;30;26;24};\"bare\";10)",
             because = "one material alone cannot be ranked")
     Object[][] rank(
+            XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.BLOCK) Object[][] block,
             @Argument(Words.NAMES) Object[][] names,
@@ -106,6 +109,7 @@ public interface CoolCompare extends XInterface {
             refused = "COOL.SHEET({\"min\"|0|5};10)",
             because = "the block has no jar")
     Object[][] sheet(
+            XPropertySet document,
             @Argument(CheckWords.SHEET) Object[][] block,
             @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
             @Argument(Words.MARK) @Nullable Object mark,

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
 
 /** The COOL functions that set jars against each other. */
 abstract class CoolComparisons extends CoolFits implements CoolCompare {
@@ -66,6 +68,7 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
 
     @Override
     public String verdict(
+            XPropertySet document,
             Object[][] times,
             Object[][] temps,
             Object[][] otherTimes,
@@ -82,11 +85,13 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
                 surroundings,
                 mark,
                 scale,
-                (one, other) -> VerdictWords.of(Verdict.of(one.cautiousEstimate(), other.cautiousEstimate())));
+                (one, other) -> VerdictWords.of(
+                        Verdict.of(one.cautiousEstimate(), other.cautiousEstimate()), DocumentLanguage.of(document)));
     }
 
     @Override
     public Object[][] rank(
+            XPropertySet document,
             Object[][] times,
             Object[][] block,
             Object[][] names,
@@ -106,15 +111,24 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
                         .fit();
                 estimates.add(new NamedEstimate(Cells.written(called.get(jar)), fit.cautiousEstimate()));
             }
-            return RankTable.of(Ranking.of(estimates));
+            return RankTable.of(Ranking.of(estimates), DocumentLanguage.of(document));
         });
     }
 
     @Override
-    public Object[][] sheet(Object[][] block, String[][] surroundings, @Nullable Object mark, @Nullable Object scale)
+    public Object[][] sheet(
+            XPropertySet document,
+            Object[][] block,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(
-                () -> SheetTable.of(Block.of(Cells.rows(block)), Cells.line(surroundings), mark, Options.scale(scale)));
+        return Answer.of(() -> SheetTable.of(
+                Block.of(Cells.rows(block)),
+                Cells.line(surroundings),
+                mark,
+                Options.scale(scale),
+                DocumentLanguage.of(document)));
     }
 
     private static <T> T compared(

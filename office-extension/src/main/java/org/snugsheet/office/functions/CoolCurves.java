@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -61,6 +62,7 @@ public interface CoolCurves extends XInterface {
             refused = "COOL.CURVE({0;10;20};{0;5};{40;34};10)",
             because = "two readings cannot show how well a curve fits")
     Object[][] curve(
+            XPropertySet document,
             @Argument(Words.AT) Object[][] at,
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,

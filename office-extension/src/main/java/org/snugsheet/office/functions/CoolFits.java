@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import org.snugsheet.engine.cooling.ModelChoice;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
 
 /** The COOL functions of one jar’s readings. The office sees {@link CoolFunctions}, the last of the chain. */
 abstract class CoolFits extends FamilyService implements Cool {
@@ -124,6 +126,7 @@ abstract class CoolFits extends FamilyService implements Cool {
 
     @Override
     public String model(
+            XPropertySet document,
             Object[][] times,
             Object[][] temps,
             String[][] surroundings,
@@ -132,15 +135,17 @@ abstract class CoolFits extends FamilyService implements Cool {
             @Nullable Object volume,
             @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> choice(JarCells.of(times, temps, surroundings, mark, scale), volume, bath)
-                .chosen()
-                .fit()
-                .model()
-                .english());
+        return Answer.of(() -> DocumentLanguage.of(document)
+                .words(choice(JarCells.of(times, temps, surroundings, mark, scale), volume, bath)
+                        .chosen()
+                        .fit()
+                        .model()
+                        .law()));
     }
 
     @Override
     public Object[][] report(
+            XPropertySet document,
             Object[][] times,
             Object[][] temps,
             String[][] surroundings,
@@ -151,7 +156,7 @@ abstract class CoolFits extends FamilyService implements Cool {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
-            return ReportTable.of(jar.fit(), choice(jar, volume, bath), jar.mark());
+            return ReportTable.of(jar.fit(), choice(jar, volume, bath), jar.mark(), DocumentLanguage.of(document));
         });
     }
 

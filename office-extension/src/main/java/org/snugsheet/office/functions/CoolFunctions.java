@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
@@ -19,6 +20,8 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** The COOL functions: those on a curve, and with them the whole service. */
 public final class CoolFunctions extends CoolComparisons implements CoolCurves, CoolHeat {
@@ -50,6 +53,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
 
     @Override
     public Object[][] curve(
+            XPropertySet document,
             Object[][] at,
             Object[][] times,
             Object[][] temps,
@@ -59,16 +63,20 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
+            Language language = DocumentLanguage.of(document);
             List<Entry> wanted = Cells.line(at);
             Object[][] table = new Object[wanted.size() + 1][];
-            table[0] = new Object[] {"fitted", "95 % from", "95 % to"};
+            table[0] = new Object[] {
+                language.words(TableWords.FITTED), language.words(TableWords.FROM_95), language.words(TableWords.TO_95)
+            };
             for (int i = 0; i < wanted.size(); i++) {
                 table[i + 1] = wanted.get(i) instanceof Entry.Gap
                         ? new Object[] {"", "", ""}
                         : onCurve(
                                 jar.fit(),
                                 wanted.get(i).asNumber(i + 1),
-                                jar.readings().scale());
+                                jar.readings().scale(),
+                                language);
             }
             return table;
         });
@@ -133,11 +141,13 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
         return Volume.of(Cells.number(volume), Unit.MILLILITRE);
     }
 
-    private static Object[] onCurve(CoolingFit fit, double minutes, Scale scale) {
+    private static Object[] onCurve(CoolingFit fit, double minutes, Scale scale, Language language) {
         double seconds = minutes * SECONDS_PER_MINUTE;
         Interval band = fit.intervals(ReportTable.CONFIDENCE).at(seconds);
         return new Object[] {
-            fit.at(seconds).in(scale), ReportTable.degrees(band.low(), scale), ReportTable.degrees(band.high(), scale)
+            fit.at(seconds).in(scale),
+            ReportTable.degrees(band.low(), scale, language),
+            ReportTable.degrees(band.high(), scale, language)
         };
     }
 

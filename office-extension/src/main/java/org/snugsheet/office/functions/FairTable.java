@@ -2,55 +2,60 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.fairness.FairTest;
+import org.snugsheet.office.words.Language;
 
 /** The table that CHECK.FAIR answers with. */
 final class FairTable {
 
     private FairTable() {}
 
-    static Object[][] of(List<FairTest.Difference> differences) {
+    static Object[][] of(List<FairTest.Difference> differences, Language language) {
         List<Object[]> rows = new ArrayList<>();
-        rows.add(header());
+        rows.add(header(language));
         for (FairTest.Difference difference : differences) {
             rows.add(new Object[] {
-                name(difference.kind()),
+                language.words(name(difference.kind())),
                 difference.first(),
                 difference.second(),
                 difference.percent(),
-                difference.matters() ? advice(difference.kind()) : "Fair enough: less than the readings can tell."
+                language.words(difference.matters() ? advice(difference.kind()) : FairWords.FAIR_ENOUGH)
             });
         }
-        rows.add(new Object[] {"lid", "", "", "", "Numbers cannot tell. Give both jars the same lid, or both none."});
+        rows.add(new Object[] {language.words(FairWords.LID), "", "", "", language.words(FairWords.ASK_ABOUT_LID)});
         return rows.toArray(Object[][]::new);
     }
 
-    static Object[][] refused(Refusal refusal) {
+    static Object[][] refused(Refusal refusal, Language language) {
         return new Object[][] {
-            header(), {"readings", "", "", "", refusal.finding().sentence()}
+            header(language), {language.words(FairWords.READINGS), "", "", "", language.say(refusal.finding())}
         };
     }
 
-    private static Object[] header() {
-        return new Object[] {"What", "first jar", "second jar", "bias of the ratio, %", "What to do"};
+    private static Object[] header(Language language) {
+        return Stream.of(
+                        FairWords.WHAT, FairWords.FIRST_JAR, FairWords.SECOND_JAR, FairWords.BIAS, FairWords.WHAT_TO_DO)
+                .map(language::words)
+                .toArray();
     }
 
-    private static String name(FairTest.Kind kind) {
+    private static FairWords name(FairTest.Kind kind) {
         return switch (kind) {
-            case START -> "start, degrees";
-            case SURROUNDINGS -> "surroundings, degrees";
-            case TIMES -> "time read, minutes";
-            case VOLUME -> "water, ml";
+            case START -> FairWords.START;
+            case SURROUNDINGS -> FairWords.SURROUNDINGS;
+            case TIMES -> FairWords.TIMES;
+            case VOLUME -> FairWords.VOLUME;
         };
     }
 
-    private static String advice(FairTest.Kind kind) {
+    private static FairWords advice(FairTest.Kind kind) {
         return switch (kind) {
-            case START -> "It matters. Start both jars equally warm.";
-            case SURROUNDINGS -> "It matters. Stand both jars in the same place.";
-            case TIMES -> "It matters. Compare the same minutes of both jars.";
-            case VOLUME -> "It matters. Fill both jars equally.";
+            case START -> FairWords.START_MATTERS;
+            case SURROUNDINGS -> FairWords.SURROUNDINGS_MATTER;
+            case TIMES -> FairWords.TIMES_MATTER;
+            case VOLUME -> FairWords.VOLUME_MATTERS;
         };
     }
 }

@@ -1,9 +1,7 @@
 package org.snugsheet.office.functions;
 
-import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Refusal;
@@ -23,8 +21,9 @@ import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.office.words.Language;
 
-/** The table that PLAN.LESSON answers with, built up line by line. Each sentence is whole, so that it can be translated. */
+/** The table that PLAN.LESSON answers with, built up line by line. */
 final class LessonTable {
 
     private static final double SECONDS_PER_MINUTE = 60;
@@ -38,10 +37,18 @@ final class LessonTable {
     private final NewtonCooling wrapped;
     private final Mark mark;
     private final Scale scale;
+    private final Language language;
     private final List<Object[]> water = new ArrayList<>();
     private boolean iced;
 
-    LessonTable(double seconds, Volume volume, NewtonCooling bare, NewtonCooling wrapped, Mark mark, Scale scale) {
+    LessonTable(
+            double seconds,
+            Volume volume,
+            NewtonCooling bare,
+            NewtonCooling wrapped,
+            Mark mark,
+            Scale scale,
+            Language language) {
         SafeStart.require(bare.start());
         this.seconds = seconds;
         this.volume = volume;
@@ -49,21 +56,22 @@ final class LessonTable {
         this.wrapped = wrapped;
         this.mark = mark;
         this.scale = scale;
+        this.language = language;
     }
 
     LessonTable withTaps(Optional<Temperature> hot, Optional<Temperature> cold) {
         if (hot.isPresent() && cold.isPresent()) {
             Taps taps = Taps.mixing(hot.get(), cold.get(), bare.start(), volume);
             water.add(row(
-                    "hot water for one jar",
+                    language.words(LessonWords.HOT_WATER),
                     millilitres(taps.hot()),
                     "ml",
-                    "Hot water times its fall in temperature is cold water times its rise. An adult mixes and pours."));
+                    language.words(LessonWords.HOT_WATER_WHY)));
             water.add(row(
-                    "cold water for one jar",
+                    language.words(LessonWords.COLD_WATER),
                     millilitres(taps.cold()),
                     "ml",
-                    "Stir, read, and mend with a little of either: the jug takes some of the heat."));
+                    language.words(LessonWords.COLD_WATER_WHY)));
         }
         return this;
     }
@@ -79,17 +87,17 @@ final class LessonTable {
                     Bath.usualLeak(tub.get()));
             Temperature end = bath.after(seconds);
             water.add(row(
-                    "tub at the end, without ice",
+                    language.words(LessonWords.TUB_AT_THE_END),
                     end.in(scale),
                     scale.symbol(),
-                    "The jars’ heat and the room’s warm it. Read the tub too, or hold it with ice."));
+                    language.words(LessonWords.TUB_WHY)));
             Ice ice = Ice.holding(bath, seconds);
             water.add(row(
-                    "ice that melts if it is held at freezing",
+                    language.words(LessonWords.ICE),
                     grams(ice.mass().kilograms()),
                     "g",
-                    inWords(
-                            "{0,number,0} g for the tub itself, {1,number,0} g for the jars, {2,number,0} g for the room. Take half as much again, and stir.",
+                    language.say(
+                            LessonWords.ICE_WHY,
                             grams(ice.forTheTub()),
                             grams(ice.forTheJars()),
                             grams(ice.forTheRoom()))));
@@ -100,45 +108,49 @@ final class LessonTable {
 
     Object[][] rows() {
         List<Object[]> rows = new ArrayList<>();
-        rows.add(row("what", "value", "unit", "in words"));
         rows.add(row(
-                "start",
+                language.words(LessonWords.WHAT),
+                language.words(LessonWords.VALUE),
+                language.words(LessonWords.UNIT),
+                language.words(LessonWords.IN_WORDS)));
+        rows.add(row(
+                language.words(LessonWords.START),
                 bare.start().in(scale),
                 scale.symbol(),
-                SafeStart.cautions(bare.start()).get(0).english()));
+                language.words(SafeStart.cautions(bare.start()).get(0))));
         rows.addAll(water);
         Optional<ReadingPlan> plan = planned(rows);
-        rows.add(orWhy("the difference shows after", "min", () -> {
+        rows.add(orWhy(LessonWords.SHOWS_AFTER, "min", () -> {
             double shows = jars().by(mark) / SECONDS_PER_MINUTE;
             return row(
-                    "the difference shows after",
+                    language.words(LessonWords.SHOWS_AFTER),
                     shows,
                     "min",
                     shows * SECONDS_PER_MINUTE <= seconds
-                            ? "From then on the two jars differ by a mark or more."
-                            : "That is after the lesson. Start warmer, read for longer, or wrap thicker.");
+                            ? language.words(LessonWords.SHOWS)
+                            : language.words(LessonWords.SHOWS_TOO_LATE));
         }));
         rows.add(orWhy(
-                "farthest apart after",
+                LessonWords.FARTHEST_AFTER,
                 "min",
                 () -> row(
-                        "farthest apart after",
+                        language.words(LessonWords.FARTHEST_AFTER),
                         jars().farthest() / SECONDS_PER_MINUTE,
                         "min",
-                        inWords(
-                                "Then they differ by {0,number,0.0} {1}.",
+                        language.say(
+                                LessonWords.FARTHEST_WHY,
                                 new TemperatureDifference(jars().difference(jars().farthest())).in(scale),
                                 scale.symbol()))));
         rows.add(orWhy(
-                "the bare jar can be read for",
+                LessonWords.CAN_BE_READ_FOR,
                 "min",
                 () -> row(
-                        "the bare jar can be read for",
+                        language.words(LessonWords.CAN_BE_READ_FOR),
                         ReadingPlan.longestLesson(bare, mark) / SECONDS_PER_MINUTE,
                         "min",
-                        "After that it is within a mark of its surroundings.")));
+                        language.words(LessonWords.CAN_BE_READ_WHY))));
         plan.ifPresent(read -> {
-            rows.add(orWhy("jars of each wrap", "", () -> repeats(read)));
+            rows.add(orWhy(LessonWords.JARS_OF_EACH, "", () -> repeats(read)));
             expected(rows, read);
         });
         cautions(rows);
@@ -150,15 +162,13 @@ final class LessonTable {
         try {
             ReadingPlan plan = ReadingPlan.forCertainty(bare, seconds, CERTAINTY, mark, scatter);
             rows.add(row(
-                    "read every",
+                    language.words(LessonWords.READ_EVERY),
                     plan.intervalSeconds() / SECONDS_PER_MINUTE,
                     "min",
-                    inWords(
-                            "{0} readings: the bare jar’s cooling constant is then known to {1,number,0.0 %}.",
-                            plan.count(), plan.relativeError())));
+                    language.say(LessonWords.READ_EVERY_WHY, plan.count(), plan.relativeError())));
             return Optional.of(plan);
         } catch (Refusal refusal) {
-            rows.add(row("read every", 1.0, "min", refusal.finding().sentence()));
+            rows.add(row(language.words(LessonWords.READ_EVERY), 1.0, "min", language.say(refusal.finding())));
             return Optional.empty();
         }
     }
@@ -166,14 +176,18 @@ final class LessonTable {
     private Object[] repeats(ReadingPlan read) {
         ReadingPlan other = new ReadingPlan(wrapped, read.intervalSeconds(), read.count(), mark, read.scatter());
         return row(
-                "jars of each wrap",
+                language.words(LessonWords.JARS_OF_EACH),
                 (double) new Power(read, other, Power.USUAL_SPREAD).jarsFor(POWER),
                 "",
-                "So many tell bare from wrapped in four lessons of five, if jars of one wrap differ by a tenth.");
+                language.words(LessonWords.JARS_WHY));
     }
 
     private void expected(List<Object[]> rows, ReadingPlan read) {
-        rows.add(row("minute", "bare jar", "wrapped jar", "difference"));
+        rows.add(row(
+                language.words(LessonWords.MINUTE),
+                language.words(LessonWords.BARE_JAR),
+                language.words(LessonWords.WRAPPED_JAR),
+                language.words(LessonWords.DIFFERENCE)));
         for (double time : read.times()) {
             rows.add(row(
                     time / SECONDS_PER_MINUTE,
@@ -192,7 +206,8 @@ final class LessonTable {
             cautions.add(Caution.ICE);
         }
         cautions.add(Caution.SCHOOL_RULES);
-        cautions.forEach(caution -> rows.add(row("caution", "", "", caution.english())));
+        cautions.forEach(
+                caution -> rows.add(row(language.words(LessonWords.CAUTION), "", "", language.words(caution))));
     }
 
     private TellApart jars() {
@@ -200,11 +215,11 @@ final class LessonTable {
     }
 
     /** A line that cannot be worked out says why, and leaves the rest of the plan standing. */
-    private static Object[] orWhy(String what, String unit, Supplier<Object[]> line) {
+    private Object[] orWhy(LessonWords what, String unit, Supplier<Object[]> line) {
         try {
             return line.get();
         } catch (Refusal refusal) {
-            return row(what, "", unit, refusal.finding().sentence());
+            return row(language.words(what), "", unit, language.say(refusal.finding()));
         }
     }
 
@@ -218,9 +233,5 @@ final class LessonTable {
 
     private static double grams(double kilograms) {
         return Unit.GRAM.from(kilograms, Unit.KILOGRAM);
-    }
-
-    private static String inWords(String pattern, Object... values) {
-        return new MessageFormat(pattern, Locale.ENGLISH).format(values);
     }
 }

@@ -1,10 +1,12 @@
 package org.snugsheet.office.functions;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.office.words.Language;
 
 /** The table that WRAP.MATERIALS answers with. */
 final class MaterialsTable {
@@ -13,29 +15,30 @@ final class MaterialsTable {
 
     private MaterialsTable() {}
 
-    static Object[][] all() {
+    static Object[][] all(Language language) {
         List<Material> all = Materials.all();
         Object[][] table = new Object[all.size() + 1][];
-        table[0] = new Object[] {
-            "material",
-            "condition",
-            "low, W/(m·K)",
-            "typical, W/(m·K)",
-            "high, W/(m·K)",
-            "usual layer, mm",
-            "figures",
-            "source"
-        };
+        table[0] = Stream.of(
+                        TableWords.LISTED_MATERIAL,
+                        TableWords.CONDITION,
+                        TableWords.LOW,
+                        TableWords.TYPICAL,
+                        TableWords.HIGH,
+                        TableWords.USUAL_LAYER,
+                        TableWords.FIGURES,
+                        TableWords.SOURCE)
+                .map(language::words)
+                .toArray();
         for (int i = 0; i < all.size(); i++) {
             Material each = all.get(i);
             table[i + 1] = new Object[] {
                 each.name(),
-                each.condition().english(),
+                language.words(each.condition()),
                 each.low().wattsPerMetreKelvin(),
                 each.typical().wattsPerMetreKelvin(),
                 each.high().wattsPerMetreKelvin(),
                 each.layer().map(MaterialsTable::millimetres).orElse(""),
-                each.provenance().english(),
+                language.words(each.provenance()),
                 shortened(each.source())
             };
         }

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
 
 /** The PLAN functions: those on readings, and with them the whole service. */
 public final class PlanFunctions extends PlanTubs implements PlanReadings {
@@ -146,6 +148,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
 
     @Override
     public Object[][] lesson(
+            XPropertySet document,
             String[][] minutes,
             String[][] volume,
             String[][] start,
@@ -169,7 +172,8 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
                             jar(bareRate, start, surroundings, scale),
                             jar(wrappedRate, start, surroundings, scale),
                             graduation,
-                            s)
+                            s,
+                            DocumentLanguage.of(document))
                     .withTaps(Options.temperature(hotTap, s), Options.temperature(coldTap, s))
                     .withTub(
                             Options.number(bathVolume).map(value -> Volume.of(value, Unit.MILLILITRE)),

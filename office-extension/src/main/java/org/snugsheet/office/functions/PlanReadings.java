@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -171,6 +172,7 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.LESSON(30;250;50;5;0.05;0.03)",
             because = "a start of 50 °C is too hot for pupils")
     Object[][] lesson(
+            XPropertySet document,
             @Argument(PlanWords.MINUTES) String[][] minutes,
             @Argument(PlanWords.JAR_VOLUME) String[][] volume,
             @Argument(PlanWords.START) String[][] start,

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.stream.Collectors;
@@ -17,6 +18,8 @@ import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** The PLAN functions on water and ice, and what all PLAN functions share. */
 abstract class PlanTubs extends FamilyService implements PlanWater {
@@ -28,24 +31,32 @@ abstract class PlanTubs extends FamilyService implements PlanWater {
     }
 
     @Override
-    public String safe(String[][] temp, @Nullable Object scale)
+    public String safe(XPropertySet document, String[][] temp, @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
+        Language language = DocumentLanguage.of(document);
         return Answer.of(() -> SafeStart.cautions(Cells.temperature(temp, Options.scale(scale))).stream()
-                .map(Caution::english)
+                .map(language::words)
                 .collect(Collectors.joining(" ")));
     }
 
     @Override
-    public Object[][] mix(String[][] hot, String[][] cold, String[][] target, String[][] volume, @Nullable Object scale)
+    public Object[][] mix(
+            XPropertySet document,
+            String[][] hot,
+            String[][] cold,
+            String[][] target,
+            String[][] volume,
+            @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
+            Language language = DocumentLanguage.of(document);
             Taps taps = taps(hot, cold, target, volume, scale);
             return new Object[][] {
-                {"water", "millilitres"},
-                {"hot", millilitres(taps.hot())},
-                {"cold", millilitres(taps.cold())},
-                {"caution", Caution.ADULT_POURS.english()},
-                {"caution", Caution.SCHOOL_RULES.english()}
+                {language.words(TableWords.WATER), language.words(TableWords.MILLILITRES)},
+                {language.words(TableWords.HOT), millilitres(taps.hot())},
+                {language.words(TableWords.COLD), millilitres(taps.cold())},
+                {language.words(TableWords.CAUTION), language.words(Caution.ADULT_POURS)},
+                {language.words(TableWords.CAUTION), language.words(Caution.SCHOOL_RULES)}
             };
         });
     }

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -28,7 +29,10 @@ public interface PlanWater extends XInterface {
                     "This water is warmer than a child’s bath, but within the 43 °C (109 °F) that schools are advised. Test it with your wrist first. Your school’s policy and local rules come first.",
             refused = "PLAN.SAFE(\"warm\")",
             because = "that is not a temperature")
-    String safe(@Argument(PlanWords.TEMP) String[][] temp, @Argument(Words.SCALE) @Nullable Object scale)
+    String safe(
+            XPropertySet document,
+            @Argument(PlanWords.TEMP) String[][] temp,
+            @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.MIX: see its declaration. */
@@ -41,6 +45,7 @@ public interface PlanWater extends XInterface {
             refused = "PLAN.MIX(60;12;50;1000)",
             because = "a start of 50 °C is too hot for pupils")
     Object[][] mix(
+            XPropertySet document,
             @Argument(PlanWords.HOT) String[][] hot,
             @Argument(PlanWords.COLD) String[][] cold,
             @Argument(PlanWords.TARGET) String[][] target,

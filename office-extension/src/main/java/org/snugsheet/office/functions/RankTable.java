@@ -1,28 +1,31 @@
 package org.snugsheet.office.functions;
 
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.RankedMaterial;
 import org.snugsheet.engine.comparison.Ranking;
+import org.snugsheet.office.words.Language;
 
 /** The table that COOL.RANK answers with. */
 final class RankTable {
 
     private RankTable() {}
 
-    static Object[][] of(Ranking ranking) {
+    static Object[][] of(Ranking ranking, Language language) {
         Object[][] table = new Object[ranking.materials().size() + 1][];
-        table[0] = new Object[] {
-            "Place",
-            "Material",
-            "jars",
-            "constant, 1/min",
-            "95 % from",
-            "95 % to",
-            "half-time, min",
-            "not told apart from"
-        };
+        table[0] = Stream.of(
+                        TableWords.PLACE,
+                        TableWords.MATERIAL,
+                        TableWords.JARS,
+                        TableWords.CONSTANT_PER_MINUTE,
+                        TableWords.FROM_95,
+                        TableWords.TO_95,
+                        TableWords.HALF_TIME_MINUTES,
+                        TableWords.NOT_TOLD_APART_FROM)
+                .map(language::words)
+                .toArray();
         for (int i = 0; i < ranking.materials().size(); i++) {
             RankedMaterial material = ranking.materials().get(i);
             Estimate rate = material.estimate();
@@ -37,7 +40,7 @@ final class RankTable {
                 rate.value(),
                 Math.max(0, limits.low()),
                 limits.high(),
-                rate.value() > 0 ? (Object) (Math.log(2) / rate.value()) : "no limit",
+                rate.value() > 0 ? (Object) (Math.log(2) / rate.value()) : language.words(TableWords.NO_LIMIT),
                 ties
             };
         }

@@ -13,6 +13,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Reading;
+import org.snugsheet.office.words.Language;
 
 /** The table that COOL.REPORT answers with. */
 final class ReportTable {
@@ -20,23 +21,31 @@ final class ReportTable {
     static final double CONFIDENCE = 0.95;
 
     private static final double SECONDS_PER_MINUTE = 60;
-    private static final String NO_LIMIT = "no limit";
 
+    private final Language language;
     private final List<Object[]> rows = new ArrayList<>();
 
-    private ReportTable() {}
+    private ReportTable(Language language) {
+        this.language = language;
+    }
 
-    static Object[][] of(CoolingFit fit, ModelChoice choice, Mark mark) {
-        ReportTable table = new ReportTable();
-        table.row("Quantity", "value", "error", "95 % from", "95 % to", "unit");
+    static Object[][] of(CoolingFit fit, ModelChoice choice, Mark mark, Language language) {
+        ReportTable table = new ReportTable(language);
+        table.row(
+                language.words(TableWords.QUANTITY),
+                language.words(TableWords.VALUE),
+                language.words(TableWords.ERROR),
+                language.words(TableWords.FROM_95),
+                language.words(TableWords.TO_95),
+                language.words(TableWords.UNIT));
         table.quantities(fit, fit.readings().scale());
         table.models(choice, fit.readings().scale());
         for (Reading reading : Outliers.in(fit, mark)) {
             double minutes = reading.seconds() / SECONDS_PER_MINUTE;
             table.row(
-                    "Stands out: row " + reading.row(),
+                    language.say(TableWords.STANDS_OUT, reading.row()),
                     reading.temperature().in(fit.readings().scale()),
-                    "at minute",
+                    language.words(TableWords.AT_MINUTE),
                     minutes,
                     "",
                     fit.readings().scale().symbol());
@@ -48,29 +57,29 @@ final class ReportTable {
         CoolingIntervals limits = fit.intervals(CONFIDENCE);
         Interval rate = limits.rate();
         row(
-                "Cooling constant",
+                language.words(TableWords.COOLING_CONSTANT),
                 fit.constant().perMinute(),
                 fit.constantError().perMinute(),
                 limit(rate.low() * SECONDS_PER_MINUTE),
                 limit(rate.high() * SECONDS_PER_MINUTE),
-                "per minute");
+                language.words(TableWords.PER_MINUTE));
         halfTime(fit, limits.halfTime());
         start(fit, limits, scale);
         Interval around = limits.surroundings();
         row(
-                "Surroundings",
+                language.words(TableWords.SURROUNDINGS),
                 fit.surroundings().in(scale),
                 fit.surroundingsError().in(scale),
                 degrees(around.low(), scale),
                 degrees(around.high(), scale),
                 scale.symbol());
-        row("Misfit", fit.misfit().in(scale), "", "", "", scale.symbol());
-        row("Readings used", (double) fit.size(), "", "", "", "");
+        row(language.words(TableWords.MISFIT), fit.misfit().in(scale), "", "", "", scale.symbol());
+        row(language.words(TableWords.READINGS_USED), (double) fit.size(), "", "", "", "");
     }
 
     /** A jar that hardly cools has no half-time to name, but a time that it is longer than. */
     private void halfTime(CoolingFit fit, Interval limits) {
-        Object value = "longer than";
+        Object value = language.words(TableWords.LONGER_THAN);
         Object error = "";
         try {
             value = fit.halfTime() / SECONDS_PER_MINUTE;
@@ -79,26 +88,26 @@ final class ReportTable {
             // Said by the words above and the lower limit.
         }
         row(
-                "Half-time",
+                language.words(TableWords.HALF_TIME),
                 value,
                 error,
                 limit(limits.low() / SECONDS_PER_MINUTE),
                 limit(limits.high() / SECONDS_PER_MINUTE),
-                "minutes");
+                language.words(TableWords.MINUTES));
     }
 
     private void start(CoolingFit fit, CoolingIntervals limits, Scale scale) {
         try {
             Interval start = limits.start();
             row(
-                    "Start",
+                    language.words(TableWords.START),
                     fit.start().in(scale),
                     fit.startError().in(scale),
                     degrees(start.low(), scale),
                     degrees(start.high(), scale),
                     scale.symbol());
         } catch (Refusal refusal) {
-            row("Start", "out of reach", "", "", "", "");
+            row(language.words(TableWords.START), language.words(TableWords.OUT_OF_REACH), "", "", "", "");
         }
     }
 
@@ -109,11 +118,12 @@ final class ReportTable {
                     Math.sqrt(candidate.fit().sumOfSquares() / candidate.fit().size());
             double behind = candidate.criterion() - best;
             row(
-                    (candidate.equals(choice.chosen()) ? "Law supported: " : "Law tried: ")
-                            + candidate.fit().model().english(),
+                    language.say(
+                            candidate.equals(choice.chosen()) ? TableWords.LAW_SUPPORTED : TableWords.LAW_TRIED,
+                            language.words(candidate.fit().model().law())),
                     scaled(misfit, scale),
-                    "AICc behind",
-                    Double.isFinite(behind) ? (Object) behind : "too few readings",
+                    language.words(TableWords.AICC_BEHIND),
+                    Double.isFinite(behind) ? (Object) behind : language.words(TableWords.TOO_FEW_READINGS),
                     "",
                     scale.symbol());
         }
@@ -123,12 +133,18 @@ final class ReportTable {
         return new TemperatureDifference(kelvins).in(scale);
     }
 
-    static Object degrees(double celsius, Scale scale) {
-        return Double.isInfinite(celsius) ? NO_LIMIT : (Object) new Temperature(celsius).in(scale);
+    private Object degrees(double celsius, Scale scale) {
+        return degrees(celsius, scale, language);
     }
 
-    private static Object limit(double value) {
-        return Double.isInfinite(value) ? NO_LIMIT : (Object) value;
+    static Object degrees(double celsius, Scale scale, Language language) {
+        return Double.isInfinite(celsius)
+                ? language.words(TableWords.NO_LIMIT)
+                : (Object) new Temperature(celsius).in(scale);
+    }
+
+    private Object limit(double value) {
+        return Double.isInfinite(value) ? language.words(TableWords.NO_LIMIT) : (Object) value;
     }
 
     private void row(Object... cells) {

@@ -2,9 +2,11 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipKind;
+import org.snugsheet.office.words.Language;
 
 /** The tables that CHECK.ALL and CHECK.SHEET answer with. */
 final class TroubleTable {
@@ -15,20 +17,27 @@ final class TroubleTable {
 
     private final List<Object[]> rows = new ArrayList<>();
     private final boolean namesJars;
+    private final Language language;
 
-    private TroubleTable(boolean namesJars) {
+    private TroubleTable(boolean namesJars, Language language) {
         this.namesJars = namesJars;
-        row("Jar", "Row", "What is wrong", "How sure", "What to do");
+        this.language = language;
+        row(
+                language.words(TroubleWords.JAR),
+                language.words(TroubleWords.ROW),
+                language.words(TroubleWords.WHAT_IS_WRONG),
+                language.words(TroubleWords.HOW_SURE),
+                language.words(TroubleWords.WHAT_TO_DO));
     }
 
-    static Object[][] ofJar(List<Slip> slips) {
-        TroubleTable table = new TroubleTable(false);
+    static Object[][] ofJar(List<Slip> slips, Language language) {
+        TroubleTable table = new TroubleTable(false, language);
         table.add("", slips);
         return table.cells();
     }
 
-    static TroubleTable ofSheet() {
-        return new TroubleTable(true);
+    static TroubleTable ofSheet(Language language) {
+        return new TroubleTable(true, language);
     }
 
     /** What cannot even be looked at, as a slip that is sure. */
@@ -42,12 +51,13 @@ final class TroubleTable {
         }
         for (Slip slip : slips) {
             Object row = slip.row().isPresent() ? (Object) (double) slip.row().getAsInt() : "";
+            String sentence = language.say(slip.finding());
             row(
                     jar,
                     row,
-                    slip.finding().whatIsWrong(),
-                    howSure(slip.certainty()),
-                    slip.finding().whatToDo());
+                    Finding.whatIsWrong(sentence),
+                    language.words(howSure(slip.certainty())),
+                    Finding.whatToDo(sentence));
         }
     }
 
@@ -59,9 +69,13 @@ final class TroubleTable {
         rows.add(namesJars ? new Object[] {jar, row, wrong, sure, toDo} : new Object[] {row, wrong, sure, toDo});
     }
 
-    private static String howSure(double certainty) {
-        return certainty >= SURE
-                ? "sure"
-                : certainty >= VERY_LIKELY ? "very likely" : certainty >= LIKELY ? "likely" : "perhaps";
+    private static TroubleWords howSure(double certainty) {
+        if (certainty >= SURE) {
+            return TroubleWords.SURE;
+        }
+        if (certainty >= VERY_LIKELY) {
+            return TroubleWords.VERY_LIKELY;
+        }
+        return certainty >= LIKELY ? TroubleWords.LIKELY : TroubleWords.PERHAPS;
     }
 }

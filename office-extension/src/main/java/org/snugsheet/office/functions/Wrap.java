@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -94,7 +95,7 @@ public interface Wrap extends XInterface {
                     "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimetres, and the source.",
             example = "WRAP.MATERIALS()",
             answer = "material")
-    Object[][] materials();
+    Object[][] materials(XPropertySet document);
 
     /** WRAP.USUAL: see its declaration. */
     @CellFunction(

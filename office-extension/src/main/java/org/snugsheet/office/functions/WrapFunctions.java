@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
@@ -26,6 +27,7 @@ import org.snugsheet.engine.surface.Place;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
 
 /** The WRAP functions: those on layers and materials, and with them the whole service. */
 public final class WrapFunctions extends WrapJars implements Wrap {
@@ -105,8 +107,8 @@ public final class WrapFunctions extends WrapJars implements Wrap {
     }
 
     @Override
-    public Object[][] materials() {
-        return MaterialsTable.all();
+    public Object[][] materials(XPropertySet document) {
+        return MaterialsTable.all(DocumentLanguage.of(document));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -74,6 +75,7 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.BETWEEN(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
             because = "no heat flows between equal temperatures")
     Object[][] between(
+            XPropertySet document,
             @Argument(WrapWords.VOLUME_HELD) String[][] volume,
             @Argument(WrapWords.JAR_RADIUS) String[][] radius,
             @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,

@@ -1,9 +1,11 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
@@ -19,6 +21,7 @@ import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
+import org.snugsheet.office.words.DocumentLanguage;
 
 /** The WRAP functions on whole jars, designed or measured. */
 abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
@@ -76,6 +79,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
 
     @Override
     public Object[][] between(
+            XPropertySet document,
             String[][] volume,
             String[][] radius,
             String[][] thicknesses,
@@ -88,7 +92,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> BetweenTable.of(
-                DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, null, scale)));
+                DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, null, scale),
+                DocumentLanguage.of(document)));
     }
 
     @Override
@@ -218,6 +223,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
 
     @Override
     public String verdict(
+            XPropertySet document,
             String[][] rate,
             String[][] error,
             String[][] volume,
@@ -245,7 +251,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
                     cells.design(),
                     cells.water().temperature(),
                     cells.surroundings());
-            return AgreementWords.of(agreement, cells.scale());
+            return AgreementWords.of(agreement, cells.scale(), DocumentLanguage.of(document));
         });
     }
 
@@ -274,7 +280,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
     private static double squareMetres(String[][] area) {
         double squareCentimetres = Cells.number(area);
         if (!(squareCentimetres > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, "area", squareCentimetres);
+            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.AREA, squareCentimetres);
         }
         return squareCentimetres * SQUARE_METRES_PER_SQUARE_CENTIMETRE;
     }

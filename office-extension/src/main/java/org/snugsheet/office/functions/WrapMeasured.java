@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
@@ -109,6 +110,7 @@ public interface WrapMeasured extends XInterface {
             refused = "WRAP.VERDICT(0.01;0;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
             because = "the error of the cooling constant is not given")
     String verdict(
+            XPropertySet document,
             @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
             @Argument(WrapWords.RATE_ERROR) String[][] error,
             @Argument(WrapWords.VOLUME_HELD) String[][] volume,

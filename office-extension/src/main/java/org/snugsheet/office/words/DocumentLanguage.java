@@ -1,0 +1,31 @@
+package org.snugsheet.office.words;
+
+import com.sun.star.beans.UnknownPropertyException;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.lang.Locale;
+import com.sun.star.lang.WrappedTargetException;
+
+/** The language a document is written in, which its cells speak. */
+public final class DocumentLanguage {
+
+    private static final String LOCALE = "CharLocale";
+
+    private DocumentLanguage() {}
+
+    /**
+     * The language of a spreadsheet document.
+     *
+     * @param document the document, as the office hands it to a cell function
+     * @return the language of its default cell style if it is one of ours, else English
+     */
+    public static Language of(XPropertySet document) {
+        try {
+            return document.getPropertyValue(LOCALE) instanceof Locale locale
+                    ? Language.of(locale.Language)
+                    : Language.ENGLISH;
+        } catch (UnknownPropertyException | WrappedTargetException noLocale) {
+            // No document of Calc is without one; whoever else calls is spoken to in English.
+            return Language.ENGLISH;
+        }
+    }
+}

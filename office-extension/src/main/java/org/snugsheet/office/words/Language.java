@@ -1,0 +1,128 @@
+package org.snugsheet.office.words;
+
+import java.text.MessageFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Phrase;
+
+/** A language that the user is spoken to in, with its way of writing numbers. */
+public enum Language {
+    /** The language of the code. */
+    ENGLISH(Locale.ENGLISH),
+    /** Spanish. */
+    SPANISH(Locale.forLanguageTag("es")),
+    /** French. */
+    FRENCH(Locale.FRENCH),
+    /** German. */
+    GERMAN(Locale.GERMAN);
+
+    private static final String PHRASES = "org.snugsheet.office.words.phrases";
+    private static final String FUNCTIONS = "org.snugsheet.office.words.functions";
+
+    private final Locale locale;
+
+    Language(Locale locale) {
+        this.locale = locale;
+    }
+
+    /**
+     * The language nearest to a locale.
+     *
+     * @param tag a language tag such as {@code de-AT}
+     * @return that language if it is one of ours, else English
+     */
+    public static Language of(String tag) {
+        String wanted = Locale.forLanguageTag(tag).getLanguage();
+        for (Language language : values()) {
+            if (language.code().equals(wanted)) {
+                return language;
+            }
+        }
+        return ENGLISH;
+    }
+
+    /**
+     * All languages but English, which stands in the code.
+     *
+     * @return those that need a translation
+     */
+    public static List<Language> translated() {
+        return List.of(SPANISH, FRENCH, GERMAN);
+    }
+
+    /**
+     * Its code.
+     *
+     * @return two letters such as {@code de}
+     */
+    public String code() {
+        return locale.getLanguage();
+    }
+
+    /**
+     * How it writes numbers.
+     *
+     * @return its locale
+     */
+    public Locale locale() {
+        return locale;
+    }
+
+    /**
+     * Words as they are, without values.
+     *
+     * @param phrase the words
+     * @return them in this language
+     */
+    public String words(Phrase phrase) {
+        return this == ENGLISH ? phrase.english() : found(PHRASES, phrase.key());
+    }
+
+    /**
+     * A sentence with its values.
+     *
+     * @param pattern a phrase that is a {@link MessageFormat} pattern
+     * @param values what stands for {@code {0}}, {@code {1}}, …
+     * @return the sentence
+     */
+    public String say(Phrase pattern, Object... values) {
+        return new MessageFormat(words(pattern), locale).format(values);
+    }
+
+    /**
+     * What the engine found.
+     *
+     * @param finding what is wrong
+     * @return its sentence
+     */
+    public String say(Finding finding) {
+        return finding.sentence(this::words, locale);
+    }
+
+    /**
+     * The words of a declared function or argument.
+     *
+     * @param key such as {@code COOL.RATE} or {@code COOL.RATE.times}
+     * @param english the words in English
+     * @return them in this language
+     */
+    public String declared(String key, String english) {
+        return this == ENGLISH ? english : found(FUNCTIONS, key);
+    }
+
+    private String found(String bundle, String key) {
+        try {
+            return ResourceBundle.getBundle(
+                            bundle,
+                            locale,
+                            Language.class.getClassLoader(),
+                            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES))
+                    .getString(key);
+        } catch (MissingResourceException missing) {
+            throw new IllegalStateException("No words for " + key + " in " + locale, missing);
+        }
+    }
+}
