@@ -25,6 +25,13 @@ public @interface Family {
     Class<?> implementation();
 
     /**
+     * Where the texts of its arguments stand, as constants: their names are the keys of the translations.
+     *
+     * @return classes that hold nothing else
+     */
+    Class<?>[] words();
+
+    /**
      * What the family is about.
      *
      * @return a heading for the reference

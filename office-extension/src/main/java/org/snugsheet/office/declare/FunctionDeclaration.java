@@ -7,6 +7,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.snugsheet.office.words.Language;
 
 /**
  * A cell function as declared, read from its annotated method.
@@ -21,17 +24,43 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
      * One argument as declared.
      *
      * @param name its name
+     * @param key what the text is called in the translations
      * @param text what to give
      * @param optional whether it may be left out
      */
-    public record ArgumentDeclaration(String name, String text, boolean optional) {
+    public record ArgumentDeclaration(String name, String key, String text, boolean optional) {
 
-        static ArgumentDeclaration of(Parameter parameter) {
+        static ArgumentDeclaration of(Parameter parameter, Map<String, String> keys) {
             Argument argument = parameter.getAnnotation(Argument.class);
             if (argument == null || !parameter.isNamePresent()) {
                 throw new IllegalStateException("An argument without @Argument or without its name: " + parameter);
             }
-            return new ArgumentDeclaration(parameter.getName(), argument.value(), parameter.getType() == Object.class);
+            String key = keys.get(argument.value());
+            if (key == null) {
+                throw new IllegalStateException("A text that is no constant of its family’s words: " + parameter);
+            }
+            return new ArgumentDeclaration(
+                    parameter.getName(), key, argument.value(), parameter.getType() == Object.class);
+        }
+
+        /**
+         * Its name in a language.
+         *
+         * @param language the language
+         * @return one word or two
+         */
+        public String name(Language language) {
+            return language.declared("argument." + name, name);
+        }
+
+        /**
+         * What to give, in a language.
+         *
+         * @param language the language
+         * @return a sentence or two
+         */
+        public String text(Language language) {
+            return language.declared(key, text);
         }
     }
 
@@ -50,12 +79,13 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
         if (function == null) {
             throw new IllegalStateException("A method without @CellFunction: " + method);
         }
+        Map<String, String> keys = TextKeys.of(method.getDeclaringClass());
         return new FunctionDeclaration(
                 method,
                 function,
                 Arrays.stream(method.getParameters())
                         .filter(parameter -> parameter.getType() != XPropertySet.class)
-                        .map(ArgumentDeclaration::of)
+                        .map(parameter -> ArgumentDeclaration.of(parameter, keys))
                         .toList());
     }
 
@@ -89,6 +119,36 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     }
 
     /**
+     * What it does, in a language.
+     *
+     * @param language the language
+     * @return a sentence with the unit of the answer
+     */
+    public String text(Language language) {
+        return language.declared(name(), function.text());
+    }
+
+    /**
+     * What its example answers in a document of a language.
+     *
+     * @param language the language
+     * @return a number in English spelling, or words of that language
+     */
+    public String answer(Language language) {
+        return language.declared(name() + ".answer", function.answer());
+    }
+
+    /**
+     * Why its second example is refused, in a language.
+     *
+     * @param language the language
+     * @return the reason in a few words; empty for a function that never refuses
+     */
+    public String because(Language language) {
+        return language.declared(name() + ".because", function.because());
+    }
+
+    /**
      * The name that files hold.
      *
      * @return such as {@code SNUGSHEET.COOL.RATE}
@@ -101,15 +161,14 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     /**
      * The function as it is typed, with its options in brackets.
      *
+     * @param language the language of the arguments’ names
      * @return such as {@code TEMP.READ(text; [scale])}
      */
-    public String signature() {
-        StringBuilder signature = new StringBuilder(name()).append('(');
-        for (int i = 0; i < arguments.size(); i++) {
-            ArgumentDeclaration argument = arguments.get(i);
-            signature.append(i == 0 ? "" : "; ");
-            signature.append(argument.optional() ? "[" + argument.name() + "]" : argument.name());
-        }
-        return signature.append(')').toString();
+    public String signature(Language language) {
+        return name()
+                + arguments.stream()
+                        .map(argument ->
+                                argument.optional() ? "[" + argument.name(language) + "]" : argument.name(language))
+                        .collect(Collectors.joining("; ", "(", ")"));
     }
 }

@@ -10,7 +10,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** CHECK: words about readings. */
-@Family(service = "snugsheet.Check", implementation = CheckFunctions.class, title = "Words about readings")
+@Family(
+        service = "snugsheet.Check",
+        implementation = CheckFunctions.class,
+        words = {CheckWords.class, Words.class},
+        title = "Words about readings")
 public interface Check extends XInterface {
 
     /** For the office’s bridge. */

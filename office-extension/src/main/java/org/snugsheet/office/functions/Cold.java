@@ -15,6 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Cold",
         implementation = ColdFunctions.class,
+        words = {ColdWords.class, Words.class},
         title = "Winter weather, clothing and animal coverings")
 public interface Cold extends XInterface {
 

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** COOL: what the readings of one jar tell. */
-@Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Cooling curves")
+@Family(
+        service = "snugsheet.Cool",
+        implementation = CoolFunctions.class,
+        words = {Words.class},
+        title = "Cooling curves")
 public interface Cool extends XInterface {
 
     /** For the office’s bridge. */

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** COOL: jars set against each other. */
-@Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Comparing jars")
+@Family(
+        service = "snugsheet.Cool",
+        implementation = CoolFunctions.class,
+        words = {CheckWords.class, Words.class},
+        title = "Comparing jars")
 public interface CoolCompare extends XInterface {
 
     /** For the office’s bridge. */

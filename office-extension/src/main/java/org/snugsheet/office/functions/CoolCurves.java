@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** COOL: temperatures and times on a curve. */
-@Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Temperatures and times on a curve")
+@Family(
+        service = "snugsheet.Cool",
+        implementation = CoolFunctions.class,
+        words = {Words.class},
+        title = "Temperatures and times on a curve")
 public interface CoolCurves extends XInterface {
 
     /** For the office’s bridge. */

@@ -11,7 +11,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** COOL: the heat that water gives off. */
-@Family(service = "snugsheet.Cool", implementation = CoolFunctions.class, title = "Heat")
+@Family(
+        service = "snugsheet.Cool",
+        implementation = CoolFunctions.class,
+        words = {Words.class},
+        title = "Heat")
 public interface CoolHeat extends XInterface {
 
     /** For the office’s bridge. */

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** PLAN: when to read, how often and how many jars. */
-@Family(service = "snugsheet.Plan", implementation = PlanFunctions.class, title = "Readings for the lesson")
+@Family(
+        service = "snugsheet.Plan",
+        implementation = PlanFunctions.class,
+        words = {PlanWords.class, Words.class},
+        title = "Readings for the lesson")
 public interface PlanReadings extends XInterface {
 
     /** For the office’s bridge. */

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** PLAN: water and ice for the lesson. */
-@Family(service = "snugsheet.Plan", implementation = PlanFunctions.class, title = "Water and ice for the lesson")
+@Family(
+        service = "snugsheet.Plan",
+        implementation = PlanFunctions.class,
+        words = {PlanWords.class, Words.class},
+        title = "Water and ice for the lesson")
 public interface PlanWater extends XInterface {
 
     /** For the office’s bridge. */

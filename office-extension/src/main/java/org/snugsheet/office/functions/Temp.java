@@ -11,7 +11,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** TEMP: scales and units. */
-@Family(service = "snugsheet.Temp", implementation = TempFunctions.class, title = "Scales and units")
+@Family(
+        service = "snugsheet.Temp",
+        implementation = TempFunctions.class,
+        words = {Words.class},
+        title = "Scales and units")
 public interface Temp extends XInterface {
 
     /** For the office’s bridge. */

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** WRAP: layers and R-values. */
-@Family(service = "snugsheet.Wrap", implementation = WrapFunctions.class, title = "Layers and R-values")
+@Family(
+        service = "snugsheet.Wrap",
+        implementation = WrapFunctions.class,
+        words = {Words.class, WrapWords.class},
+        title = "Layers and R-values")
 public interface Wrap extends XInterface {
 
     /** For the office’s bridge. */

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** WRAP: a whole jar, from its layers and the place it stands in. */
-@Family(service = "snugsheet.Wrap", implementation = WrapFunctions.class, title = "A whole wrapped jar")
+@Family(
+        service = "snugsheet.Wrap",
+        implementation = WrapFunctions.class,
+        words = {Words.class, WrapWords.class},
+        title = "A whole wrapped jar")
 public interface WrapJar extends XInterface {
 
     /** For the office’s bridge. */

@@ -12,7 +12,11 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** WRAP: what the readings show of a wrap. */
-@Family(service = "snugsheet.Wrap", implementation = WrapFunctions.class, title = "R-values from readings")
+@Family(
+        service = "snugsheet.Wrap",
+        implementation = WrapFunctions.class,
+        words = {Words.class, WrapWords.class},
+        title = "R-values from readings")
 public interface WrapMeasured extends XInterface {
 
     /** For the office’s bridge. */

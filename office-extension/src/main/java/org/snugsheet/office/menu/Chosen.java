@@ -5,9 +5,7 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
-import java.text.MessageFormat;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -15,26 +13,22 @@ import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.CopyFile;
 import org.snugsheet.office.sharing.SharingRefused;
+import org.snugsheet.office.words.Language;
+import org.snugsheet.office.words.OfficeLanguage;
 
 /** Does what a line of the menu stands for, in one window, and tells the user how it went. */
 final class Chosen {
 
-    private static final String SHARED =
-            "The copy is saved as {1}. {0} formulas are now values; each is kept in a note and on the page “How this was worked out”.";
-    private static final String NOTHING_TO_SHARE =
-            "This document has none of our formulas. Share it as it is. The file {1} is a plain copy.";
-    private static final String BROUGHT_BACK = "{0} formulas are back in their cells. Save the document to keep them.";
-    private static final String FAILED = "That did not work: {0}";
-    private static final String NO_SHEET = "Open a spreadsheet first.";
-
     private final XComponentContext office;
     private final XFrame window;
+    private final Language language;
     private final Optional<String> target;
     private final boolean quiet;
 
     private Chosen(XComponentContext office, XFrame window, Optional<String> target, boolean quiet) {
         this.office = office;
         this.window = window;
+        this.language = OfficeLanguage.of(office);
         this.target = target;
         this.quiet = quiet;
     }
@@ -55,10 +49,10 @@ final class Chosen {
                 withDocument(item);
             }
         } catch (SharingRefused refused) {
-            say(String.valueOf(refused.getMessage()));
+            say(refused.sentence(language));
         } catch (com.sun.star.uno.Exception | RuntimeException failed) {
             // Whatever the office threw, the user is to hear of it rather than to wonder.
-            say(inWords(FAILED, String.valueOf(failed.getMessage())));
+            say(language.say(MenuWords.FAILED, String.valueOf(failed.getMessage())));
         }
     }
 
@@ -66,19 +60,19 @@ final class Chosen {
         XSpreadsheetDocument document = UnoRuntime.queryInterface(
                 XSpreadsheetDocument.class, window.getController().getModel());
         if (document == null) {
-            say(NO_SHEET);
+            say(language.words(MenuWords.NO_SHEET));
         } else if (item == MenuItem.SHARE) {
             share(document);
         } else {
-            say(inWords(BROUGHT_BACK, BringBack.into(document)));
+            say(language.say(MenuWords.BROUGHT_BACK, BringBack.into(document)));
         }
     }
 
     private void share(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        Optional<String> file = target.isPresent() ? target : Windows.askForFile(office, document);
+        Optional<String> file = target.isPresent() ? target : Windows.askForFile(office, document, language);
         if (file.isPresent()) {
             int formulas = CopyFile.of(office, document, file.get());
-            say(inWords(formulas == 0 ? NOTHING_TO_SHARE : SHARED, formulas, file.get()));
+            say(language.say(formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED, formulas, file.get()));
         }
     }
 
@@ -88,10 +82,10 @@ final class Chosen {
         }
     }
 
-    private static String cautions() {
+    private String cautions() {
         return Arrays.stream(Caution.values())
                 .filter(Caution::isOfEveryLesson)
-                .map(Caution::english)
+                .map(language::words)
                 .collect(Collectors.joining("\n\n"));
     }
 
@@ -100,9 +94,5 @@ final class Chosen {
                 .filter(argument -> name.equals(argument.Name))
                 .<@Nullable Object>map(argument -> argument.Value)
                 .findFirst();
-    }
-
-    private static String inWords(String pattern, Object... values) {
-        return new MessageFormat(pattern, Locale.ENGLISH).format(values);
     }
 }

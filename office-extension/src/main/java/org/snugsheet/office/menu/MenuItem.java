@@ -2,18 +2,16 @@ package org.snugsheet.office.menu;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.snugsheet.engine.Phrase;
 
 /** The lines of our menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
-public enum MenuItem {
+public enum MenuItem implements Phrase {
     /** A copy for colleagues without this extension. */
     SHARE("line1", "share", "~Make a copy to share…"),
     /** The way back. */
     BRING_BACK("line2", "bring-back", "~Bring the formulas back"),
     /** What can hurt. */
     CAUTIONS("line3", "cautions", "~Cautions");
-
-    /** The title of the menu itself. */
-    public static final String TITLE = "S~nugsheet";
 
     /** Begins the address of every line. */
     public static final String PROTOCOL = "org.snugsheet:";
@@ -58,11 +56,7 @@ public enum MenuItem {
         return position;
     }
 
-    /**
-     * Its words in English.
-     *
-     * @return the words, with ~ before the letter of the keyboard
-     */
+    @Override
     public String english() {
         return english;
     }

@@ -15,6 +15,7 @@ import com.sun.star.ui.dialogs.XFilePicker3;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.util.Optional;
+import org.snugsheet.office.words.Language;
 
 /** The windows in which the user is told and asked: the office’s own message box and file dialog. */
 final class Windows {
@@ -37,26 +38,26 @@ final class Windows {
         }
     }
 
-    static Optional<String> askForFile(XComponentContext office, XSpreadsheetDocument document)
+    static Optional<String> askForFile(XComponentContext office, XSpreadsheetDocument document, Language language)
             throws com.sun.star.uno.Exception {
         Object dialog =
                 office.getServiceManager().createInstanceWithContext("com.sun.star.ui.dialogs.FilePicker", office);
         UnoRuntime.queryInterface(XInitialization.class, dialog)
                 .initialize(new Object[] {TemplateDescription.FILESAVE_AUTOEXTENSION});
         XFilePicker3 picker = UnoRuntime.queryInterface(XFilePicker3.class, dialog);
-        picker.setTitle("Make a copy to share");
+        picker.setTitle(language.words(MenuWords.WHERE_TO));
         picker.appendFilter("ODF (.ods)", "*.ods");
         picker.appendFilter("Excel (.xlsx)", "*.xlsx");
         picker.setDefaultName(
-                suggested(UnoRuntime.queryInterface(XModel.class, document).getURL()));
+                suggested(UnoRuntime.queryInterface(XModel.class, document).getURL(), language));
         if (picker.execute() != ExecutableDialogResults.OK) {
             return Optional.empty();
         }
         return Optional.of(picker.getFiles()[0]);
     }
 
-    private static String suggested(String address) {
+    private static String suggested(String address, Language language) {
         String name = address.substring(address.lastIndexOf('/') + 1).replaceFirst("\\.\\w+$", "");
-        return (name.isEmpty() ? "sheet" : name) + " to share.ods";
+        return language.say(MenuWords.COPY_NAME, name.isEmpty() ? language.words(MenuWords.SHEET) : name) + ".ods";
     }
 }

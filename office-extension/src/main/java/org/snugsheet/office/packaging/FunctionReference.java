@@ -4,6 +4,7 @@ import java.util.List;
 import org.snugsheet.office.declare.CellFunction;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.words.Language;
 
 /** The reference of all functions for people to read, in Markdown. */
 final class FunctionReference {
@@ -33,7 +34,7 @@ final class FunctionReference {
 
     private static void append(StringBuilder text, FunctionDeclaration declaration) {
         CellFunction function = declaration.function();
-        text.append("\n### ").append(declaration.signature()).append("\n\n");
+        text.append("\n### ").append(declaration.signature(Language.ENGLISH)).append("\n\n");
         text.append(function.text()).append("\n\n");
         for (FunctionDeclaration.ArgumentDeclaration argument : declaration.arguments()) {
             text.append("- `")

@@ -3,8 +3,10 @@ package org.snugsheet.office.packaging;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
 /** The registration of all functions with their names and texts, which the office keeps under CalcAddIns. */
@@ -38,15 +40,15 @@ final class FunctionRegistry {
 
     private void add(Element functions, FunctionDeclaration function) {
         Element entry = entry(functions, function.method().getName());
-        translated(entry, "DisplayName", function.name());
-        translated(entry, "Description", function.function().text());
+        translated(entry, "DisplayName", any -> function.name());
+        translated(entry, "Description", function::text);
         xml.child(property(entry, "Category"), "value", Map.of()).setTextContent(CATEGORY);
-        translated(entry, "CompatibilityName", function.name());
+        translated(entry, "CompatibilityName", any -> function.name());
         Element parameters = node(entry, "Parameters");
         for (FunctionDeclaration.ArgumentDeclaration argument : function.arguments()) {
             Element parameter = entry(parameters, argument.name());
-            translated(parameter, "DisplayName", argument.name());
-            translated(parameter, "Description", argument.text());
+            translated(parameter, "DisplayName", argument::name);
+            translated(parameter, "Description", argument::text);
         }
     }
 
@@ -63,7 +65,10 @@ final class FunctionRegistry {
     }
 
     // English must always be there: an office set to “English function names” would else show a function as unknown.
-    private void translated(Element parent, String name, String english) {
-        xml.child(property(parent, name), "value", Map.of("xml:lang", "en")).setTextContent(english);
+    private void translated(Element parent, String name, Function<Language, String> words) {
+        Element property = property(parent, name);
+        for (Language language : Language.values()) {
+            xml.child(property, "value", Map.of("xml:lang", language.code())).setTextContent(words.apply(language));
+        }
     }
 }

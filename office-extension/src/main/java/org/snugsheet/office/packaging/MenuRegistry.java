@@ -1,8 +1,11 @@
 package org.snugsheet.office.packaging;
 
 import java.util.Map;
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.menu.MenuHandler;
 import org.snugsheet.office.menu.MenuItem;
+import org.snugsheet.office.menu.MenuWords;
+import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
 /** The registration of our menu in Calc’s menu bar, and of what handles its lines. */
@@ -30,14 +33,14 @@ final class MenuRegistry {
         MenuRegistry registry = new MenuRegistry("Addons", "Office");
         Element bar = registry.node(registry.node(registry.xml.root(), "AddonUI"), "OfficeMenuBar");
         Element menu = registry.entry(bar, "org.snugsheet.menu");
-        registry.translated(menu, "Title", MenuItem.TITLE);
+        registry.translated(menu, "Title", MenuWords.TITLE);
         registry.value(menu, "Context", CALC);
         Element lines = registry.node(menu, "Submenu");
         for (MenuItem item : MenuItem.values()) {
             // The office sorts lines by these names.
             Element line = registry.entry(lines, item.position());
             registry.value(line, "URL", item.address());
-            registry.translated(line, "Title", item.english());
+            registry.translated(line, "Title", item);
             registry.value(line, "Target", "_self");
             registry.value(line, "Context", CALC);
         }
@@ -69,8 +72,10 @@ final class MenuRegistry {
         return name.equals("Protocols") ? "oor:string-list" : "xs:string";
     }
 
-    private void translated(Element parent, String name, String english) {
+    private void translated(Element parent, String name, Phrase words) {
         Element property = xml.child(parent, "prop", Map.of("oor:name", name, "oor:type", "xs:string"));
-        xml.child(property, "value", Map.of("xml:lang", "en")).setTextContent(english);
+        for (Language language : Language.values()) {
+            xml.child(property, "value", Map.of("xml:lang", language.code())).setTextContent(language.words(words));
+        }
     }
 }

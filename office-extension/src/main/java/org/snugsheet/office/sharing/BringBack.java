@@ -22,7 +22,7 @@ public final class BringBack {
     public static int into(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         List<KeptFormula> formulas = KeptFormulas.read(copy);
         if (formulas.isEmpty()) {
-            throw new SharingRefused("This document keeps no formulas of ours: it is no copy that was made to share.");
+            throw new SharingRefused(SharingWords.IS_NO_COPY);
         }
         // Nothing is changed before all sheets are known to be there.
         for (KeptFormula formula : formulas) {

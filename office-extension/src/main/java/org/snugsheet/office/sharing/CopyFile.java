@@ -54,7 +54,7 @@ public final class CopyFile {
         if (name.endsWith(".xlsx")) {
             return "Calc MS Excel 2007 XML";
         }
-        throw new SharingRefused("Let the name of the file end with .ods or .xlsx.");
+        throw new SharingRefused(SharingWords.OTHER_ENDING);
     }
 
     private static PropertyValue property(String name, Object value) {

@@ -25,10 +25,10 @@ final class Locked {
             try {
                 protection.unprotect("");
             } catch (com.sun.star.lang.IllegalArgumentException passwordNeeded) {
-                throw new SharingRefused("The sheet “" + name + "” has a password. Take it off first.", passwordNeeded);
+                throw new SharingRefused(SharingWords.HAS_A_PASSWORD, name);
             }
             if (protection.isProtected()) {
-                throw new SharingRefused("The sheet “" + name + "” has a password. Take it off first.");
+                throw new SharingRefused(SharingWords.HAS_A_PASSWORD, name);
             }
         }
         try {

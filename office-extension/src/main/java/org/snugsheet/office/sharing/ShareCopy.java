@@ -34,7 +34,7 @@ public final class ShareCopy {
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         if (!KeptFormulas.read(copy).isEmpty()) {
-            throw new SharingRefused("This is a copy to share already. Bring the formulas back first.");
+            throw new SharingRefused(SharingWords.IS_A_COPY);
         }
         List<KeptFormula> formulas = FormulaScan.of(copy);
         if (formulas.isEmpty()) {
@@ -71,7 +71,7 @@ public final class ShareCopy {
 
     static XSpreadsheet sheet(XSpreadsheetDocument document, String name) throws com.sun.star.uno.Exception {
         if (!document.getSheets().hasByName(name)) {
-            throw new SharingRefused("The sheet “" + name + "” is gone. Give it back its name first.");
+            throw new SharingRefused(SharingWords.SHEET_IS_GONE, name);
         }
         return Uno.as(XSpreadsheet.class, document.getSheets().getByName(name));
     }

@@ -10,12 +10,11 @@ import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** The page of a copy that says how each of its numbers was worked out. */
 final class WorkedOutPage {
-
-    static final String NAME = "How this was worked out";
 
     private static final int HEAD_ROW = 3;
     private static final int[] WIDTHS = {4500, 3000, 11000, 16000};
@@ -23,18 +22,16 @@ final class WorkedOutPage {
     private WorkedOutPage() {}
 
     static void add(XSpreadsheetDocument copy, List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
+        Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
+        String name = language.words(SharingWords.PAGE);
         XSpreadsheets sheets = copy.getSheets();
-        sheets.insertNewByName(NAME, (short) sheets.getElementNames().length);
-        XSpreadsheet page = Uno.as(XSpreadsheet.class, sheets.getByName(NAME));
-        write(page, 0, 0, NAME);
-        write(
-                page,
-                0,
-                1,
-                "The numbers in this copy were worked out with Snugsheet, an extension for LibreOffice Calc. Here the formulas are kept; in their cells stand their answers. With the extension installed, “Bring the formulas back” puts them in again.");
-        String[] heads = {"sheet", "cells", "formula", "what it works out"};
+        sheets.insertNewByName(name, (short) sheets.getElementNames().length);
+        XSpreadsheet page = Uno.as(XSpreadsheet.class, sheets.getByName(name));
+        write(page, 0, 0, name);
+        write(page, 0, 1, language.words(SharingWords.INTRODUCTION));
+        SharingWords[] heads = {SharingWords.SHEET, SharingWords.CELLS, SharingWords.FORMULA, SharingWords.MEANING};
         for (int i = 0; i < heads.length; i++) {
-            write(page, i, HEAD_ROW, heads[i]);
+            write(page, i, HEAD_ROW, language.words(heads[i]));
         }
         for (int i = 0; i < formulas.size(); i++) {
             KeptFormula formula = formulas.get(i);
@@ -42,25 +39,25 @@ final class WorkedOutPage {
             write(page, 0, row, formula.sheet());
             write(page, 1, row, formula.cells());
             write(page, 2, row, OurFunctions.asTyped(formula.formula()));
-            write(page, 3, row, meaning(formula));
+            write(page, 3, row, meaning(formula, language));
         }
         look(page, formulas.size());
     }
 
     static void remove(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
-        if (copy.getSheets().hasByName(NAME)) {
-            copy.getSheets().removeByName(NAME);
+        // Made in the language the document had then, whatever it has now.
+        for (Language language : Language.values()) {
+            String name = language.words(SharingWords.PAGE);
+            if (copy.getSheets().hasByName(name)) {
+                copy.getSheets().removeByName(name);
+            }
         }
     }
 
-    private static String meaning(KeptFormula formula) {
+    private static String meaning(KeptFormula formula, Language language) {
         return OurFunctions.calledBy(formula.formula()).stream()
-                .map(function -> function.name() + ": " + text(function))
+                .map(function -> function.name() + ": " + function.text(language))
                 .collect(Collectors.joining(" "));
-    }
-
-    private static String text(FunctionDeclaration function) {
-        return function.function().text();
     }
 
     private static void write(XSpreadsheet page, int column, int row, String text) throws com.sun.star.uno.Exception {

@@ -11,8 +11,21 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** A function with the arguments of COOL.RATE that looks at none of them: what a call costs whatever is done in it. */
-@Family(service = "snugsheet.benchmark.Idle", implementation = IdleFunctions.class, title = "Doing nothing")
+@Family(
+        service = "snugsheet.benchmark.Idle",
+        implementation = IdleFunctions.class,
+        words = Idle.Texts.class,
+        title = "Doing nothing")
 public interface Idle extends XInterface {
+
+    /** The texts of its arguments. */
+    final class Texts {
+        static final String COLUMN = "Any column.";
+        static final String CELLS = "Any cells.";
+        static final String ANYTHING = "Anything. Left out: nothing.";
+
+        private Texts() {}
+    }
 
     /** For the office’s bridge. */
     TypeInfo[] UNOTYPEINFO = UnoTypes.of(Idle.class);
@@ -25,10 +38,10 @@ public interface Idle extends XInterface {
             example = "IDLE.RATE({0;5;10};{40;34;30};10)",
             answer = "0")
     double rate(
-            @Argument("Any column.") Object[][] times,
-            @Argument("Any column.") Object[][] temps,
-            @Argument("Any cells.") String[][] surroundings,
-            @Argument("Anything. Left out: nothing.") @Nullable Object mark,
-            @Argument("Anything. Left out: nothing.") @Nullable Object scale)
+            @Argument(Texts.COLUMN) Object[][] times,
+            @Argument(Texts.COLUMN) Object[][] temps,
+            @Argument(Texts.CELLS) String[][] surroundings,
+            @Argument(Texts.ANYTHING) @Nullable Object mark,
+            @Argument(Texts.ANYTHING) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

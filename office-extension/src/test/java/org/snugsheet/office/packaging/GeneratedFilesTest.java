@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
+import org.snugsheet.office.words.Language;
 
 /** What is generated says what is declared, and what is committed is what is generated. */
 class GeneratedFilesTest {
@@ -44,7 +45,9 @@ class GeneratedFilesTest {
     void theReadmeNamesEveryFunctionAsItIsTyped() throws IOException {
         String readme = Files.readString(Path.of("../README.md"));
         for (FunctionDeclaration function : Families.functions()) {
-            assertTrue(readme.contains("`" + function.signature() + "`"), function.signature());
+            assertTrue(
+                    readme.contains("`" + function.signature(Language.ENGLISH) + "`"),
+                    function.signature(Language.ENGLISH));
         }
     }
 

@@ -55,13 +55,13 @@ class SharingIT {
         try (CalcDocument sheet = plain.open(shared)) {
             assertSameAnswers(before, sheet.calculateAll().all(ALL));
             assertTrue(sheet.formulaAt("D5").startsWith("=COUNT("), "formulas of the office stay");
-            assertTrue(sheet.sheetNames().contains(WorkedOutPage.NAME));
+            assertTrue(sheet.sheetNames().contains(SharingWords.PAGE.english()));
             sheet.saveAs(returned, format);
         }
         try (CalcDocument sheet = office.open(returned)) {
             assertEquals(6, office.call("bringing back", () -> BringBack.into(sheet.uno())));
             assertEquals(before, sheet.calculateAll().all(ALL));
-            assertFalse(sheet.sheetNames().contains(WorkedOutPage.NAME));
+            assertFalse(sheet.sheetNames().contains(SharingWords.PAGE.english()));
             assertEquals("mine", note(office, sheet, "D2"));
             assertEquals("", note(office, sheet, "D1"));
             sheet.saveAs(again, format);

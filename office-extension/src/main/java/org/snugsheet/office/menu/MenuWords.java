@@ -1,0 +1,28 @@
+package org.snugsheet.office.menu;
+
+import org.snugsheet.engine.Phrase;
+
+/** What the menu tells and asks; patterns of a MessageFormat. */
+public enum MenuWords implements Phrase {
+    TITLE("S~nugsheet"),
+    SHARED(
+            "The copy is saved as {1}. {0} formulas are now values; each is kept in a note and on the page “How this was worked out”."),
+    NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
+    BROUGHT_BACK("{0} formulas are back in their cells. Save the document to keep them."),
+    FAILED("That did not work: {0}"),
+    NO_SHEET("Open a spreadsheet first."),
+    WHERE_TO("Make a copy to share"),
+    SHEET("sheet"),
+    COPY_NAME("{0} to share");
+
+    private final String english;
+
+    MenuWords(String english) {
+        this.english = english;
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+}

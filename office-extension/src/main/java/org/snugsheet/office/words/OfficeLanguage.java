@@ -1,0 +1,39 @@
+package org.snugsheet.office.words;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
+
+/** The language of the office’s own menus, which our menu and dialogs speak too. */
+public final class OfficeLanguage {
+
+    private static final String PROVIDER = "com.sun.star.configuration.ConfigurationProvider";
+    private static final String ACCESS = "com.sun.star.configuration.ConfigurationAccess";
+    private static final String SETTINGS = "/org.openoffice.Setup/L10N";
+
+    private OfficeLanguage() {}
+
+    /**
+     * The language an office is set to.
+     *
+     * @param office its context
+     * @return that language if it is one of ours, else English
+     */
+    public static Language of(XComponentContext office) {
+        try {
+            XMultiServiceFactory provider = UnoRuntime.queryInterface(
+                    XMultiServiceFactory.class, office.getServiceManager().createInstanceWithContext(PROVIDER, office));
+            PropertyValue path = new PropertyValue();
+            path.Name = "nodepath";
+            path.Value = SETTINGS;
+            XNameAccess settings = UnoRuntime.queryInterface(
+                    XNameAccess.class, provider.createInstanceWithArguments(ACCESS, new Object[] {path}));
+            return Language.of(String.valueOf(settings.getByName("ooLocale")));
+        } catch (com.sun.star.uno.Exception noSettings) {
+            // An office without settings of its own has no language either.
+            return Language.ENGLISH;
+        }
+    }
+}
