@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.table.Keywords;
 import org.snugsheet.engine.table.Names;
 
 /**
@@ -131,7 +132,7 @@ public record Activity(double wattsPerSquareMetre) {
             return new Activity(matcher.group(2).equalsIgnoreCase("met") ? number * MET : number);
         }
         return Loaded.NAMES
-                .find(Names.words(text))
+                .find(Names.words(Keywords.ACTIVITY.english(text)))
                 .map(Usual::activity)
                 .orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_ACTIVITY, text.strip()));
     }

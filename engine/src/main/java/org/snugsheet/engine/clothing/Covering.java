@@ -4,6 +4,7 @@ import java.util.List;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.insulation.Condition;
+import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.quantity.Length;
@@ -55,32 +56,18 @@ public record Covering(Material material) {
     }
 
     /**
-     * The resistance of a layer of it with the typical conductivity.
+     * The resistance of a layer of it: thickness divided by conductivity.
      *
      * @param thickness how thick it stands on the animal
-     * @return thickness divided by conductivity
+     * @param figure the least, typical or greatest resistance that the sources give it
+     * @return the resistance
      */
-    public ThermalResistance typical(Length thickness) {
-        return material.typical().through(thickness);
-    }
-
-    /**
-     * The least resistance that a source gives it.
-     *
-     * @param thickness how thick it stands on the animal
-     * @return thickness divided by the highest conductivity
-     */
-    public ThermalResistance least(Length thickness) {
-        return material.high().through(thickness);
-    }
-
-    /**
-     * The greatest resistance that a source gives it.
-     *
-     * @param thickness how thick it stands on the animal
-     * @return thickness divided by the lowest conductivity
-     */
-    public ThermalResistance greatest(Length thickness) {
-        return material.low().through(thickness);
+    public ThermalResistance resistance(Length thickness, Figure figure) {
+        Figure conductivity = switch (figure) {
+            case LOW -> Figure.HIGH;
+            case TYPICAL -> Figure.TYPICAL;
+            case HIGH -> Figure.LOW;
+        };
+        return material.conductivity(conductivity).through(thickness);
     }
 }

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.clothing;
 
+import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
@@ -11,4 +12,5 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  * @param provenance how far the source was seen: {@code retrieved} or {@code from memory}
  * @param note what else is worth knowing; may be empty
  */
-public record Garment(String name, ThermalResistance insulation, String source, String provenance, String note) {}
+public record Garment(
+        String name, ThermalResistance insulation, String source, Material.Provenance provenance, String note) {}

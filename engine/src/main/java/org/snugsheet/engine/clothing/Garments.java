@@ -3,13 +3,16 @@ package org.snugsheet.engine.clothing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.table.DataFile;
 import org.snugsheet.engine.table.Names;
+import org.snugsheet.engine.table.OtherNames;
 
 /**
  * The garments known here, read from the file {@code garments.csv} beside this class, which says where each figure comes
@@ -23,25 +26,29 @@ import org.snugsheet.engine.table.Names;
 public final class Garments {
 
     private static final String FILE = "garments.csv";
+    private static final String NAMES_FILE = "garment-names.csv";
 
     /** Read once, when first asked for; the class loader sees to it that threads do not meet. */
-    private record Loaded(List<Garment> all, Names<Garment> names) {
+    private record Loaded(List<Garment> all, Names<Garment> names, OtherNames others) {
         static final Loaded TABLE = read();
 
         private static Loaded read() {
+            OtherNames others = OtherNames.read(Garments.class, NAMES_FILE);
+            Map<String, List<String>> inOtherLanguages = others.all();
             Map<Garment, List<String>> names = new LinkedHashMap<>();
             for (DataFile.Row row : DataFile.rows(Garments.class, FILE)) {
                 Garment garment = new Garment(
                         row.cell("name"),
                         ThermalResistance.of(row.number("clo"), Unit.CLO),
                         row.cell("source"),
-                        row.cell("provenance"),
+                        Material.Provenance.parse(row.cell("provenance")),
                         row.cell("note"));
                 List<String> all = new ArrayList<>(List.of(garment.name()));
                 all.addAll(row.list("also"));
+                all.addAll(inOtherLanguages.getOrDefault(garment.name(), List.of()));
                 names.put(garment, all);
             }
-            return new Loaded(List.copyOf(names.keySet()), Names.of(names));
+            return new Loaded(List.copyOf(names.keySet()), Names.of(names), others);
         }
     }
 
@@ -96,6 +103,17 @@ public final class Garments {
     public static Garment find(String name, int row) {
         List<String> words = Names.words(name);
         return Loaded.TABLE.names().find(words).orElseThrow(() -> unknown(name.strip(), words, row));
+    }
+
+    /**
+     * What a garment is called in a language.
+     *
+     * @param garment the garment
+     * @param language the language
+     * @return its name there; the English one where there is none
+     */
+    public static String nameIn(Garment garment, Locale language) {
+        return Loaded.TABLE.others().shown(garment.name(), language).orElse(garment.name());
     }
 
     private static Refusal unknown(String typed, List<String> words, int row) {

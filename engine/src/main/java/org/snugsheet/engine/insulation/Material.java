@@ -1,5 +1,6 @@
 package org.snugsheet.engine.insulation;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.quantity.Conductivity;
@@ -52,6 +53,20 @@ public record Material(
         return conductivityOfMetal() ? OF_BARE_METAL : OF_NEARLY_ALL;
     }
 
+    /**
+     * One of its published conductivities.
+     *
+     * @param figure which
+     * @return that conductivity
+     */
+    public Conductivity conductivity(Figure figure) {
+        return switch (figure) {
+            case LOW -> low;
+            case TYPICAL -> typical;
+            case HIGH -> high;
+        };
+    }
+
     /** Metals conduct better than anything else here by a factor of ten, and their bare faces shine. */
     private boolean conductivityOfMetal() {
         return typical.wattsPerMetreKelvin() > 10;
@@ -68,6 +83,16 @@ public record Material(
 
         Provenance(String english) {
             this.english = english;
+        }
+
+        /**
+         * Reads a provenance as a data file states it.
+         *
+         * @param text {@code retrieved} or {@code from memory}
+         * @return the provenance
+         */
+        public static Provenance parse(String text) {
+            return valueOf(text.toUpperCase(Locale.ROOT).replace(' ', '_'));
         }
 
         @Override

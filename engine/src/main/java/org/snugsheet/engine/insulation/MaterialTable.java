@@ -3,7 +3,6 @@ package org.snugsheet.engine.insulation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Conductivity;
@@ -11,6 +10,7 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.table.DataFile;
 import org.snugsheet.engine.table.Names;
+import org.snugsheet.engine.table.OtherNames;
 
 /**
  * The content of {@code materials.csv}, and of {@code material-names.csv}.
@@ -20,12 +20,12 @@ import org.snugsheet.engine.table.Names;
  * @param all every row
  * @param names leads from any usual name in English to the one in the file
  * @param otherNames does so from names in other languages
+ * @param shown what to show in other languages
  */
-record MaterialTable(List<Material> all, Names<String> names, Names<String> otherNames) {
+record MaterialTable(List<Material> all, Names<String> names, Names<String> otherNames, OtherNames shown) {
 
     private static final String FILE = "materials.csv";
     private static final String NAMES_FILE = "material-names.csv";
-    private static final List<String> LANGUAGES = List.of("es", "fr", "de");
 
     /** The name in the file that somebody means, in whatever language; words as {@link Names#words} gives them. */
     Optional<String> find(List<String> words) {
@@ -50,17 +50,8 @@ record MaterialTable(List<Material> all, Names<String> names, Names<String> othe
             List<String> names = namesOf.computeIfAbsent(material.name(), name -> new ArrayList<>(List.of(name)));
             names.addAll(row.list("also"));
         }
-        return new MaterialTable(List.copyOf(all), Names.of(namesOf), Names.of(inOtherLanguages()));
-    }
-
-    private static Map<String, List<String>> inOtherLanguages() {
-        Map<String, List<String>> namesOf = new LinkedHashMap<>();
-        for (DataFile.Row row : DataFile.rows(MaterialTable.class, NAMES_FILE)) {
-            List<String> names = new ArrayList<>();
-            LANGUAGES.forEach(language -> names.addAll(row.list(language)));
-            namesOf.put(row.cell("name"), names);
-        }
-        return namesOf;
+        OtherNames others = OtherNames.read(MaterialTable.class, NAMES_FILE);
+        return new MaterialTable(List.copyOf(all), Names.of(namesOf), Names.of(others.all()), others);
     }
 
     private static Material material(DataFile.Row row) {
@@ -73,8 +64,7 @@ record MaterialTable(List<Material> all, Names<String> names, Names<String> othe
                 conductivity(row, "high"),
                 layer.isEmpty() ? Optional.empty() : Optional.of(Length.of(Double.parseDouble(layer), Unit.MILLIMETRE)),
                 row.cell("source"),
-                Material.Provenance.valueOf(
-                        row.cell("provenance").toUpperCase(Locale.ROOT).replace(' ', '_')),
+                Material.Provenance.parse(row.cell("provenance")),
                 row.cell("note"),
                 row.cell("soaks").equals("yes"));
     }

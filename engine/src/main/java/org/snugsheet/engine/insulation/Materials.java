@@ -2,6 +2,7 @@ package org.snugsheet.engine.insulation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -83,6 +84,17 @@ public final class Materials {
         List<String> others = new ArrayList<>(words);
         others.removeIf(word -> Condition.of(word).isPresent());
         return find(text, others, said.orElse(Condition.DRY), layer);
+    }
+
+    /**
+     * What a material is called in a language.
+     *
+     * @param material the material
+     * @param language the language
+     * @return its name there; the English one where there is none
+     */
+    public static String nameIn(Material material, Locale language) {
+        return Loaded.TABLE.shown().shown(material.name(), language).orElse(material.name());
     }
 
     private static Material find(String text, List<String> words, Condition condition, int layer) {

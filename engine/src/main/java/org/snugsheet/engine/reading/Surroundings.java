@@ -7,12 +7,10 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.table.Keywords;
 
 /** What the vessel stands in, and how warm that is: the air of a windowsill, a tub of snow. */
 public sealed interface Surroundings {
-
-    /** What is typed in place of a temperature that nobody measured. */
-    String TO_BE_FITTED = "fit";
 
     /**
      * Surroundings that stay as they are.
@@ -68,8 +66,7 @@ public sealed interface Surroundings {
             return column(cells, minutes, scale);
         }
         Entry cell = cells.get(0);
-        if (cell instanceof Entry.Text text
-                && text.text().strip().toLowerCase(Locale.ROOT).equals(TO_BE_FITTED)) {
+        if (cell instanceof Entry.Text text && isToBeFitted(text)) {
             return new Unknown();
         }
         try {
@@ -80,6 +77,20 @@ public sealed interface Surroundings {
             }
             throw refusal;
         }
+    }
+
+    /**
+     * Whether it is the word for surroundings that are to be fitted, in any of the languages.
+     *
+     * @param text what was typed for the surroundings
+     * @return true for {@code fit} and its translations
+     */
+    static boolean isToBeFitted(Entry.Text text) {
+        return Keywords.SURROUNDINGS
+                .english(text.text())
+                .strip()
+                .toLowerCase(Locale.ROOT)
+                .equals("fit");
     }
 
     private static Surroundings column(List<Entry> cells, List<Entry> minutes, Scale scale) {

@@ -3,7 +3,6 @@ package org.snugsheet.engine.slips;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Finding;
@@ -86,8 +85,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
             return around;
         }
         if (cells.size() == 1) {
-            boolean toBeFitted = cells.get(0) instanceof Entry.Text text
-                    && text.text().strip().toLowerCase(Locale.ROOT).equals(Surroundings.TO_BE_FITTED);
+            boolean toBeFitted = cells.get(0) instanceof Entry.Text text && Surroundings.isToBeFitted(text);
             if (!toBeFitted) {
                 Arrays.fill(around, one(cells.get(0), scale, slips));
             }

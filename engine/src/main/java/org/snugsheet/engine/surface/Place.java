@@ -5,6 +5,7 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.table.Keywords;
 
 /**
  * Where a jar stands, as far as it sets how easily heat leaves its outermost surface.
@@ -37,7 +38,8 @@ public sealed interface Place permits StillAir, Wind, StillWater, StirredWater, 
      * @throws Refusal if it is none of them
      */
     static Place parse(String text) {
-        String words = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        String words =
+                Keywords.PLACE.english(text).strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         return switch (words) {
             case "still air", "air" -> new StillAir();
             case "still water", "water" -> new StillWater();

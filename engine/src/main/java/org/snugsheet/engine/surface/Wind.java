@@ -8,6 +8,7 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.table.Keywords;
 
 /**
  * Air that moves past: round the side by {@linkplain Convection#acrossCylinder the correlation of Churchill and Bernstein},
@@ -18,6 +19,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  */
 public record Wind(double metresPerSecond) implements Place {
 
+    private static final Pattern FIRST_WORD = Pattern.compile("(\\p{L}+)( .*)");
     private static final Pattern WORDS = Pattern.compile("wind (\\d+(?:[.,]\\d+)?) ?(km/h|kmh|kph|mph|m/s)?");
 
     /**
@@ -36,7 +38,8 @@ public record Wind(double metresPerSecond) implements Place {
 
     /** A wind such as {@code wind 20 km/h}; without a unit it is in km/h. */
     static Optional<Wind> inWords(String words) {
-        Matcher wind = WORDS.matcher(words);
+        Matcher first = FIRST_WORD.matcher(words);
+        Matcher wind = WORDS.matcher(first.matches() ? Keywords.PLACE.english(first.group(1)) + first.group(2) : words);
         if (!wind.matches()) {
             return Optional.empty();
         }

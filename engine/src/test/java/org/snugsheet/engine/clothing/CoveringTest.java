@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
 
@@ -23,9 +24,9 @@ class CoveringTest {
         // conductivity here.
         Covering fur = Covering.find("fur");
         Length inch = Length.of(1, Unit.INCH);
-        assertEquals(4.2, fur.typical(inch).in(Unit.CLO), 0.01);
-        assertEquals(4.2 * 0.9, fur.least(inch).in(Unit.CLO), 0.02);
-        assertEquals(4.2 * 1.1, fur.greatest(inch).in(Unit.CLO), 0.02);
+        assertEquals(4.2, fur.resistance(inch, Figure.TYPICAL).in(Unit.CLO), 0.01);
+        assertEquals(4.2 * 0.9, fur.resistance(inch, Figure.LOW).in(Unit.CLO), 0.02);
+        assertEquals(4.2 * 1.1, fur.resistance(inch, Figure.HIGH).in(Unit.CLO), 0.02);
     }
 
     @Test
@@ -34,9 +35,9 @@ class CoveringTest {
         // W/(m·K).
         Covering blubber = Covering.find("blubber");
         Length thickness = Length.of(18, Unit.MILLIMETRE);
-        assertEquals(0.1, blubber.typical(thickness).squareMetreKelvinsPerWatt(), 1e-12);
-        assertEquals(0.018 / 0.24, blubber.least(thickness).squareMetreKelvinsPerWatt(), 1e-12);
-        assertEquals(0.018 / 0.11, blubber.greatest(thickness).squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(0.1, blubber.resistance(thickness, Figure.TYPICAL).squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(0.018 / 0.24, blubber.resistance(thickness, Figure.LOW).squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(0.018 / 0.11, blubber.resistance(thickness, Figure.HIGH).squareMetreKelvinsPerWatt(), 1e-12);
     }
 
     @ParameterizedTest
@@ -68,9 +69,13 @@ class CoveringTest {
                 double millimetres = 0.5 + 100 * random.nextDouble();
                 Length thin = Length.of(millimetres, Unit.MILLIMETRE);
                 Length thick = Length.of(millimetres * 1.5, Unit.MILLIMETRE);
-                assertTrue(covering.typical(thin).compareTo(covering.typical(thick)) < 0);
-                assertTrue(covering.least(thin).compareTo(covering.typical(thin)) <= 0);
-                assertTrue(covering.typical(thin).compareTo(covering.greatest(thin)) <= 0);
+                assertTrue(
+                        covering.resistance(thin, Figure.TYPICAL).compareTo(covering.resistance(thick, Figure.TYPICAL))
+                                < 0);
+                assertTrue(covering.resistance(thin, Figure.LOW).compareTo(covering.resistance(thin, Figure.TYPICAL))
+                        <= 0);
+                assertTrue(covering.resistance(thin, Figure.TYPICAL).compareTo(covering.resistance(thin, Figure.HIGH))
+                        <= 0);
             }
         }
     }

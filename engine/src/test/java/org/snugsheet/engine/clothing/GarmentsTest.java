@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.DynamicTest;
@@ -44,7 +45,7 @@ class GarmentsTest {
         assertEquals(
                 Double.parseDouble(cell(row, "m2K_W")), garment.insulation().squareMetreKelvinsPerWatt(), 1e-12);
         assertEquals(cell(row, "source"), garment.source());
-        assertEquals(cell(row, "provenance"), garment.provenance());
+        assertEquals(cell(row, "provenance"), garment.provenance().english());
         assertEquals(cell(row, "note"), garment.note());
     }
 
@@ -100,8 +101,19 @@ class GarmentsTest {
     void every_garment_says_where_its_figure_comes_from() {
         for (Garment garment : Garments.all()) {
             assertFalse(garment.source().isBlank(), garment.name());
-            assertTrue(garment.provenance().matches("retrieved|from memory"), garment.name());
         }
+    }
+
+    @Test
+    void every_garment_is_known_by_its_names_in_other_languages_and_shown_by_the_first() {
+        for (Locale language : List.of(Locale.forLanguageTag("es"), Locale.FRENCH, Locale.GERMAN)) {
+            for (Garment garment : Garments.all()) {
+                String name = Garments.nameIn(garment, language);
+                assertEquals(garment, Garments.find(name), name);
+            }
+        }
+        assertEquals("Parka", Garments.nameIn(Garments.find("parka"), Locale.US));
+        assertEquals(Garments.find("boots"), Garments.find("Stiefel"));
     }
 
     private static String cell(Map<String, String> row, String column) {

@@ -174,4 +174,11 @@ class PlaceTest {
         assertEquals(Facing.UP, Facing.parse("lid"));
         assertEquals(Facing.DOWN, Facing.parse("down"));
     }
+
+    @Test
+    void a_place_is_understood_in_other_languages() {
+        assertEquals(Place.parse("still water"), Place.parse("agua quieta"));
+        assertEquals(Place.parse("wind 20 km/h"), Place.parse("Vent 20 km/h"));
+        assertEquals(Place.parse("wind 20 km/h"), Place.parse("viento 20"));
+    }
 }

@@ -3,7 +3,7 @@ package org.snugsheet.office.functions;
 import java.util.List;
 import java.util.stream.Stream;
 import org.snugsheet.engine.insulation.Layer;
-import org.snugsheet.engine.insulation.Material;
+import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.jar.Path;
 import org.snugsheet.office.words.Language;
 
@@ -38,7 +38,7 @@ final class BetweenTable {
                 ? language.words(TableWords.FILM_OUTSIDE)
                 : layers.get(row - 1)
                         .material()
-                        .map(Material::name)
+                        .map(material -> Materials.nameIn(material, language.locale()))
                         .orElseGet(() -> language.say(TableWords.LAYER, row));
     }
 }

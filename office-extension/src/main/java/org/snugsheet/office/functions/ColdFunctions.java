@@ -7,8 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.clothing.Activity;
 import org.snugsheet.engine.clothing.Covering;
 import org.snugsheet.engine.clothing.Garment;
@@ -16,10 +14,11 @@ import org.snugsheet.engine.clothing.Garments;
 import org.snugsheet.engine.clothing.Outdoors;
 import org.snugsheet.engine.clothing.Outfit;
 import org.snugsheet.engine.clothing.RequiredClothing;
+import org.snugsheet.engine.insulation.Figure;
+import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
-import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.winter.WindChill;
@@ -74,7 +73,10 @@ public final class ColdFunctions extends FamilyService implements Cold {
         });
         for (Garment garment : Garments.all()) {
             rows.add(new Object[] {
-                garment.name(), garment.insulation().in(Unit.CLO), garment.provenance(), garment.source()
+                Garments.nameIn(garment, language.locale()),
+                garment.insulation().in(Unit.CLO),
+                language.words(garment.provenance()),
+                garment.source()
             });
         }
         return rows.toArray(Object[][]::new);
@@ -116,14 +118,8 @@ public final class ColdFunctions extends FamilyService implements Cold {
         return Answer.of(() -> {
             Covering found = Covering.find(Cells.text(covering));
             Length thick = Length.of(Cells.number(thickness), Unit.MILLIMETRE);
-            String wanted = Options.words(which).orElse("typical").strip();
-            ThermalResistance resistance = switch (wanted) {
-                case "low" -> found.least(thick);
-                case "typical" -> found.typical(thick);
-                case "high" -> found.greatest(thick);
-                default -> throw Refusal.of(Trouble.UNKNOWN_WHICH, wanted);
-            };
-            return resistance.in(Options.resistanceUnit(unit));
+            Figure figure = Options.words(which).map(Figure::parse).orElse(Figure.TYPICAL);
+            return found.resistance(thick, figure).in(Options.resistanceUnit(unit));
         });
     }
 
@@ -142,7 +138,7 @@ public final class ColdFunctions extends FamilyService implements Cold {
                 .toArray());
         for (Covering covering : Covering.all()) {
             rows.add(new Object[] {
-                covering.material().name(),
+                Materials.nameIn(covering.material(), language.locale()),
                 covering.material().low().wattsPerMetreKelvin(),
                 covering.material().typical().wattsPerMetreKelvin(),
                 covering.material().high().wattsPerMetreKelvin(),

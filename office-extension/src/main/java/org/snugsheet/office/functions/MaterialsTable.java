@@ -32,7 +32,7 @@ final class MaterialsTable {
         for (int i = 0; i < all.size(); i++) {
             Material each = all.get(i);
             table[i + 1] = new Object[] {
-                each.name(),
+                Materials.nameIn(each, language.locale()),
                 language.words(each.condition()),
                 each.low().wattsPerMetreKelvin(),
                 each.typical().wattsPerMetreKelvin(),

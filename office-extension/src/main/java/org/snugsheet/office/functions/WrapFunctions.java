@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.insulation.Condition;
+import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.insulation.FlatWrap;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
@@ -91,13 +92,8 @@ public final class WrapFunctions extends WrapJars implements Wrap {
             Material found = Options.words(condition)
                     .map(word -> Materials.find(name, Condition.parse(word)))
                     .orElseGet(() -> Materials.find(name));
-            Conductivity chosen = switch (Options.words(which).orElse("typical").strip()) {
-                case "low" -> found.low();
-                case "typical" -> found.typical();
-                case "high" -> found.high();
-                default ->
-                    throw Refusal.of(Trouble.UNKNOWN_WHICH, Options.words(which).orElse(""));
-            };
+            Conductivity chosen =
+                    found.conductivity(Options.words(which).map(Figure::parse).orElse(Figure.TYPICAL));
             Unit wanted = Options.words(unit)
                     .filter(word -> !word.strip().equalsIgnoreCase("SI"))
                     .map(Unit::parse)

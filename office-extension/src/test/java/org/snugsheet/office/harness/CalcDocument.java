@@ -1,6 +1,7 @@
 package org.snugsheet.office.harness;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
@@ -22,6 +23,7 @@ import com.sun.star.util.XCloseable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A spreadsheet open in an {@link Office}.
@@ -88,6 +90,17 @@ public final class CalcDocument implements AutoCloseable {
     public CalcDocument calculateAll() {
         return change(
                 "calculating", () -> Uno.as(XCalculatable.class, component).calculateAll());
+    }
+
+    /** Sets the language that the document is written in, such as {@code de-DE}; its cells are not calculated anew. */
+    public CalcDocument locale(String tag) {
+        Locale locale = Locale.forLanguageTag(tag);
+        return change(
+                "setting the language",
+                () -> Uno.as(XPropertySet.class, component)
+                        .setPropertyValue(
+                                "CharLocale",
+                                new com.sun.star.lang.Locale(locale.getLanguage(), locale.getCountry(), "")));
     }
 
     /** What a cell holds. */

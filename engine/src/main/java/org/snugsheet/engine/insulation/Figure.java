@@ -1,0 +1,32 @@
+package org.snugsheet.engine.insulation;
+
+import java.util.Locale;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.table.Keywords;
+
+/** Which of several published figures is wanted, where sources disagree. */
+public enum Figure {
+    /** The lowest that a source gives. */
+    LOW,
+    /** The middle of what sources give. */
+    TYPICAL,
+    /** The highest that a source gives. */
+    HIGH;
+
+    /**
+     * Finds a figure by its word.
+     *
+     * @param text {@code low}, {@code typical} or {@code high}, or that word in another language
+     * @return the figure
+     * @throws Refusal if it is none of them
+     */
+    public static Figure parse(String text) {
+        return switch (Keywords.FIGURE.english(text).strip().toLowerCase(Locale.ROOT)) {
+            case "low" -> LOW;
+            case "typical" -> TYPICAL;
+            case "high" -> HIGH;
+            default -> throw Refusal.of(Trouble.UNKNOWN_WHICH, text.strip());
+        };
+    }
+}

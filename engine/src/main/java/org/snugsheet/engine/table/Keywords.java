@@ -1,0 +1,57 @@
+package org.snugsheet.engine.table;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The fixed words that people type as arguments, such as {@code still air}, in all languages: read from {@code keywords.csv}
+ * beside this class. English is understood everywhere, so that a sheet can be passed on.
+ */
+public enum Keywords {
+    /** Surroundings that are to be fitted. */
+    SURROUNDINGS,
+    /** Where a jar stands; of a wind only its first word. */
+    PLACE,
+    /** Which way a surface looks. */
+    FACING,
+    /** Which of several published figures. */
+    FIGURE,
+    /** What somebody does outdoors. */
+    ACTIVITY;
+
+    private static final String FILE = "keywords.csv";
+
+    /** Read once, when first asked for; the class loader sees to it that threads do not meet. */
+    private static final class Loaded {
+        static final Map<Keywords, Names<String>> NAMES = read();
+
+        private static Map<Keywords, Names<String>> read() {
+            List<DataFile.Row> rows = DataFile.rows(Keywords.class, FILE);
+            Map<Keywords, Names<String>> names = new EnumMap<>(Keywords.class);
+            for (Keywords group : values()) {
+                String called = group.name().toLowerCase(Locale.ROOT);
+                names.put(
+                        group,
+                        Names.of(OtherNames.of(rows.stream()
+                                        .filter(row -> row.cell("group").equals(called))
+                                        .toList())
+                                .all()));
+            }
+            return Collections.unmodifiableMap(names);
+        }
+    }
+
+    /**
+     * The English word for one that was typed.
+     *
+     * @param typed a word in any of the languages; case and accents do not matter
+     * @return the English word; what was typed if it is none of these words
+     */
+    public String english(String typed) {
+        Names<String> names = Loaded.NAMES.get(this);
+        return names == null ? typed : names.find(Names.words(typed)).orElse(typed);
+    }
+}

@@ -1,0 +1,50 @@
+package org.snugsheet.engine.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class KeywordsTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "PLACE, ruhende Luft, still air",
+        "PLACE, AIRE QUIETO, still air",
+        "PLACE, eau agitee, stirred water",
+        "PLACE, viento, wind",
+        "FACING, oben, up",
+        "FIGURE, típico, typical",
+        "FIGURE, typique, typical",
+        "SURROUNDINGS, anpassen, fit",
+        "ACTIVITY, im Schnee spielen, playing in the snow"
+    })
+    void a_word_of_another_language_is_understood_whatever_its_case_and_accents(
+            Keywords group, String typed, String english) {
+        assertEquals(english, group.english(typed));
+    }
+
+    @Test
+    void what_is_no_such_word_stays_as_it_was_typed() {
+        assertEquals("still air", Keywords.PLACE.english("still air"));
+        assertEquals(" Somewhere ", Keywords.PLACE.english(" Somewhere "));
+        assertEquals("oben", Keywords.PLACE.english("oben"));
+    }
+
+    @Test
+    void every_word_has_a_name_to_show_in_every_language() {
+        for (DataFile.Row row : DataFile.rows(Keywords.class, "keywords.csv")) {
+            for (String language : List.of("es", "fr", "de")) {
+                assertFalse(row.list(language).isEmpty(), row.cell("name") + " " + language);
+            }
+        }
+        OtherNames names = OtherNames.read(Keywords.class, "keywords.csv");
+        assertEquals("ruhende Luft", names.shown("still air", Locale.GERMANY).orElseThrow());
+        assertEquals(Optional.empty(), names.shown("still air", Locale.US));
+    }
+}
