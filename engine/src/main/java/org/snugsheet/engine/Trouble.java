@@ -21,7 +21,7 @@ public enum Trouble implements Phrase {
     /** A unit nobody here knows. */
     UNKNOWN_UNIT("“{0}” is not a unit known here. Use one such as mm, US, clo or tog."),
     /** Two units that measure different things. */
-    OTHER_DIMENSION("{0} measures {1}, but {2} measures {3}: one cannot be turned into the other."),
+    OTHER_DIMENSION("{0} measures {1}, but {2} measures {3}: one cannot be turned into the other. Check both units."),
 
     // ---- what stands in the cells
     /** A cell that must hold something is empty. */
@@ -190,7 +190,7 @@ public enum Trouble implements Phrase {
             "{0,number,0.#} °C ({1,number,0.#} °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin cooler."),
     /** A start that two taps cannot make. */
     NOT_BETWEEN_THE_TAPS(
-            "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C: it must lie between them."),
+            "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C. Choose a start between them."),
     /** Two jars that cool alike. */
     RATES_ALIKE("Both jars cool equally fast, so they never differ. Give two different cooling constants."),
     /** Two jars that never differ enough. */
@@ -209,11 +209,11 @@ public enum Trouble implements Phrase {
     /** Jars that make no power. */
     JARS_OUT_OF_RANGE("Give a whole number of jars of each wrap, from 1 to {0,number,0}."),
     /** A share that is none. */
-    NOT_A_SHARE("{0} must lie between 0 and 1, such as 0.05 or 5 %."),
+    NOT_A_SHARE("{0} is not a share. Give a number between 0 and 1, such as 0.05 or 5 %."),
 
     // ---- the solver
     /** The least-squares search did not settle within its limit. */
-    NO_CONVERGENCE("No curve could be settled on for these readings. Check them for a slip."),
+    NO_CONVERGENCE("No curve could be fitted to these readings. Look for a slip in them."),
     /** The observations cannot tell the parameters of a curve apart. */
     UNDETERMINED("More than one curve fits these readings equally well. Take more readings, over a longer time."),
 
@@ -250,7 +250,7 @@ public enum Trouble implements Phrase {
             "The clothing needed is worked out for winds up to 18 m/s (64 km/h, 40 mph), but this one is {0} {1}. Check its unit."),
     /** Hardly any clothing would do. */
     CLOTHING_TOO_LITTLE(
-            "This activity makes so much heat that less than half a clo would do, which the standard does not cover."),
+            "This activity makes so much heat that less than half a clo would do, which the standard does not cover. Check the activity and the temperature."),
     /** No clothing would do. */
     CLOTHING_TOO_MUCH(
             "No clothing keeps a person warm in this for long. Choose more activity, less wind or warmer air."),

@@ -182,7 +182,7 @@ class WrapIT {
                 "CHECK.WRAP({3;-10};{\"wool\";\"felt\"}) | Layer 2: the thickness must be more than zero, but it is -10. Check that cell.",
                 "CHECK.WRAP({3;10};{\"wool\";0}) | Layer 2: the conductivity must be more than zero, but it is 0. Check that cell.",
                 "CHECK.WRAP({3;10};{\"wool\"}) | There are 2 thicknesses but 1 materials. Give one material for each thickness.",
-                "CHECK.WRAP({3};{0.04};;;\"mm\") | mm measures length, but m²·K/W measures thermal resistance: one cannot be turned into the other.",
+                "CHECK.WRAP({3};{0.04};;;\"mm\") | mm measures length, but m²·K/W measures thermal resistance: one cannot be turned into the other. Check both units.",
             })
     void aBadLayerIsNamedInWords(String formula, String sentence) {
         assertEquals(sentence, result(formula).text());
