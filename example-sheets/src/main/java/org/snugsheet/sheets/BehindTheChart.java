@@ -54,7 +54,7 @@ final class BehindTheChart {
         writeSurroundings(page);
         writeBand(page, jars);
         writeMaterials(book, page);
-        new PrintSetup(PrintSetup.Paper.A4_LYING, "Behind the chart of four wrapped jars").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the chart of four wrapped jars").applyUnprinted(page);
         return page;
     }
 

@@ -47,7 +47,7 @@ final class BehindTheDesign {
         writePoints(page, design);
         writeSurroundings(page);
         writeBars(page, design);
-        new PrintSetup(PrintSetup.Paper.A4_LYING, "Behind the charts of a wrap").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the charts of a wrap").applyUnprinted(page);
         return page;
     }
 

@@ -47,7 +47,7 @@ final class BehindThePlan {
         page.look("I6:J8", Look.RESULT).numbers("I6:J8", "0.0");
         page.number("I6", 0).formula("I7", "=lesson/2").formula("I8", "=lesson");
         page.formula("J6:J8", "=surroundings");
-        new PrintSetup(PrintSetup.Paper.A4_UPRIGHT, "Behind the chart of a plan").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.UPRIGHT, "Behind the chart of a plan").applyUnprinted(page);
         return page;
     }
 

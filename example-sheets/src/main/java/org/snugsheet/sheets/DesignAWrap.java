@@ -70,7 +70,7 @@ final class DesignAWrap implements WorkedSheet {
         rule(page);
         BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
         BehindTheDesign.curves(page, behind).draw(book, page, "expected_curves", "J16:N29");
-        new PrintSetup(PrintSetup.Paper.A4_LYING, TITLE + ": " + INVENTED).apply(page, "A1:N42");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:N42");
         page.protect();
         behind.protect();
         materials.protect();

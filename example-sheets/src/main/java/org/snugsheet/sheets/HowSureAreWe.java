@@ -55,7 +55,7 @@ final class HowSureAreWe {
         writeVerdict(page, jars);
         writeReport(page, jars);
         writeNotes(page);
-        new PrintSetup(PrintSetup.Paper.A4_UPRIGHT, "How sure are we? Four wrapped jars: invented readings")
+        new PrintSetup(PrintSetup.Way.UPRIGHT, "How sure are we? Four wrapped jars: invented readings")
                 .apply(page, "A1:H33");
         return page;
     }

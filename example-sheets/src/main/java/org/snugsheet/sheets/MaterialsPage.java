@@ -63,7 +63,7 @@ final class MaterialsPage {
                 .computed("materials", "OFFSET(" + list + ";0;0;SUMPRODUCT(--(LEN(" + all + ")>0));1)")
                 .fixed("places", page, "C" + FIRST_ROW + ":C" + (FIRST_ROW + 6))
                 .fixed("scales", page, "E" + FIRST_ROW + ":E" + (FIRST_ROW + 1));
-        new PrintSetup(PrintSetup.Paper.A4_UPRIGHT, "Materials").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.UPRIGHT, "Materials").applyUnprinted(page);
         return page;
     }
 

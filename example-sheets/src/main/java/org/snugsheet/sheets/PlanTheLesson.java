@@ -53,7 +53,7 @@ final class PlanTheLesson implements WorkedSheet {
         Page run = RunSheet.add(book);
         Page behind = BehindThePlan.add(book);
         BehindThePlan.curves(behind).draw(book, page, "expected_curves", "A22:G22");
-        new PrintSetup(PrintSetup.Paper.A4_LYING, TITLE + ": " + INVENTED).apply(page, "A1:G22");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:G22");
         page.protect();
         run.protect();
         behind.protect();

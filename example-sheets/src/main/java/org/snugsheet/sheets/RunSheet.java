@@ -38,7 +38,7 @@ final class RunSheet {
                         + " school’s policy and local rules come first.");
         writeMessage(page);
         writeTable(page);
-        new PrintSetup(PrintSetup.Paper.A4_UPRIGHT, "Run sheet for the lesson: invented numbers")
+        new PrintSetup(PrintSetup.Way.UPRIGHT, "Run sheet for the lesson: invented numbers")
                 .apply(page, "A1:D" + LAST_ROW);
         return page;
     }

@@ -65,7 +65,7 @@ final class TypeYourReadings implements WorkedSheet {
         writeChecks(page);
         writeResults(page);
         rule(page);
-        new PrintSetup(PrintSetup.Paper.A4_LYING, "Type your readings here: " + INVENTED).apply(page, "A1:M31");
+        new PrintSetup(PrintSetup.Way.LYING, "Type your readings here: " + INVENTED).apply(page, "A1:M31");
         page.protect();
         book.describe(
                 "Type your readings here",
@@ -151,14 +151,12 @@ final class TypeYourReadings implements WorkedSheet {
         String[] heads = {"Jar", "Row", "What is wrong", "How sure", "What to do"};
         String table = "CHECK.SHEET(" + BLOCK + ")";
         for (int column = 0; column < heads.length; column++) {
-            String letter = String.valueOf((char) ('I' + column));
-            page.text(letter + "7", heads[column]);
-            for (int row = 0; row < CHECKS; row++) {
-                String cell = "INDEX(" + table + ";" + (row + 2) + ";" + (column + 1) + ")";
-                // The block has one jar at least, so that the first line is there and must not hide an error.
-                page.formula(letter + (8 + row), "=" + (row == 0 ? cell : "IFERROR(" + cell + ";\"\")") + "&\"\"");
-            }
+            page.text((char) ('I' + column) + "7", heads[column]);
         }
+        // The block has one jar at least, so that the first line is there and must not hide an error.
+        page.table("I8:M8", "=" + page.part("I8:M8", table, 2, 1) + "&\"\"");
+        String others = "I9:M" + (7 + CHECKS);
+        page.table(others, "=IFERROR(" + page.part(others, table, 3, 1) + "&\"\";\"\")");
         for (int row = 8; row < 8 + CHECKS; row++) {
             String wrong = "$K$" + row;
             String said = "AND(" + wrong + "<>\"OK\";" + wrong + "<>\"\")";
@@ -169,26 +167,25 @@ final class TypeYourReadings implements WorkedSheet {
     private static void writeResults(Page page) throws com.sun.star.uno.Exception {
         page.look("A23:G23", Look.SECTION).text("A23", "What the curves say. Mend the slips first");
         String[] heads = {"Jar", "constant, 1/min", "±", "half-time, min", "start", "scale", "usable?"};
-        int[] columns = {1, 3, 4, 5, 6, 7, 9};
         String[] numbers = {"", "0.0000", "\"± \"0.0000", "0.0", "0.0", "", ""};
         page.look("A25:G25", Look.HEAD);
+        int last = 25 + JARS;
         for (int column = 0; column < heads.length; column++) {
-            String letter = String.valueOf((char) ('A' + column));
-            page.text(letter + "25", heads[column]);
-            for (int row = 0; row < JARS; row++) {
-                String address = letter + (26 + row);
-                page.look(address, column == 0 ? Look.LABEL : Look.RESULT);
-                if (!numbers[column].isEmpty()) {
-                    page.numbers(address, numbers[column]);
-                }
-                String cell = "INDEX(COOL.SHEET(" + BLOCK + ");" + (row + 2) + ";" + columns[column] + ")";
-                if (column == heads.length - 1) {
-                    // Beyond the last jar the first column is blank: no error has to be caught here.
-                    page.formula(address, "=" + unlessAccused(26 + row, cell));
-                } else {
-                    page.formula(address, "=" + (row == 0 ? cell : "IFERROR(" + cell + ";\"\")"));
-                }
+            char letter = (char) ('A' + column);
+            String cells = letter + "26:" + letter + last;
+            page.text(letter + "25", heads[column]).look(cells, column == 0 ? Look.LABEL : Look.RESULT);
+            if (!numbers[column].isEmpty()) {
+                page.numbers(cells, numbers[column]);
             }
+        }
+        String table = "COOL.SHEET(" + BLOCK + ")";
+        page.table("A26", "=" + page.part("A26", table, 2, 1))
+                .table("B26:F26", "=" + page.part("B26:F26", table, 2, 3));
+        page.table("A27:A" + last, "=IFERROR(" + page.part("A27:A" + last, table, 3, 1) + ";\"\")");
+        page.table("B27:F" + last, "=IFERROR(" + page.part("B27:F" + last, table, 3, 3) + ";\"\")");
+        for (int row = 26; row <= last; row++) {
+            // Beyond the last jar the first column is blank: no error has to be caught here.
+            page.formula("G" + row, "=" + unlessAccused(row, "INDEX(" + table + ";" + (row - 24) + ";9)"));
         }
         for (int row = 26; row < 26 + JARS; row++) {
             Highlight.when(page, "G" + row, "$G$" + row + "=\"see checks\"", Look.TROUBLE_MESSAGE);

@@ -75,7 +75,7 @@ final class WindowsillJars implements WorkedSheet {
         Page behind = BehindTheChart.add(book, page);
         HowSureAreWe.drawChart(book, sure, behind);
         BehindTheChart.chart(page, behind).draw(book, page, "cooling_curves", "H6:H25");
-        new PrintSetup(PrintSetup.Paper.A4_LYING, "Four wrapped jars on a snowy windowsill: " + INVENTED)
+        new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill: " + INVENTED)
                 .apply(page, "A1:H37");
         page.protect();
         sure.protect();

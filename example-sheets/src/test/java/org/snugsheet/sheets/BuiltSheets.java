@@ -9,6 +9,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.sheets.builder.Paper;
 
 /** Builds all sheets into {@code target/sheets}, once for the test run, and hands one to every test that asks. */
 final class BuiltSheets implements ParameterResolver {
@@ -21,8 +22,10 @@ final class BuiltSheets implements ParameterResolver {
      * @param ods the document
      * @param fods the same as one XML text
      * @param pdf the same as printed
+     * @param letter the document for US Letter
+     * @param letterPdf the same as printed on it
      */
-    record Sheet(List<String> lines, Path ods, Path fods, Path pdf) {}
+    record Sheet(List<String> lines, Path ods, Path fods, Path pdf, Path letter, Path letterPdf) {}
 
     /**
      * All sheets, in the order in which they are built.
@@ -77,9 +80,12 @@ final class BuiltSheets implements ParameterResolver {
         try {
             Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
             List<Sheet> sheets = new ArrayList<>();
-            for (BuildSheets.Built built : BuildSheets.into(Path.of("target", "sheets"), oxt)) {
-                List<Path> files = built.files();
-                sheets.add(new Sheet(built.lines(), files.get(0), files.get(1), files.get(2)));
+            List<Paper> papers = List.of(Paper.values());
+            for (BuildSheets.Built built : BuildSheets.into(Path.of("target", "sheets"), oxt, papers)) {
+                BuildSheets.Files files = built.on(Paper.A4);
+                BuildSheets.Files letter = built.on(Paper.LETTER);
+                sheets.add(
+                        new Sheet(built.lines(), files.ods(), files.fods(), files.pdf(), letter.ods(), letter.pdf()));
             }
             return new All(List.copyOf(sheets));
         } catch (IOException e) {

@@ -104,6 +104,16 @@ public final class Book {
     }
 
     /**
+     * Changes the paper of all pages.
+     *
+     * @param paper what is in the printer
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public void printOn(Paper paper) throws com.sun.star.uno.Exception {
+        PrintSetup.printOn(paper, document);
+    }
+
+    /**
      * Calculates everything and writes a file; one that is there is replaced.
      *
      * @param path where to write

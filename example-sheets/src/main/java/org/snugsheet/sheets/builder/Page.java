@@ -122,6 +122,40 @@ public final class Page {
     }
 
     /**
+     * Puts one formula into cells together, and leaves those empty that lie beyond the table it answers with. The function is
+     * asked once for all of them.
+     *
+     * @param address the cells
+     * @param function a function that answers with a table, in English with semicolons, without the equals sign
+     * @return this page
+     */
+    public Page growingTable(String address, String function) {
+        return table(address, "=IFERROR(" + part(address, function, 1, 1) + ";\"\")");
+    }
+
+    /**
+     * Picks from a table as many rows and columns as some cells have.
+     *
+     * @param address the cells that will show them
+     * @param function a function that answers with a table, without the equals sign
+     * @param row the first row of the table that is picked, counted from 1
+     * @param column its first column, counted from 1
+     * @return the formula, without the equals sign, to be put into these cells by {@link #table}
+     */
+    public String part(String address, String function, int row, int column) {
+        CellRangeAddress size = place(address);
+        // The numbers of rows and columns, as the office counts them on any page.
+        String rows = "ROW($A$" + row + ":$A$" + (row + size.EndRow - size.StartRow) + ")";
+        String columns =
+                "COLUMN($" + letter(column) + "$1:$" + letter(column + size.EndColumn - size.StartColumn) + "$1)";
+        return "INDEX(" + function + ";" + rows + ";" + columns + ")";
+    }
+
+    private static char letter(int column) {
+        return (char) ('A' + column - 1);
+    }
+
+    /**
      * Gives cells a style.
      *
      * @param address the cells

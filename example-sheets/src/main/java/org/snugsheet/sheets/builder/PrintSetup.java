@@ -3,37 +3,28 @@ package org.snugsheet.sheets.builder;
 import com.sun.star.container.XNameContainer;
 import com.sun.star.sheet.XHeaderFooterContent;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.CellRangeAddress;
 
 /**
- * How a page is printed: on which paper, which cells, shrunk to a single sheet of paper if need be, with one line below.
+ * How a page is printed: which way the paper lies, which cells, shrunk to a single sheet of paper if need be, with one line
+ * below. Pages are laid out for A4; {@link Book#printOn} changes the paper of all of them.
  *
- * @param paper the paper
+ * @param way which way the paper lies
  * @param footer the line at the bottom
  */
-public record PrintSetup(Paper paper, String footer) {
+public record PrintSetup(Way way, String footer) {
 
     private static final int MARGIN = 1000;
+    private static final String OUR_STYLES = "Snug ";
 
-    /** Papers, in 1/100 mm (ISO 216; ANSI/ASME Y14.1 for Letter). */
-    public enum Paper {
-        /** A4, upright. */
-        A4_UPRIGHT(21000, 29700),
-        /** A4, lying. */
-        A4_LYING(29700, 21000),
-        /** US Letter, upright. */
-        LETTER_UPRIGHT(21590, 27940),
-        /** US Letter, lying. */
-        LETTER_LYING(27940, 21590);
-
-        private final int width;
-        private final int height;
-
-        Paper(int width, int height) {
-            this.width = width;
-            this.height = height;
-        }
+    /** Which way the paper lies. */
+    public enum Way {
+        /** The short side along the bottom. */
+        UPRIGHT,
+        /** The long side along the bottom. */
+        LYING
     }
 
     /**
@@ -60,16 +51,35 @@ public record PrintSetup(Paper paper, String footer) {
         Uno.as(XPrintAreas.class, page.sheet()).setPrintAreas(new CellRangeAddress[0]);
     }
 
-    private void style(Page page) throws com.sun.star.uno.Exception {
-        String name = "Snug " + page.name();
-        Object style = Uno.make(page.document(), "com.sun.star.style.PageStyle");
-        Object styles = Uno.as(XStyleFamiliesSupplier.class, page.document())
+    /** Changes the paper of all pages that were set up here. */
+    static void printOn(Paper paper, XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        XNameContainer styles = styles(document);
+        for (String name : styles.getElementNames()) {
+            if (name.startsWith(OUR_STYLES)) {
+                Object style = styles.getByName(name);
+                size(style, paper, (boolean) Uno.get(style, "IsLandscape"));
+            }
+        }
+    }
+
+    private static XNameContainer styles(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        Object styles = Uno.as(XStyleFamiliesSupplier.class, document)
                 .getStyleFamilies()
                 .getByName("PageStyles");
-        Uno.as(XNameContainer.class, styles).insertByName(name, style);
-        Uno.set(style, "IsLandscape", paper.width > paper.height);
-        Uno.set(style, "Width", paper.width);
-        Uno.set(style, "Height", paper.height);
+        return Uno.as(XNameContainer.class, styles);
+    }
+
+    private static void size(Object style, Paper paper, boolean lying) throws com.sun.star.uno.Exception {
+        Uno.set(style, "IsLandscape", lying);
+        Uno.set(style, "Width", paper.width(lying));
+        Uno.set(style, "Height", paper.height(lying));
+    }
+
+    private void style(Page page) throws com.sun.star.uno.Exception {
+        String name = OUR_STYLES + page.name();
+        Object style = Uno.make(page.document(), "com.sun.star.style.PageStyle");
+        styles(page.document()).insertByName(name, style);
+        size(style, Paper.A4, way == Way.LYING);
         for (String side : new String[] {"Left", "Right", "Top", "Bottom"}) {
             Uno.set(style, side + "Margin", MARGIN);
         }
