@@ -36,8 +36,13 @@ import org.snugsheet.sheets.builder.Paper;
 public final class BuildSheets {
 
     /** All sheets, in the order in which a teacher meets them. */
-    static final List<WorkedSheet> SHEETS =
-            List.of(new WindowsillJars(), new DesignAWrap(), new PlanTheLesson(), new TypeYourReadings());
+    static final List<WorkedSheet> SHEETS = List.of(
+            new FirstFiveMinutes(),
+            new WhichWrapWins(),
+            new WindowsillJars(),
+            new DesignAWrap(),
+            new PlanTheLesson(),
+            new TypeYourReadings());
 
     private BuildSheets() {}
 

@@ -26,6 +26,14 @@ public enum Look {
     RESULT("Snug result"),
     /** A calculated value that is to be seen from afar. */
     ANSWER("Snug answer"),
+    /** A calculated sentence in large type. */
+    SENTENCE("Snug sentence"),
+    /** A sentence that a whole class reads from the wall. */
+    WALL("Snug wall"),
+    /** A cell to type a word into, large enough for a wall or for small hands. */
+    INPUT_LARGE("Snug input large"),
+    /** A word or a number in large type. */
+    LARGE("Snug large"),
     /** A calculated count. */
     COUNT("Snug count"),
     /** The uncertainty of the value above it. */

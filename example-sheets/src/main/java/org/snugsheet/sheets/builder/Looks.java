@@ -45,6 +45,7 @@ final class Looks {
     private void defineInputs() throws com.sun.star.uno.Exception {
         boxed(Look.INPUT).unlocked();
         boxed(Look.INPUT_HEAD).bold().unlocked();
+        boxed(Look.INPUT_LARGE).size(18).bold().unlocked();
         boxed(Look.SAMPLE);
     }
 
@@ -61,6 +62,9 @@ final class Looks {
                 .aligned(CellHoriJustify.CENTER)
                 .ruledBelow(Palette.RULE, 9);
         style(Look.MESSAGE).wrapped();
+        style(Look.SENTENCE).size(14).bold().wrapped().ink(Palette.HEADING);
+        style(Look.WALL).size(24).bold().wrapped().ink(Palette.HEADING);
+        style(Look.LARGE).size(18).bold().aligned(CellHoriJustify.CENTER);
         // The sentence itself does not fit under a jar; it is shown in full in the message below.
         style(Look.TROUBLE)
                 .bold()

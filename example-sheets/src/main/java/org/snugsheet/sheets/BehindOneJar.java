@@ -1,0 +1,140 @@
+package org.snugsheet.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.Ink;
+import org.snugsheet.sheets.builder.Look;
+import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.sheets.builder.Plot;
+import org.snugsheet.sheets.builder.PrintSetup;
+import org.snugsheet.sheets.builder.ScatterChart;
+
+/**
+ * The last page of a sheet about one jar, with what its chart draws. Nobody types here.
+ *
+ * <p>It speaks of the names {@code times}, {@code temps}, {@code surroundings}, {@code mark} and {@code scale} of the first
+ * page.
+ */
+final class BehindOneJar {
+
+    static final String NAME = "Curve";
+
+    /** One jar as the COOL functions take it. */
+    static final String JAR = "times;temps;surroundings;mark;scale";
+
+    private static final int FIRST_ROW = 6;
+    private static final int STEPS = 40;
+    private static final int LAST_ROW = FIRST_ROW + STEPS;
+
+    private BehindOneJar() {}
+
+    /**
+     * Adds the page, and the name {@code scales} for the two scales to choose from.
+     *
+     * @param book the document
+     * @param typed the page with the readings
+     * @param times the column with the minutes
+     * @param temps the column with the readings
+     * @param first the row of the first reading
+     * @param readings how many rows there are for readings
+     * @return the new page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static Page add(Book book, Page typed, String times, String temps, int first, int readings)
+            throws com.sun.star.uno.Exception {
+        Page page = book.page(NAME);
+        page.width("A1:D1", 26)
+                .width("E1", 6)
+                .width("F1:G1", 26)
+                .width("H1", 6)
+                .width("I1:J1", 26)
+                .width("K1", 6)
+                .width("L1", 26);
+        page.text("A1", "Behind the chart").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A2", "Nothing to type here: the chart on the first page draws these cells.")
+                .merge("A2:L2")
+                .look("A2:L2", Look.PURPOSE);
+        writeCurve(page);
+        writePoints(page, typed, times, temps, first, readings);
+        writeSurroundings(page);
+        page.look("L4", Look.SECTION).text("L4", "Scales");
+        page.text("L6", "C").text("L7", "F").look("L6:L7", Look.LABEL);
+        book.names().fixed("scales", page, "L6:L7");
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the chart").applyUnprinted(page);
+        page.protect();
+        return page;
+    }
+
+    private static void writeCurve(Page page) throws com.sun.star.uno.Exception {
+        page.look("A4:D4", Look.SECTION).text("A4", "Curve and its 95 % band");
+        page.look("A5:D5", Look.HEAD).text("A5", "minutes");
+        page.look("A" + FIRST_ROW + ":D" + LAST_ROW, Look.RESULT);
+        for (int step = 0; step <= STEPS; step++) {
+            page.formula("A" + (FIRST_ROW + step), "=" + step + "*MAX(times)/" + STEPS);
+        }
+        page.table("B5:D" + LAST_ROW, "=COOL.CURVE(A" + FIRST_ROW + ":A" + LAST_ROW + ";" + JAR + ")");
+        page.numbers("A" + FIRST_ROW + ":D" + LAST_ROW, "0.0");
+    }
+
+    private static void writePoints(Page page, Page typed, String times, String temps, int first, int readings)
+            throws com.sun.star.uno.Exception {
+        page.look("F4:G4", Look.SECTION).text("F4", "Readings");
+        page.look("F5:G5", Look.HEAD).text("F5", "minutes").text("G5", "readings");
+        page.look("F6:G" + (5 + readings), Look.RESULT).numbers("G6:G" + (5 + readings), "0.0");
+        String from = "=$'" + typed.name() + "'.";
+        for (int row = 0; row < readings; row++) {
+            page.formula("F" + (FIRST_ROW + row), from + times + (first + row));
+            String reading = from.substring(1) + temps + (first + row);
+            page.formula("G" + (FIRST_ROW + row), "=TEMP.READ(" + reading + ";scale)");
+        }
+    }
+
+    private static void writeSurroundings(Page page) throws com.sun.star.uno.Exception {
+        page.look("I4:J4", Look.SECTION).text("I4", "Surroundings");
+        page.look("I5:J5", Look.HEAD).text("I5", "minutes").text("J5", "surroundings");
+        page.look("I6:J8", Look.RESULT).numbers("J6:J8", "0.0");
+        page.number("I6", 0).formula("I7", "=MAX(times)/2").formula("I8", "=MAX(times)");
+        page.formula("J6:J8", "=COOL.SURROUNDINGS(" + JAR + ")");
+    }
+
+    /**
+     * The chart of the readings, the curve, and the surroundings.
+     *
+     * @param behind this page
+     * @param readings how many rows there are for readings
+     * @param band whether the 95 % band of the curve is drawn
+     * @return the chart
+     */
+    static ScatterChart chart(Page behind, int readings, boolean band) {
+        String minutes = "A" + FIRST_ROW + ":A" + LAST_ROW;
+        List<Plot> plots = new ArrayList<>();
+        plots.add(plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", Ink.GREY));
+        if (band) {
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "C5", Ink.GREY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "D5", Ink.GREY));
+        }
+        plots.add(plot(Plot.Form.LINE, behind, minutes, column("B"), "B5", Ink.BLACK));
+        int last = 5 + readings;
+        plots.add(plot(Plot.Form.POINTS, behind, "F6:F" + last, "G6:G" + last, "G5", Ink.BLACK));
+        return new ScatterChart(
+                "How the jar cools",
+                "Time, minutes",
+                "Temperature, degrees",
+                "Temperature of one jar against time. Circles are the readings, the full line is the fitted curve"
+                        + (band
+                                ? ", two thin dashed lines beside it are the limits between which the curve lies with 95 %"
+                                        + " certainty"
+                                : "")
+                        + ". The lowest dashed line is the surroundings. The values stand on the page " + NAME + ".",
+                plots);
+    }
+
+    private static String column(String letter) {
+        return letter + FIRST_ROW + ":" + letter + LAST_ROW;
+    }
+
+    private static Plot plot(Plot.Form form, Page page, String across, String up, String name, Ink ink) {
+        return new Plot(form, new Plot.Cells(page, across), new Plot.Cells(page, up), new Plot.Cells(page, name), ink);
+    }
+}

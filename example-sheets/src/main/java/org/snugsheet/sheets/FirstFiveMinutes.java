@@ -1,0 +1,204 @@
+package org.snugsheet.sheets;
+
+import java.util.List;
+import org.snugsheet.engine.cooling.CoolingConstant;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.Highlight;
+import org.snugsheet.sheets.builder.InputRules;
+import org.snugsheet.sheets.builder.Look;
+import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.sheets.builder.PrintSetup;
+
+/**
+ * The sheet to begin with: type what one thermometer read, and read off how fast the jar cooled and how sure that is.
+ *
+ * <p>Whoever opens it needs nothing but what stands on it: three numbered steps, from the readings to the answer.
+ */
+final class FirstFiveMinutes implements WorkedSheet {
+
+    static final String PAGE = "Start";
+
+    static final int FIRST_ROW = 8;
+    static final int ROWS = 10;
+
+    private static final String TITLE = "Your first five minutes";
+    private static final String INVENTED = "invented readings";
+    private static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
+    private static final double SURROUNDINGS = 3;
+    // Warm tap water: common practice, no source.
+    private static final double START = 40;
+    private static final double MARK = 1;
+    // As a jar in one woollen sock.
+    private static final double PER_MINUTE = 0.026;
+    private static final long SEED = 20_261_201;
+
+    private static final String FINE = "LEFT($F$7;3)=\"OK:\"";
+
+    @Override
+    public String fileName() {
+        return "first-five-minutes";
+    }
+
+    @Override
+    public String results() {
+        return PAGE + ".F14:H16";
+    }
+
+    @Override
+    public void fill(Book book) throws com.sun.star.uno.Exception {
+        Page page = book.page(PAGE);
+        int last = FIRST_ROW + ROWS - 1;
+        book.names()
+                .fixed("times", page, "B" + FIRST_ROW + ":B" + last)
+                .fixed("temps", page, "C" + FIRST_ROW + ":C" + last)
+                .fixed("scale", page, "C20")
+                .fixed("surroundings", page, "C21")
+                .fixed("mark", page, "C22")
+                .fixed("answers", page, "G14:G16");
+        setSizes(page);
+        new Top(
+                        TITLE,
+                        "Type what one thermometer read in one jar of warm water, and see how fast it cooled, and how sure"
+                                + " you can be.",
+                        "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
+                                + " Glass breaks: carry jars with both hands. Wipe up water at once. Follow the safety"
+                                + " policy of your school.")
+                .write(page, "B", "C", "H");
+        writeReadings(page);
+        writeSettings(page);
+        writeAnswer(page);
+        writeNext(page);
+        rule(page);
+        Page behind = BehindOneJar.add(book, page, "B", "C", FIRST_ROW, ROWS);
+        BehindOneJar.chart(behind, ROWS, false).draw(book, page, "cooling_curve", "F17:H25");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:H25");
+        page.protect();
+        book.describe(
+                TITLE,
+                "How fast one jar cools, from the readings of one thermometer",
+                "The sheet of Snugsheet to begin with, with " + INVENTED
+                        + ": from the readings of one thermometer to an answer in three steps.",
+                "first steps",
+                "cooling curve",
+                "half-time",
+                INVENTED);
+        book.openAt(page, "C" + FIRST_ROW);
+    }
+
+    private static void setSizes(Page page) throws com.sun.star.uno.Exception {
+        page.width("A1", 12).width("B1", 30).width("C1", 34).width("D1", 62).width("E1", 5);
+        page.width("F1", 62).width("G1", 26).width("H1", 46);
+        page.height("A6:A25", 6.5).height("A18", 3).height("A19", 7);
+        page.height("A24", 7).height("A25", 47);
+    }
+
+    private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
+        int last = FIRST_ROW + ROWS - 1;
+        page.look("A6:D6", Look.SECTION).text("A6", "1  Type your own readings over these (invented) ones");
+        page.text("B7", "Minutes").look("B7:C7", Look.HEAD).formula("C7", "=\"Thermometer, °\"&scale");
+        page.look("B8:C" + last, Look.INPUT).look("D8:D" + last, Look.HINT);
+        double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
+                .of("first jar", CoolingConstant.ofPerMinute(PER_MINUTE), MINUTES);
+        for (int row = 0; row < celsius.length; row++) {
+            page.number("B" + (FIRST_ROW + row), MINUTES.get(row)).number("C" + (FIRST_ROW + row), celsius[row]);
+        }
+        page.text("D8", "← the first reading, when the clock starts");
+        page.text("D9", "← five minutes later, and so on");
+        page.text("D11", "Missed one? Leave its box blank.");
+        page.text("D12", "Other minutes? Type over them too.");
+        page.text("D13", "Five readings or more tell a curve well.");
+        page.text("D15", "More readings go into the blank boxes;");
+        page.text("D16", "with fewer, clear the boxes left over.");
+    }
+
+    private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
+        page.look("A19:D19", Look.SECTION).text("A19", "2  Say how it was measured");
+        for (int row = 20; row <= 22; row++) {
+            page.merge("A" + row + ":B" + row).look("A" + row + ":B" + row, Look.LABEL);
+        }
+        page.look("C20:C22", Look.INPUT).look("D20:D22", Look.HINT);
+        page.text("A20", "Scale, C or F").text("C20", "C").text("D20", "of all temperatures on this page");
+        page.formula("A21", "=\"Around the jar, °\"&scale").number("C21", SURROUNDINGS);
+        page.text("D21", "measured beside the jar, not in it");
+        page.formula("A22", "=\"Smallest mark, °\"&scale").number("C22", MARK);
+        page.text("D22", "from one line to the next");
+    }
+
+    private static void writeAnswer(Page page) throws com.sun.star.uno.Exception {
+        page.look("F6:H6", Look.SECTION).text("F6", "3  Read the answer");
+        page.merge("F7:H8").look("F7:H8", Look.MESSAGE);
+        String check = "CHECK.READINGS(" + BehindOneJar.JAR + ")";
+        page.formula("F7", "=IF(" + check + "=\"OK\";\"OK: these readings can be used.\";" + check + ")");
+        Highlight.when(page, "F7:H8", "NOT(" + FINE + ")", Look.TROUBLE_MESSAGE);
+        page.merge("F9:H11").look("F9:H11", Look.SENTENCE);
+        page.formula(
+                "F9",
+                "=IF(" + FINE + ";IFERROR(\"Each \"&ROUND(COOL.HALFTIME(" + BehindOneJar.JAR
+                        + ");0)&\" minutes, half of its warmth above the surroundings is gone.\";"
+                        + "\"This jar does not cool enough to tell how fast.\");"
+                        + "\"Mend what the words above say: the answer comes here.\")");
+        page.merge("F12:H13").look("F12:H13", Look.MESSAGE);
+        page.formula("F12", "=IF(" + FINE + ";IFERROR(" + howSure() + ";\"\");\"\")");
+        row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + BehindOneJar.JAR + ")");
+        row(page, 15, "Cooling constant, per minute", "0.0000", "COOL.RATE(" + BehindOneJar.JAR + ")");
+        row(page, 16, "", "0.0", "");
+        page.formula("F16", "=\"Lost in the first 10 minutes, °\"&scale");
+        String start = "COOL.START(" + BehindOneJar.JAR + ")";
+        page.formula(
+                "G16",
+                ifUsable(start + "-COOL.TEMP(10;" + start + ";COOL.SURROUNDINGS(" + BehindOneJar.JAR + ");COOL.RATE("
+                        + BehindOneJar.JAR + ");scale)"));
+        page.formula("H14", ifUsable("COOL.HALFTIME.ERROR(" + BehindOneJar.JAR + ")"))
+                .numbers("H14", "\"± \"0.0");
+        page.formula("H15", ifUsable("COOL.RATE.ERROR(" + BehindOneJar.JAR + ")"))
+                .numbers("H15", "\"± \"0.0000");
+        page.text("H16", "by the curve");
+    }
+
+    private static String howSure() {
+        String half = "INDEX(COOL.REPORT(" + BehindOneJar.JAR + ");3;";
+        return "\"With 95 % certainty between \"&ROUND(" + half + "4);0)&\" and \"&ROUND(" + half
+                + "5);0)&\" minutes. More readings, or longer ones, narrow this down.\"";
+    }
+
+    private static void row(Page page, int row, String label, String numbers, String function)
+            throws com.sun.star.uno.Exception {
+        page.text("F" + row, label).look("F" + row, Look.LABEL).look("G" + row, Look.RESULT);
+        page.look("H" + row, Look.UNCERTAINTY).numbers("G" + row, numbers);
+        if (!function.isEmpty()) {
+            page.formula("G" + row, ifUsable(function));
+        }
+    }
+
+    // The dash is for show only: the words above it say what is wrong.
+    private static String ifUsable(String function) {
+        return "=IF(" + FINE + ";IFERROR(" + function + ";\"–\");\"–\")";
+    }
+
+    private static void writeNext(Page page) throws com.sun.star.uno.Exception {
+        page.look("A24:D24", Look.SECTION).text("A24", "And then?");
+        page.merge("A25:D25").look("A25:D25", Look.NOTE);
+        page.paragraphs(
+                "A25",
+                "Try it out:",
+                "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 36 for 63: what do"
+                        + " the words say?",
+                "What is a half-time?",
+                "The jar cools towards what is around it, never below. In each half-time it loses half of what it still is"
+                        + " warmer. A good wrap makes it long.",
+                "Several jars?",
+                "which-wrap-wins compares eight groups. plan-the-lesson tells what to mix and when to read.");
+    }
+
+    private static void rule(Page page) throws com.sun.star.uno.Exception {
+        int last = FIRST_ROW + ROWS - 1;
+        InputRules.on(page)
+                .atLeast("B8:B" + last, 0, "Minutes", "Minutes since the first reading, rising: 0, 5, 10.")
+                .hint("C8:C" + last, "Reading", "What the thermometer shows. Missed one? Leave it blank.")
+                .only("C20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
+                .hint("C21", "Around the jar", "How warm the air, the water or the snow around the jar is.")
+                .aboveZero(
+                        "C22", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
+    }
+}

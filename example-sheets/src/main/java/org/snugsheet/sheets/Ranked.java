@@ -1,0 +1,97 @@
+package org.snugsheet.sheets;
+
+import org.snugsheet.sheets.builder.BigBars;
+import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.Look;
+import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.sheets.builder.Plot;
+import org.snugsheet.sheets.builder.PrintSetup;
+
+/**
+ * The last page of {@link WhichWrapWins}: the ranking as COOL.RANK gives it, what each jar loses in ten minutes, and the
+ * bars. Nobody types here. While a reading cannot be used all of it is empty.
+ */
+final class Ranked {
+
+    static final String NAME = "Ranking";
+
+    static final String PLACE = "A";
+    static final String WRAP = "B";
+    static final String JARS = "C";
+    static final String HALFTIME = "G";
+    static final String NOT_TOLD_FROM = "H";
+    static final String LOST = "K";
+    static final String LOST_FROM = "L";
+    static final String LOST_TO = "M";
+
+    private static final int HEAD = 5;
+    private static final int FIRST_ROW = HEAD + 1;
+
+    /** A sentence that names the best wrap, or those that share the first place. */
+    static final String WINNER = winner();
+
+    private Ranked() {}
+
+    static Page add(Book book) throws com.sun.star.uno.Exception {
+        Page page = book.page(NAME);
+        int last = FIRST_ROW + WhichWrapWins.JARS.size() - 1;
+        page.width("A1", 16).width("B1", 36).width("C1", 16).width("D1:G1", 28).width("H1", 60);
+        page.width("I1", 6).width("J1", 36).width("K1:M1", 34).width("N1", 6).width("O1", 20);
+        page.text("A1", "Behind the ranking").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A2", "Nothing to type here: the other pages show these cells.")
+                .merge("A2:O2")
+                .look("A2:O2", Look.PURPOSE);
+        page.look("A4:H4", Look.SECTION).text("A4", "What COOL.RANK answers");
+        page.look("A5:H5", Look.HEAD).look("A6:H" + last, Look.RESULT);
+        page.growingTable("A5:H" + last, "COOL.RANK(" + WhichWrapWins.OF_ALL + ")");
+        page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
+        page.look("J4:M4", Look.SECTION);
+        page.formula("J4", "=\"Lost in 10 minutes, from \"&from&\" °\"&scale");
+        page.look("J5:M5", Look.HEAD).text("J5", "wrap").text("K5", "degrees lost");
+        page.text("L5", "95 % from").text("M5", "95 % to");
+        page.look("J6:J" + last, Look.LABEL).look("K6:M" + last, Look.RESULT).numbers("K6:M" + last, "0.0");
+        for (int row = FIRST_ROW; row <= last; row++) {
+            page.formula("J" + row, "=" + WRAP + row + "&\"\"");
+            page.formula("K" + row, lost("D", row));
+            page.formula("L" + row, lost("E", row));
+            page.formula("M" + row, lost("F", row));
+        }
+        page.look("O4", Look.SECTION).text("O4", "Scales").text("O6", "C").text("O7", "F");
+        page.look("O6:O7", Look.LABEL);
+        book.names()
+                .fixed("scales", page, "O6:O7")
+                .fixed("places", page, "A6:A" + last)
+                .fixed("best", page, "B6");
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the ranking").applyUnprinted(page);
+        page.protect();
+        return page;
+    }
+
+    private static String lost(String rate, int row) {
+        return "=IF(ISNUMBER(" + rate + row + ");from-COOL.TEMP(10;from;surroundings;" + rate + row + ";scale);\"\")";
+    }
+
+    private static String winner() {
+        String others = "$" + NAME + ".$" + NOT_TOLD_FROM + "$" + FIRST_ROW;
+        return "IF(best&\"\"=\"\";\"The readings cannot be ranked yet: see the words below them.\";IF(COUNTIF(places;1)>1;"
+                + "\"First place is shared: \"&best&\", \"&" + others
+                + "&\". These readings cannot tell them apart.\";\"The winner: \"&best&\". It lets out the least heat.\"))";
+    }
+
+    /** A cell of the page, for a formula on another one. */
+    static String cell(int place, String column) {
+        return "$" + NAME + "." + column + (FIRST_ROW + place);
+    }
+
+    /** The bars in a size of type. */
+    static BigBars bars(Page ranked, float points) {
+        return new BigBars(
+                "Degrees lost in 10 minutes",
+                "degrees",
+                "One lying bar for each wrap, the best at the top: how many degrees its jar loses in ten minutes from the"
+                        + " start chosen on the first page. The shorter the bar, the better the wrap. The values stand on"
+                        + " the page " + NAME + ".",
+                points,
+                new Plot.Cells(ranked, "J5:K" + (HEAD + WhichWrapWins.JARS.size())));
+    }
+}
