@@ -1,0 +1,62 @@
+package org.snugsheet.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.sheet.XSpreadsheet;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.FileFormat;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.WithoutExtension;
+import org.snugsheet.office.sharing.ShareCopy;
+
+/** A copy to share of every worked sheet shows the same in an office that has no extension. */
+@ExtendWith({SharedOffice.class, BuiltSheets.class})
+class ShareCopyIT {
+
+    static Stream<String> sheets() {
+        return BuildSheets.SHEETS.stream().map(WorkedSheet::fileName);
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void aColleagueWithoutTheExtensionSeesTheSame(
+            String name, Office office, @WithoutExtension Office plain, BuiltSheets.All built, @TempDir Path folder) {
+        Path copy = folder.resolve(name + ".ods");
+        List<List<String>> before;
+        try (CalcDocument document = office.open(built.named(name).ods())) {
+            before = contents(office, document.calculateAll());
+            assertTrue(
+                    office.call("sharing", () -> ShareCopy.make(document.uno())) > 0, name + " has formulas of ours");
+            document.saveAs(copy, FileFormat.ODS);
+        }
+        try (CalcDocument document = plain.open(copy)) {
+            List<List<String>> after = contents(plain, document.calculateAll());
+            // The last page is the one that keeps the formulas.
+            assertEquals(before.size() + 1, after.size());
+            for (int page = 0; page < before.size(); page++) {
+                assertEquals(before.get(page), after.get(page), name);
+            }
+        }
+    }
+
+    private static List<List<String>> contents(Office office, CalcDocument document) {
+        return office.call("reading all pages", () -> {
+            List<List<String>> all = new ArrayList<>();
+            for (XSpreadsheet page : Opened.pages(document)) {
+                assertEquals("", Opened.failingCells(page));
+                all.add(Opened.contents(page));
+            }
+            return all;
+        });
+    }
+}
