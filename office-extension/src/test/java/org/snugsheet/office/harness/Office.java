@@ -52,7 +52,10 @@ public final class Office implements AutoCloseable {
     }
 
     static Office start(OfficeSetup setup) {
-        OfficeProcess process = OfficeProcess.launch(setup);
+        return connect(setup, OfficeProcess.launch(setup));
+    }
+
+    private static Office connect(OfficeSetup setup, OfficeProcess process) {
         try {
             return new Office(setup, process, process.connect());
         } catch (RuntimeException | Error e) {
@@ -179,6 +182,27 @@ public final class Office implements AutoCloseable {
             }
             return new CalcDocument(this, component);
         });
+    }
+
+    /** The extensions in this profile, with what a user may do to them. */
+    public Extensions extensions() {
+        return new Extensions(this);
+    }
+
+    /**
+     * Ends this office as a user does and starts another one on the same profile: only then a change of its extensions is
+     * complete. This one is closed, and the other one owns the folder.
+     *
+     * @return the other one
+     */
+    public Office restart() {
+        if (!closed.compareAndSet(false, true)) {
+            throw new OfficeFailure("The office was closed before it could be started again");
+        }
+        if (process.isAlive()) {
+            askToEnd();
+        }
+        return connect(setup, process.again());
     }
 
     /** Asks the office to end, waits a while, ends it by force if need be, and removes its folder. */

@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,21 +48,34 @@ final class OfficeProcess {
 
     static OfficeProcess launch(OfficeSetup setup) {
         Programs programs = Programs.find(setup.soffice());
-        OfficeProcess office = new OfficeProcess(setup, Workspace.create());
-        Runtime.getRuntime().addShutdownHook(office.lastResort);
+        Workspace workspace = Workspace.create();
+        return new OfficeProcess(setup, workspace).run(programs, install -> {
+            workspace.writeLocale(setup.locale());
+            setup.extensions().forEach(install::install);
+        });
+    }
+
+    /** The next office in the folder of this one, which must have ended: what this one has kept, that one finds. */
+    OfficeProcess again() {
+        kill();
+        forgetLastResort();
+        return new OfficeProcess(setup, workspace).run(Programs.find(setup.soffice()), install -> {});
+    }
+
+    private OfficeProcess run(Programs programs, Consumer<ExtensionInstall> prepare) {
+        Runtime.getRuntime().addShutdownHook(lastResort);
         try {
-            office.run(programs);
-            return office;
+            ExtensionInstall install = new ExtensionInstall(programs, workspace, setup.patience());
+            prepare.accept(install);
+            begin(programs, install);
+            return this;
         } catch (RuntimeException | Error e) {
-            office.dispose();
+            dispose();
             throw e;
         }
     }
 
-    private void run(Programs programs) {
-        workspace.writeLocale(setup.locale());
-        ExtensionInstall install = new ExtensionInstall(programs, workspace, setup.patience());
-        setup.extensions().forEach(install::install);
+    private void begin(Programs programs, ExtensionInstall install) {
         List<String> command = new ArrayList<>(List.of(
                 programs.soffice().toString(),
                 "--headless",
@@ -182,13 +196,19 @@ final class OfficeProcess {
         boolean interrupted = Thread.interrupted(); // A cancelled test must clean up just the same.
         try {
             vanish();
-            Runtime.getRuntime().removeShutdownHook(lastResort);
-        } catch (IllegalStateException e) {
-            // Java is shutting down and runs it anyway.
+            forgetLastResort();
         } finally {
             if (interrupted) {
                 Thread.currentThread().interrupt();
             }
+        }
+    }
+
+    private void forgetLastResort() {
+        try {
+            Runtime.getRuntime().removeShutdownHook(lastResort);
+        } catch (IllegalStateException e) {
+            // Java is shutting down and runs it anyway.
         }
     }
 
