@@ -10,7 +10,11 @@
  *   <li>{@link org.snugsheet.office.cells} – cell values to engine types and back
  *   <li>{@link org.snugsheet.office.functions} – the declared functions, one interface and one thin class for each family
  *   <li>{@link org.snugsheet.office.menu} – the menu of Calc, and what the office calls when a line is chosen
+ *   <li>{@link org.snugsheet.office.dialog} – windows that ask and tell
+ *   <li>{@link org.snugsheet.office.explaining} – what the formula of a cell does, was given, and why it refuses
  *   <li>{@link org.snugsheet.office.sharing} – a copy for colleagues without this extension, and the way back
+ *   <li>{@link org.snugsheet.office.words} – the languages that people are spoken to in
+ *   <li>{@link org.snugsheet.office.uno} – shorthand for the office’s interfaces
  *   <li>{@link org.snugsheet.office.packaging} – writes what describes the functions to the office; used by the build only
  * </ul>
  */

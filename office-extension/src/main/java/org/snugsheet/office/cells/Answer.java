@@ -2,6 +2,7 @@ package org.snugsheet.office.cells;
 
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -26,10 +27,28 @@ public final class Answer {
             return engineCall.get();
         } catch (Refusal refusal) {
             if (refusal.trouble() == Trouble.NO_CONVERGENCE) {
-                throw new NoConvergenceException(refusal.finding().sentence());
+                throw because(
+                        refusal, new NoConvergenceException(refusal.finding().sentence()));
             }
-            throw new IllegalArgumentException(refusal.finding().sentence());
+            throw because(
+                    refusal, new IllegalArgumentException(refusal.finding().sentence()));
         }
+    }
+
+    /**
+     * The engine’s refusal behind an exception of {@link #of}: it can be said in any language, the message only in English.
+     *
+     * @param thrown what a cell function threw
+     * @return the refusal, if there was one
+     */
+    public static Optional<Refusal> refusal(Throwable thrown) {
+        return thrown.getCause() instanceof Refusal refusal ? Optional.of(refusal) : Optional.empty();
+    }
+
+    // The office sees the exception, Java its cause too.
+    private static <E extends Exception> E because(Refusal refusal, E thrown) {
+        thrown.initCause(refusal);
+        return thrown;
     }
 
     /**

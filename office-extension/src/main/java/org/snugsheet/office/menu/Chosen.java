@@ -1,98 +1,97 @@
 package org.snugsheet.office.menu;
 
-import com.sun.star.beans.PropertyValue;
-import com.sun.star.frame.XFrame;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.UnoRuntime;
-import com.sun.star.uno.XComponentContext;
+import com.sun.star.view.XSelectionSupplier;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.lesson.Caution;
+import org.snugsheet.office.explaining.Explanation;
 import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.CopyFile;
-import org.snugsheet.office.sharing.SharingRefused;
-import org.snugsheet.office.words.Language;
-import org.snugsheet.office.words.OfficeLanguage;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 
 /** Does what a line of the menu stands for, in one window, and tells the user how it went. */
 final class Chosen {
 
-    private final XComponentContext office;
-    private final XFrame window;
-    private final Language language;
-    private final Optional<String> target;
-    private final boolean quiet;
+    private final Choice choice;
 
-    private Chosen(XComponentContext office, XFrame window, Optional<String> target, boolean quiet) {
-        this.office = office;
-        this.window = window;
-        this.language = OfficeLanguage.of(office);
-        this.target = target;
-        this.quiet = quiet;
+    private Chosen(Choice choice) {
+        this.choice = choice;
     }
 
-    static Chosen in(XComponentContext office, XFrame window, PropertyValue[] arguments) {
-        return new Chosen(
-                office,
-                window,
-                argument(arguments, "Target").map(String::valueOf),
-                argument(arguments, "Quiet").isPresent());
+    /**
+     * Does it.
+     *
+     * @return what was said, for a macro
+     */
+    static String run(MenuItem item, Choice choice) {
+        Outcome outcome = new Chosen(choice).outcome(item);
+        if (!choice.isQuiet()) {
+            Windows.show(choice, outcome);
+        }
+        return outcome.text();
     }
 
-    void run(MenuItem item) {
+    private Outcome outcome(MenuItem item) {
         try {
-            if (item == MenuItem.CAUTIONS) {
-                say(cautions());
-            } else {
-                withDocument(item);
-            }
-        } catch (SharingRefused refused) {
-            say(refused.sentence(language));
+            return switch (item) {
+                case EXPLAIN -> explain();
+                case SHARE -> share();
+                case BRING_BACK ->
+                    Outcome.said(choice.language().say(MenuWords.BROUGHT_BACK, BringBack.into(choice.document())));
+                case REFERENCE -> Outcome.seen(Reference.open(choice));
+                case CAUTIONS -> Outcome.said(cautions());
+            };
+        } catch (Declined declined) {
+            return Outcome.said(declined.sentence(choice.language()));
         } catch (com.sun.star.uno.Exception | RuntimeException failed) {
             // Whatever the office threw, the user is to hear of it rather than to wonder.
-            say(language.say(MenuWords.FAILED, String.valueOf(failed.getMessage())));
+            return Outcome.said(choice.language().say(MenuWords.FAILED, String.valueOf(failed.getMessage())));
         }
     }
 
-    private void withDocument(MenuItem item) throws com.sun.star.uno.Exception {
-        XSpreadsheetDocument document = UnoRuntime.queryInterface(
-                XSpreadsheetDocument.class, window.getController().getModel());
-        if (document == null) {
-            say(language.words(MenuWords.NO_SHEET));
-        } else if (item == MenuItem.SHARE) {
-            share(document);
-        } else {
-            say(language.say(MenuWords.BROUGHT_BACK, BringBack.into(document)));
-        }
+    private Outcome explain() throws com.sun.star.uno.Exception {
+        XSpreadsheetDocument document = choice.document();
+        return Outcome.toRead(Explanation.of(choice.office(), document, chosenCell(), choice.language()));
     }
 
-    private void share(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        Optional<String> file = target.isPresent() ? target : Windows.askForFile(office, document, language);
-        if (file.isPresent()) {
-            int formulas = CopyFile.of(office, document, file.get());
-            say(language.say(formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED, formulas, file.get()));
+    private CellAddress chosenCell() {
+        Object selection = Uno.as(XSelectionSupplier.class, choice.window().getController())
+                .getSelection();
+        XSheetCellRanges several = UnoRuntime.queryInterface(XSheetCellRanges.class, selection);
+        XCellRangeAddressable one = UnoRuntime.queryInterface(XCellRangeAddressable.class, selection);
+        if (several == null && one == null) {
+            // A chart, say.
+            throw new Declined(MenuWords.NO_CELL);
         }
+        CellRangeAddress place = one != null ? one.getRangeAddress() : several.getRangeAddresses()[0];
+        return new CellAddress(place.Sheet, place.StartColumn, place.StartRow);
     }
 
-    private void say(String sentence) {
-        if (!quiet) {
-            Windows.say(office, window, sentence);
+    private Outcome share() throws com.sun.star.uno.Exception {
+        XSpreadsheetDocument document = choice.document();
+        Optional<String> target = choice.argument("Target").map(String::valueOf);
+        Optional<String> file =
+                target.isPresent() ? target : Windows.askForFile(choice.office(), document, choice.language());
+        if (file.isEmpty()) {
+            return Outcome.seen("");
         }
+        int formulas = CopyFile.of(choice.office(), document, file.get());
+        MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED;
+        return Outcome.said(choice.language().say(said, formulas, file.get()));
     }
 
     private String cautions() {
         return Arrays.stream(Caution.values())
                 .filter(Caution::isOfEveryLesson)
-                .map(language::words)
+                .map(choice.language()::words)
                 .collect(Collectors.joining("\n\n"));
-    }
-
-    private static Optional<Object> argument(PropertyValue[] arguments, String name) {
-        return Arrays.stream(arguments)
-                .filter(argument -> name.equals(argument.Name))
-                .<@Nullable Object>map(argument -> argument.Value)
-                .findFirst();
     }
 }

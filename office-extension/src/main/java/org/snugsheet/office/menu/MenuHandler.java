@@ -2,9 +2,13 @@ package org.snugsheet.office.menu;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.DispatchDescriptor;
+import com.sun.star.frame.DispatchResultEvent;
+import com.sun.star.frame.DispatchResultState;
 import com.sun.star.frame.XDispatch;
 import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XDispatchResultListener;
 import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XNotifyingDispatch;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.XInitialization;
 import com.sun.star.lang.XServiceInfo;
@@ -12,15 +16,18 @@ import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the office calls when a line of our menu is chosen. One stands for one window.
  *
- * <p>Arguments: {@code Target}, the address of the file to write, and {@code Quiet}, which says nothing and asks nothing. Both
- * serve macros and tests; the menu gives neither, and the user is asked and told.
+ * <p>Arguments: {@code Target}, the address of the file to write, and {@code Quiet}, which says nothing and asks nothing. They
+ * serve macros and tests; the menu gives none, and the user is asked and told. Whoever asks to be notified is told the sentence.
  */
-public final class MenuHandler extends WeakBase implements XDispatchProvider, XDispatch, XInitialization, XServiceInfo {
+public final class MenuHandler extends WeakBase
+        implements XDispatchProvider, XNotifyingDispatch, XInitialization, XServiceInfo {
 
     /** The office’s service for those who handle addresses of their own. */
     public static final String SERVICE = "com.sun.star.frame.ProtocolHandler";
@@ -60,11 +67,25 @@ public final class MenuHandler extends WeakBase implements XDispatchProvider, XD
 
     @Override
     public void dispatch(URL address, PropertyValue[] arguments) {
-        XFrame window = frame;
-        if (window != null) {
-            MenuItem.of(address.Complete)
-                    .ifPresent(item -> Chosen.in(office, window, arguments).run(item));
+        run(address, arguments);
+    }
+
+    @Override
+    public void dispatchWithNotification(
+            URL address, PropertyValue[] arguments, @Nullable XDispatchResultListener listener) {
+        Optional<String> said = run(address, arguments);
+        if (listener != null) {
+            short state = said.isPresent() ? DispatchResultState.SUCCESS : DispatchResultState.FAILURE;
+            listener.dispatchFinished(new DispatchResultEvent(this, state, said.orElse("")));
         }
+    }
+
+    private Optional<String> run(URL address, PropertyValue[] arguments) {
+        XFrame window = frame;
+        return window == null
+                ? Optional.empty()
+                : MenuItem.of(address.Complete)
+                        .map(item -> Chosen.run(item, new Choice(office, window, List.of(arguments))));
     }
 
     @Override

@@ -6,12 +6,16 @@ import org.snugsheet.engine.Phrase;
 
 /** The lines of our menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
 public enum MenuItem implements Phrase {
+    /** What a formula does, what it was given, why it refuses. */
+    EXPLAIN("line3", "explain", "~Explain this cell"),
     /** A copy for colleagues without this extension. */
-    SHARE("line1", "share", "~Make a copy to share…"),
+    SHARE("line4", "share", "~Make a copy to share…"),
     /** The way back. */
-    BRING_BACK("line2", "bring-back", "~Bring the formulas back"),
+    BRING_BACK("line5", "bring-back", "~Bring the formulas back"),
+    /** Every function with its arguments. */
+    REFERENCE("line6", "reference", "~Function reference"),
     /** What can hurt. */
-    CAUTIONS("line3", "cautions", "~Cautions");
+    CAUTIONS("line7", "cautions", "~Cautions");
 
     /** Begins the address of every line. */
     public static final String PROTOCOL = "org.snugsheet:";

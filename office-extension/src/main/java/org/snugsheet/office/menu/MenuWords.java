@@ -11,6 +11,9 @@ public enum MenuWords implements Phrase {
     BROUGHT_BACK("{0} formulas are back in their cells. Save the document to keep them."),
     FAILED("That did not work: {0}"),
     NO_SHEET("Open a spreadsheet first."),
+    NO_CELL("Choose a cell first."),
+    NO_REFERENCE("The function reference is not installed here. Install the extension anew."),
+    EXPLAINED("Explain this cell"),
     WHERE_TO("Make a copy to share"),
     SHEET("sheet"),
     COPY_NAME("{0} to share");

@@ -5,7 +5,6 @@ import com.sun.star.awt.MessageBoxType;
 import com.sun.star.awt.XMessageBox;
 import com.sun.star.awt.XMessageBoxFactory;
 import com.sun.star.awt.XWindowPeer;
-import com.sun.star.frame.XFrame;
 import com.sun.star.frame.XModel;
 import com.sun.star.lang.XInitialization;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -15,26 +14,44 @@ import com.sun.star.ui.dialogs.XFilePicker3;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.util.Optional;
+import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
 /** The windows in which the user is told and asked: the office’s own message box and file dialog. */
 final class Windows {
 
     private static final String TITLE = "Snugsheet";
+    private static final int LINES = 18;
 
     private Windows() {}
 
-    static void say(XComponentContext office, XFrame window, String sentence) {
+    static void show(Choice choice, Outcome outcome) {
         try {
-            XMessageBoxFactory boxes = UnoRuntime.queryInterface(
-                    XMessageBoxFactory.class,
-                    office.getServiceManager().createInstanceWithContext("com.sun.star.awt.Toolkit", office));
-            XWindowPeer above = UnoRuntime.queryInterface(XWindowPeer.class, window.getContainerWindow());
-            XMessageBox box = boxes.createMessageBox(
-                    above, MessageBoxType.INFOBOX, MessageBoxButtons.BUTTONS_OK, TITLE, sentence);
-            box.execute();
+            switch (outcome.shown()) {
+                case SAID -> say(choice, outcome.text());
+                case TO_READ -> read(choice, outcome.text());
+                case SEEN -> {
+                    // The user sees what has happened.
+                }
+            }
         } catch (com.sun.star.uno.Exception failed) {
             throw new IllegalStateException(failed);
+        }
+    }
+
+    static void say(Choice choice, String sentence) throws com.sun.star.uno.Exception {
+        XMessageBoxFactory boxes =
+                Uno.as(XMessageBoxFactory.class, Uno.service(choice.office(), "com.sun.star.awt.Toolkit"));
+        XWindowPeer above = Uno.as(XWindowPeer.class, choice.window().getContainerWindow());
+        XMessageBox box =
+                boxes.createMessageBox(above, MessageBoxType.INFOBOX, MessageBoxButtons.BUTTONS_OK, TITLE, sentence);
+        box.execute();
+    }
+
+    private static void read(Choice choice, String text) throws com.sun.star.uno.Exception {
+        try (Form form = new Form(choice.office(), choice.language(), MenuWords.EXPLAINED)) {
+            form.reading(text, LINES).ready().tell(choice.window());
         }
     }
 

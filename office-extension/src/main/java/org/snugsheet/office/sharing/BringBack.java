@@ -5,6 +5,9 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.XCellRange;
 import java.util.List;
+import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 
 /** Brings the formulas back into a copy that {@link ShareCopy} made. */
 public final class BringBack {
@@ -16,13 +19,13 @@ public final class BringBack {
      *
      * @param copy the document
      * @return how many formulas came back
-     * @throws SharingRefused if it is no such copy, or a sheet is gone or has a password
+     * @throws Declined if it is no such copy, or a sheet is gone or has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int into(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         List<KeptFormula> formulas = KeptFormulas.read(copy);
         if (formulas.isEmpty()) {
-            throw new SharingRefused(SharingWords.IS_NO_COPY);
+            throw new Declined(SharingWords.IS_NO_COPY);
         }
         // Nothing is changed before all sheets are known to be there.
         for (KeptFormula formula : formulas) {

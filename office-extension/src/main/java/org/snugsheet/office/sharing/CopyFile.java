@@ -9,6 +9,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
 import java.util.Locale;
+import org.snugsheet.office.words.Declined;
 
 /** Writes a copy to share into a file; the document it is made from is not touched. */
 public final class CopyFile {
@@ -22,7 +23,7 @@ public final class CopyFile {
      * @param document the document to copy
      * @param file the address of the file; its ending says whether .ods, .fods or .xlsx
      * @return how many formulas were replaced
-     * @throws SharingRefused if the ending is another, or the document is such a copy itself
+     * @throws Declined if the ending is another, or the document is such a copy itself
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int of(XComponentContext office, XSpreadsheetDocument document, String file)
@@ -54,7 +55,7 @@ public final class CopyFile {
         if (name.endsWith(".xlsx")) {
             return "Calc MS Excel 2007 XML";
         }
-        throw new SharingRefused(SharingWords.OTHER_ENDING);
+        throw new Declined(SharingWords.OTHER_ENDING);
     }
 
     private static PropertyValue property(String name, Object value) {

@@ -16,6 +16,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.uno.Uno;
 
 /** Finds our formulas in a document, sheet by sheet, from left to right within each block of cells. */
 final class FormulaScan {

@@ -9,6 +9,7 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.snugsheet.office.uno.Uno;
 
 /**
  * Our formulas as the properties of a document keep them: one property for each, which .ods, .fods and .xlsx all hold and other

@@ -2,6 +2,8 @@ package org.snugsheet.office.sharing;
 
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.util.XProtectable;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 
 /** Opens a protected sheet for a change and protects it again. */
 final class Locked {
@@ -16,7 +18,7 @@ final class Locked {
     /**
      * Makes a change, however the sheet is protected.
      *
-     * @throws SharingRefused if a password is needed
+     * @throws Declined if a password is needed
      */
     static void change(XSpreadsheet sheet, String name, Change change) throws com.sun.star.uno.Exception {
         XProtectable protection = Uno.as(XProtectable.class, sheet);
@@ -25,10 +27,10 @@ final class Locked {
             try {
                 protection.unprotect("");
             } catch (com.sun.star.lang.IllegalArgumentException passwordNeeded) {
-                throw new SharingRefused(SharingWords.HAS_A_PASSWORD, name);
+                throw new Declined(SharingWords.HAS_A_PASSWORD, name);
             }
             if (protection.isProtected()) {
-                throw new SharingRefused(SharingWords.HAS_A_PASSWORD, name);
+                throw new Declined(SharingWords.HAS_A_PASSWORD, name);
             }
         }
         try {

@@ -15,6 +15,9 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 
 /** Turns a document, already a copy of somebody’s, into one that shows the same without this extension. */
 public final class ShareCopy {
@@ -29,12 +32,12 @@ public final class ShareCopy {
      *
      * @param copy the document to change; the original is another one
      * @return how many formulas were replaced; 0 leaves the document as it was
-     * @throws SharingRefused if it is such a copy already, or a sheet with one of our formulas has a password
+     * @throws Declined if it is such a copy already, or a sheet with one of our formulas has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         if (!KeptFormulas.read(copy).isEmpty()) {
-            throw new SharingRefused(SharingWords.IS_A_COPY);
+            throw new Declined(SharingWords.IS_A_COPY);
         }
         List<KeptFormula> formulas = FormulaScan.of(copy);
         if (formulas.isEmpty()) {
@@ -71,7 +74,7 @@ public final class ShareCopy {
 
     static XSpreadsheet sheet(XSpreadsheetDocument document, String name) throws com.sun.star.uno.Exception {
         if (!document.getSheets().hasByName(name)) {
-            throw new SharingRefused(SharingWords.SHEET_IS_GONE, name);
+            throw new Declined(SharingWords.SHEET_IS_GONE, name);
         }
         return Uno.as(XSpreadsheet.class, document.getSheets().getByName(name));
     }

@@ -10,6 +10,8 @@ import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
 

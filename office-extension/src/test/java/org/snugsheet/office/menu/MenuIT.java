@@ -6,26 +6,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameAccess;
-import com.sun.star.frame.XDispatch;
-import com.sun.star.frame.XDispatchProvider;
-import com.sun.star.frame.XModel;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.UnoRuntime;
-import com.sun.star.util.URL;
-import com.sun.star.util.XURLTransformer;
+import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.uno.Uno;
 
 /** The lines of the menu, chosen through the office’s own dispatch. */
 @ExtendWith(SharedOffice.class)
@@ -43,7 +43,7 @@ class MenuIT {
             Object configuration = office.service(
                             "com.sun.star.configuration.ConfigurationProvider", XMultiServiceFactory.class)
                     .createInstanceWithArguments("com.sun.star.configuration.ConfigurationAccess", new Object[] {
-                        property(
+                        Uno.named(
                                 "nodepath",
                                 "/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar/org.snugsheet.menu/Submenu")
                     });
@@ -64,7 +64,7 @@ class MenuIT {
         Path copy = folder.resolve("copy." + format.extension());
         try (CalcDocument sheet = office.newDocument()) {
             sheet.formula("A1", "WRAP.LAYER(20;0.04)");
-            choose(sheet, MenuItem.SHARE, property("Target", copy.toUri().toString()), property("Quiet", true));
+            choose(sheet, MenuItem.SHARE, Uno.named("Target", copy.toUri().toString()), Menu.QUIET);
             assertTrue(sheet.formulaAt("A1").contains("WRAP.LAYER"));
             assertEquals(1, sheet.sheetNames().size());
         }
@@ -73,7 +73,7 @@ class MenuIT {
             assertEquals("", sheet.formulaAt("A1"));
             assertEquals(0.5, sheet.at("A1").number());
             assertEquals(2, sheet.sheetNames().size());
-            choose(sheet, MenuItem.BRING_BACK, property("Quiet", true));
+            choose(sheet, MenuItem.BRING_BACK, Menu.QUIET);
             assertTrue(sheet.formulaAt("A1").contains("WRAP.LAYER"));
             assertEquals(1, sheet.sheetNames().size());
         }
@@ -84,29 +84,42 @@ class MenuIT {
         Path text = folder.resolve("copy.txt");
         try (CalcDocument sheet = office.newDocument()) {
             sheet.formula("A1", "WRAP.LAYER(20;0.04)");
-            choose(sheet, MenuItem.SHARE, property("Target", text.toUri().toString()), property("Quiet", true));
-            choose(sheet, MenuItem.BRING_BACK, property("Quiet", true));
-            choose(sheet, MenuItem.CAUTIONS, property("Quiet", true));
+            choose(sheet, MenuItem.SHARE, Uno.named("Target", text.toUri().toString()), Menu.QUIET);
+            choose(sheet, MenuItem.BRING_BACK, Menu.QUIET);
+            choose(sheet, MenuItem.CAUTIONS, Menu.QUIET);
             assertFalse(Files.exists(text));
             assertEquals(0.5, sheet.at("A1").number());
         }
     }
 
-    private void choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
-        office.call("choosing " + item, () -> {
-            URL[] address = {new URL()};
-            address[0].Complete = item.address();
-            office.service("com.sun.star.util.URLTransformer", XURLTransformer.class)
-                    .parseStrict(address);
-            XDispatchProvider window = UnoRuntime.queryInterface(
-                    XDispatchProvider.class,
-                    UnoRuntime.queryInterface(XModel.class, sheet.uno())
-                            .getCurrentController()
-                            .getFrame());
-            XDispatch dispatch = window.queryDispatch(address[0], "_self", 0);
-            dispatch.dispatch(address[0], arguments);
-            return true;
-        });
+    /** A quiet choice opens nothing and tells the address; a package without the file says so. */
+    @Test
+    void theReferenceThatWasPackedIsFound() throws IOException {
+        boolean packed;
+        try (ZipFile oxt = new ZipFile(System.getProperty(SharedOffice.OXT_PROPERTY))) {
+            packed = oxt.getEntry("reference/functions_en.html") != null;
+        }
+        try (CalcDocument sheet = office.newDocument()) {
+            String told = choose(sheet, MenuItem.REFERENCE, Menu.QUIET);
+            if (packed) {
+                assertTrue(Files.exists(Path.of(URI.create(told))), told);
+            } else {
+                assertEquals(MenuWords.NO_REFERENCE.english(), told);
+            }
+        }
+    }
+
+    @Test
+    void theCautionsAreTold() {
+        try (CalcDocument sheet = office.newDocument()) {
+            String told = choose(sheet, MenuItem.CAUTIONS, Menu.QUIET);
+            assertTrue(told.contains(Caution.GLASS.english()), told);
+            assertTrue(told.contains(Caution.SCHOOL_RULES.english()), told);
+        }
+    }
+
+    private String choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
+        return Menu.choose(office, sheet, item, arguments);
     }
 
     private static String title(XNameAccess menu, String name) {
@@ -116,12 +129,5 @@ class MenuIT {
         } catch (com.sun.star.uno.Exception missing) {
             throw new AssertionError(missing);
         }
-    }
-
-    private static PropertyValue property(String name, Object value) {
-        PropertyValue property = new PropertyValue();
-        property.Name = name;
-        property.Value = value;
-        return property;
     }
 }

@@ -24,6 +24,8 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeFailure;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
+import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.uno.Uno;
 
 /** A copy to share: in an office without the extension, saved there, and brought back. */
 @ExtendWith(SharedOffice.class)

@@ -1,14 +1,14 @@
-package org.snugsheet.office.sharing;
+package org.snugsheet.office.functions;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.snugsheet.office.declare.FunctionDeclaration;
-import org.snugsheet.office.functions.Families;
 
 /** Knows our functions in the text of a formula, by the name that is typed and by the one that files hold. */
-final class OurFunctions {
+public final class OurFunctions {
 
     private static final Pattern TEXT = Pattern.compile("\"(?:[^\"]|\"\")*\"");
 
@@ -23,13 +23,23 @@ final class OurFunctions {
 
     private OurFunctions() {}
 
-    /** Whether a formula calls one of our functions; a name within a text is none. */
-    static boolean in(String formula) {
+    /**
+     * Whether a formula calls one of our functions; a name within a text is none.
+     *
+     * @param formula the formula
+     * @return true if it does
+     */
+    public static boolean in(String formula) {
         return CALLS.matcher(withoutTexts(formula)).find();
     }
 
-    /** The functions a formula calls, each once, in the order of the reference. */
-    static List<FunctionDeclaration> calledBy(String formula) {
+    /**
+     * The functions a formula calls.
+     *
+     * @param formula the formula
+     * @return each function once, in the order of the reference
+     */
+    public static List<FunctionDeclaration> calledBy(String formula) {
         Matcher calls = CALLS.matcher(withoutTexts(formula));
         List<String> names = calls.results()
                 .map(call -> call.group().replaceAll("\\s*\\($", ""))
@@ -41,8 +51,25 @@ final class OurFunctions {
                 .toList();
     }
 
-    /** A formula as a teacher types it: with the short names. */
-    static String asTyped(String formula) {
+    /**
+     * The function of a name.
+     *
+     * @param storedName the name that files hold, in any case
+     * @return the function, if it is one of ours
+     */
+    public static Optional<FunctionDeclaration> stored(String storedName) {
+        return ALL.stream()
+                .filter(function -> function.storedName().equalsIgnoreCase(storedName))
+                .findFirst();
+    }
+
+    /**
+     * A formula as a teacher types it: with the short names.
+     *
+     * @param formula the formula
+     * @return the same formula
+     */
+    public static String asTyped(String formula) {
         String typed = formula;
         for (FunctionDeclaration function : ALL) {
             typed = typed.replaceAll(

@@ -1,0 +1,106 @@
+package org.snugsheet.office.explaining;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.frame.XStorable;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.XCloseable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.uno.Uno;
+
+/** Works out parts of formulas in a copy of the document that nobody sees; it is made when first needed. */
+final class HiddenCopy implements AutoCloseable {
+
+    /** More values than this say nothing to a reader. */
+    private static final int MOST = 1000;
+
+    private final XComponentContext office;
+    private final XSpreadsheetDocument document;
+    private @Nullable XComponent copy;
+
+    HiddenCopy(XComponentContext office, XSpreadsheetDocument document) {
+        this.office = office;
+        this.document = document;
+    }
+
+    /**
+     * What an expression answers.
+     *
+     * @param written how it stands in the formula
+     * @param expression the same, with the sheet in each reference
+     * @param at the cell it stands in: names may mean other cells elsewhere
+     */
+    Given workedOut(String written, String expression, CellAddress at) throws com.sun.star.uno.Exception {
+        XSpreadsheet page = page();
+        int rows = (int) Math.min(MOST, number(page, at, "=ROWS(" + expression + ")"));
+        int columns = (int) Math.min(MOST, number(page, at, "=COLUMNS(" + expression + ")"));
+        if (rows < 1 || columns < 1) {
+            return new Given(written, List.of(), true, Optional.empty());
+        }
+        XCellRange range = page.getCellRangeByPosition(at.Column, at.Row, at.Column + columns - 1, at.Row + rows - 1);
+        Uno.as(XArrayFormulaRange.class, range).setArrayFormula("=" + expression);
+        Object[][] values = Uno.as(XCellRangeData.class, range).getDataArray();
+        boolean failed = range.getCellByPosition(0, 0).getError() != 0;
+        Uno.as(XArrayFormulaRange.class, range).setArrayFormula("");
+        return Given.of(written, values, rows == 1 && columns == 1, failed ? Optional.of(written) : Optional.empty());
+    }
+
+    private static double number(XSpreadsheet page, CellAddress at, String formula) throws com.sun.star.uno.Exception {
+        XCellRange one = page.getCellRangeByPosition(at.Column, at.Row, at.Column, at.Row);
+        Uno.as(XArrayFormulaRange.class, one).setArrayFormula(formula);
+        XCell cell = one.getCellByPosition(0, 0);
+        // An expression that is an error has one row and one column too.
+        double number = cell.getError() == 0 ? cell.getValue() : 1;
+        Uno.as(XArrayFormulaRange.class, one).setArrayFormula("");
+        return number;
+    }
+
+    private XSpreadsheet page() throws com.sun.star.uno.Exception {
+        if (copy == null) {
+            copy = load();
+            XSpreadsheets sheets = Uno.as(XSpreadsheetDocument.class, copy).getSheets();
+            sheets.insertNewByName("_", (short) sheets.getElementNames().length);
+        }
+        List<XSpreadsheet> sheets = Uno.sheets(Uno.as(XSpreadsheetDocument.class, copy));
+        return sheets.get(sheets.size() - 1);
+    }
+
+    private XComponent load() throws com.sun.star.uno.Exception {
+        try {
+            Path file = Files.createTempFile("snugsheet", ".ods");
+            try {
+                String address = file.toUri().toString().replaceFirst("^file:/(?!/)", "file:///");
+                PropertyValue filter = Uno.named("FilterName", "calc8");
+                Uno.as(XStorable.class, document)
+                        .storeToURL(address, new PropertyValue[] {filter, Uno.named("Overwrite", true)});
+                return Uno.as(XComponentLoader.class, Uno.service(office, "com.sun.star.frame.Desktop"))
+                        .loadComponentFromURL(address, "_blank", 0, new PropertyValue[] {Uno.named("Hidden", true)});
+            } finally {
+                Files.delete(file);
+            }
+        } catch (IOException noFile) {
+            throw new IllegalStateException(noFile);
+        }
+    }
+
+    @Override
+    public void close() throws com.sun.star.uno.Exception {
+        if (copy != null) {
+            Uno.as(XCloseable.class, copy).close(true);
+        }
+    }
+}

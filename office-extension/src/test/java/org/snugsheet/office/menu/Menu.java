@@ -1,0 +1,48 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.DispatchResultEvent;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDispatchHelper;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XModel;
+import com.sun.star.view.XSelectionSupplier;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.uno.Uno;
+
+/** Chooses lines of the menu as the office does, by their address. */
+public final class Menu {
+
+    /** Nothing is said and nothing asked. */
+    public static final PropertyValue QUIET = Uno.named("Quiet", true);
+
+    private Menu() {}
+
+    /**
+     * Chooses a line.
+     *
+     * @return what the user would be told
+     */
+    public static String choose(Office office, CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
+        XDispatchHelper helper = office.service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class);
+        return office.call("choosing " + item, () -> {
+            XDispatchProvider window =
+                    Uno.as(XDispatchProvider.class, controller(sheet).getFrame());
+            Object result = helper.executeDispatch(window, item.address(), "_self", 0, arguments);
+            return String.valueOf(((DispatchResultEvent) result).Result);
+        });
+    }
+
+    /** Selects cells of the first sheet. */
+    public static void select(Office office, CalcDocument sheet, String cells) {
+        office.call(
+                "selecting " + cells,
+                () -> Uno.as(XSelectionSupplier.class, controller(sheet))
+                        .select(Uno.sheets(sheet.uno()).get(0).getCellRangeByName(cells)));
+    }
+
+    private static XController controller(CalcDocument sheet) {
+        return Uno.as(XModel.class, sheet.uno()).getCurrentController();
+    }
+}
