@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
 
@@ -17,11 +18,28 @@ public final class WriteExtension {
     /**
      * Writes the files.
      *
-     * @param arguments the folder of the extension and the file for the function reference
+     * @param arguments the folder of the extension, the folder for what is published beside it, the version, and the address
+     *     where releases are published
      * @throws IOException if a file cannot be written
      */
     public static void main(String[] arguments) throws IOException {
         Path folder = Path.of(arguments[0]);
+        Path beside = Path.of(arguments[1]);
+        Description description = new Description(arguments[2], arguments[3]);
+        writeAll(folder, description.files());
+        write(beside.resolve(Description.FEED), description.feed());
+        for (Icon icon : Icon.values()) {
+            icon.writeInto(folder);
+        }
+        for (Library library : Library.values()) {
+            library.writeLicenceInto(folder);
+        }
+        write(folder.resolve("bom.json"), BillOfMaterials.of(arguments[2]));
+        writeInterfaces(folder);
+        write(beside.resolve("functions.md"), FunctionReference.of(Families.all()));
+    }
+
+    private static void writeInterfaces(Path folder) throws IOException {
         List<String> interfaceFiles = new ArrayList<>();
         for (Class<?> family : Families.all()) {
             String file = "idl/" + family.getSimpleName() + ".idl";
@@ -33,7 +51,12 @@ public final class WriteExtension {
         write(folder.resolve("ProtocolHandler.xcu"), MenuRegistry.handler());
         write(folder.resolve("snugsheet.components"), Components.of(Families.all()));
         write(folder.resolve("META-INF/manifest.xml"), Manifest.of(interfaceFiles));
-        write(Path.of(arguments[1]), FunctionReference.of(Families.all()));
+    }
+
+    private static void writeAll(Path folder, Map<String, String> files) throws IOException {
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            write(folder.resolve(file.getKey()), file.getValue());
+        }
     }
 
     private static void write(Path file, String text) throws IOException {
