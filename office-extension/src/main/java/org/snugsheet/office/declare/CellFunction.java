@@ -36,6 +36,20 @@ public @interface CellFunction {
     String text();
 
     /**
+     * The formula it works out, in symbols that are the same in every language.
+     *
+     * @return such as {@code R = d/λ}; empty where there is none
+     */
+    String formula() default "";
+
+    /**
+     * Where formula or figures come from: standards by number, papers by author and year.
+     *
+     * @return one or several, with a semicolon between; empty where the answer itself says so, or nothing has to be believed
+     */
+    String source() default "";
+
+    /**
      * A formula that works, with its numbers inside.
      *
      * @return a formula in English spelling

@@ -34,6 +34,8 @@ public interface Check extends XInterface {
             order = 0,
             name = "CHECK.READINGS",
             text = "OK, or in plain words the first trouble with the readings: which row it is in and what to do.",
+            formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
+            source = Sources.OUTLIERS + "; " + Sources.LAWS,
             example = "CHECK.READINGS({0;5;5};{40;34;30};10)",
             answer = "Row 3: the time 5 is not later than 5 before it. Type the times in rising order.")
     String readings(
@@ -50,6 +52,8 @@ public interface Check extends XInterface {
             name = "CHECK.ALL",
             text =
                     "A table of every trouble with the readings: its row, what is wrong, how sure that is, and what to do.",
+            formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
+            source = Sources.OUTLIERS + "; " + Sources.LAWS,
             example = "CHECK.ALL({0;5;10;15;20;25;30;35};{40;35;30;62;23;20;18;16};8)",
             answer = "Row")
     Object[][] all(
@@ -66,6 +70,8 @@ public interface Check extends XInterface {
             name = "CHECK.SHEET",
             text =
                     "A table of every trouble of every jar of a whole sheet: the jar, its row, what is wrong, how sure that is, and what to do.",
+            formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
+            source = Sources.OUTLIERS + "; " + Sources.LAWS,
             example = "CHECK.SHEET({\"min\";\"bare\"|0;40|5;35|10;31|15;27|20;24};8)",
             answer = "Jar")
     Object[][] sheet(
@@ -81,6 +87,8 @@ public interface Check extends XInterface {
             name = "CHECK.FAIR",
             text =
                     "A table of what differs between two jars besides their wraps, and by how many per cent each biases the ratio of their rates.",
+            formula = "θ = A·(1 + k·t/4)^(−4); k ∝ A^(1/4); k ∝ V^(−1/3)",
+            source = Sources.LUMPED + "; " + "Lorenz, Ann. Phys. 249 (1881) 582",
             example = "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250)",
             answer = "What")
     Object[][] fair(
@@ -111,6 +119,8 @@ public interface Check extends XInterface {
             name = "CHECK.WRAP",
             text =
                     "OK, or in plain words what is wrong with the layers of WRAP.FLAT: which layer it is and what to do.",
+            formula = "R = Rᵢ + Σ dⱼ/λⱼ + Rₒ",
+            source = Sources.FLAT,
             example = "CHECK.WRAP({3;10};{\"wool\";\"fleese\"})",
             answer = "Layer 2: “fleese” is not a material known here. Did you mean “fleece”?")
     String wrap(

@@ -28,6 +28,9 @@ public interface Cold extends XInterface {
             name = "COLD.WINDCHILL",
             text =
                     "The wind chill: how cold the wind makes it feel on a bare face, by the North American index of 2001.",
+            formula =
+                    "13.12 + 0.6215·T − 11.37·V^0.16 + 0.3965·T·V^0.16 (°C, km/h); 35.74 + 0.6215·T − 35.75·V^0.16 + 0.4275·T·V^0.16 (°F, mph)",
+            source = "US National Weather Service & Environment Canada, 2001",
             example = "COLD.WINDCHILL(-10;30)",
             answer = "-19.52",
             refused = "COLD.WINDCHILL(15;30)",
@@ -43,6 +46,8 @@ public interface Cold extends XInterface {
             order = 1,
             name = "COLD.FROSTBITE",
             text = "The risk of frostbite in words: in how many minutes bare skin can freeze, with its caution.",
+            formula = "13.12 + 0.6215·T − 11.37·V^0.16 + 0.3965·T·V^0.16 (°C, km/h)",
+            source = "Environment Canada, 2001: almanac.com/content/windchill-chart-canada",
             example = "COLD.FROSTBITE(-20;30)",
             answer =
                     "Risk of frostbite: it feels like -33 °C, and bare skin can freeze in 10 to 30 minutes. Children cool faster than adults: cover faces and hands, go in to warm up, and follow your school’s rules for outdoor play.",
@@ -60,6 +65,7 @@ public interface Cold extends XInterface {
             order = 2,
             name = "COLD.GARMENT",
             text = "What a garment adds to the clothing of an adult, in clo, as published tables give it.",
+            source = "see COLD.GARMENTS",
             example = "COLD.GARMENT(\"T-shirt\")",
             answer = "0.08",
             refused = "COLD.GARMENT(\"cape of leaves\")",
@@ -82,6 +88,8 @@ public interface Cold extends XInterface {
             name = "COLD.OUTFIT",
             text =
                     "What a whole outfit keeps in, in clo, by the summation of ISO 9920. It is for adults: children lose heat faster.",
+            formula = "Icl = 0.161 + 0.835·ΣIclu",
+            source = Sources.OUTFIT,
             example = "COLD.OUTFIT({\"T-shirt\";\"thick trousers\";\"boots\"})",
             answer = "0.5117",
             refused = "COLD.OUTFIT({\"T-shirt\";\"cape of leaves\"})",
@@ -95,6 +103,8 @@ public interface Cold extends XInterface {
             name = "COLD.NEEDED",
             text =
                     "The clothing an adult needs to stay warm, in clo, by the heat balance of ISO 11079. Children lose heat faster: dress them warmer and go in sooner.",
+            formula = "I = (T_sk − T_cl)/(M − C_r − E_r − E)",
+            source = "ISO 11079:2007 (from memory)" + "; " + "R comf, calcIREQ",
             example = "COLD.NEEDED(-5;\"walking\")",
             answer = "1.770775",
             refused = "COLD.NEEDED(25;\"walking\")",
@@ -112,6 +122,8 @@ public interface Cold extends XInterface {
             name = "COLD.ANIMAL",
             text =
                     "The R-value of an animal’s fur, wool, down, feathers or blubber: its thickness divided by its conductivity.",
+            formula = "R = d/λ",
+            source = Sources.FLAT + "; " + "see COLD.COVERINGS",
             example = "COLD.ANIMAL(\"fur\";50)",
             answer = "1.28205128",
             refused = "COLD.ANIMAL(\"scales\";50)",
@@ -129,6 +141,7 @@ public interface Cold extends XInterface {
             name = "COLD.COVERINGS",
             text =
                     "A table of animal coverings with lowest, typical and highest conductivity in W/(m·K), and the source.",
+            formula = "min λᵢ ≤ median λᵢ ≤ max λᵢ",
             example = "COLD.COVERINGS()",
             answer = "covering")
     Object[][] coverings(XPropertySet document);

@@ -27,6 +27,8 @@ public interface CoolCompare extends XInterface {
             order = 0,
             name = "COOL.SLOWER",
             text = "How many times slower the second jar cools than the first: the ratio of their cooling constants.",
+            formula = "k₁/k₂",
+            source = Sources.NEWTON + "; " + Sources.FIELLER,
             example = "COOL.SLOWER({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
             answer = "2.253825",
             refused = "COOL.SLOWER({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
@@ -46,6 +48,8 @@ public interface CoolCompare extends XInterface {
             order = 1,
             name = "COOL.SLOWER.ERROR",
             text = "The standard error of COOL.SLOWER.",
+            formula = "s(q) = q·√((s₁/k₁)² + (s₂/k₂)²); q = k₁/k₂",
+            source = Sources.ERRORS,
             example = "COOL.SLOWER.ERROR({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
             answer = "0.128549",
             refused = "COOL.SLOWER.ERROR({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
@@ -66,6 +70,8 @@ public interface CoolCompare extends XInterface {
             name = "COOL.VERDICT",
             text =
                     "One sentence a class can read: which jar cools more slowly and how surely, or that the readings cannot tell.",
+            formula = "t = (k₁ − k₂)/√(s₁² + s₂²)",
+            source = Sources.WELCH + "; " + Sources.FIELLER,
             example = "COOL.VERDICT({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
             answer = "The second jar cools 2.25 times slower than the first (between 1.96 and 2.62 times, 95 % sure).",
             refused = "COOL.VERDICT({0;5};{40;34};{0;5};{40;37};10)",
@@ -87,6 +93,8 @@ public interface CoolCompare extends XInterface {
             name = "COOL.RANK",
             text =
                     "A table of materials, best wrap first; those the readings cannot separate share a place. Jars of the same name are taken together.",
+            formula = "pᵢ·(m − i + 1) ≤ 0.05; i = 1, …, m",
+            source = Sources.HOLM + "; " + Sources.WELCH + "; " + Sources.JARS,
             example =
                     "COOL.RANK({0;5;10;15;20};{40;40;40|34;37;37|30;35;34|26;33;33|24;31;31};{\"bare\";\"wool\";\"leaves\"};10)",
             answer = "Place",
@@ -108,6 +116,8 @@ public interface CoolCompare extends XInterface {
             name = "COOL.SHEET",
             text =
                     "A table of all jars of a whole sheet: readings used, cooling constant with its error, half-time, start, misfit, and what is wrong where a jar cannot be worked out.",
+            formula = "T(t) = Tₛ + A·e^(−k·t); Σ(Tᵢ − T(tᵢ))² → min",
+            source = Sources.NEWTON + "; " + Sources.FIT,
             example = "COOL.SHEET({\"min\";\"bare\";\"wool °F\"|0;40;104|5;34;98|10;30;94|15;26;91|20;24;88};10)",
             answer = "Jar",
             refused = "COOL.SHEET({\"min\"|0|5};10)",

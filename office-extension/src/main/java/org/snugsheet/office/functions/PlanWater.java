@@ -28,6 +28,8 @@ public interface PlanWater extends XInterface {
             name = "PLAN.SAFE",
             text =
                     "A caution in words for water of a temperature: whether small hands may touch it, and how soon hotter water burns.",
+            source = "UK DfE, Building Bulletin 87 (2003)" + "; " + "US CPSC, document 5098" + "; "
+                    + "Moritz & Henriques, Am. J. Pathol. 23 (1947) 695 (from memory)",
             example = "PLAN.SAFE(40)",
             answer =
                     "This water is warmer than a child’s bath, but within the 43 °C (109 °F) that schools are advised. Test it with your wrist first. Your school’s policy and local rules come first.",
@@ -44,6 +46,8 @@ public interface PlanWater extends XInterface {
             order = 1,
             name = "PLAN.MIX",
             text = "A table of how many millilitres of hot and of cold tap water make the start temperature.",
+            formula = "m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))",
+            source = Sources.HEAT,
             example = "PLAN.MIX(55;12;40;1000)",
             answer = "water",
             refused = "PLAN.MIX(60;12;50;1000)",
@@ -62,6 +66,8 @@ public interface PlanWater extends XInterface {
             order = 2,
             name = "PLAN.MIX.HOT",
             text = "How many millilitres of hot tap water make the start temperature, with PLAN.MIX.COLD of cold.",
+            formula = "m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))",
+            source = Sources.HEAT,
             example = "PLAN.MIX.HOT(55;12;40;1000)",
             answer = "655.57215",
             refused = "PLAN.MIX.HOT(38;12;40;1000)",
@@ -79,6 +85,8 @@ public interface PlanWater extends XInterface {
             order = 3,
             name = "PLAN.MIX.COLD",
             text = "How many millilitres of cold tap water make the start temperature, with PLAN.MIX.HOT of hot.",
+            formula = "m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))",
+            source = Sources.HEAT,
             example = "PLAN.MIX.COLD(55;12;40;1000)",
             answer = "346.2",
             refused = "PLAN.MIX.COLD(38;12;40;1000)",
@@ -97,6 +105,8 @@ public interface PlanWater extends XInterface {
             name = "PLAN.BATH",
             text =
                     "How warm an open tub of cold water is at the end of the lesson, without ice, from the heat of the jars and of the room.",
+            formula = "T₁′ = −k·(T₁ − T₂); C₂·T₂′ = C₁·k·(T₁ − T₂) + G·(T₃ − T₂)",
+            source = Sources.LUMPED,
             example = "PLAN.BATH(4000;5;6;250;40;0.05;30;21)",
             answer = "14.199876",
             refused = "PLAN.BATH(4000;5;6;250;60;0.05;30;21)",
@@ -120,6 +130,8 @@ public interface PlanWater extends XInterface {
             name = "PLAN.ICE",
             text =
                     "How many grams of ice melt while a tub comes to 0 °C and stays there for the lesson. Take half as much again.",
+            formula = "m·L = Q₂ + n·C·T·(1 − e^(−k·t)) + G·Tᵣ·t; L = 333.427 kJ/kg",
+            source = "IAPWS R10-06(2009) (from memory)" + "; " + Sources.LUMPED,
             example = "PLAN.ICE(4000;5;6;250;40;0.05;30;21)",
             answer = "955.90388",
             refused = "PLAN.ICE(4000;5;6;250;40;0.05;0;21)",

@@ -27,6 +27,8 @@ public interface Wrap extends XInterface {
             order = 0,
             name = "WRAP.LAYER",
             text = "The R-value of one flat layer: thickness divided by conductivity, in m²·K/W or the unit wanted.",
+            formula = "R = d/λ",
+            source = Sources.FLAT,
             example = "WRAP.LAYER(20;0.04)",
             answer = "0.5",
             refused = "WRAP.LAYER(-20;0.04)",
@@ -43,6 +45,8 @@ public interface Wrap extends XInterface {
             name = "WRAP.FLAT",
             text =
                     "The R-value of flat layers one behind the other, with their surfaces if given, in m²·K/W or the unit wanted.",
+            formula = "R = Rᵢ + Σ dⱼ/λⱼ + Rₒ",
+            source = Sources.FLAT,
             example = "WRAP.FLAT({20;10};{0.04;0.05};0.13;0.04)",
             answer = "0.87",
             refused = "WRAP.FLAT({20;10};{0.04})",
@@ -61,6 +65,8 @@ public interface Wrap extends XInterface {
             name = "WRAP.ROUND",
             text =
                     "The R-value of layers round a cylinder, for each square metre of its innermost surface: less than the same layers lying flat, for the outside is larger.",
+            formula = "R = Rᵢ + Σ r₀·ln(rⱼ/rⱼ₋₁)/λⱼ + Rₒ·r₀/rₙ",
+            source = Sources.ROUND,
             example = "WRAP.ROUND(10;20;0.05)",
             answer = "0.219722458",
             refused = "WRAP.ROUND(0;20;0.05)",
@@ -80,6 +86,8 @@ public interface Wrap extends XInterface {
             name = "WRAP.CONDUCTIVITY",
             text =
                     "How easily heat goes through a material, in W/(m·K): the middle of what published tables say, or the lowest or highest of them.",
+            formula = "λ = median(λ₁, …, λₘ)",
+            source = "see WRAP.MATERIALS",
             example = "WRAP.CONDUCTIVITY(\"fleece\")",
             answer = "0.05",
             refused = "WRAP.CONDUCTIVITY(\"fleese\")",
@@ -97,6 +105,7 @@ public interface Wrap extends XInterface {
             name = "WRAP.MATERIALS",
             text =
                     "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimetres, and the source.",
+            formula = "min λᵢ ≤ median λᵢ ≤ max λᵢ",
             example = "WRAP.MATERIALS()",
             answer = "material")
     Object[][] materials(XPropertySet document);
@@ -107,6 +116,7 @@ public interface Wrap extends XInterface {
             name = "WRAP.USUAL",
             text =
                     "The usual thickness of one layer of a material in millimetres, such as one sock or one sheet of newspaper. Measure yours where you can.",
+            source = "common practice, no source",
             example = "WRAP.USUAL(\"wool\")",
             answer = "3",
             refused = "WRAP.USUAL(\"sand\")",
@@ -120,6 +130,8 @@ public interface Wrap extends XInterface {
             name = "WRAP.THICKNESS",
             text =
                     "How thick a layer must be for an R-value, in millimetres: flat, or round a cylinder if its radius is given.",
+            formula = "d = R·λ; d = r·(e^(R·λ/r) − 1)",
+            source = Sources.FLAT + "; " + Sources.ROUND,
             example = "WRAP.THICKNESS(0.5;0.04)",
             answer = "20",
             refused = "WRAP.THICKNESS(0;0.04)",
@@ -137,6 +149,8 @@ public interface Wrap extends XInterface {
             name = "WRAP.TURNING",
             text =
                     "The turning radius in millimetres: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
+            formula = "r = λ/h",
+            source = Sources.ROUND,
             example = "WRAP.TURNING(0.17;3)",
             answer = "56.6666667",
             refused = "WRAP.TURNING(0.17;0)",
@@ -152,6 +166,8 @@ public interface Wrap extends XInterface {
             name = "WRAP.SURFACE",
             text =
                     "The R-value of the film of air or water on a surface, from the temperatures on both of its sides: convection, and in air radiation too.",
+            formula = "R = 1/(h + 4·ε·σ·T³); h = Nu·λ/L",
+            source = Sources.SURFACE,
             example = "WRAP.SURFACE(\"still air\";35;5;100)",
             answer = "0.08916674",
             refused = "WRAP.SURFACE(\"treacle\";35;5;100)",

@@ -28,6 +28,8 @@ public interface WrapMeasured extends XInterface {
             name = "WRAP.MEASURED",
             text =
                     "The R-value of a wrap that the readings show, from the cooling constants of a bare and a wrapped jar that are otherwise alike.",
+            formula = "R = A/C·(1/k₂ − 1/k₁)",
+            source = Sources.LUMPED,
             example = "WRAP.MEASURED(0.04;0.02;250;220)",
             answer = "0.0317",
             refused = "WRAP.MEASURED(0.04;0;250;220)",
@@ -48,6 +50,8 @@ public interface WrapMeasured extends XInterface {
             order = 1,
             name = "WRAP.MEASURED.ERROR",
             text = "The standard error of WRAP.MEASURED, from the errors of both cooling constants.",
+            formula = "s(R) = A/C·√((s₁/k₁²)² + (s₂/k₂²)²)",
+            source = Sources.ERRORS,
             example = "WRAP.MEASURED.ERROR(0.04;0.02;250;220;0.002;0.001)",
             answer = "0.0035",
             refused = "WRAP.MEASURED.ERROR(0.04;0.02;250;220)",
@@ -69,6 +73,8 @@ public interface WrapMeasured extends XInterface {
             name = "WRAP.ONEJAR",
             text =
                     "The R-value that one jar’s cooling constant shows: everything between the water and its surroundings, less what is known not to be the wrap.",
+            formula = "R = A/(k·C) − R₀",
+            source = Sources.LUMPED,
             example = "WRAP.ONEJAR(0.02;250;220)",
             answer = "0.0634",
             refused = "WRAP.ONEJAR(0;250;220)",
@@ -88,6 +94,8 @@ public interface WrapMeasured extends XInterface {
             order = 3,
             name = "WRAP.ONEJAR.ERROR",
             text = "The standard error of WRAP.ONEJAR, from the error of the cooling constant.",
+            formula = "s(R) = A/C·s(k)/k²",
+            source = Sources.ERRORS,
             example = "WRAP.ONEJAR.ERROR(0.02;250;220;0;0.001)",
             answer = "0.00317",
             refused = "WRAP.ONEJAR.ERROR(0.02;250;220)",
@@ -108,6 +116,8 @@ public interface WrapMeasured extends XInterface {
             name = "WRAP.VERDICT",
             text =
                     "In one or two sentences whether a jar cooled as its layers should let it, and if not, which of the usual reasons could be the cause.",
+            formula = "R = A/(k·C)",
+            source = Sources.LUMPED + "; " + Sources.ROUND + "; " + "see WRAP.MATERIALS",
             example = "WRAP.VERDICT(0.01;0.0005;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
             answer =
                     "The readings show R 0.127 m²·K/W, less than the 0.143 to 0.161 that the layers should give. Could be a wet wrap: soaked through, it would give 0.084. Could be a squashed wrap: at half its thickness it would give 0.121. Could be surroundings 4.4 °C colder than typed.",

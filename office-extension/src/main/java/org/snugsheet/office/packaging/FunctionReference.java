@@ -1,58 +1,73 @@
 package org.snugsheet.office.packaging;
 
 import java.util.List;
-import org.snugsheet.office.declare.CellFunction;
-import org.snugsheet.office.declare.Family;
-import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.words.Language;
 
-/** The reference of all functions for people to read, in Markdown. */
+/** The reference of all functions in the repository, in Markdown. */
 final class FunctionReference {
 
-    private static final String HEAD = """
-            # Cell functions
+    private static final String ORIGIN =
+            "<!-- Generated from the declarations in office-extension/src/main/java/org/snugsheet/office/functions:"
+                    + " change them there. -->\n";
 
-            Generated from the declarations in `office-extension/src/main/java/org/snugsheet/office/functions`: change them
-            there. Arguments in `[ ]` may be left out. An answer that cannot be given is a cell error, never a wrong number. In
-            examples with `{ }` a `;` stands between cells and a `|` between rows, as files hold them; cells of a sheet do as well.
-            A table is answered to an array formula, or cell by cell with `INDEX`; its first cell is shown here.
-            """;
+    private final StringBuilder text = new StringBuilder(ORIGIN);
+    private final Language language;
 
-    private FunctionReference() {}
-
-    static String of(List<Class<?>> families) {
-        StringBuilder text = new StringBuilder(HEAD);
-        for (Class<?> family : families) {
-            List<FunctionDeclaration> functions = FunctionDeclaration.of(family);
-            text.append("\n## ")
-                    .append(family.getAnnotation(Family.class).title())
-                    .append('\n');
-            functions.forEach(function -> append(text, function));
-        }
-        return text.toString();
+    private FunctionReference(Language language) {
+        this.language = language;
     }
 
-    private static void append(StringBuilder text, FunctionDeclaration declaration) {
-        CellFunction function = declaration.function();
-        text.append("\n### ").append(declaration.signature(Language.ENGLISH)).append("\n\n");
-        text.append(function.text()).append("\n\n");
-        for (FunctionDeclaration.ArgumentDeclaration argument : declaration.arguments()) {
+    static String of(List<Class<?>> families, Language language) {
+        FunctionReference reference = new FunctionReference(language);
+        reference.head();
+        for (Class<?> family : families) {
+            reference
+                    .text
+                    .append("\n## ")
+                    .append(Described.title(family, language))
+                    .append('\n');
+            Described.of(family, language).forEach(reference::add);
+        }
+        return reference.text.toString();
+    }
+
+    private void head() {
+        text.append("# ").append(language.words(ReferenceWords.TITLE)).append("\n\n");
+        text.append(language.words(ReferenceWords.HOW_TO_READ)).append("\n\n");
+        text.append(language.words(ReferenceWords.SYMBOLS)).append('\n');
+    }
+
+    private void add(Described function) {
+        text.append("\n### ").append(function.signature()).append("\n\n");
+        text.append(function.text()).append('\n');
+        text.append(function.arguments().isEmpty() ? "" : "\n");
+        for (Described.Argument argument : function.arguments()) {
             text.append("- `")
                     .append(argument.name())
                     .append("` – ")
                     .append(argument.text())
                     .append('\n');
         }
-        text.append(declaration.arguments().isEmpty() ? "" : "\n");
-        text.append("`=")
-                .append(function.example())
-                .append("` → ")
-                .append(function.answer())
-                .append('\n');
-        if (!function.refused().isEmpty()) {
-            text.append("\nRefused: `=").append(function.refused()).append("` – ");
-            text.append(function.because()).append(".\n");
+        line(ReferenceWords.FORMULA, quoted(function.formula()));
+        line(ReferenceWords.SOURCE, function.source());
+        line(ReferenceWords.EXAMPLE, quoted(function.example()) + " → " + function.answer());
+        if (function.refuses()) {
+            line(ReferenceWords.REFUSED, quoted(function.refused()) + " – " + function.because());
         }
-        text.append("\nStored in files as `").append(declaration.storedName()).append("`.\n");
+        line(ReferenceWords.STORED, quoted(function.storedName()));
+    }
+
+    private void line(ReferenceWords label, String shown) {
+        if (!shown.isEmpty()) {
+            text.append('\n')
+                    .append(language.words(label))
+                    .append(": ")
+                    .append(shown)
+                    .append('\n');
+        }
+    }
+
+    private static String quoted(String code) {
+        return code.isEmpty() ? "" : "`" + code + "`";
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
+import org.snugsheet.office.words.Language;
 
 /** The build’s step that writes the generated files of the extension. */
 public final class WriteExtension {
@@ -36,7 +37,15 @@ public final class WriteExtension {
         }
         write(folder.resolve("bom.json"), BillOfMaterials.of(arguments[2]));
         writeInterfaces(folder);
-        write(beside.resolve("functions.md"), FunctionReference.of(Families.all()));
+        for (Language language : Language.values()) {
+            write(folder.resolve(HtmlReference.path(language)), HtmlReference.of(Families.all(), language));
+            write(beside.resolve(markdown(language)), FunctionReference.of(Families.all(), language));
+        }
+    }
+
+    /** Where the reference of a language is below this module’s folder. */
+    static String markdown(Language language) {
+        return language == Language.ENGLISH ? "functions.md" : "reference/functions_" + language.code() + ".md";
     }
 
     private static void writeInterfaces(Path folder) throws IOException {

@@ -8,6 +8,7 @@ import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
@@ -33,12 +35,50 @@ class GeneratedFilesTest {
         return Families.all();
     }
 
-    @Test
-    void theCommittedReferenceIsTheGeneratedOne() throws IOException {
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void theCommittedReferenceIsTheGeneratedOne(Language language) throws IOException {
+        String file = WriteExtension.markdown(language);
         assertEquals(
-                FunctionReference.of(Families.all()),
-                Files.readString(Path.of("functions.md")),
-                "Copy target/functions.md to functions.md and look at the difference");
+                FunctionReference.of(Families.all(), language),
+                Files.readString(Path.of(file)),
+                "Copy target/" + file + " to " + file + " and look at the difference");
+    }
+
+    /** Whoever wants to know what an answer rests on finds a formula or a source; these three say all there is themselves. */
+    @ParameterizedTest
+    @MethodSource("functions")
+    void everyFunctionSaysWhatItRestsOn(FunctionDeclaration function) {
+        boolean nothingToBelieve =
+                List.of("COOL.MINUTES", "COLD.GARMENTS", "CHECK.VERSION").contains(function.name());
+        boolean says = !function.function().formula().isEmpty()
+                || !function.function().source().isEmpty();
+        assertEquals(!nothingToBelieve, says, function.name());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void thePageForTheBrowserHasEveryFunctionWhole(Language language) {
+        String html = HtmlReference.of(Families.all(), language);
+        for (FunctionDeclaration declaration : Families.functions()) {
+            Described function = new Described(declaration, language);
+            assertTrue(html.contains("<article id=\"" + function.anchor() + "\">"), function.name());
+            assertTrue(html.contains("<a href=\"#" + function.anchor() + "\">"), function.name());
+            List<String> lines = new ArrayList<>(List.of(
+                    function.text(), function.formula(), function.source(), function.example(), function.answer()));
+            if (function.refuses()) {
+                lines.addAll(List.of(function.refused(), function.because()));
+            }
+            function.arguments().forEach(argument -> lines.addAll(List.of(argument.name(), argument.text())));
+            for (String line : lines) {
+                assertTrue(html.contains(escaped(line)), function.name() + ": " + line);
+            }
+        }
+        assertFalse(html.matches("(?s).*(src=|<link|@import|url\\().*"), "nothing is loaded from elsewhere");
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
     @Test
