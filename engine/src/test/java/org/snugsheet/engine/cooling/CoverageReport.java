@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Function;
 import org.snugsheet.engine.quantity.Scale;
 
@@ -13,11 +14,14 @@ import org.snugsheet.engine.quantity.Scale;
  *
  * <pre>mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=org.snugsheet.engine.cooling.CoverageReport</pre>
  *
- * <p>It takes some ten minutes, fewer with {@code -Druns=400}.
+ * <p>It takes some ten minutes, fewer with {@code -Druns=400}; {@code -Donly=surroundings} prints the rows of those
+ * limits alone.
  */
 public final class CoverageReport {
 
     private static final int RUNS = Integer.getInteger("runs", 2000);
+
+    private static final String ONLY = System.getProperty("only", "");
 
     private CoverageReport() {}
 
@@ -40,6 +44,9 @@ public final class CoverageReport {
     }
 
     private static void print(String what, Function<Coverage, Coverage.Count> count) {
+        if (!what.contains(ONLY)) {
+            return;
+        }
         List<Cell> cells = grid().parallelStream()
                 .map(lesson -> new Cell(lesson, count.apply(lesson)))
                 .filter(cell -> cell.count().answered() >= RUNS / 4)
@@ -89,6 +96,6 @@ public final class CoverageReport {
     }
 
     private static long seed(Coverage lesson) {
-        return lesson.hashCode();
+        return Objects.hash(lesson.readings(), lesson.mark(), lesson.scale().name(), lesson.halfTime(), lesson.noise());
     }
 }
