@@ -74,7 +74,8 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
      */
     public static ModelChoice of(
             Readings readings, Surroundings surroundings, Mark mark, List<? extends CoolingModel> others) {
-        Candidate newton = Candidate.of(CoolingFit.of(readings, surroundings, mark), mark);
+        CoolingFit single = CoolingFit.of(readings, surroundings, mark);
+        Candidate newton = Candidate.of(single, mark);
         List<CoolingModel> laws = new ArrayList<>(others);
         if (surroundings instanceof Surroundings.Constant constant) {
             laws.add(new FreeConvection(constant.temperature()));
@@ -88,7 +89,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
             if (law instanceof TwoStage && newton.criterion() - atBest(law, readings.size(), mark) <= REAL_GAIN) {
                 continue;
             }
-            candidate(law, readings, mark).ifPresent(candidates::add);
+            candidate(law, single, mark).ifPresent(candidates::add);
         }
         Candidate best = Collections.min(candidates, Comparator.comparingDouble(Candidate::criterion));
         boolean real = newton.criterion() - best.criterion() > REAL_GAIN;
@@ -96,9 +97,11 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
     }
 
     /** A law that cannot be fitted to these readings is no candidate; Newton’s has been. */
-    private static Optional<Candidate> candidate(CoolingModel law, Readings readings, Mark mark) {
+    private static Optional<Candidate> candidate(CoolingModel law, CoolingFit newton, Mark mark) {
+        Readings readings = newton.readings();
         try {
-            return Optional.of(Candidate.of(law.fit(readings, mark), mark));
+            ModelFit fit = law instanceof TwoStage twoStage ? twoStage.fit(readings, newton) : law.fit(readings, mark);
+            return Optional.of(Candidate.of(fit, mark));
         } catch (Refusal refusal) {
             return Optional.empty();
         }

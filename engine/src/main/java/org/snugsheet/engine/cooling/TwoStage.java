@@ -45,11 +45,13 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
 
     @Override
     public TwoStageFit fit(Readings readings, Mark mark) {
-        if (readings.size() < ENOUGH) {
-            throw Refusal.of(Trouble.TOO_FEW_READINGS, ENOUGH, readings.size());
-        }
-        CoolingFit single =
-                CoolingModel.newton(Surroundings.constant(surroundings)).fit(readings, mark);
+        requireEnough(readings);
+        return fit(readings, CoolingFit.of(readings, Surroundings.constant(surroundings), mark));
+    }
+
+    /** The same for readings that Newton’s law in these surroundings has been fitted to: the search begins there. */
+    TwoStageFit fit(Readings readings, CoolingFit single) {
+        requireEnough(readings);
         int n = readings.size();
         double[] times = new double[n];
         double[] differences = new double[n];
@@ -73,6 +75,12 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
                         new CoolingConstant(Math.min(fit.parameter(1), fit.parameter(3))),
                         new CoolingConstant(Math.max(fit.parameter(1), fit.parameter(3)))))
                 .orElseThrow(() -> Refusal.of(Trouble.UNDETERMINED));
+    }
+
+    private static void requireEnough(Readings readings) {
+        if (readings.size() < ENOUGH) {
+            throw Refusal.of(Trouble.TOO_FEW_READINGS, ENOUGH, readings.size());
+        }
     }
 
     /** One start may lead nowhere where another settles. */

@@ -15,6 +15,8 @@ final class Projection {
     private final double acrossSquared;
     private final double shapeSquared;
     private final double shapeMean;
+    private final double slopeMean;
+    private final double slopeAlongShape;
 
     Projection(SeparableCurve curve, double[] observed, double rate) {
         int n = curve.observations();
@@ -50,15 +52,15 @@ final class Projection {
             slope[i] += amplitude * shapeSlope[i];
         }
         sumOfSquares = ssr;
-        double slopeMean = hasLevel ? mean(slope) : 0;
+        slopeMean = hasLevel ? mean(slope) : 0;
         double along = 0;
         for (int i = 0; i < n; i++) {
             along += (shape[i] - shapeMean) * (slope[i] - slopeMean);
         }
-        double share = along / squared;
+        slopeAlongShape = along / squared;
         double crossed = 0;
         for (int i = 0; i < n; i++) {
-            across[i] = slope[i] - slopeMean - share * (shape[i] - shapeMean);
+            across[i] = slope[i] - slopeMean - slopeAlongShape * (shape[i] - shapeMean);
             crossed += across[i] * across[i];
         }
         acrossSquared = crossed;
@@ -118,16 +120,10 @@ final class Projection {
     /** How far each parameter moves with each observation: the rows of (JᵀJ)⁻¹·Jᵀ, in the order A, k, B. */
     double[][] influence() {
         int n = residuals.length;
-        double along = 0;
-        double slopeMean = hasLevel ? mean(slope) : 0;
-        for (int i = 0; i < n; i++) {
-            along += (shape[i] - shapeMean) * (slope[i] - slopeMean);
-        }
-        double share = along / shapeSquared;
         double[][] influence = new double[hasLevel ? 3 : 2][n];
         for (int i = 0; i < n; i++) {
             influence[1][i] = across[i] / acrossSquared;
-            influence[0][i] = (shape[i] - shapeMean) / shapeSquared - share * influence[1][i];
+            influence[0][i] = (shape[i] - shapeMean) / shapeSquared - slopeAlongShape * influence[1][i];
             if (hasLevel) {
                 influence[2][i] = 1.0 / n - shapeMean * influence[0][i] - slopeMean * influence[1][i];
             }
