@@ -1,12 +1,8 @@
 package org.snugsheet.engine.cooling;
 
-import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
-import org.snugsheet.engine.comparison.Interval;
-import org.snugsheet.engine.comparison.Verdict;
-import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.reading.Mark;
@@ -29,31 +25,18 @@ public final class CoolingFit implements ModelFit {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
-    private static final double[] RATE = {0, 1, 0};
-    private static final double[] LEVEL = {0, 0, 1};
-
-    /** Readings that lose a smaller share than this of what is left to lose lie on a straight line: it leads to no level. */
-    private static final double STRAIGHT = 1e-4;
-
     private final Readings readings;
     private final OneRateModel model;
     private final Mark mark;
     private final SeparableFit fit;
-    private final ReadingErrors errors;
-    private final double[][] influence;
+    private final FitErrors errors;
 
     private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit) {
         this.readings = readings;
         this.model = model;
         this.mark = mark;
         this.fit = fit;
-        double[] fitted = new double[readings.size()];
-        double[] residuals = fit.residuals();
-        for (int i = 0; i < fitted.length; i++) {
-            fitted[i] = readings.all().get(i).temperature().celsius() - residuals[i];
-        }
-        this.errors = ReadingErrors.of(fitted, fit.sumOfSquares() / degreesOfFreedom(), mark);
-        this.influence = fit.influence();
+        this.errors = new FitErrors(readings, fit, mark, degreesOfFreedom());
     }
 
     /**
@@ -76,25 +59,8 @@ public final class CoolingFit implements ModelFit {
             curve.requireOneSide(mark);
         }
         CoolingFit result = new CoolingFit(readings, model, mark, curve.fit());
-        result.requireApproach();
+        curve.requireApproach(result);
         return result;
-    }
-
-    // Readings may drift a little the wrong way by chance; two standard errors are no longer chance.
-    private void requireApproach() {
-        Scale scale = readings.scale();
-        if (constant().perSecond() + 2 * constantError().perSecond() < 0) {
-            throw model.fitsSurroundings()
-                    ? Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH)
-                    : Refusal.atRow(
-                            readings.first().row(),
-                            Trouble.MOVES_AWAY,
-                            surroundings().in(scale),
-                            scale.symbol());
-        }
-        if (model.fitsSurroundings() && !(constant().perSecond() * readings.span() > STRAIGHT)) {
-            throw Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH);
-        }
     }
 
     @Override
@@ -145,7 +111,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error
      */
     public CoolingConstant constantError() {
-        return new CoolingConstant(errorOf(RATE));
+        return new CoolingConstant(errors.of(FitErrors.RATE));
     }
 
     /**
@@ -210,7 +176,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error; zero if they were not fitted
      */
     public TemperatureDifference surroundingsError() {
-        return new TemperatureDifference(model.fitsSurroundings() ? errorOf(LEVEL) : 0);
+        return new TemperatureDifference(model.fitsSurroundings() ? errors.of(FitErrors.LEVEL) : 0);
     }
 
     /**
@@ -233,43 +199,16 @@ public final class CoolingFit implements ModelFit {
      * @return the standard error of {@link #at} there
      */
     public TemperatureDifference errorAt(double seconds) {
-        return new TemperatureDifference(errorOf(gradientAt(seconds)));
+        return new TemperatureDifference(errors.of(gradientAt(seconds)));
     }
 
-    /** How much more than independent errors of the readings would leave, rounding leaves in the curve at one time. */
-    double inflationAt(double seconds) {
-        return errors.inflationOf(pull(gradientAt(seconds)));
-    }
-
-    private double[] gradientAt(double seconds) {
+    double[] gradientAt(double seconds) {
         OneRateModel.At at = atTime(seconds);
         return new double[] {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
     }
 
-    /** The standard error of what the gradient says how to make from the parameters. */
-    private double errorOf(double[] gradient) {
-        return Math.sqrt(errors.varianceOf(pull(gradient)));
-    }
-
-    /** How far that moves with each reading. */
-    private double[] pull(double[] gradient) {
-        double[] pull = new double[readings.size()];
-        for (int i = 0; i < influence.length; i++) {
-            for (int j = 0; j < pull.length; j++) {
-                pull[j] += gradient[i] * influence[i][j];
-            }
-        }
-        return pull;
-    }
-
-    /** How much more than independent errors of the readings would leave, rounding leaves in the rate. */
-    double inflationOfRate() {
-        return errors.inflationOf(influence[1]);
-    }
-
-    /** The same for fitted surroundings. */
-    double inflationOfLevel() {
-        return errors.inflationOf(influence[2]);
+    FitErrors errors() {
+        return errors;
     }
 
     /**
@@ -291,28 +230,12 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * The same with an error that counts in what rounding does, as limits do: for claims, not for show. It is raised where
-     * rounding repeats itself, and where a curve through all {@linkplain RoundingBars bars} lies beyond the 95 % limits, up
-     * to that.
+     * The same with an error that counts in what rounding does, as limits do: for claims, not for show.
      *
-     * @return 1/min, with its raised standard error and degrees of freedom
+     * @return 1/min, with its raised standard error, degrees of freedom, and the error that other jars may share
      */
     public Estimate cautiousEstimate() {
-        double raised = constantError().perSecond() * Math.sqrt(inflationOfRate());
-        double rate = constant().perSecond();
-        double reach = roundedRates()
-                .map(rates -> Math.max(rate - rates.low(), Double.isFinite(rates.high()) ? rates.high() - rate : 0))
-                .orElse(0.0);
-        double quantile = CoolingIntervals.quantile(Verdict.CONFIDENCE, degreesOfFreedom());
-        double error = Math.max(raised, reach / quantile);
-        return new Estimate(constant().perMinute(), error * SECONDS_PER_MINUTE, degreesOfFreedom());
-    }
-
-    /** The cooling constants that rounding alone leaves possible; only for surroundings that are given and constant. */
-    Optional<Interval> roundedRates() {
-        return model instanceof ConstantSurroundings constant
-                ? RoundingBars.rates(readings, constant.surroundings().celsius(), fit.amplitude(), mark)
-                : Optional.empty();
+        return RoundedRate.estimate(this);
     }
 
     /**
@@ -341,6 +264,10 @@ public final class CoolingFit implements ModelFit {
      */
     double amplitude() {
         return fit.amplitude();
+    }
+
+    Mark mark() {
+        return mark;
     }
 
     SeparableFit solution() {

@@ -1,7 +1,6 @@
 package org.snugsheet.engine.cooling;
 
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.quantity.Temperature;
@@ -12,10 +11,11 @@ import org.snugsheet.engine.solver.SeparableFit;
  *
  * <p>The limits of the cooling constant and of fitted surroundings come from the profile of the sum of squares: the values θ
  * at which the best fit of everything else leaves {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
- * for n − p degrees of freedom, and σ² raised where rounding makes errors go together ({@link ReadingErrors}; Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). With
- * few readings, or a vessel that hardly cools, they are lopsided, as they should be; a plain {@code ± t·s} is not. Where rounding
- * alone explains the readings, the limits of the cooling constant, and of the half-time, reach at least to every curve through
- * all {@linkplain RoundingBars bars}, whatever the confidence. A vessel
+ * for n − p degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). What
+ * rounding leaves is counted at least, with the normal quantile, and all of it more where its errors go together ({@link
+ * ReadingErrors}). With few readings, or a vessel that hardly cools, the limits are lopsided, as they should be; a plain {@code
+ * ± t·s} is not. Where rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted
+ * surroundings reach at least to every curve through all {@linkplain RoundingBars bars}, whatever the confidence. A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
  * than” its lower limit: the upper one is infinite.
  *
@@ -37,13 +37,13 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
      * @return from k to k in 1/s, zero or more; the upper limit is infinite if the readings set none
      */
     public Interval rate() {
-        double allowed = allowed(fit.inflationOfRate());
+        double allowed = allowed(FitErrors.RATE);
         DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed;
         double rate = fit.constant().perSecond();
         double width = quantile() * fit.constantError().perSecond();
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
-        return fit.roundedRates()
+        return RoundedRate.reachable(fit)
                 .map(rates -> new Interval(Math.max(0, Math.min(low, rates.low())), Math.max(high, rates.high())))
                 .orElseGet(() -> new Interval(low, high));
     }
@@ -91,8 +91,8 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
             return new Interval(level, level);
         }
         double width = quantile() * fit.surroundingsError().kelvins();
-        double allowed = allowed(fit.inflationOfLevel());
-        DoubleUnaryOperator excess = celsius -> sumOfSquaresWith(celsius) - allowed;
+        double allowed = allowed(FitErrors.LEVEL);
+        DoubleUnaryOperator excess = celsius -> isThroughBars(celsius) ? -1 : sumOfSquaresWith(celsius) - allowed;
         double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
         double high = edge(excess, level, width, Double.POSITIVE_INFINITY);
         return new Interval(low, high);
@@ -113,22 +113,25 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         }
     }
 
-    private double allowed(double inflation) {
-        double t = quantile();
-        return fit.sumOfSquares() + inflation * fit.variance() * t * t;
+    /** Surroundings that some curve through all bars approaches cannot be called unlikely. */
+    private boolean isThroughBars(double celsius) {
+        return celsius >= ABSOLUTE_ZERO
+                && RoundingBars.rates(fit.readings(), celsius, fit.amplitude(), fit.mark())
+                        .filter(rates -> rates.high() > 0)
+                        .isPresent();
+    }
+
+    private double allowed(double[] gradient) {
+        return fit.sumOfSquares()
+                + fit.errors().inflationOf(gradient) * fit.errors().allowance(confidence);
     }
 
     private double quantile() {
-        return quantile(confidence, fit.degreesOfFreedom());
-    }
-
-    /** Student’s t of this confidence, two-sided. */
-    static double quantile(double confidence, double degreesOfFreedom) {
-        return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(0.5 + confidence / 2);
+        return FitErrors.student(confidence, fit.degreesOfFreedom());
     }
 
     private Interval around(double value, double error, double seconds) {
-        double half = quantile() * error * Math.sqrt(fit.inflationAt(seconds));
+        double half = quantile() * error * Math.sqrt(fit.errors().inflationOf(fit.gradientAt(seconds)));
         return new Interval(value - half, value + half);
     }
 

@@ -25,6 +25,9 @@ final class JarCurve implements SeparableCurve {
     /** Readings that scatter more than this are no scatter but slips. */
     private static final double MOST_SCATTER = 3;
 
+    /** Readings that lose a smaller share than this of what is left to lose lie on a straight line: it leads to no level. */
+    private static final double STRAIGHT = 1e-4;
+
     private final Readings readings;
     private final OneRateModel model;
     private final double[] times;
@@ -136,6 +139,24 @@ final class JarCurve implements SeparableCurve {
                         around(i, differences),
                         scale.symbol());
             }
+        }
+    }
+
+    // Readings may drift a little the wrong way by chance; two standard errors are no longer chance.
+    void requireApproach(CoolingFit fit) {
+        Scale scale = readings.scale();
+        double rate = fit.constant().perSecond();
+        if (rate + 2 * fit.constantError().perSecond() < 0) {
+            throw model.fitsSurroundings()
+                    ? Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH)
+                    : Refusal.atRow(
+                            readings.first().row(),
+                            Trouble.MOVES_AWAY,
+                            fit.surroundings().in(scale),
+                            scale.symbol());
+        }
+        if (model.fitsSurroundings() && !(rate * readings.span() > STRAIGHT)) {
+            throw Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH);
         }
     }
 

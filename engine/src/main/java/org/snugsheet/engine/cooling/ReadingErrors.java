@@ -16,13 +16,17 @@ import org.snugsheet.engine.reading.Mark;
  * of the standard deviation s: each error’s first harmonic shrinks by {@code e^(−2π²s²/a²)} (B. Widrow and I. Kollár,
  * Quantization Noise, 2008, chapter 4). Only readings that go together are counted, never those that cancel.
  *
+ * <p>The variance that rounding leaves is known beforehand, that of the residuals is only estimated. So where the rounding is
+ * the larger, limits need no more than the normal quantile of it; with Student’s, five readings with noise of one or two
+ * roundings would hold the truth 99 % of the time.
+ *
  * @param temperatures the fitted temperatures in °C
- * @param variance the variance of one reading in K²
+ * @param residual the residual variance in K²
  * @param mark the mark in kelvins
  * @param together the variance that rounding leaves, as far as noise does not scatter it, in K²
  */
 @SuppressWarnings("ArrayRecordComponent") // never leaves the package and is never compared
-record ReadingErrors(double[] temperatures, double variance, double mark, double together) {
+record ReadingErrors(double[] temperatures, double residual, double mark, double together) {
 
     /** Beyond this distance in marks the correlation is negative, and not counted. */
     private static final double FAR = (3 - Math.sqrt(3)) / 6;
@@ -35,23 +39,49 @@ record ReadingErrors(double[] temperatures, double variance, double mark, double
         double rounding = a * a / 12;
         double noise = Math.max(residualVariance - rounding, 0);
         double kept = Math.exp(-4 * Math.PI * Math.PI * noise / (a * a));
-        return new ReadingErrors(
-                temperatures, Math.max(residualVariance, rounding), a, kept > NOTHING ? kept * rounding : 0);
+        return new ReadingErrors(temperatures, residualVariance, a, kept > NOTHING ? kept * rounding : 0);
+    }
+
+    private double rounding() {
+        return mark * mark / 12;
+    }
+
+    /** The variance of one reading in K². */
+    double variance() {
+        return Math.max(residual, rounding());
+    }
+
+    /** The same times the square of a quantile: Student’s for the residuals, the normal one for the rounding. */
+    double varianceTimesSquared(double student, double normal) {
+        return Math.max(residual * student * student, rounding() * normal * normal);
     }
 
     /** The variance of a sum of the readings’ errors, each times its weight, if no two errors went together. */
     double varianceOf(double[] weights) {
-        double sum = 0;
-        for (double weight : weights) {
-            sum += weight * weight;
-        }
-        return variance * sum;
+        return variance() * squares(weights);
     }
 
     /** How many times larger that variance is because some errors do go together; at least 1. */
     double inflationOf(double[] weights) {
+        return 1 + together * repeated(weights) / varianceOf(weights);
+    }
+
+    /** As much of it as another jar of the same temperatures would show again, since noise does not scatter it. */
+    double sharedVarianceOf(double[] weights) {
+        return together * (squares(weights) + repeated(weights));
+    }
+
+    private static double squares(double[] weights) {
+        double sum = 0;
+        for (double weight : weights) {
+            sum += weight * weight;
+        }
+        return sum;
+    }
+
+    private double repeated(double[] weights) {
         if (together == 0) {
-            return 1;
+            return 0;
         }
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
@@ -63,6 +93,6 @@ record ReadingErrors(double[] temperatures, double variance, double mark, double
                 }
             }
         }
-        return Math.max(1, 1 + together * sum / varianceOf(weights));
+        return Math.max(0, sum);
     }
 }

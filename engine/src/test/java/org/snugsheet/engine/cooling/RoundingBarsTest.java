@@ -99,9 +99,9 @@ class RoundingBarsTest {
         for (int run = 0; run < runs; run++) {
             Coverage.Jar jar = Coverage.Jar.of(lesson, random);
             CoolingFit fit = CoolingFit.of(jar.readings(), Surroundings.constant(jar.room()), lesson.grain());
-            double reach = CoolingIntervals.quantile(0.95, fit.degreesOfFreedom())
+            double reach = FitErrors.student(0.95, fit.degreesOfFreedom())
                     * fit.constantError().perSecond()
-                    * Math.sqrt(fit.inflationOfRate());
+                    * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE));
             without += Math.abs(fit.constant().perSecond() - truth) <= reach ? 1 : 0;
             with += fit.intervals(0.95).rate().contains(truth) ? 1 : 0;
         }
@@ -115,8 +115,11 @@ class RoundingBarsTest {
         Readings readings = readings(40, 31, 27, 18, 17, 11);
         CoolingFit fit = CoolingFit.of(readings, Surroundings.constant(new Temperature(0)), DEGREE);
 
-        assertFalse(fit.roundedRates().isPresent());
-        assertEquals(fit.constantError().perMinute() * Math.sqrt(fit.inflationOfRate()), error(fit), 1e-15);
+        assertFalse(RoundedRate.reachable(fit).isPresent());
+        assertEquals(
+                fit.constantError().perMinute() * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE)),
+                error(fit),
+                1e-15);
     }
 
     private static double error(CoolingFit fit) {

@@ -1,0 +1,37 @@
+package org.snugsheet.engine.cooling;
+
+import java.util.Optional;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.comparison.Verdict;
+
+/** What rounding does to a cooling constant, beyond the errors of single readings. */
+final class RoundedRate {
+
+    private RoundedRate() {}
+
+    /** The cooling constants that rounding alone leaves possible; only for surroundings that are given and constant. */
+    static Optional<Interval> reachable(CoolingFit fit) {
+        return fit.model() instanceof ConstantSurroundings constant
+                ? RoundingBars.rates(fit.readings(), constant.surroundings().celsius(), fit.amplitude(), fit.mark())
+                : Optional.empty();
+    }
+
+    /**
+     * The cooling constant in 1/min with an error for claims. It is raised where rounding repeats itself, and where a curve
+     * through all {@linkplain RoundingBars bars} lies beyond the 95 % limits, up to that.
+     */
+    static Estimate estimate(CoolingFit fit) {
+        Estimate plain = fit.estimate();
+        double rate = fit.constant().perSecond();
+        double reach = reachable(fit)
+                .map(rates -> Math.max(rate - rates.low(), Double.isFinite(rates.high()) ? rates.high() - rate : 0))
+                .map(perSecond -> new CoolingConstant(perSecond).perMinute())
+                .orElse(0.0);
+        double raised = plain.standardError() * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE));
+        return new Estimate(
+                plain.value(),
+                Math.max(raised, reach / FitErrors.student(Verdict.CONFIDENCE, plain.degreesOfFreedom())),
+                plain.degreesOfFreedom());
+    }
+}
