@@ -11,13 +11,16 @@ import org.snugsheet.engine.Trouble;
  * @param standardError its standard error, in the same unit; zero if it is known without error
  * @param degreesOfFreedom how well the standard error itself is known: readings minus parameters for a fit whose scatter
  *     gave it, infinity if it was known beforehand
+ * @param sharedError the standard error of what other estimates got the same way may be off by as well, so that no spread
+ *     between them shows it: what rounding to the same marks leaves in jars that cool alike. In the same unit, known
+ *     beforehand; zero if there is none
  */
-public record Estimate(double value, double standardError, double degreesOfFreedom) {
+public record Estimate(double value, double standardError, double degreesOfFreedom, double sharedError) {
 
     /**
      * An estimate.
      *
-     * @throws Refusal if the value or the error is no finite number, the error is below zero, or the degrees of freedom
+     * @throws Refusal if the value or an error is no finite number, an error is below zero, or the degrees of freedom
      *     are not above zero
      */
     public Estimate {
@@ -25,9 +28,24 @@ public record Estimate(double value, double standardError, double degreesOfFreed
         if (Require.finite(standardError) < 0) {
             throw Refusal.of(Trouble.NEGATIVE, QuantityName.STANDARD_ERROR, standardError);
         }
+        if (Require.finite(sharedError) < 0) {
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.STANDARD_ERROR, sharedError);
+        }
         if (!(degreesOfFreedom > 0)) {
             throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.DEGREES_OF_FREEDOM, degreesOfFreedom);
         }
+    }
+
+    /**
+     * An estimate whose errors are its own.
+     *
+     * @param value the estimate
+     * @param standardError its standard error
+     * @param degreesOfFreedom how well that is known
+     * @throws Refusal as above
+     */
+    public Estimate(double value, double standardError, double degreesOfFreedom) {
+        this(value, standardError, degreesOfFreedom, 0);
     }
 
     /**

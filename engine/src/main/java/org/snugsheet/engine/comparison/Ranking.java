@@ -48,10 +48,8 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
         List<Candidate> best = candidates(jars);
         int n = best.size();
         int count = n * (n - 1) / 2;
-        // Holm’s strictest step is at this level: an estimate that is good for it is good for every later one.
         double strictest = 1 - LEVEL / count;
-        List<Estimate> estimates =
-                best.stream().map(c -> c.jars().estimate(strictest)).toList();
+        List<Estimate> estimates = best.stream().map(c -> c.jars().estimate()).toList();
         List<Ratio> ratios = new ArrayList<>(count);
         for (int better = 0; better < n; better++) {
             for (int worse = better + 1; worse < n; worse++) {

@@ -19,7 +19,8 @@ final class RoundedRate {
 
     /**
      * The cooling constant in 1/min with an error for claims. It is raised where rounding repeats itself, and where a curve
-     * through all {@linkplain RoundingBars bars} lies beyond the 95 % limits, up to that.
+     * through all {@linkplain RoundingBars bars} lies beyond the 95 % limits, up to that. Another jar shares what noise does not
+     * scatter, and if rounding alone explains the readings, all that the bars leave.
      */
     static Estimate estimate(CoolingFit fit) {
         Estimate plain = fit.estimate();
@@ -29,9 +30,11 @@ final class RoundedRate {
                 .map(perSecond -> new CoolingConstant(perSecond).perMinute())
                 .orElse(0.0);
         double raised = plain.standardError() * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE));
+        double shared = new CoolingConstant(fit.errors().sharedOf(FitErrors.RATE)).perMinute();
         return new Estimate(
                 plain.value(),
                 Math.max(raised, reach / FitErrors.student(Verdict.CONFIDENCE, plain.degreesOfFreedom())),
-                plain.degreesOfFreedom());
+                plain.degreesOfFreedom(),
+                Math.max(shared, reach / FitErrors.normal(Verdict.CONFIDENCE)));
     }
 }

@@ -146,9 +146,8 @@ class RankingTest {
         assertEquals(List.of(1, 1), places(several));
     }
 
-    /** Two jars of each that agree by chance: for the strict level of many pairs the spread counts, not the readings. */
     @Test
-    void theEstimateOfAPairIsTheOneForTheStrictestLevel() {
+    void aPairOfMaterialsIsComparedByTheSpreadBetweenTheirJars() {
         List<NamedEstimate> jars = new ArrayList<>();
         for (int material = 0; material < 5; material++) {
             jars.add(jar("wrap " + material, 0.0200 + 0.002 * material, 0.001));
@@ -159,7 +158,7 @@ class RankingTest {
         RankedPair pair = ranking.pair(0, 4);
         assertEquals(0.995, pair.confidence(), 1e-12);
         assertEquals(pair.better().jars().bySpread(), pair.ratio().second());
-        assertEquals(pair.better().jars().estimate(0.995), pair.ratio().second());
+        assertEquals(pair.better().jars().estimate(), pair.ratio().second());
     }
 
     @Test

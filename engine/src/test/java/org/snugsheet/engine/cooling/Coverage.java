@@ -1,7 +1,10 @@
 package org.snugsheet.engine.cooling;
 
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
 import org.snugsheet.engine.Refusal;
@@ -115,6 +118,27 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
         return Mark.of(mark, scale);
     }
 
+    /** The same with a thermometer whose marks are so fine that rounding is nothing beside the noise. */
+    Coverage withoutRounding() {
+        return new Coverage(readings, noise / 1000, scale, halfTime, noise);
+    }
+
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "%d readings, mark %s %s, half-time %s min, noise %s K",
+                readings,
+                number(mark),
+                scale.symbol(),
+                number(halfTime),
+                number(noise));
+    }
+
+    private static String number(double number) {
+        return new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(number);
+    }
+
     /** The noise beside the standard deviation that rounding leaves. */
     double noiseToRounding() {
         return noise / grain().standardUncertainty();
@@ -126,6 +150,11 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
         static Jar of(Coverage cell, SplittableRandom random) {
             double room = random.nextDouble(0, 8);
             double start = random.nextDouble(38, 43);
+            return of(cell, room, start, random);
+        }
+
+        /** With a room and a start in °C that are not drawn. */
+        static Jar of(Coverage cell, double room, double start, SplittableRandom random) {
             List<Entry> minutes = new ArrayList<>();
             List<Entry> temperatures = new ArrayList<>();
             for (int i = 0; i < cell.readings; i++) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
@@ -14,8 +14,8 @@ import org.snugsheet.engine.quantity.Scale;
  *
  * <pre>mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=org.snugsheet.engine.cooling.CoverageReport</pre>
  *
- * <p>It takes some ten minutes, fewer with {@code -Druns=400}; {@code -Donly=surroundings} prints the rows of those
- * limits alone.
+ * <p>It takes the better part of an hour on two cores, less with {@code -Druns=400}; {@code -Donly=surroundings} prints the
+ * rows alone whose name has that word.
  */
 public final class CoverageReport {
 
@@ -26,7 +26,12 @@ public final class CoverageReport {
     private CoverageReport() {}
 
     /** One cell of the grid with its count. */
-    private record Cell(Coverage lesson, Coverage.Count count) {}
+    private record Cell(String lesson, double noiseToRounding, Coverage.Count count) {
+
+        boolean isBetween(double from, double to) {
+            return from <= noiseToRounding && noiseToRounding < to;
+        }
+    }
 
     /**
      * Prints the report as Markdown.
@@ -41,15 +46,32 @@ public final class CoverageReport {
         print("times slower", lesson -> lesson.slower(RUNS, seed(lesson)));
         print("verdict on equal jars", lesson -> lesson.noFalseClaim(RUNS, seed(lesson)));
         print("fitted surroundings", lesson -> lesson.surroundings(RUNS, seed(lesson)));
+        print(
+                "fitted surroundings, read without rounding",
+                noisy(grid()),
+                Coverage::noiseToRounding,
+                lesson -> lesson.withoutRounding().surroundings(RUNS, seed(lesson)));
+        materials("jars of one material", lesson -> lesson.limits(RUNS, seed(lesson)));
+        materials("verdict on equal materials", lesson -> lesson.noFalseClaim(2, RUNS, seed(lesson)));
+        materials("ranking of five equal materials", lesson -> lesson.noFalseClaim(5, RUNS / 4, seed(lesson)));
     }
 
     private static void print(String what, Function<Coverage, Coverage.Count> count) {
+        print(what, grid(), Coverage::noiseToRounding, count);
+    }
+
+    private static void materials(String what, Function<MaterialCoverage, Coverage.Count> count) {
+        print(what, materials(), cell -> cell.lesson().noiseToRounding(), count);
+    }
+
+    private static <L> void print(
+            String what, List<L> grid, ToDoubleFunction<L> noise, Function<L, Coverage.Count> count) {
         if (!what.contains(ONLY)) {
             return;
         }
-        List<Cell> cells = grid().parallelStream()
-                .map(lesson -> new Cell(lesson, count.apply(lesson)))
-                .filter(cell -> cell.count().answered() >= RUNS / 4)
+        List<Cell> cells = grid.parallelStream()
+                .map(lesson -> new Cell(lesson.toString(), noise.applyAsDouble(lesson), count.apply(lesson)))
+                .filter(cell -> cell.count().answered() >= cell.count().asked() / 4)
                 .toList();
         row(what, "below 1: rounding rules", cells, 0, 1);
         row(what, "1 to 3", cells, 1, 3);
@@ -57,10 +79,7 @@ public final class CoverageReport {
     }
 
     private static void row(String what, String band, List<Cell> all, double from, double to) {
-        List<Cell> cells = all.stream()
-                .filter(cell ->
-                        from <= cell.lesson().noiseToRounding() && cell.lesson().noiseToRounding() < to)
-                .toList();
+        List<Cell> cells = all.stream().filter(cell -> cell.isBetween(from, to)).toList();
         Coverage.Count sum = cells.stream().map(Cell::count).reduce(new Coverage.Count(0, 0, 0), Coverage.Count::plus);
         Cell worst = cells.stream()
                 .min(Comparator.comparingDouble(cell -> cell.count().share()))
@@ -95,7 +114,31 @@ public final class CoverageReport {
         return grid;
     }
 
-    private static long seed(Coverage lesson) {
-        return Objects.hash(lesson.readings(), lesson.mark(), lesson.scale().name(), lesson.halfTime(), lesson.noise());
+    private static List<Coverage> noisy(List<Coverage> grid) {
+        return grid.stream().filter(lesson -> lesson.noise() > 0).toList();
+    }
+
+    static List<MaterialCoverage> materials() {
+        List<MaterialCoverage> grid = new ArrayList<>();
+        for (int readings : new int[] {6, 12}) {
+            for (double halfTime : new double[] {30, 100}) {
+                for (double noise : new double[] {0, 0.1, 0.3, 0.6, 1, 2}) {
+                    for (int jars : new int[] {2, 3, 6}) {
+                        for (double spread : new double[] {0, 0.02, 0.1}) {
+                            for (double startsApart : new double[] {0, 0.5, 2}) {
+                                Coverage lesson = new Coverage(readings, 1, Scale.CELSIUS, halfTime, noise);
+                                grid.add(new MaterialCoverage(lesson, jars, spread, startsApart));
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        return grid;
+    }
+
+    // Not the hash of a record: an enum’s differs from run to run.
+    private static long seed(Object lesson) {
+        return lesson.toString().hashCode();
     }
 }
