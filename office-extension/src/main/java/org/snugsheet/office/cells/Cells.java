@@ -123,10 +123,10 @@ public final class Cells {
      */
     public static String text(Object[][] cells) {
         Entry entry = single(cells);
-        if (entry instanceof Entry.Text text) {
-            return text.text();
+        if (entry instanceof Entry.Gap) {
+            throw Refusal.atRow(1, Trouble.BLANK);
         }
-        return String.valueOf(entry.asNumber(1));
+        return written(entry);
     }
 
     /**

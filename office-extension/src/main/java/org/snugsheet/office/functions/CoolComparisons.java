@@ -14,6 +14,7 @@ import org.snugsheet.engine.comparison.Ranking;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Answer;
@@ -105,10 +106,14 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             if (called.size() != jars) {
                 throw Refusal.of(Trouble.DIFFERENT_NAMES, called.size(), jars);
             }
+            List<Entry> minutes = Cells.line(times);
+            List<Entry> around = Cells.line(surroundings);
+            Scale common = Options.scale(scale);
             List<NamedEstimate> estimates = new ArrayList<>();
             for (int jar = 0; jar < jars; jar++) {
-                CoolingFit fit = JarCells.of(times, Cells.column(block, jar), surroundings, mark, scale)
-                        .fit();
+                List<Entry> temperatures = Cells.line(Cells.column(block, jar));
+                CoolingFit fit =
+                        JarCells.of(minutes, temperatures, around, mark, common).fit();
                 estimates.add(new NamedEstimate(Cells.written(called.get(jar)), fit.cautiousEstimate()));
             }
             return RankTable.of(Ranking.of(estimates), DocumentLanguage.of(document));
