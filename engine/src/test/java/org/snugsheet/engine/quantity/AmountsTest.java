@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 
@@ -23,8 +24,8 @@ class AmountsTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1})
     void anAmountOfNothingIsRefused(double value) {
-        assertNamed("volume", Trouble.NOT_POSITIVE, () -> Volume.of(value, Unit.MILLILITRE));
-        assertNamed("mass", Trouble.NOT_POSITIVE, () -> Mass.of(value, Unit.GRAM));
+        assertNamed(QuantityName.VOLUME, Trouble.NOT_POSITIVE, () -> Volume.of(value, Unit.MILLILITRE));
+        assertNamed(QuantityName.MASS, Trouble.NOT_POSITIVE, () -> Mass.of(value, Unit.GRAM));
     }
 
     @Test
@@ -46,7 +47,7 @@ class AmountsTest {
     @Test
     void aHeatCapacityMayBeNoneButNotLess() {
         assertEquals(new HeatCapacity(3), new HeatCapacity(3).plus(HeatCapacity.NONE));
-        assertNamed("heat capacity", Trouble.NEGATIVE, () -> new HeatCapacity(-1));
+        assertNamed(QuantityName.HEAT_CAPACITY, Trouble.NEGATIVE, () -> new HeatCapacity(-1));
     }
 
     @Test
@@ -59,7 +60,7 @@ class AmountsTest {
                 assertThrows(Refusal.class, () -> Mass.of(1, Unit.LITRE)).trouble());
     }
 
-    private static void assertNamed(String what, Trouble trouble, Runnable question) {
+    private static void assertNamed(QuantityName what, Trouble trouble, Runnable question) {
         Refusal refusal = assertThrows(Refusal.class, question::run);
         assertEquals(trouble, refusal.trouble());
         assertEquals(what, refusal.finding().arguments().get(0));
