@@ -120,7 +120,7 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
 
     /** The same with a thermometer whose marks are so fine that rounding is nothing beside the noise. */
     Coverage withoutRounding() {
-        return new Coverage(readings, noise / 1000, scale, halfTime, noise);
+        return new Coverage(readings, noise / 1000, Scale.CELSIUS, halfTime, noise);
     }
 
     @Override
@@ -136,7 +136,7 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
     }
 
     private static String number(double number) {
-        return new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(number);
+        return new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(number);
     }
 
     /** The noise beside the standard deviation that rounding leaves. */
