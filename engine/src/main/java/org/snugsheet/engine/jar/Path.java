@@ -8,6 +8,7 @@ import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.water.Water;
 
 /**
  * One way out of a jar, in the steady state: the same heat crosses the film inside, every layer, and the film outside.
@@ -66,12 +67,14 @@ public record Path(double flux, List<ThermalResistance> resistances, List<Temper
         for (int step = 0; step < MOST_STEPS; step++) {
             double total = within + ofLayers + without;
             double flux = difference / total;
-            double nextWithin = si(inside.between(cooler(water, flux * within), water));
+            double nextWithin = si(inside.between(liquid(cooler(water, flux * within), water), water));
             double nextWithout = si(outside.between(cooler(surroundings, -flux * without), surroundings)) / widening;
             double change = Math.abs(nextWithin - within) + Math.abs(nextWithout - without);
             within = nextWithin;
             without = nextWithout;
             if (change <= SETTLED * total) {
+                // Refuses a surface that is truly colder than ice.
+                inside.between(cooler(water, flux * within), water);
                 return path(within, layers, without, water, surroundings);
             }
         }
@@ -99,8 +102,10 @@ public record Path(double flux, List<ThermalResistance> resistances, List<Temper
             double flux = (surface - surroundings.celsius()) / without;
             double innermost = surface + flux * ofLayers;
             double left = water.celsius() - innermost;
-            boolean passed = left * (water.celsius() - surroundings.celsius()) <= 0;
-            return passed ? left : left - flux * si(inside.between(new Temperature(innermost), water));
+            // A surface as warm as the water is no balance: through its film, which then is at rest, heat would have to
+            // go.
+            boolean passed = left * (water.celsius() - surroundings.celsius()) < 0;
+            return passed ? left : left - flux * si(inside.between(liquid(new Temperature(innermost), water), water));
         }
     }
 
@@ -127,6 +132,11 @@ public record Path(double flux, List<ThermalResistance> resistances, List<Temper
         }
         faces.add(surroundings);
         return new Path(flux, all, faces);
+    }
+
+    /** On the way to the balance a surface may seem colder than ice where in the end it is not. */
+    private static Temperature liquid(Temperature surface, Temperature water) {
+        return surface.compareTo(Water.FREEZES) < 0 && water.compareTo(Water.FREEZES) >= 0 ? Water.FREEZES : surface;
     }
 
     private static Temperature cooler(Temperature than, double kelvins) {

@@ -168,6 +168,31 @@ class DesignTest {
         assertTrue(perMinute > 0.01 && perMinute < 0.05, "" + perMinute);
     }
 
+    /** What a film lets through suits the difference across it, however small: the heat of a bare lid is never less than of a covered. */
+    @Test
+    void a_lid_loses_less_the_more_is_on_it_at_any_difference() {
+        for (double warmer = 0.25; warmer < 20; warmer *= 1.3) {
+            double last = Double.POSITIVE_INFINITY;
+            for (double cover = 0; cover < 0.2; cover += 0.02) {
+                Path lid = new Design(
+                                JAR, Layers.NONE, new ThermalResistance(cover), ThermalResistance.NONE, new StillAir())
+                        .between(new Temperature(12.5 + warmer), new Temperature(12.5))
+                        .lid();
+                assertTrue(lid.flux() < last, warmer + " K and " + cover);
+                last = lid.flux();
+            }
+        }
+    }
+
+    /** On the way to the balance the inside seems colder than ice; in the end the glass is at 8 °C. */
+    @Test
+    void warm_water_in_a_bare_jar_in_frost_is_no_ice() {
+        Path side = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir())
+                .between(new Temperature(9), new Temperature(-15))
+                .side();
+        assertTrue(side.faces().get(1).celsius() > 5, side.toString());
+    }
+
     @Test
     void equal_temperatures_and_frozen_water_are_refused() {
         Design design = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillWater());
