@@ -165,6 +165,8 @@ public enum Trouble implements Phrase {
     /** A word that is none of the places a jar can stand in. */
     UNKNOWN_PLACE(
             "“{0}” is not a place known here. Use still air, wind 20 km/h, still water, stirred water or contact."),
+    /** A word that says nothing of a lid. */
+    UNKNOWN_LID("“{0}” says nothing of a lid. Use open, bare, or the R-value of what covers the lid."),
     /** How well a surface radiates is a share. */
     NOT_AN_EMISSIVITY("How well a surface radiates must lie between 0 and 1, but it is {0}. Use 0.9 if unsure."),
     /** A layer that is not there. */

@@ -67,10 +67,10 @@ class PackagesTest {
         opens("winter", "quantity");
         opens("clothing", "quantity", "table", "insulation");
         opens("surface", "quantity", "water", "table");
-        opens("jar", "quantity", "water", "heat", "insulation", "surface", "cooling", "comparison");
+        opens("jar", "quantity", "water", "heat", "table", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
         opens("slips", "quantity", "reading", "cooling");
-        opens("fairness", "quantity", "reading", "comparison", "cooling");
+        opens("fairness", "quantity", "heat", "reading", "comparison", "cooling", "jar");
     }
 
     private static void opens(String room, String... doors) {

@@ -2,8 +2,10 @@ package org.snugsheet.engine.fairness;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Volume;
@@ -22,7 +24,7 @@ import org.snugsheet.engine.reading.Surroundings;
  * much is worked out on two bare jars that differ in this one thing: both follow {@code θ = A·(1 + k·t/4)^(−4)} with k as A^¼,
  * both are read without error at the times of the class, and both are fitted as the class’s jars are. A wrap makes the bias
  * smaller. Jars of one shape have a surface that grows with {@code V^⅔}, so {@code k = h·A/C} goes with {@code V^−⅓} (Incropera
- * and DeWitt, section 5.1).
+ * and DeWitt, section 5.1). What lids do is worked out in {@link LidBias}; a wrap makes that bias larger.
  */
 public final class FairTest {
 
@@ -41,14 +43,16 @@ public final class FairTest {
         /** How long the jars were read, in minutes. */
         TIMES,
         /** The water, in millilitres. */
-        VOLUME
+        VOLUME,
+        /** The heat that goes through the lid, in watts. */
+        LID
     }
 
     /**
      * One difference.
      *
      * @param kind what differs
-     * @param first the first jar’s value, in degrees of the scale, minutes or millilitres
+     * @param first the first jar’s value, in degrees of the scale, minutes, millilitres or watts
      * @param second the second jar’s
      * @param factor by what it alone multiplies the ratio of the rates, first over second; 1 is fair
      * @param matters whether that is more than the standard error of the ratio
@@ -71,10 +75,11 @@ public final class FairTest {
      * @param first the fit of the first jar
      * @param second the fit of the second jar
      * @param volumes their amounts of water, or an empty list if nobody measured them
-     * @return start, surroundings and times, and the volume if it was given
+     * @param lids their lids, or an empty list if nobody says
+     * @return start, surroundings and times, and volume and lid if they were given
      * @throws org.snugsheet.engine.Refusal if the jars cannot be compared at all
      */
-    public static List<Difference> of(CoolingFit first, CoolingFit second, List<Volume> volumes) {
+    public static List<Difference> of(CoolingFit first, CoolingFit second, List<Volume> volumes, List<Lid> lids) {
         Scale scale = first.readings().scale();
         Ratio ratio = new Ratio(first.cautiousEstimate(), second.cautiousEstimate());
         double error = ratio.standardError() / ratio.value();
@@ -111,7 +116,25 @@ public final class FairTest {
             double w = volumes.get(1).cubicMetres();
             found.add(difference(Kind.VOLUME, v * 1e6, w * 1e6, Math.cbrt(w / v), error));
         }
+        if (lids.size() == 2) {
+            LidBias bias = LidBias.of(first, second, volumes);
+            bias.factor(lids.get(0), lids.get(1))
+                    .ifPresent(factor -> found.add(
+                            difference(Kind.LID, bias.watts(lids.get(0)), bias.watts(lids.get(1)), factor, error)));
+        }
         return List.copyOf(found);
+    }
+
+    /**
+     * By how much the ratio would be off if the first jar stood open and the second under a thin lid.
+     *
+     * @param first the fit of the first jar
+     * @param second the fit of the second jar
+     * @param volumes their amounts of water, or an empty list if nobody measured them
+     * @return per cent; nothing for cold water in a warm room that evaporates more than it takes up
+     */
+    public static Optional<Double> percentIfOneStoodOpen(CoolingFit first, CoolingFit second, List<Volume> volumes) {
+        return LidBias.of(first, second, volumes).factor(Lid.OPEN, Lid.BARE).map(factor -> 100 * (factor - 1));
     }
 
     private static Difference difference(Kind kind, double first, double second, double factor, double error) {

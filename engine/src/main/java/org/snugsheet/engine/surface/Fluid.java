@@ -61,6 +61,11 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
         return Math.abs(a - b) * 2 / (a + b);
     }
 
+    /** Air at sea level with vapour of some pressure in Pa in it, which weighs 0.622 of the air it stands in for; kg/m³. */
+    static double densityOfMoistAir(Temperature temperature, double vapour) {
+        return airDensity(temperature.in(Scale.KELVIN)) * (1 - 0.378 * vapour / PRESSURE);
+    }
+
     /**
      * As {@link #buoyancyOfAir}, from water’s densities themselves: its expansion changes sign at 4 °C, so that a film
      * between 2 °C and 6 °C hardly moves.

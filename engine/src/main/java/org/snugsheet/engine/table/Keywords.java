@@ -15,6 +15,8 @@ public enum Keywords {
     SURROUNDINGS,
     /** Where a jar stands; of a wind only its first word. */
     PLACE,
+    /** What is on top of a jar. */
+    LID,
     /** Which way a surface looks. */
     FACING,
     /** Which of several published figures. */

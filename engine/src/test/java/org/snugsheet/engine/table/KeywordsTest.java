@@ -19,6 +19,8 @@ class KeywordsTest {
         "PLACE, eau agitee, stirred water",
         "PLACE, viento, wind",
         "FACING, oben, up",
+        "LID, sans couvercle, open",
+        "LID, DÜNN, bare",
         "FIGURE, típico, typical",
         "FIGURE, typique, typical",
         "SURROUNDINGS, anpassen, fit",

@@ -5,6 +5,7 @@ import com.sun.star.uno.TypeClass;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
@@ -147,6 +148,29 @@ public final class Options {
             return List.of();
         }
         return List.of(Volume.of(needed(one), Unit.MILLILITRE), Volume.of(needed(two), Unit.MILLILITRE));
+    }
+
+    /**
+     * The lids of two vessels.
+     *
+     * @param lid what was given for the one: a word, or the R-value of its cover in m²·K/W
+     * @param other what was given for the other
+     * @return both lids; none when both are left out
+     * @throws org.snugsheet.engine.Refusal if only one is given, or it is neither
+     */
+    public static List<Lid> lids(@Nullable Object lid, @Nullable Object other) {
+        Optional<Entry> one = given(lid);
+        Optional<Entry> two = given(other);
+        if (one.isEmpty() && two.isEmpty()) {
+            return List.of();
+        }
+        return List.of(lid(one), lid(two));
+    }
+
+    private static Lid lid(Optional<Entry> entry) {
+        return entry.filter(Entry.Text.class::isInstance).isPresent()
+                ? Lid.parse(written(entry.orElseThrow()))
+                : new Lid.Closed(new ThermalResistance(needed(entry)));
     }
 
     private static double needed(Optional<Entry> entry) {

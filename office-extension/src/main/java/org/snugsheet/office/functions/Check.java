@@ -87,9 +87,8 @@ public interface Check extends XInterface {
             name = "CHECK.FAIR",
             text =
                     "A table of what differs between two jars besides their wraps, and by how many per cent each biases the ratio of their rates.",
-            formula = "θ = A·(1 + k·t/4)^(−4); k ∝ A^(1/4); k ∝ V^(−1/3)",
-            source = Sources.LUMPED + "; " + "Lorenz, Ann. Phys. 249 (1881) 582",
-            example = "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250)",
+            example =
+                    "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250;\"open\";\"bare\")",
             answer = "What")
     Object[][] fair(
             XPropertySet document,
@@ -101,6 +100,8 @@ public interface Check extends XInterface {
             @Argument(CheckWords.OTHER_SURROUNDINGS) String[][] otherSurroundings,
             @Argument(CheckWords.FIRST_VOLUME) @Nullable Object volume,
             @Argument(CheckWords.OTHER_VOLUME) @Nullable Object otherVolume,
+            @Argument(CheckWords.FIRST_LID) @Nullable Object lid,
+            @Argument(CheckWords.OTHER_LID) @Nullable Object otherLid,
             @Argument(Words.MARK) @Nullable Object mark,
             @Argument(Words.SCALE) @Nullable Object scale);
 

@@ -4,8 +4,11 @@ import com.sun.star.beans.XPropertySet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.fairness.FairTest;
+import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.slips.Slip;
@@ -113,15 +116,21 @@ public final class CheckFunctions extends FamilyService implements Check {
             String[][] otherSurroundings,
             @Nullable Object volume,
             @Nullable Object otherVolume,
+            @Nullable Object lid,
+            @Nullable Object otherLid,
             @Nullable Object mark,
             @Nullable Object scale) {
         try {
+            CoolingFit first =
+                    JarCells.of(times, temps, surroundings, mark, scale).fit();
+            CoolingFit second = JarCells.of(otherTimes, otherTemps, otherSurroundings, mark, scale)
+                    .fit();
+            List<Volume> volumes = Options.volumes(volume, otherVolume);
+            List<Lid> lids = Options.lids(lid, otherLid);
             return FairTable.of(
-                    FairTest.of(
-                            JarCells.of(times, temps, surroundings, mark, scale).fit(),
-                            JarCells.of(otherTimes, otherTemps, otherSurroundings, mark, scale)
-                                    .fit(),
-                            Options.volumes(volume, otherVolume)),
+                    FairTest.of(first, second, volumes, lids),
+                    FairTest.percentIfOneStoodOpen(first, second, volumes),
+                    lids,
                     DocumentLanguage.of(document));
         } catch (Refusal refusal) {
             return FairTable.refused(refusal, DocumentLanguage.of(document));

@@ -8,6 +8,10 @@ final class CheckWords {
     static final String FIRST_VOLUME = "Millilitres of water in the first jar. Left out: the volumes are not compared.";
     static final String OTHER_VOLUME =
             "Millilitres of water in the second jar. Left out: the volumes are not compared.";
+    static final String FIRST_LID =
+            "The lid of the first jar, which stands in still air: open without a lid, bare for a thin one, or the R-value of what covers it, as WRAP.LAYER gives it. Left out: the lids are not compared.";
+    static final String OTHER_LID =
+            "The lid of the second jar, in the same words. Left out: the lids are not compared.";
     static final String SHEET =
             "The whole block: a header row with the jars’ names, the times down the first column, a column for each jar. A header such as wool °F names its scale.";
 

@@ -2,9 +2,11 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.fairness.FairTest;
+import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.office.words.Language;
 
 /** The table that CHECK.FAIR answers with. */
@@ -12,7 +14,15 @@ final class FairTable {
 
     private FairTable() {}
 
-    static Object[][] of(List<FairTest.Difference> differences, Language language) {
+    /**
+     * The table.
+     *
+     * @param differences what differs
+     * @param ifOpen by how many per cent the ratio would be off if one jar stood open; nothing if that cannot be told
+     * @param lids what was said of the lids; empty if nothing was
+     */
+    static Object[][] of(
+            List<FairTest.Difference> differences, Optional<Double> ifOpen, List<Lid> lids, Language language) {
         List<Object[]> rows = new ArrayList<>();
         rows.add(header(language));
         for (FairTest.Difference difference : differences) {
@@ -24,7 +34,12 @@ final class FairTable {
                 language.words(difference.matters() ? advice(difference.kind()) : FairWords.FAIR_ENOUGH)
             });
         }
-        rows.add(new Object[] {language.words(FairWords.LID), "", "", "", language.words(FairWords.ASK_ABOUT_LID)});
+        if (differences.stream().noneMatch(difference -> difference.kind() == FairTest.Kind.LID)) {
+            String advice = lids.isEmpty() && ifOpen.isPresent()
+                    ? language.say(FairWords.IF_ONE_STOOD_OPEN, Math.round(ifOpen.get()))
+                    : language.words(FairWords.ASK_ABOUT_LID);
+            rows.add(new Object[] {language.words(FairWords.LID), "", "", "", advice});
+        }
         return rows.toArray(Object[][]::new);
     }
 
@@ -47,6 +62,7 @@ final class FairTable {
             case SURROUNDINGS -> FairWords.SURROUNDINGS;
             case TIMES -> FairWords.TIMES;
             case VOLUME -> FairWords.VOLUME;
+            case LID -> FairWords.LID_WATTS;
         };
     }
 
@@ -56,6 +72,7 @@ final class FairTable {
             case SURROUNDINGS -> FairWords.SURROUNDINGS_MATTER;
             case TIMES -> FairWords.TIMES_MATTER;
             case VOLUME -> FairWords.VOLUME_MATTERS;
+            case LID -> FairWords.LID_MATTERS;
         };
     }
 }

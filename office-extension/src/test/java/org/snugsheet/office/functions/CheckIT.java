@@ -109,6 +109,25 @@ class CheckIT {
         assertEquals("water, ml", table.get(4).get(0).text());
         assertEquals(100 * (Math.cbrt(250.0 / 200) - 1), table.get(4).get(3).number(), 1e-9);
         assertEquals("lid", table.get(5).get(0).text());
+        assertTrue(table.get(5).get(4).text().contains("the open one would cool about"), table.toString());
+    }
+
+    /**
+     * The sum by hand of the engine’s FairTestTest: 250 ml at 32 °C in 10 °C lose 2.995 W open and 1.093 W under a thin lid of
+     * 7.62 W at 0.02 per minute; the ratio is off by 8.571/6.669 = 1.285.
+     */
+    @Test
+    void aJarWithoutALidIsToldByHowMuchItSeemsToCoolFaster() {
+        String jar = "{0;9.53;19.05;28.58;38.11};{40;34.79;30.49;26.94;24};10";
+        sheet.arrayFormula("A1:E6", "CHECK.FAIR(" + jar + ";" + jar + ";250;250;\"open\";\"bare\")");
+        List<CellResult> lid = sheet.all("A1:E6").get(5);
+        assertEquals("lid, watts through it", lid.get(0).text());
+        assertEquals(2.995, lid.get(1).number(), 0.06);
+        assertEquals(1.093, lid.get(2).number(), 0.02);
+        assertEquals(28.5, lid.get(3).number(), 1.2);
+        assertTrue(lid.get(4).text().startsWith("It matters"), lid.toString());
+        sheet.arrayFormula("A11:E16", "CHECK.FAIR(" + jar + ";" + jar + ";250;250;\"open\";\"cork\")");
+        assertTrue(sheet.at("E12").text().contains("cork"), sheet.at("E12").text());
     }
 
     private CellResult result(String formula) {

@@ -1,0 +1,108 @@
+package org.snugsheet.engine.jar;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.insulation.Layers;
+import org.snugsheet.engine.quantity.Length;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.surface.Face;
+import org.snugsheet.engine.surface.Facing;
+import org.snugsheet.engine.surface.OpenWater;
+import org.snugsheet.engine.surface.StillAir;
+import org.snugsheet.engine.surface.StillWater;
+import org.snugsheet.engine.table.Keywords;
+import org.snugsheet.engine.water.Water;
+
+/** What is on top of a jar in still air, and how much heat goes that way. */
+public sealed interface Lid {
+
+    /** A thin lid with nothing on it. */
+    Lid BARE = new Closed(ThermalResistance.NONE);
+
+    /** No lid: the water lies open to a room. */
+    Lid OPEN = new Open();
+
+    /** The air of a room holds half of the vapour it could (common practice, no source). */
+    double USUAL_HUMIDITY = 0.5;
+
+    /**
+     * The heat that goes through it.
+     *
+     * @param jar the water
+     * @param water how warm it is
+     * @param air how warm the room is
+     * @return W, less than zero if it comes in
+     * @throws Refusal if both are equally warm, or the water would be ice or steam
+     */
+    double watts(Jar jar, Temperature water, Temperature air);
+
+    /**
+     * Finds a lid by its word.
+     *
+     * @param text {@code open} or {@code none}, {@code bare} or {@code thin}, or a {@linkplain Keywords#LID word of another
+     *     language}; case does not matter
+     * @return the lid
+     * @throws Refusal if it is none of them
+     */
+    static Lid parse(String text) {
+        return switch (Keywords.LID.english(text).strip().toLowerCase(Locale.ROOT)) {
+            case "open", "none", "no", "no lid" -> OPEN;
+            case "bare", "thin", "lid", "yes" -> BARE;
+            default -> throw Refusal.of(Trouble.UNKNOWN_LID, text);
+        };
+    }
+
+    /**
+     * A thin lid with something on it, which lets no vapour out.
+     *
+     * @param cover the resistance of what covers it, without its surfaces
+     */
+    record Closed(ThermalResistance cover) implements Lid {
+
+        @Override
+        public double watts(Jar jar, Temperature water, Temperature air) {
+            Design design = new Design(jar, Layers.NONE, cover, ThermalResistance.NONE, new StillAir());
+            return design.between(water, air).lid().flux() * jar.endArea();
+        }
+    }
+
+    /** Open water, a little colder at its surface than below: {@link OpenWater}, and a film as at the jar’s side. */
+    record Open() implements Lid {
+
+        private static final double CLOSE = 1e-10;
+
+        private static final int MOST_STEPS = 200;
+
+        @Override
+        public double watts(Jar jar, Temperature water, Temperature air) {
+            if (water.equals(air)) {
+                throw Refusal.of(Trouble.NO_DIFFERENCE);
+            }
+            Length diameter = new Length(2 * jar.radius().metres());
+            Temperature surface = surface(jar, diameter, water, air).orElse(water);
+            return OpenWater.flux(diameter, surface, air, USUAL_HUMIDITY) * jar.endArea();
+        }
+
+        /** Where the heat that comes up is the heat that leaves; nothing if it lies below 0 °C or above the water’s. */
+        private static Optional<Temperature> surface(Jar jar, Length diameter, Temperature water, Temperature air) {
+            Face inside = new Face(Facing.SIDE, jar.height(), diameter, Face.USUAL_EMISSIVITY);
+            UnivariateFunction left = celsius -> {
+                Temperature surface = new Temperature(celsius);
+                double film =
+                        new StillWater().resistance(inside, surface, water).squareMetreKelvinsPerWatt();
+                return water.minus(surface).kelvins() - film * OpenWater.flux(diameter, surface, air, USUAL_HUMIDITY);
+            };
+            double low = Water.FREEZES.celsius();
+            double high = water.celsius();
+            return left.value(low) * left.value(high) < 0
+                    ? Optional.of(new Temperature(
+                            new BracketingNthOrderBrentSolver(CLOSE, CLOSE, 5).solve(MOST_STEPS, left, low, high)))
+                    : Optional.empty();
+        }
+    }
+}
