@@ -4,23 +4,27 @@ package org.snugsheet.engine.clothing;
  * What a body makes and what it loses, in W for each square metre of skin, when nothing of it warms or cools any more.
  *
  * <p>Source: ISO 11079:2007, clauses 5 and 6 and annexes A and B, for the neutral level of strain (skin 35.7 − 0.0285·M °C,
- * wetted to 0.001·M), from memory, its constants compared with the public R package comf, calcIREQ. Two relations that this
- * and other copies of the standard’s program print differently are taken from the standards: the clothed surface is 1 +
- * 1.97·I times the skin (ISO 11079:2007 and ISO 7933), and the resistance to vapour goes with I + Ia/fcl at a permeability
- * index of 0.38 (ISO 9920:2007). They change the answer by less than 0.1 clo.
+ * wetted to 0.001·M), from memory, its constants compared with the public R package comf, calcIREQ. Where copies of the
+ * standard’s program and its text differ, the sister standard ISO 7933:2004 decides (its program as in the public library
+ * pythermalcomfort, models/phs.py): the clothed surface is 1 + 0.3 times the skin for each clo, its emissivity 0.97, 0.77 of
+ * a standing body radiate, and vapour meets I + Ia/fcl, at a permeability index of 0.38. So all eight cases that ISO
+ * 11079, Table F.1, prints come out to their digit; a surface of 1 + 1.197·I, as in copies of the program, gives five.
  */
 final class HeatBalance {
 
     /** Stefan and Boltzmann’s constant, W/(m²·K⁴) (CODATA). */
     private static final double STEFAN_BOLTZMANN = 5.67e-8;
 
-    /** Emissivity of clothes, and the share of the body that faces the surroundings and not itself. */
-    private static final double RADIATING = 0.95 * 0.77;
+    /** Emissivity of clothes, and the share of a standing body that faces the surroundings and not itself. */
+    private static final double RADIATING = 0.97 * 0.77;
+
+    /** What one clo adds to the surface, for insulation in m²·K/W. */
+    private static final double WIDER = 0.3 / 0.155;
 
     /** Lewis relation over the permeability index, kPa/K: 0.06/0.38. */
     private static final double VAPOUR = 0.06 / 0.38;
 
-    private static final double KELVIN = 273;
+    private static final double KELVIN = 273.15;
 
     private final Outdoors cold;
     private final double heat;
@@ -51,7 +55,7 @@ final class HeatBalance {
 
     /** How many times larger the clothed surface is than the skin. */
     static double surface(double insulation) {
-        return 1 + 1.97 * insulation;
+        return 1 + WIDER * insulation;
     }
 
     /** What is made less what is lost with clothes of that resistance, m²·K/W: below zero, the person cools. */

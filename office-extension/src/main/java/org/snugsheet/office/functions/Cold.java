@@ -87,11 +87,9 @@ public interface Cold extends XInterface {
             order = 4,
             name = "COLD.OUTFIT",
             text =
-                    "What a whole outfit keeps in, in clo, by the summation of ISO 9920. It is for adults: children lose heat faster.",
-            formula = "Icl = 0.161 + 0.835·ΣIclu",
-            source = Sources.OUTFIT,
+                    "What a whole outfit keeps in, in clo: its garments added up, as ASHRAE Standard 55 does. It is for adults: children lose heat faster.",
             example = "COLD.OUTFIT({\"T-shirt\";\"thick trousers\";\"boots\"})",
-            answer = "0.5117",
+            answer = "0.42",
             refused = "COLD.OUTFIT({\"T-shirt\";\"cape of leaves\"})",
             because = "no garment of the second name is known")
     double outfit(@Argument(ColdWords.GARMENTS) Object[][] names, @Argument(ColdWords.UNIT) @Nullable Object unit)
@@ -102,11 +100,9 @@ public interface Cold extends XInterface {
             order = 5,
             name = "COLD.NEEDED",
             text =
-                    "The clothing an adult needs to stay warm, in clo, by the heat balance of ISO 11079. Children lose heat faster: dress them warmer and go in sooner.",
-            formula = "I = (T_sk − T_cl)/(M − C_r − E_r − E)",
-            source = "ISO 11079:2007 (from memory)" + "; " + "R comf, calcIREQ",
+                    "The clothing an adult needs to stay warm, in clo as COLD.OUTFIT counts it in still air, by the heat balance of ISO 11079. Children lose heat faster: dress them warmer and go in sooner.",
             example = "COLD.NEEDED(-5;\"walking\")",
-            answer = "1.770775",
+            answer = "1.76848428",
             refused = "COLD.NEEDED(25;\"walking\")",
             because = "it is for air up to 10 °C")
     double needed(
@@ -116,9 +112,26 @@ public interface Cold extends XInterface {
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
-    /** COLD.ANIMAL: see its declaration. */
+    /** COLD.NEEDED.WORN: see its declaration. */
     @CellFunction(
             order = 6,
+            name = "COLD.NEEDED.WORN",
+            text =
+                    "The insulation that clothing must have while worn, in clo: IREQ, neutral, of ISO 11079. COLD.NEEDED counts in what wind and walking take from an outfit.",
+            example = "COLD.NEEDED.WORN(-20;115;7.2)",
+            answer = "3.3563",
+            refused = "COLD.NEEDED.WORN(25;\"walking\")",
+            because = "it is for air up to 10 °C")
+    double neededWorn(
+            @Argument(ColdWords.TEMP) String[][] temp,
+            @Argument(ColdWords.ACTIVITY) String[][] activity,
+            @Argument(ColdWords.WIND_OPTION) @Nullable Object wind,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** COLD.ANIMAL: see its declaration. */
+    @CellFunction(
+            order = 7,
             name = "COLD.ANIMAL",
             text =
                     "The R-value of an animal’s fur, wool, down, feathers or blubber: its thickness divided by its conductivity.",
@@ -137,7 +150,7 @@ public interface Cold extends XInterface {
 
     /** COLD.COVERINGS: see its declaration. */
     @CellFunction(
-            order = 7,
+            order = 8,
             name = "COLD.COVERINGS",
             text =
                     "A table of animal coverings with lowest, typical and highest conductivity in W/(m·K), and the source.",

@@ -100,16 +100,22 @@ public final class ColdFunctions extends FamilyService implements Cold {
     @Override
     public double needed(String[][] temp, String[][] activity, @Nullable Object wind, @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> {
-            Scale s = Options.scale(scale);
-            Entry does = Cells.single(activity);
-            Activity effort =
-                    does instanceof Entry.Text text ? Activity.parse(text.text()) : Activity.of(does.asNumber(1));
-            Speed moving = speed(Options.number(wind).orElse(0.0), s);
-            return RequiredClothing.of(Outdoors.of(Cells.temperature(temp, s), moving), effort)
-                    .outfit()
-                    .in(Unit.CLO);
-        });
+        return Answer.of(() -> required(temp, activity, wind, scale).outfit().in(Unit.CLO));
+    }
+
+    @Override
+    public double neededWorn(String[][] temp, String[][] activity, @Nullable Object wind, @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> required(temp, activity, wind, scale).worn().in(Unit.CLO));
+    }
+
+    private static RequiredClothing required(
+            String[][] temp, String[][] activity, @Nullable Object wind, @Nullable Object scale) {
+        Scale s = Options.scale(scale);
+        Entry does = Cells.single(activity);
+        Activity effort = does instanceof Entry.Text text ? Activity.parse(text.text()) : Activity.of(does.asNumber(1));
+        Speed moving = speed(Options.number(wind).orElse(0.0), s);
+        return RequiredClothing.of(Outdoors.of(Cells.temperature(temp, s), moving), effort);
     }
 
     @Override

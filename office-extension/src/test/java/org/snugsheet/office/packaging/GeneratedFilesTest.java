@@ -208,6 +208,7 @@ class GeneratedFilesTest {
                 "SNUGSHEET.COLD.GARMENTS",
                 "SNUGSHEET.COLD.OUTFIT",
                 "SNUGSHEET.COLD.NEEDED",
+                "SNUGSHEET.COLD.NEEDEDWORN",
                 "SNUGSHEET.COLD.ANIMAL",
                 "SNUGSHEET.COLD.COVERINGS",
                 "SNUGSHEET.TEMP.READ",
