@@ -13,7 +13,7 @@ import org.snugsheet.engine.quantity.Unit;
  *
  * @param windChill the index in degrees Celsius, rounded to a whole number as it is published
  * @param band the band it falls into
- * @param strongWind whether the wind is over 50 km/h, where the table says that skin freezes sooner
+ * @param strongWind whether the wind is over 50 km/h
  */
 public record Frostbite(int windChill, Band band, boolean strongWind) {
 
@@ -75,6 +75,16 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
             }
             throw new AssertionError("the last band has no end");
         }
+    }
+
+    /**
+     * Whether the table says that skin freezes sooner in so strong a wind: it does for the bands of 5 to 10 and of 2 to 5
+     * minutes only.
+     *
+     * @return whether to say so
+     */
+    public boolean fasterInThisWind() {
+        return strongWind && (band == Band.TEN_MINUTES || band == Band.FIVE_MINUTES);
     }
 
     /**

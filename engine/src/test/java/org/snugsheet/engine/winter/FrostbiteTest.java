@@ -46,6 +46,9 @@ class FrostbiteTest {
         int coldest = matcher.group(2) == null ? mildest - 30 : Integer.parseInt(matcher.group(2));
         for (int windChill = mildest; windChill >= coldest; windChill--) {
             Band band = Band.of(windChill);
+            boolean faster = row.getOrDefault("note", "").contains("faster in winds over 50 km/h");
+            assertEquals(faster, new Frostbite(windChill, band, true).fasterInThisWind(), "at " + windChill);
+            assertFalse(new Frostbite(windChill, band, false).fasterInThisWind());
             assertEquals(minutes(row, "minutes_high"), band.latest(), "at " + windChill);
             if (band != Band.TWO_MINUTES) {
                 assertEquals(minutes(row, "minutes_low"), band.soonest(), "at " + windChill);

@@ -46,7 +46,7 @@ enum FrostbiteWords implements Phrase {
         };
         List<String> sentences = new ArrayList<>();
         sentences.add(language.say(band, Math.round(feelsLike(risk, air, wind, scale)), scale.symbol()));
-        if (risk.strongWind() && risk.band().latest().isPresent()) {
+        if (risk.fasterInThisWind()) {
             sentences.add(language.words(FASTER));
         }
         sentences.add(language.words(CHILDREN));
