@@ -188,8 +188,7 @@ def main(folder):
             (f"{name} watts", jar.watts(warm)),
         ]
         read = measured(jar, name, readings, given)
-        # The functions take the water of an unknown lesson to be at 30 °C.
-        resistances[name] = jar.area * 60 / (read["rate"] * jar.capacity(30))
+        resistances[name] = jar.area * 60 / (read["rate"] * jar.capacity(warm))
         errors[name] = resistances[name] * read["rate_error"] / read["rate"]
         answers += [
             (f"{name} rate", read["rate"]),
@@ -199,9 +198,11 @@ def main(folder):
             (f"{name} R", resistances[name]),
             (f"{name} R error", errors[name]),
         ]
+    # What the wrap adds is asked for at one temperature, that of the wrapped jar.
+    same = jars["bare"].capacity(jars["bare"].halfway()) / jars["wrapped"].capacity(jars["wrapped"].halfway())
     answers += [
-        ("wrap R", resistances["wrapped"] - resistances["bare"]),
-        ("wrap R error", math.hypot(errors["wrapped"], errors["bare"])),
+        ("wrap R", resistances["wrapped"] - resistances["bare"] * same),
+        ("wrap R error", math.hypot(errors["wrapped"], errors["bare"] * same)),
     ]
     jar = jars["wrapped"]
     warm, side = jar.halfway(), jar.ways(jar.halfway())[0]

@@ -146,6 +146,13 @@ public enum Trouble implements Phrase {
     NO_SUCH_CONDITION("Nothing is known here about {0} {1}, only when it is {2}. Use that, or type its conductivity."),
     /** A wrap of nothing. */
     NO_LAYERS("There is no layer here. Type a thickness and a material for at least one."),
+    /** A layer with a material and no thickness; {0} is the layer. */
+    LAYER_THICKNESS_BLANK("Layer {0}: its thickness is blank. Type its millimetres, or clear its material too."),
+    /** A layer with a thickness and no material; {0} is the layer. */
+    LAYER_MATERIAL_BLANK(
+            "Layer {0}: its material is blank. Choose one or type its conductivity, or clear its thickness too."),
+    /** A layer whose thickness is a word; {0} is the layer. */
+    LAYER_SAYS_NO_NUMBER("Layer {0} says “{1}”, which is not a number. Type a plain number there."),
     /** A value of a layer is NaN or infinite; {0} is the layer. */
     LAYER_NOT_A_NUMBER("Layer {0}: the {1} is not a number. Type a number there."),
     /** A value of a layer must be more than zero; {0} is the layer. */

@@ -40,7 +40,8 @@ final class ExpectedAndMeasured {
         page.formula("M37", "=WRAP.VESSEL(" + DesignAWrap.WRAPPED + ";\"SI\";scale)");
         error(page, 38, "0.000");
         for (String column : new String[] {"L", "N"}) {
-            String ofOneJar = "(" + column + "33;volume;area;0;" + column + "34;vessel))";
+            String mean = column.equals("L") ? "halfway_bare" : "halfway";
+            String ofOneJar = "(" + column + "33;volume;area;0;" + column + "34;vessel;\"SI\";" + mean + ";scale))";
             String unread = "=IF(ISTEXT(" + column + "33);" + NOTHING + ";";
             page.formula(column + "37", unread + "WRAP.ONEJAR" + ofOneJar);
             page.formula(column + "38", unread + "WRAP.ONEJAR.ERROR" + ofOneJar);
@@ -49,7 +50,7 @@ final class ExpectedAndMeasured {
         label(page, 39, "What the wrap adds to it, m²·K/W", "0.000");
         page.formula("M39", "=M37-K37");
         error(page, 40, "0.000");
-        String ofBoth = "(L33;N33;volume;area;L34;N34;vessel))";
+        String ofBoth = "(L33;N33;volume;area;L34;N34;vessel;\"SI\";halfway;scale))";
         String unread = "=IF(OR(ISTEXT(L33);ISTEXT(N33));" + NOTHING + ";";
         page.formula("N39", unread + "WRAP.MEASURED" + ofBoth);
         page.formula("N40", unread + "WRAP.MEASURED.ERROR" + ofBoth);

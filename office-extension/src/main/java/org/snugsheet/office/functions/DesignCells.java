@@ -61,23 +61,55 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
         return design.between(water.temperature(), surroundings);
     }
 
-    /** Layers from cells: a row blank on both sides is a layer nobody has chosen yet; on one side, somebody forgot it. */
+    /**
+     * Layers from cells: a row blank on both sides is a layer nobody has chosen yet; on one side, somebody forgot it. A layer is
+     * called by its place in the list, blank ones counted too, as the person who types sees it.
+     */
     static Layers layers(List<Entry> thicknesses, List<Entry> materials) {
         if (thicknesses.size() != materials.size()) {
             throw Refusal.of(Trouble.DIFFERENT_LAYERS, thicknesses.size(), materials.size());
         }
         Layers layers = Layers.NONE;
         for (int i = 0; i < thicknesses.size(); i++) {
+            Entry thickness = thicknesses.get(i);
             Entry material = materials.get(i);
-            if (material instanceof Entry.Gap && thicknesses.get(i) instanceof Entry.Gap) {
-                continue;
+            if (!(material instanceof Entry.Gap && thickness instanceof Entry.Gap)) {
+                try {
+                    layers = withOneMore(layers, thickness, material);
+                } catch (Refusal refusal) {
+                    throw atLayer(i + 1, refusal);
+                }
             }
-            double millimetres = thicknesses.get(i).asNumber(i + 1);
-            layers = material instanceof Entry.Text text
-                    ? layers.with(millimetres, text.text())
-                    : layers.with(millimetres, material.asNumber(i + 1));
         }
         return layers;
+    }
+
+    private static Layers withOneMore(Layers layers, Entry thickness, Entry material) {
+        double millimetres = number(thickness, Trouble.LAYER_THICKNESS_BLANK);
+        return material instanceof Entry.Text text
+                ? layers.with(millimetres, text.text())
+                : layers.with(millimetres, number(material, Trouble.LAYER_MATERIAL_BLANK));
+    }
+
+    private static double number(Entry entry, Trouble ifBlank) {
+        if (entry instanceof Entry.Gap) {
+            throw Refusal.atRow(1, ifBlank);
+        }
+        try {
+            return entry.asNumber(1);
+        } catch (Refusal refusal) {
+            throw Refusal.atRow(1, Trouble.LAYER_SAYS_NO_NUMBER, Cells.written(entry));
+        }
+    }
+
+    private static Refusal atLayer(int layer, Refusal refusal) {
+        List<Object> arguments = refusal.finding().arguments();
+        return refusal.row().isPresent()
+                ? Refusal.atRow(
+                        layer,
+                        refusal.trouble(),
+                        arguments.subList(1, arguments.size()).toArray())
+                : refusal;
     }
 
     private static Place place(@Nullable Object where) {

@@ -155,12 +155,15 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object bareError,
             @Nullable Object wrappedError,
             @Nullable Object vessel,
-            @Nullable Object unit)
+            @Nullable Object unit,
+            @Nullable Object warm,
+            @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Estimate bare = rate(bareRate, Options.number(bareError).orElse(0.0));
             Estimate wrapped = rate(wrappedRate, Options.number(wrappedError).orElse(0.0));
-            Estimate wrap = MeasuredResistance.ofTheWrap(bare, wrapped, capacity(volume, vessel), squareMetres(area));
+            Estimate wrap = MeasuredResistance.ofTheWrap(
+                    bare, wrapped, capacity(volume, vessel, warm, scale), squareMetres(area));
             return in(unit, wrap.value());
         });
     }
@@ -174,12 +177,15 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object bareError,
             @Nullable Object wrappedError,
             @Nullable Object vessel,
-            @Nullable Object unit)
+            @Nullable Object unit,
+            @Nullable Object warm,
+            @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Estimate bare = rate(bareRate, needed(bareError));
             Estimate wrapped = rate(wrappedRate, needed(wrappedError));
-            Estimate wrap = MeasuredResistance.ofTheWrap(bare, wrapped, capacity(volume, vessel), squareMetres(area));
+            Estimate wrap = MeasuredResistance.ofTheWrap(
+                    bare, wrapped, capacity(volume, vessel, warm, scale), squareMetres(area));
             return in(unit, wrap.standardError());
         });
     }
@@ -192,11 +198,13 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object rest,
             @Nullable Object error,
             @Nullable Object vessel,
-            @Nullable Object unit)
+            @Nullable Object unit,
+            @Nullable Object warm,
+            @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Estimate k = rate(rate, Options.number(error).orElse(0.0));
-            Estimate all = MeasuredResistance.ofOneJar(k, capacity(volume, vessel), squareMetres(area));
+            Estimate all = MeasuredResistance.ofOneJar(k, capacity(volume, vessel, warm, scale), squareMetres(area));
             ThermalResistance known = Options.resistance(rest, Options.resistanceUnit(unit));
             return in(unit, all.value() - known.squareMetreKelvinsPerWatt());
         });
@@ -210,13 +218,15 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object rest,
             @Nullable Object error,
             @Nullable Object vessel,
-            @Nullable Object unit)
+            @Nullable Object unit,
+            @Nullable Object warm,
+            @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Estimate k = rate(rate, needed(error));
             return in(
                     unit,
-                    MeasuredResistance.ofOneJar(k, capacity(volume, vessel), squareMetres(area))
+                    MeasuredResistance.ofOneJar(k, capacity(volume, vessel, warm, scale), squareMetres(area))
                             .standardError());
         });
     }
@@ -271,8 +281,10 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
         return error;
     }
 
-    private static HeatCapacity capacity(String[][] volume, @Nullable Object vessel) {
-        return WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITRE), MIDDLING)
+    private static HeatCapacity capacity(
+            String[][] volume, @Nullable Object vessel, @Nullable Object warm, @Nullable Object scale) {
+        Temperature mean = Options.temperature(warm, Options.scale(scale)).orElse(MIDDLING);
+        return WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITRE), mean)
                 .withVessel(Options.heatCapacity(vessel))
                 .heatCapacity();
     }

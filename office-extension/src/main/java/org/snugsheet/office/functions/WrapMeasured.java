@@ -42,7 +42,9 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
             @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
             @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(Words.UNIT) @Nullable Object unit,
+            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
+            @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.MEASURED.ERROR: see its declaration. */
@@ -64,7 +66,9 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
             @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
             @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(Words.UNIT) @Nullable Object unit,
+            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
+            @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.ONEJAR: see its declaration. */
@@ -86,7 +90,9 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.REST) @Nullable Object rest,
             @Argument(WrapWords.ERROR) @Nullable Object error,
             @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(Words.UNIT) @Nullable Object unit,
+            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
+            @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.ONEJAR.ERROR: see its declaration. */
@@ -107,7 +113,9 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.REST) @Nullable Object rest,
             @Argument(WrapWords.ERROR) @Nullable Object error,
             @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(Words.UNIT) @Nullable Object unit,
+            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
+            @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.VERDICT: see its declaration. */

@@ -45,6 +45,8 @@ final class WrapWords {
     static final String REST =
             "The R-value of what is not the wrap: the films, as WRAP.SURFACE gives them, and the jar’s wall. Left out: none, so that the answer is all of it.";
     static final String ERROR = "COOL.RATE.ERROR of the jar. Left out: only the error cannot be told.";
+    static final String MEAN_WARM =
+            "The mean temperature of the jar’s readings, at which its water is weighed. Left out: 30 °C, within 0.6 % from 15 °C to 45 °C.";
     static final String RATE_ERROR = "COOL.RATE.ERROR of the jar.";
 
     private WrapWords() {}

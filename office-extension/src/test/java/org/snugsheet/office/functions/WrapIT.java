@@ -122,6 +122,11 @@ class WrapIT {
         assertEquals("OK", result("CHECK.WRAP(A1:A3;B1:B3)").text());
         // 0.1 outside, and a little for the film of water inside; the mean of 40 °C and 30 °C shifts it by 0.4 %.
         assertEquals(0.105, sheet.at("E2").number(), 0.003);
+        // At the temperature that WRAP.EXPECT was asked for, nothing is left but rounding.
+        double all = result("WRAP.VESSEL(250;35;Z1;Z2;C1;C2;0.1)").number();
+        assertEquals(all, result("WRAP.ONEJAR(E1;250;219.82616;;;;;C1)").number(), 1e-6 * all);
+        assertEquals(
+                all, result("WRAP.ONEJAR(E1;250;219.82616;;;;\"SI\";104;\"F\")").number(), 1e-6 * all);
         String verdict = result("WRAP.VERDICT(WRAP.EXPECT(" + JAR + ");0.0005;" + JAR + ")")
                 .text();
         assertTrue(verdict.endsWith("they agree."), verdict);
@@ -181,6 +186,9 @@ class WrapIT {
                 "CHECK.WRAP({3;10};{\"wool\";\"socks\"}) | Layer 2: “socks” is not a material known here. Did you mean “wool sock”?",
                 "CHECK.WRAP({3;-10};{\"wool\";\"felt\"}) | Layer 2: the thickness must be more than zero, but it is -10. Check that cell.",
                 "CHECK.WRAP({3;10};{\"wool\";0}) | Layer 2: the conductivity must be more than zero, but it is 0. Check that cell.",
+                "CHECK.WRAP({3;\"\";\"\"};{\"wool\";\"\";\"felt\"}) | Layer 3: its thickness is blank. Type its millimetres, or clear its material too.",
+                "CHECK.WRAP({3;5};{\"wool\";\"\"}) | Layer 2: its material is blank. Choose one or type its conductivity, or clear its thickness too.",
+                "CHECK.WRAP({3;\"thick\"};{\"wool\";\"felt\"}) | Layer 2 says “thick”, which is not a number. Type a plain number there.",
                 "CHECK.WRAP({3;10};{\"wool\"}) | There are 2 thicknesses but 1 materials. Give one material for each thickness.",
                 "CHECK.WRAP({3};{0.04};;;\"mm\") | mm measures length, but m²·K/W measures thermal resistance: one cannot be turned into the other. Check both units.",
             })
