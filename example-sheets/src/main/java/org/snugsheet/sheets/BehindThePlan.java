@@ -59,7 +59,11 @@ final class BehindThePlan {
 
     private static void curve(Page page, String minutes, String column, int row, String rate)
             throws com.sun.star.uno.Exception {
-        page.formula(column + row, "=COOL.TEMP($" + minutes + row + ";start;surroundings;" + rate + ")");
+        // Where the plan is refused there is nothing to draw either.
+        page.formula(
+                column + row,
+                "=IF(" + PlanTheLesson.TOO_HOT + ";\"\";COOL.TEMP($" + minutes + row + ";start;surroundings;" + rate
+                        + "))");
     }
 
     static ScatterChart curves(Page behind) {

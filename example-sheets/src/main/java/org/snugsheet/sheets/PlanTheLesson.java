@@ -26,7 +26,7 @@ final class PlanTheLesson implements WorkedSheet {
 
     private static final String TITLE = "Plan the lesson";
     private static final String INVENTED = "invented numbers";
-    private static final String TOO_HOT = "LEFT(IFERROR(safe;\"\");7)=\"Too hot\"";
+    static final String TOO_HOT = "LEFT(IFERROR(safe;\"\");7)=\"Too hot\"";
 
     private static final int FIRST_INPUT = 9;
 

@@ -60,15 +60,15 @@ final class RunSheet {
 
     private static void writeTable(Page page) throws com.sun.star.uno.Exception {
         String all = "A" + FIRST_ROW + ":D" + LAST_ROW;
-        page.wrapped(all).numbers("B" + FIRST_ROW + ":B" + LAST_ROW, "[>=100]0;0.0");
-        page.numbers("C" + FIRST_ROW + ":D" + LAST_ROW, "0.0");
+        // No number format of the cells themselves: it would go before that of the looks below.
+        page.wrapped(all);
         page.table(
                 all,
                 "=IFERROR(INDEX(" + PlanTheLesson.LESSON + ";ROW($A$1:$A$" + (LAST_ROW - FIRST_ROW + 1)
                         + ");COLUMN($A$1:$D$1));\"\")");
         rule(page, "A", Look.LABEL);
-        rule(page, "B", Look.RESULT);
-        rule(page, "C", Look.RESULT);
+        rule(page, "B", Look.TENTHS);
+        rule(page, "C", Look.TENTHS);
         rule(page, "D", Look.LABEL);
     }
 
@@ -78,7 +78,7 @@ final class RunSheet {
         String cells = column + FIRST_ROW + ":" + column + LAST_ROW;
         Highlight.when(page, cells, "OR($A1&\"\"=\"what\";$A1&\"\"=\"minute\")", Look.HEAD);
         Highlight.when(page, cells, "$A1&\"\"=\"caution\"", Look.CAUTION);
-        Highlight.when(page, cells, "ISNUMBER($A1)", Look.RESULT);
+        Highlight.when(page, cells, "ISNUMBER($A1)", column.equals("A") ? Look.RESULT : Look.TENTHS);
         Highlight.when(page, cells, "AND($A1&\"\"=\"jars of each wrap\";ISNUMBER(" + column + "1))", Look.COUNT);
         Highlight.when(page, cells, "$A1&\"\"<>\"\"", otherwise);
     }

@@ -36,6 +36,8 @@ public enum Look {
     LARGE("Snug large"),
     /** A calculated count. */
     COUNT("Snug count"),
+    /** A result with one decimal, or none from 100 on. */
+    TENTHS("Snug tenths"),
     /** The uncertainty of the value above it. */
     UNCERTAINTY("Snug uncertainty"),
     /** A calculated sentence. */

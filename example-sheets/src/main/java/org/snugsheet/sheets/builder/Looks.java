@@ -56,6 +56,10 @@ final class Looks {
                 .aligned(CellHoriJustify.CENTER)
                 .ruledBelow(Palette.RULE, 9)
                 .numbers("0");
+        style(Look.TENTHS)
+                .aligned(CellHoriJustify.CENTER)
+                .ruledBelow(Palette.RULE, 9)
+                .numbers("[>=100]0;0.0");
         style(Look.UNCERTAINTY)
                 .size(9)
                 .ink(Palette.QUIET)
