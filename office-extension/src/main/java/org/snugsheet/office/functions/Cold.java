@@ -88,6 +88,8 @@ public interface Cold extends XInterface {
             name = "COLD.OUTFIT",
             text =
                     "What a whole outfit keeps in, in clo: its garments added up, as ASHRAE Standard 55 does. It is for adults: children lose heat faster.",
+            formula = "Icl = ΣIclu",
+            source = Sources.OUTFIT,
             example = "COLD.OUTFIT({\"T-shirt\";\"thick trousers\";\"boots\"})",
             answer = "0.42",
             refused = "COLD.OUTFIT({\"T-shirt\";\"cape of leaves\"})",
@@ -101,6 +103,8 @@ public interface Cold extends XInterface {
             name = "COLD.NEEDED",
             text =
                     "The clothing an adult needs to stay warm, in clo as COLD.OUTFIT counts it in still air, by the heat balance of ISO 11079. Children lose heat faster: dress them warmer and go in sooner.",
+            formula = "I = (T_sk − T_cl)/(M − C_r − E_r − E)",
+            source = "ISO 11079:2007 (from memory)" + "; " + "R comf, calcIREQ" + "; " + "ISO 7933:2004",
             example = "COLD.NEEDED(-5;\"walking\")",
             answer = "1.76848428",
             refused = "COLD.NEEDED(25;\"walking\")",
@@ -118,6 +122,8 @@ public interface Cold extends XInterface {
             name = "COLD.NEEDED.WORN",
             text =
                     "The insulation that clothing must have while worn, in clo: IREQ, neutral, of ISO 11079. COLD.NEEDED counts in what wind and walking take from an outfit.",
+            formula = "I = (T_sk − T_cl)/(M − C_r − E_r − E)",
+            source = "ISO 11079:2007 (from memory)" + "; " + "R comf, calcIREQ" + "; " + "ISO 7933:2004",
             example = "COLD.NEEDED.WORN(-20;115;7.2)",
             answer = "3.3563",
             refused = "COLD.NEEDED.WORN(25;\"walking\")",

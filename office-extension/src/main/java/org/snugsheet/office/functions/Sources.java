@@ -30,7 +30,7 @@ final class Sources {
     static final String SURFACE = "Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323;"
             + " Popiel, Wojtkowiak & Bober, Exp. Thermal Fluid Sci. 32 (2007) 607;"
             + " Churchill & Bernstein, J. Heat Transfer 99 (1977) 300; ISO 6946:2017, App. C";
-    static final String OUTFIT = "ISO 9920:2007; McCullough, Jones & Huck, ASHRAE Trans. 91 (1985) (from memory)";
+    static final String OUTFIT = "ANSI/ASHRAE 55; Olesen, ASHRAE Trans. (1985) HI-85-09";
     static final String PLAN = "Seber & Wild, Nonlinear Regression (1989), § 2.1";
     static final String POWER = "Casella & Berger, Statistical Inference, 5.3.1";
 
