@@ -2,13 +2,13 @@ package org.snugsheet.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.Ink;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Ink;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.Plot;
-import org.snugsheet.sheets.builder.PrintSetup;
-import org.snugsheet.sheets.builder.ScatterChart;
 
 /**
  * The last page of a sheet about one jar, with what its chart draws. Nobody types here.

@@ -5,13 +5,13 @@ import java.util.List;
 import org.snugsheet.engine.insulation.Condition;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
+import org.snugsheet.office.page.Ink;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Ink;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.Plot;
-import org.snugsheet.sheets.builder.PrintSetup;
-import org.snugsheet.sheets.builder.ScatterChart;
 
 /**
  * The last page of {@link WindowsillJars}, with what its charts draw and its list of materials. Nobody types here.

@@ -2,13 +2,13 @@ package org.snugsheet.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.Ink;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Ink;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.Plot;
-import org.snugsheet.sheets.builder.PrintSetup;
-import org.snugsheet.sheets.builder.ScatterChart;
 import org.snugsheet.sheets.builder.StackedBar;
 
 /** The page of {@link DesignAWrap} with what its charts draw and its sums between. Nobody types here. */

@@ -15,8 +15,8 @@ import java.util.Optional;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.page.Paper;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Paper;
 
 /**
  * Builds the worked sheets in a real office with the extension installed: as .ods, as .fods to be read and compared as text,

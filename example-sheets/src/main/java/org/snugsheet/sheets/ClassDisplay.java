@@ -1,8 +1,8 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 
 /** The second page of {@link WhichWrapWins}, for the wall or the projector: who won, and bars to be seen from the last row. */
 final class ClassDisplay {

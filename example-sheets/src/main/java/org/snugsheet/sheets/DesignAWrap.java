@@ -1,13 +1,13 @@
 package org.snugsheet.sheets;
 
 import java.util.List;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.InputRules;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Names;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * Design a wrap: choose layers from a list, see what each adds, what curve to expect, and what the class measured beside it.
@@ -69,7 +69,7 @@ final class DesignAWrap implements WorkedSheet {
         ExpectedAndMeasured.write(page);
         rule(page);
         BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
-        BehindTheDesign.curves(page, behind).draw(book, page, "expected_curves", "J16:N29");
+        BehindTheDesign.curves(page, behind).draw(book.office(), page, "expected_curves", "J16:N29");
         new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:N42");
         page.protect();
         behind.protect();

@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
 
 /**
  * What the layers of {@link DesignAWrap} should give, and beside it what the class’s readings show, each with its standard

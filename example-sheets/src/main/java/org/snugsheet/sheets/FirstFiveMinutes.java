@@ -3,12 +3,12 @@ package org.snugsheet.sheets;
 import java.util.List;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.InputRules;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * The sheet to begin with: type what one thermometer read, and read off how fast the jar cooled and how sure that is.
@@ -71,7 +71,7 @@ final class FirstFiveMinutes implements WorkedSheet {
         writeNext(page);
         rule(page);
         Page behind = BehindOneJar.add(book, page, "B", "C", FIRST_ROW, ROWS);
-        BehindOneJar.chart(behind, ROWS, false).draw(book, page, "cooling_curve", "F17:H25");
+        BehindOneJar.chart(behind, ROWS, false).draw(book.office(), page, "cooling_curve", "F17:H25");
         new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:H25");
         page.protect();
         book.describe(

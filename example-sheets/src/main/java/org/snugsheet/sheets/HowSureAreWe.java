@@ -1,10 +1,10 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * The second page of {@link WindowsillJars}: how surely the readings tell the jars apart, and how surely they tell the curve
@@ -69,7 +69,7 @@ final class HowSureAreWe {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     static void drawChart(Book book, Page page, Page behind) throws com.sun.star.uno.Exception {
-        BehindTheChart.band(behind).draw(book, page, "curve_with_band", "A32:E33");
+        BehindTheChart.band(behind).draw(book.office(), page, "curve_with_band", "A32:E33");
     }
 
     /** The cell with the name of a jar. */

@@ -1,9 +1,9 @@
 package org.snugsheet.sheets;
 
 import java.util.List;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
 
 /**
  * The layers in {@link DesignAWrap}: the way out of the jar through its side, one row for each film and layer, with what it

@@ -1,10 +1,10 @@
 package org.snugsheet.sheets;
 
 import org.snugsheet.engine.insulation.Materials;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * The lists that the cells of {@link DesignAWrap} are chosen from. The materials come from WRAP.MATERIALS itself: what can be

@@ -1,12 +1,12 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.InputRules;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Names;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * Plan the lesson: what to mix, how much ice, when to read, how many jars, and the curves to expect.
@@ -52,7 +52,7 @@ final class PlanTheLesson implements WorkedSheet {
         rule(page);
         Page run = RunSheet.add(book);
         Page behind = BehindThePlan.add(book);
-        BehindThePlan.curves(behind).draw(book, page, "expected_curves", "A22:G22");
+        BehindThePlan.curves(behind).draw(book.office(), page, "expected_curves", "A22:G22");
         new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:G22");
         page.protect();
         run.protect();

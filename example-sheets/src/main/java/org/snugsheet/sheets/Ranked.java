@@ -1,11 +1,11 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.BigBars;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.Plot;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * The last page of {@link WhichWrapWins}: the ranking as COOL.RANK gives it, what each jar loses in ten minutes, and the

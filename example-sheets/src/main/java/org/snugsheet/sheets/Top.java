@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
 
 /**
  * The first five rows of a worked sheet: its title, what it is for, what can hurt, and what an input cell looks like.

@@ -4,12 +4,12 @@ import java.util.List;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.InputRules;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * One block for the readings of all groups, some in °C and some in °F, with live checks beside it and results below.

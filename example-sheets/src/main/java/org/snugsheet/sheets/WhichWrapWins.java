@@ -2,13 +2,13 @@ package org.snugsheet.sheets;
 
 import java.util.List;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.InputRules;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Names;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * Which wrap wins? Up to eight groups, each with a jar of its own: readings, ranking, verdict, and bars for the wall.

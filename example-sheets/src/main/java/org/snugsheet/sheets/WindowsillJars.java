@@ -3,13 +3,13 @@ package org.snugsheet.sheets;
 import java.util.List;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Highlight;
-import org.snugsheet.sheets.builder.InputRules;
-import org.snugsheet.sheets.builder.Look;
-import org.snugsheet.sheets.builder.Names;
-import org.snugsheet.sheets.builder.Page;
-import org.snugsheet.sheets.builder.PrintSetup;
 
 /**
  * Four wrapped jars of warm water, and a bare one, on a snowy windowsill: readings, curves, half-times, R-values.
@@ -74,7 +74,7 @@ final class WindowsillJars implements WorkedSheet {
         Page sure = HowSureAreWe.add(book, page);
         Page behind = BehindTheChart.add(book, page);
         HowSureAreWe.drawChart(book, sure, behind);
-        BehindTheChart.chart(page, behind).draw(book, page, "cooling_curves", "H6:H25");
+        BehindTheChart.chart(page, behind).draw(book.office(), page, "cooling_curves", "H6:H25");
         new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill: " + INVENTED)
                 .apply(page, "A1:H37");
         page.protect();

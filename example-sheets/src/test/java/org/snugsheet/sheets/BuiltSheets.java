@@ -9,7 +9,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.builder.Paper;
+import org.snugsheet.office.page.Paper;
 
 /** Builds all sheets into {@code target/sheets}, once for the test run, and hands one to every test that asks. */
 final class BuiltSheets implements ParameterResolver {

@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.builder.Paper;
+import org.snugsheet.office.page.Paper;
 
 /** What every worked sheet keeps to, whatever it is about. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})

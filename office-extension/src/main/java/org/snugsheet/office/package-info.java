@@ -13,6 +13,7 @@
  *   <li>{@link org.snugsheet.office.dialog} – windows that ask and tell
  *   <li>{@link org.snugsheet.office.explaining} – what the formula of a cell does, was given, and why it refuses
  *   <li>{@link org.snugsheet.office.sharing} – a copy for colleagues without this extension, and the way back
+ *   <li>{@link org.snugsheet.office.page} – what fills a page: styles, input cells, charts, print set-up
  *   <li>{@link org.snugsheet.office.words} – the languages that people are spoken to in
  *   <li>{@link org.snugsheet.office.uno} – shorthand for the office’s interfaces
  *   <li>{@link org.snugsheet.office.packaging} – writes what describes the functions to the office; used by the build only

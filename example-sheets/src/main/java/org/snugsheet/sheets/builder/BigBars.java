@@ -11,6 +11,11 @@ import com.sun.star.chart.XDiagram;
 import com.sun.star.chart.XDiagramPositioning;
 import com.sun.star.chart2.DataPointLabel;
 import com.sun.star.chart2.XDataSeries;
+import org.snugsheet.office.page.ChartFrame;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Palette;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.uno.Uno;
 
 /**
  * A chart of lying bars, one below the other, each with its value written at its end. The topmost bar is the first of the

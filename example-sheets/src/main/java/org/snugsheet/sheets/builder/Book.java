@@ -16,6 +16,12 @@ import java.util.Optional;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.page.Looks;
+import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Paper;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.uno.Uno;
 
 /** A document being filled: its pages, its names, what it says about itself, and how it opens. */
 public final class Book {
@@ -127,7 +133,12 @@ public final class Book {
         }
     }
 
-    XComponentContext office() {
+    /**
+     * Where it is filled.
+     *
+     * @return the office’s context
+     */
+    public XComponentContext office() {
         return office.uno();
     }
 }

@@ -2,6 +2,7 @@ package org.snugsheet.sheets.builder;
 
 import com.sun.star.drawing.Hatch;
 import com.sun.star.drawing.HatchStyle;
+import org.snugsheet.office.page.Palette;
 
 /**
  * How one part of a {@link StackedBar} is filled: light and dark by turns, and every other one ruled with lines, so that a

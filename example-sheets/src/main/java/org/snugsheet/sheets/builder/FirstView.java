@@ -23,6 +23,8 @@ import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.uno.Uno;
 import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 

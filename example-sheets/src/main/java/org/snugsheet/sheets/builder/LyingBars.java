@@ -14,6 +14,10 @@ import com.sun.star.drawing.LineStyle;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import java.util.Locale;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Palette;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.uno.Uno;
 
 /** What charts of lying bars share: where their values come from, and how a bar is filled. */
 final class LyingBars {

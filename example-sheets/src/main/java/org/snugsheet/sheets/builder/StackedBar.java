@@ -11,6 +11,11 @@ import com.sun.star.chart.XDiagramPositioning;
 import com.sun.star.chart2.XDataSeries;
 import java.util.EnumSet;
 import java.util.Iterator;
+import org.snugsheet.office.page.ChartFrame;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Palette;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.uno.Uno;
 
 /**
  * A chart of lying bars, each put together from parts: how much each part adds to the whole.

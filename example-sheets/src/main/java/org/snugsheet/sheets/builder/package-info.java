@@ -1,15 +1,14 @@
 /**
- * What all worked sheets share, so that they look and behave alike: cell styles, input cells, named ranges, charts, print
- * set-up, protection.
+ * What all worked sheets share beside {@link org.snugsheet.office.page}, which fills their pages: the document as a whole, how it
+ * opens, and charts of bars.
  *
- * <p>A {@link org.snugsheet.sheets.builder.Book} is a document being filled in a running office, a
- * {@link org.snugsheet.sheets.builder.Page} one of its sheets; every other public class here does one thing to a page. Which
- * cells stand where, and what they say, is none of this package’s business: that is in {@link org.snugsheet.sheets}.
+ * <p>A {@link org.snugsheet.sheets.builder.Book} is a document being filled in a running office. Which cells stand where, and
+ * what they say, is none of this package’s business: that is in {@link org.snugsheet.sheets}.
  *
- * <p>Everything goes through the office (UNO), nothing is written into files by hand. Call it within
- * {@link org.snugsheet.office.harness.Office#call}, which keeps the time limit and turns what UNO throws into one exception.
+ * <p>Nearly everything goes through the office (UNO). Call it within {@link org.snugsheet.office.harness.Office#call}, which keeps
+ * the time limit and turns what UNO throws into one exception.
  *
- * <p>This package uses UNO and the office harness, and nothing else of this project.
+ * <p>This package uses UNO, the pages of the office extension and the office harness.
  */
 @NullMarked
 package org.snugsheet.sheets.builder;

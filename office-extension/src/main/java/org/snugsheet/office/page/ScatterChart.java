@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.awt.Rectangle;
 import com.sun.star.chart.ChartLegendPosition;
@@ -10,7 +10,9 @@ import com.sun.star.chart.XDiagramPositioning;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
+import com.sun.star.uno.XComponentContext;
 import java.util.List;
+import org.snugsheet.office.uno.Uno;
 
 /**
  * A chart of values against values, with titles that name their units.
@@ -39,13 +41,13 @@ public record ScatterChart(String title, String across, String up, String inWord
     /**
      * Draws it.
      *
-     * @param book the document
+     * @param office the office’s context
      * @param page the page on which it stands
      * @param name its own name
      * @param cells the cells that it covers
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public void draw(Book book, Page page, String name, String cells) throws com.sun.star.uno.Exception {
+    public void draw(XComponentContext office, Page page, String name, String cells) throws com.sun.star.uno.Exception {
         var charts = Uno.as(XTableChartsSupplier.class, page.sheet()).getCharts();
         // Without any cells the office gives a chart no access to the sheet; the first plot is put in anew below.
         CellRangeAddress[] some = {
@@ -57,7 +59,7 @@ public record ScatterChart(String title, String across, String up, String inWord
         XChartDocument chart = Uno.as(XChartDocument.class, document);
         XDiagram diagram = Uno.as(XDiagram.class, Uno.make(chart, "com.sun.star.chart.XYDiagram"));
         chart.setDiagram(diagram);
-        new ChartSeries(book.office(), document).put(plots);
+        new ChartSeries(office, document).put(plots);
         ChartFrame.title(chart, title);
         ChartFrame.titleX(chart.getDiagram(), across);
         ChartFrame.titleY(chart.getDiagram(), up);

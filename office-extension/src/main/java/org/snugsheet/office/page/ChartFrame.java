@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
@@ -13,28 +13,51 @@ import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
 import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShapes;
+import org.snugsheet.office.uno.Uno;
 
 /** What is round a chart: titles, legend, axes, and its text for somebody who cannot see it. All charts share it. */
-final class ChartFrame {
+public final class ChartFrame {
     private static final float TITLE_SIZE = 12;
     private static final float AXIS_TITLE_SIZE = 10;
-    static final float SMALL_SIZE = 9;
+    /** The type of numbers and legends, in points. */
+    public static final float SMALL_SIZE = 9;
 
     private ChartFrame() {}
 
-    static void title(XChartDocument chart, String title) throws com.sun.star.uno.Exception {
+    /**
+     * Writes the title.
+     *
+     * @param chart the chart
+     * @param title the words
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void title(XChartDocument chart, String title) throws com.sun.star.uno.Exception {
         Uno.set(chart, "HasMainTitle", true);
         write(chart.getTitle(), title, TITLE_SIZE);
         Uno.set(chart.getTitle(), "CharWeight", FontWeight.BOLD);
         Uno.set(chart.getTitle(), "CharColor", Palette.HEADING);
     }
 
-    static void titleX(XDiagram diagram, String title) throws com.sun.star.uno.Exception {
+    /**
+     * Writes the title of the axis along the bottom.
+     *
+     * @param diagram the diagram of a chart
+     * @param title the words
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void titleX(XDiagram diagram, String title) throws com.sun.star.uno.Exception {
         Uno.set(diagram, "HasXAxisTitle", true);
         write(Uno.as(XAxisXSupplier.class, diagram).getXAxisTitle(), title, AXIS_TITLE_SIZE);
     }
 
-    static void titleY(XDiagram diagram, String title) throws com.sun.star.uno.Exception {
+    /**
+     * Writes the title of the axis of values.
+     *
+     * @param diagram the diagram of a chart
+     * @param title the words
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void titleY(XDiagram diagram, String title) throws com.sun.star.uno.Exception {
         Uno.set(diagram, "HasYAxisTitle", true);
         write(Uno.as(XAxisYSupplier.class, diagram).getYAxisTitle(), title, AXIS_TITLE_SIZE);
     }
@@ -44,7 +67,14 @@ final class ChartFrame {
         Uno.set(shape, "CharHeight", size);
     }
 
-    static void legend(XChartDocument chart, ChartLegendPosition where) throws com.sun.star.uno.Exception {
+    /**
+     * Shows the legend.
+     *
+     * @param chart the chart
+     * @param where on which side of the diagram
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void legend(XChartDocument chart, ChartLegendPosition where) throws com.sun.star.uno.Exception {
         Uno.set(chart, "HasLegend", true);
         Uno.set(chart.getLegend(), "Alignment", where);
         Uno.set(chart.getLegend(), "CharHeight", SMALL_SIZE);
@@ -52,24 +82,44 @@ final class ChartFrame {
         Uno.set(chart.getLegend(), "LineStyle", LineStyle.NONE);
     }
 
-    /** Left alone, the office puts a grey ground behind the axes. */
-    static void clearWall(XDiagram diagram) throws com.sun.star.uno.Exception {
+    /**
+     * Clears the ground behind the axes, which the office makes grey when left alone.
+     *
+     * @param diagram the diagram of a chart
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void clearWall(XDiagram diagram) throws com.sun.star.uno.Exception {
         Uno.set(Uno.as(X3DDisplay.class, diagram).getWall(), "FillStyle", FillStyle.NONE);
     }
 
-    /** Numbers in small type, as short as they can be written. */
-    static void numbers(XPropertySet axis) throws com.sun.star.uno.Exception {
+    /**
+     * Writes the numbers of an axis in small type, as short as they can be.
+     *
+     * @param axis the axis
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void numbers(XPropertySet axis) throws com.sun.star.uno.Exception {
         axis.setPropertyValue("CharHeight", SMALL_SIZE);
         axis.setPropertyValue("LinkNumberFormatToSource", false);
         axis.setPropertyValue("NumberFormat", 0);
     }
 
-    static void describe(Page page, String name, String title, String inWords) throws com.sun.star.uno.Exception {
+    /**
+     * Says what a chart shows, for somebody who cannot see it.
+     *
+     * @param page the page on which it stands
+     * @param name its own name
+     * @param title its title
+     * @param inWords what it shows
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void describe(Page page, String name, String title, String inWords)
+            throws com.sun.star.uno.Exception {
         XShapes shapes = Uno.as(
                 XShapes.class, Uno.as(XDrawPageSupplier.class, page.sheet()).getDrawPage());
         for (int i = 0; i < shapes.getCount(); i++) {
             Object shape = shapes.getByIndex(i);
-            if (name.equals(Uno.get(shape, "PersistName"))
+            if (name.equals(Uno.property(shape, "PersistName"))
                     || name.equals(Uno.as(XNamed.class, shape).getName())) {
                 Uno.set(shape, "Title", title);
                 Uno.set(shape, "Description", inWords);

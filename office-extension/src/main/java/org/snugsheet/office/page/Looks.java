@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellHoriJustify;
@@ -9,21 +9,52 @@ import com.sun.star.table.CellHoriJustify;
  * <p>An input cell is told from the others by its box, not by its colour alone: a grey print and a colour-blind reader show
  * it too.
  */
-final class Looks {
+public final class Looks {
     private static final String TROUBLE_WORDS = ";;;\"look below\"";
 
-    private final XSpreadsheetDocument document;
+    /** The style on which all others rest in a document of somebody’s own. */
+    private static final String OUR_PAPER = "Snug paper";
 
-    private Looks(XSpreadsheetDocument document) {
+    private final XSpreadsheetDocument document;
+    private final String parent;
+
+    private Looks(XSpreadsheetDocument document, String parent) {
         this.document = document;
+        this.parent = parent;
     }
 
-    static void install(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+    /**
+     * Puts the styles into a new document, all of whose pages are ours.
+     *
+     * @param document the document
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void install(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         CellStyle.standard(document).font("Liberation Sans", 10).ink(Palette.TEXT);
-        Looks looks = new Looks(document);
-        looks.defineWords();
-        looks.defineInputs();
-        looks.defineResults();
+        new Looks(document, CellStyle.STANDARD).define();
+    }
+
+    /**
+     * Puts the styles into somebody’s document, whose own styles stay as they are. Ours bring their paper with them, so that they
+     * can be read where the office’s own ground is dark.
+     *
+     * @param document the document
+     * @return the name of the style to give to all cells of a page of ours
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static String installBeside(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        CellStyle.add(document, OUR_PAPER, CellStyle.STANDARD)
+                .font("Liberation Sans", 10)
+                .ink(Palette.TEXT)
+                .paper(Palette.PAPER);
+        new Looks(document, OUR_PAPER).define();
+        return OUR_PAPER;
+    }
+
+    private void define() throws com.sun.star.uno.Exception {
+        defineWords();
+        defineInputs();
+        defineResults();
     }
 
     private void defineWords() throws com.sun.star.uno.Exception {
@@ -96,6 +127,6 @@ final class Looks {
     }
 
     private CellStyle style(Look look) throws com.sun.star.uno.Exception {
-        return CellStyle.add(document, look.styleName());
+        return CellStyle.add(document, look.styleName(), parent);
     }
 }

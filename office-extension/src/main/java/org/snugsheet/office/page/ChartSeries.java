@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.chart.DataLabelPlacement;
@@ -18,6 +18,7 @@ import com.sun.star.drawing.LineStyle;
 import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Locale;
+import org.snugsheet.office.uno.Uno;
 
 /** Puts the rows of points and the lines into a chart. Sizes in 1/100 mm. */
 final class ChartSeries {

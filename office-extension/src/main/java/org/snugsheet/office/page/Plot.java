@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 /**
  * One row of points, or one line, of a {@link ScatterChart}.
@@ -30,7 +30,12 @@ public record Plot(Form form, Cells across, Cells up, Cells name, Ink ink) {
      * @param address the cells
      */
     public record Cells(Page page, String address) {
-        String written() {
+        /**
+         * The cells as a chart names them.
+         *
+         * @return such as {@code $'Jars'.$A$1:$A$9}
+         */
+        public String written() {
             // In quotes, because the name of a page may have blanks in it.
             return "$'" + page.name() + "'." + address.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
         }

@@ -1,8 +1,9 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
+import org.snugsheet.office.uno.Uno;
 
 /** Named ranges: formulas say {@code times} and {@code readings}, not {@code A8:A16}. */
 public final class Names {
@@ -12,8 +13,15 @@ public final class Names {
         this.ranges = ranges;
     }
 
-    static Names of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        return new Names(Uno.as(XNamedRanges.class, Uno.get(document, "NamedRanges")));
+    /**
+     * The named ranges of a document.
+     *
+     * @param document the document
+     * @return its names
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static Names of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        return new Names(Uno.as(XNamedRanges.class, Uno.property(document, "NamedRanges")));
     }
 
     /**

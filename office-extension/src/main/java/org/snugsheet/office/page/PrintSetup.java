@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.container.XNameContainer;
 import com.sun.star.sheet.XHeaderFooterContent;
@@ -6,10 +6,11 @@ import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.CellRangeAddress;
+import org.snugsheet.office.uno.Uno;
 
 /**
  * How a page is printed: which way the paper lies, which cells, shrunk to a single sheet of paper if need be, with one line
- * below. Pages are laid out for A4; {@link Book#printOn} changes the paper of all of them.
+ * below. Pages are laid out for A4; {@link #printOn} changes the paper of all of them.
  *
  * @param way which way the paper lies
  * @param footer the line at the bottom
@@ -51,13 +52,19 @@ public record PrintSetup(Way way, String footer) {
         Uno.as(XPrintAreas.class, page.sheet()).setPrintAreas(new CellRangeAddress[0]);
     }
 
-    /** Changes the paper of all pages that were set up here. */
-    static void printOn(Paper paper, XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+    /**
+     * Changes the paper of all pages that were set up here.
+     *
+     * @param paper the paper
+     * @param document their document
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void printOn(Paper paper, XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         XNameContainer styles = styles(document);
         for (String name : styles.getElementNames()) {
             if (name.startsWith(OUR_STYLES)) {
                 Object style = styles.getByName(name);
-                size(style, paper, (boolean) Uno.get(style, "IsLandscape"));
+                size(style, paper, (boolean) Uno.property(style, "IsLandscape"));
             }
         }
     }
@@ -89,7 +96,7 @@ public record PrintSetup(Way way, String footer) {
         Uno.set(style, "HeaderIsOn", false);
         Uno.set(style, "FooterIsOn", true);
         Uno.set(style, "FooterIsShared", true);
-        XHeaderFooterContent line = Uno.as(XHeaderFooterContent.class, Uno.get(style, "RightPageFooterContent"));
+        XHeaderFooterContent line = Uno.as(XHeaderFooterContent.class, Uno.property(style, "RightPageFooterContent"));
         line.getLeftText().setString("");
         line.getCenterText().setString(footer);
         line.getRightText().setString("");

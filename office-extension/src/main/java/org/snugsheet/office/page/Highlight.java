@@ -1,8 +1,9 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.sheet.ConditionOperator;
 import com.sun.star.sheet.XSheetConditionalEntries;
+import org.snugsheet.office.uno.Uno;
 
 /** Changes the style of cells by what they hold. */
 public final class Highlight {
@@ -36,7 +37,7 @@ public final class Highlight {
 
     private static void add(Page page, String address, ConditionOperator operator, String formula, Look look)
             throws com.sun.star.uno.Exception {
-        Object format = Uno.get(page.range(address), "ConditionalFormat");
+        Object format = Uno.property(page.range(address), "ConditionalFormat");
         Uno.as(XSheetConditionalEntries.class, format).addNew(new PropertyValue[] {
             Uno.named("Operator", operator), Uno.named("Formula1", formula), Uno.named("StyleName", look.styleName())
         });

@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 /** The cell styles of a worked sheet; what each looks like is in {@link Looks}. */
 public enum Look {

@@ -1,9 +1,10 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.lang.Locale;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
+import org.snugsheet.office.uno.Uno;
 
 /** Looks up how numbers are to be written. */
 final class NumberCode {

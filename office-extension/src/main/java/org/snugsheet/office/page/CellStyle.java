@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.awt.FontWeight;
 import com.sun.star.container.XNameContainer;
@@ -10,10 +10,11 @@ import com.sun.star.table.BorderLineStyle;
 import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellVertJustify2;
 import com.sun.star.util.CellProtection;
+import org.snugsheet.office.uno.Uno;
 
 /** One cell style of a document, being described. Line widths and indents in 1/100 mm, type sizes in points. */
 final class CellStyle {
-    private static final String STANDARD = "Default";
+    static final String STANDARD = "Default";
 
     private final XSpreadsheetDocument document;
     private final Object style;
@@ -28,10 +29,14 @@ final class CellStyle {
         return new CellStyle(document, styles(document).getByName(STANDARD));
     }
 
-    static CellStyle add(XSpreadsheetDocument document, String name) throws com.sun.star.uno.Exception {
-        Object style = Uno.make(document, "com.sun.star.style.CellStyle");
-        styles(document).insertByName(name, style);
-        Uno.as(XStyle.class, style).setParentStyle(STANDARD);
+    /** A style by this name, made unless it is there already. */
+    static CellStyle add(XSpreadsheetDocument document, String name, String parent) throws com.sun.star.uno.Exception {
+        XNameContainer styles = styles(document);
+        if (!styles.hasByName(name)) {
+            styles.insertByName(name, Uno.make(document, "com.sun.star.style.CellStyle"));
+        }
+        Object style = styles.getByName(name);
+        Uno.as(XStyle.class, style).setParentStyle(parent);
         CellStyle fresh = new CellStyle(document, style);
         return fresh.set("VertJustify", CellVertJustify2.CENTER);
     }

@@ -1,4 +1,4 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.awt.FontWeight;
 import com.sun.star.awt.Point;
@@ -15,9 +15,10 @@ import com.sun.star.text.XText;
 import com.sun.star.text.XTextCursor;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
+import org.snugsheet.office.uno.Uno;
 
 /**
- * One sheet of a {@link Book}, being filled. Cells and ranges have addresses such as {@code B8} and {@code B8:F16}; the
+ * One sheet of a document, being filled. Cells and ranges have addresses such as {@code B8} and {@code B8:F16}; the
  * methods hand back the page, so that they can be strung together.
  */
 public final class Page {
@@ -27,7 +28,14 @@ public final class Page {
     private final XSpreadsheet sheet;
     private final String name;
 
-    Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name) {
+    /**
+     * A page to be filled.
+     *
+     * @param document the document
+     * @param sheet its sheet
+     * @param name the name on its tab
+     */
+    public Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name) {
         this.document = document;
         this.sheet = sheet;
         this.name = name;
@@ -241,11 +249,21 @@ public final class Page {
         return this;
     }
 
-    XSpreadsheet sheet() {
+    /**
+     * The sheet.
+     *
+     * @return the sheet that is filled
+     */
+    public XSpreadsheet sheet() {
         return sheet;
     }
 
-    XSpreadsheetDocument document() {
+    /**
+     * The document.
+     *
+     * @return the document it belongs to
+     */
+    public XSpreadsheetDocument document() {
         return document;
     }
 
@@ -253,14 +271,26 @@ public final class Page {
         return sheet.getCellRangeByName(address);
     }
 
-    CellRangeAddress place(String address) {
+    /**
+     * Where cells are, counted from 0.
+     *
+     * @param address the cells
+     * @return their place
+     */
+    public CellRangeAddress place(String address) {
         return Uno.as(XCellRangeAddressable.class, range(address)).getRangeAddress();
     }
 
-    /** The rectangle that cells cover, in 1/100 mm. */
-    Rectangle rectangle(String address) throws com.sun.star.uno.Exception {
-        Point corner = (Point) Uno.get(range(address), "Position");
-        Size size = (Size) Uno.get(range(address), "Size");
+    /**
+     * The rectangle that cells cover.
+     *
+     * @param address the cells
+     * @return the rectangle, in 1/100 mm
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Rectangle rectangle(String address) throws com.sun.star.uno.Exception {
+        Point corner = (Point) Uno.property(range(address), "Position");
+        Size size = (Size) Uno.property(range(address), "Size");
         return new Rectangle(corner.X, corner.Y, size.Width, size.Height);
     }
 

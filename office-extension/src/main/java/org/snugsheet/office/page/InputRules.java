@@ -1,10 +1,11 @@
-package org.snugsheet.sheets.builder;
+package org.snugsheet.office.page;
 
 import com.sun.star.sheet.ConditionOperator;
 import com.sun.star.sheet.TableValidationVisibility;
 import com.sun.star.sheet.ValidationAlertStyle;
 import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XSheetCondition;
+import org.snugsheet.office.uno.Uno;
 
 /** What may be typed into input cells, and the hint that shows beside the cursor. */
 public final class InputRules {
@@ -117,7 +118,7 @@ public final class InputRules {
     }
 
     private Object rule(String address, String title, String hint) throws com.sun.star.uno.Exception {
-        Object rule = Uno.get(page.range(address), "Validation");
+        Object rule = Uno.property(page.range(address), "Validation");
         Uno.set(rule, "ShowInputMessage", true);
         Uno.set(rule, "InputTitle", title);
         Uno.set(rule, "InputMessage", hint);

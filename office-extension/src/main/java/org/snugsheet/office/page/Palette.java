@@ -1,0 +1,36 @@
+package org.snugsheet.office.page;
+
+/** The colours of the pages, as 0xRRGGBB. All text is dark enough on its ground to be read in a grey print too. */
+public final class Palette {
+    /** Paper. */
+    public static final int PAPER = 0xFFFFFF;
+
+    /** Words and numbers. */
+    public static final int TEXT = 0x1A1A1A;
+
+    /** Remarks. */
+    public static final int QUIET = 0x4A4A4A;
+
+    /** Headings and their rules. */
+    public static final int HEADING = 0x17375E;
+
+    /** Lines between rows. */
+    public static final int RULE = 0xB8C2CC;
+
+    /** The ground of a cell to type into. */
+    public static final int INPUT_PAPER = 0xFFF6D5;
+
+    /** Its box. */
+    public static final int INPUT_FRAME = 0x7A6A2F;
+
+    /** The ground of a caution. */
+    public static final int CAUTION_PAPER = 0xFDEDE3;
+
+    /** Its words and its box. */
+    public static final int CAUTION = 0x9C2A00;
+
+    /** Lines behind a chart. */
+    public static final int GRID = 0xD9D9D9;
+
+    private Palette() {}
+}
