@@ -8,6 +8,7 @@ final class Manifest {
 
     private static final String TYPES = "application/vnd.sun.star.uno-typelibrary;type=RDB";
     private static final String COMPONENTS = "application/vnd.sun.star.uno-components";
+    private static final String BASIC = "application/vnd.sun.star.basic-library";
     private static final String CONFIGURATION = "application/vnd.sun.star.configuration-data";
 
     private Manifest() {}
@@ -19,6 +20,7 @@ final class Manifest {
         add(xml, CONFIGURATION, "CalcAddIns.xcu");
         add(xml, CONFIGURATION, "Addons.xcu");
         add(xml, CONFIGURATION, "ProtocolHandler.xcu");
+        add(xml, BASIC, SetUpCheck.folder() + "/");
         return xml.text();
     }
 

@@ -5,6 +5,7 @@ import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.menu.MenuHandler;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.MenuWords;
+import org.snugsheet.office.menu.SetUpWords;
 import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
@@ -12,6 +13,9 @@ import org.w3c.dom.Element;
 final class MenuRegistry {
 
     private static final String CALC = "com.sun.star.sheet.SpreadsheetDocument";
+
+    // The office sorts lines by these names.
+    private static final String LAST = "line9";
 
     private final XmlText xml;
 
@@ -37,14 +41,18 @@ final class MenuRegistry {
         registry.value(menu, "Context", CALC);
         Element lines = registry.node(menu, "Submenu");
         for (MenuItem item : MenuItem.values()) {
-            // The office sorts lines by these names.
-            Element line = registry.entry(lines, item.position());
-            registry.value(line, "URL", item.address());
-            registry.translated(line, "Title", item);
-            registry.value(line, "Target", "_self");
-            registry.value(line, "Context", CALC);
+            registry.line(lines, item.position(), item.address(), item);
         }
+        registry.line(lines, LAST, SetUpCheck.ADDRESS, SetUpWords.LINE);
         return registry.xml.text();
+    }
+
+    private void line(Element lines, String position, String address, Phrase title) {
+        Element line = entry(lines, position);
+        value(line, "URL", address);
+        translated(line, "Title", title);
+        value(line, "Target", "_self");
+        value(line, "Context", CALC);
     }
 
     static String handler() {

@@ -9,8 +9,8 @@ enum PackageWords implements Phrase {
     /** What it does, what it needs, and the one thing to do when the office has no Java, for then no code of ours can say so. */
     DESCRIPTION(
             "Cell functions that turn classroom thermometer readings into cooling curves, R-values of layered wraps and a"
-                    + " fair comparison of materials. Needs LibreOffice 7.4 or newer and Java 17 or newer. If every one of our cells"
-                    + " shows Err:504, the office has no Java: install one, choose it under Tools ▸ Options ▸ LibreOffice ▸"
+                    + " fair comparison of materials. Needs LibreOffice 7.4 or newer and Java 17 or newer. If all our cells show"
+                    + " Err:504 or #NULL!, the office has no Java: install one, choose it under Tools ▸ Options ▸ LibreOffice ▸"
                     + " Advanced, and start the office again.");
 
     private final String english;

@@ -37,6 +37,7 @@ public final class WriteExtension {
         }
         write(folder.resolve("bom.json"), BillOfMaterials.of(arguments[2]));
         writeInterfaces(folder);
+        writeAll(folder, SetUpCheck.files());
         for (Language language : Language.values()) {
             write(folder.resolve(HtmlReference.path(language)), HtmlReference.of(Families.all(), language));
             write(beside.resolve(markdown(language)), FunctionReference.of(Families.all(), language));

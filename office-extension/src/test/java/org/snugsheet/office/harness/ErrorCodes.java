@@ -14,6 +14,8 @@ public final class ErrorCodes {
     public static final int MISSING_VARIABLE = 511;
     /** #VALUE!, text where a number is needed, or a function that broke off. */
     public static final int VALUE = 519;
+    /** #NULL!, no result, though the function is known. */
+    public static final int NO_RESULT = 521;
     /** Err:522, a cell that depends on itself. */
     public static final int CIRCULAR = 522;
     /** Err:523, a search that found no end. */

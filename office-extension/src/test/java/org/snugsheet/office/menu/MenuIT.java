@@ -14,12 +14,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
@@ -53,7 +55,8 @@ class MenuIT {
                     .map(name -> title(menu, name))
                     .toList();
         });
-        assertEquals(Arrays.stream(MenuItem.values()).map(MenuItem::english).toList(), lines);
+        Stream<Phrase> all = Stream.concat(Arrays.stream(MenuItem.values()), Stream.of(SetUpWords.LINE));
+        assertEquals(all.map(Phrase::english).toList(), lines);
     }
 
     @ParameterizedTest

@@ -51,8 +51,8 @@ class PackageIT {
         Stream<String> named = Stream.concat(
                 found("full-path=\"([^\"]+)\"", text(files, "META-INF/manifest.xml")),
                 found("xlink:href=\"([^\":]+)\"", text(files, "description.xml")));
-        List<String> missing = named.filter(path ->
-                        files.keySet().stream().noneMatch(file -> file.equals(path) || file.startsWith(path + "/")))
+        List<String> missing = named.filter(path -> files.keySet().stream()
+                        .noneMatch(file -> file.equals(path) || (path.endsWith("/") && file.startsWith(path))))
                 .toList();
         assertEquals(List.of(), missing);
     }

@@ -1,0 +1,44 @@
+package org.snugsheet.office.menu;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.sun.star.script.provider.XScriptProvider;
+import com.sun.star.script.provider.XScriptProviderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.office.harness.ErrorCodes;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/** The one line of the menu that must answer when no Java is there to answer. */
+@ExtendWith(SharedOffice.class)
+class SetUpIT {
+
+    @Test
+    void withJavaItSaysThatAllIsWell(Office office) {
+        assertEquals(SetUpWords.READY.english(), sentence(office));
+    }
+
+    @Test
+    void withoutJavaItSaysWhatToDo(Office office) {
+        try (Office bare = office.setup().withoutJava().start()) {
+            assertEquals(SetUpWords.MISSING.english(), sentence(bare));
+            // As the sentence says.
+            assertEquals(
+                    ErrorCodes.PARAMETER_LIST,
+                    bare.evaluate("=WRAP.LAYER(20;0.04)").error());
+            assertEquals(ErrorCodes.NO_RESULT, bare.evaluate("=CHECK.VERSION()").error());
+        }
+    }
+
+    private static String sentence(Office office) {
+        return office.call("asking the macro", () -> {
+            XScriptProvider macros = office.service(
+                            "com.sun.star.script.provider.MasterScriptProviderFactory", XScriptProviderFactory.class)
+                    .createScriptProvider("");
+            return String.valueOf(
+                    macros.getScript("vnd.sun.star.script:Snugsheet.SetUp.Sentence?language=Basic&location=application")
+                            .invoke(new Object[0], new short[1][], new Object[1][]));
+        });
+    }
+}
