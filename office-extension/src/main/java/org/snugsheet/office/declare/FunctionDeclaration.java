@@ -159,6 +159,15 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     }
 
     /**
+     * Where the page of the reference describes it: what follows the # in the address.
+     *
+     * @return such as {@code cool-rate}
+     */
+    public String anchor() {
+        return name().toLowerCase(Locale.ROOT).replace('.', '-');
+    }
+
+    /**
      * The function as it is typed, with its options in brackets.
      *
      * @param language the language of the arguments’ names

@@ -9,8 +9,10 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.view.XSelectionSupplier;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.snugsheet.engine.lesson.Caution;
+import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.explaining.Explanation;
 import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.CopyFile;
@@ -32,7 +34,19 @@ final class Chosen {
      * @return what was said, for a macro
      */
     static String run(MenuItem item, Choice choice) {
-        Outcome outcome = new Chosen(choice).outcome(item);
+        return told(choice, new Chosen(choice).outcome(item));
+    }
+
+    /**
+     * Opens the reference at a function.
+     *
+     * @return the address, or why that did not work
+     */
+    static String help(FunctionDeclaration function, Choice choice) {
+        return told(choice, new Chosen(choice).tried(() -> Outcome.seen(Reference.openAt(choice, function))));
+    }
+
+    private static String told(Choice choice, Outcome outcome) {
         if (!choice.isQuiet()) {
             Windows.show(choice, outcome);
         }
@@ -40,18 +54,22 @@ final class Chosen {
     }
 
     private Outcome outcome(MenuItem item) {
+        return tried(() -> switch (item) {
+            case EXPLAIN -> explain();
+            case SHARE -> share();
+            case BRING_BACK ->
+                Outcome.said(choice.language().say(MenuWords.BROUGHT_BACK, BringBack.into(choice.document())));
+            case REFERENCE -> Outcome.seen(Reference.open(choice));
+            case CAUTIONS -> Outcome.said(cautions());
+        });
+    }
+
+    private Outcome tried(Callable<Outcome> work) {
         try {
-            return switch (item) {
-                case EXPLAIN -> explain();
-                case SHARE -> share();
-                case BRING_BACK ->
-                    Outcome.said(choice.language().say(MenuWords.BROUGHT_BACK, BringBack.into(choice.document())));
-                case REFERENCE -> Outcome.seen(Reference.open(choice));
-                case CAUTIONS -> Outcome.said(cautions());
-            };
+            return work.call();
         } catch (Declined declined) {
             return Outcome.said(declined.sentence(choice.language()));
-        } catch (com.sun.star.uno.Exception | RuntimeException failed) {
+        } catch (Exception failed) {
             // Whatever the office threw, the user is to hear of it rather than to wonder.
             return Outcome.said(choice.language().say(MenuWords.FAILED, String.valueOf(failed.getMessage())));
         }

@@ -21,7 +21,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the office calls when a line of our menu is chosen. One stands for one window.
+ * What the office calls when a line of our menu is chosen or F1 is pressed in Calc. One stands for one window.
  *
  * <p>Arguments: {@code Target}, the address of the file to write, and {@code Quiet}, which says nothing and asks nothing. They
  * serve macros and tests; the menu gives none, and the user is asked and told. Whoever asks to be notified is told the sentence.
@@ -53,7 +53,10 @@ public final class MenuHandler extends WeakBase
 
     @Override
     public @Nullable XDispatch queryDispatch(URL address, String target, int flags) {
-        return MenuItem.of(address.Complete).isPresent() ? this : null;
+        boolean ours = address.Complete.equals(FunctionHelp.ADDRESS)
+                ? chosen(new PropertyValue[0]).flatMap(FunctionHelp::asked).isPresent()
+                : MenuItem.of(address.Complete).isPresent();
+        return ours ? this : null;
     }
 
     @Override
@@ -81,11 +84,14 @@ public final class MenuHandler extends WeakBase
     }
 
     private Optional<String> run(URL address, PropertyValue[] arguments) {
-        XFrame window = frame;
-        return window == null
-                ? Optional.empty()
-                : MenuItem.of(address.Complete)
-                        .map(item -> Chosen.run(item, new Choice(office, window, List.of(arguments))));
+        return chosen(arguments)
+                .flatMap(choice -> address.Complete.equals(FunctionHelp.ADDRESS)
+                        ? FunctionHelp.asked(choice).map(function -> Chosen.help(function, choice))
+                        : MenuItem.of(address.Complete).map(item -> Chosen.run(item, choice)));
+    }
+
+    private Optional<Choice> chosen(PropertyValue[] arguments) {
+        return Optional.ofNullable(frame).map(window -> new Choice(office, window, List.of(arguments)));
     }
 
     @Override

@@ -5,7 +5,12 @@ import com.sun.star.system.SystemShellExecuteFlags;
 import com.sun.star.system.XSystemShellExecute;
 import com.sun.star.ucb.XSimpleFileAccess;
 import com.sun.star.uno.XComponentContext;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
@@ -15,6 +20,12 @@ final class Reference {
 
     private static final String EXTENSION = "org.snugsheet";
     private static final String PROVIDER = "/singletons/com.sun.star.deployment.PackageInformationProvider";
+
+    private static final String SIGNPOST = """
+            <!DOCTYPE html>
+            <html><head><meta charset="utf-8"><meta http-equiv="refresh" content="0; url=%1$s"><title>Snugsheet</title></head>
+            <body><a href="%1$s">Snugsheet</a></body></html>
+            """;
 
     private Reference() {}
 
@@ -27,10 +38,41 @@ final class Reference {
     static String open(Choice choice) throws com.sun.star.uno.Exception {
         String address = address(choice.office(), choice.language());
         if (!choice.isQuiet()) {
-            Uno.as(XSystemShellExecute.class, Uno.service(choice.office(), "com.sun.star.system.SystemShellExecute"))
-                    .execute(address, "", SystemShellExecuteFlags.URIS_ONLY);
+            show(choice, address);
         }
         return address;
+    }
+
+    /**
+     * Opens it at one function, unless the choice is quiet.
+     *
+     * @return the address of that place
+     * @throws Declined if this extension was packed without it
+     */
+    static String openAt(Choice choice, FunctionDeclaration function) throws com.sun.star.uno.Exception {
+        String address = address(choice.office(), choice.language());
+        String place = address + "#" + function.anchor();
+        if (!choice.isQuiet()) {
+            show(choice, signpost(place).orElse(address));
+        }
+        return place;
+    }
+
+    private static void show(Choice choice, String address) throws com.sun.star.uno.Exception {
+        Uno.as(XSystemShellExecute.class, Uno.service(choice.office(), "com.sun.star.system.SystemShellExecute"))
+                .execute(address, "", SystemShellExecuteFlags.URIS_ONLY);
+    }
+
+    /** A page that leads on to the place: the office drops what follows the # when it opens a file. */
+    private static Optional<String> signpost(String place) {
+        try {
+            Path page = Files.createTempFile("snugsheet-help-", ".html");
+            page.toFile().deleteOnExit();
+            Files.writeString(page, SIGNPOST.formatted(place));
+            return Optional.of(page.toUri().toString());
+        } catch (IOException noRoom) {
+            return Optional.empty();
+        }
     }
 
     private static String address(XComponentContext office, Language language) throws com.sun.star.uno.Exception {

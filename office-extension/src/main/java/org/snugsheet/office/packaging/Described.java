@@ -1,7 +1,6 @@
 package org.snugsheet.office.packaging;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.insulation.Material;
@@ -43,7 +42,7 @@ record Described(FunctionDeclaration declaration, Language language) {
 
     /** The name in an address. */
     String anchor() {
-        return name().toLowerCase(Locale.ROOT).replace('.', '-');
+        return declaration.anchor();
     }
 
     String signature() {

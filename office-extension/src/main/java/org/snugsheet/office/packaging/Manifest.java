@@ -19,6 +19,7 @@ final class Manifest {
         add(xml, COMPONENTS, "snugsheet.components");
         add(xml, CONFIGURATION, "CalcAddIns.xcu");
         add(xml, CONFIGURATION, "Addons.xcu");
+        add(xml, CONFIGURATION, "Accelerators.xcu");
         add(xml, CONFIGURATION, "ProtocolHandler.xcu");
         add(xml, BASIC, SetUpCheck.folder() + "/");
         return xml.text();

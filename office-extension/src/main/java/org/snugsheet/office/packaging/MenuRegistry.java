@@ -2,6 +2,7 @@ package org.snugsheet.office.packaging;
 
 import java.util.Map;
 import org.snugsheet.engine.Phrase;
+import org.snugsheet.office.menu.FunctionHelp;
 import org.snugsheet.office.menu.MenuHandler;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.MenuWords;
@@ -9,7 +10,7 @@ import org.snugsheet.office.menu.SetUpWords;
 import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
-/** The registration of our menu in Calc’s menu bar, and of what handles its lines. */
+/** The registration of our menu in Calc’s menu bar, of F1 in Calc, and of what handles both. */
 final class MenuRegistry {
 
     private static final String CALC = "com.sun.star.sheet.SpreadsheetDocument";
@@ -60,6 +61,17 @@ final class MenuRegistry {
         Element set = registry.node(registry.xml.root(), "HandlerSet");
         Element handler = registry.entry(set, MenuHandler.class.getName());
         registry.value(handler, "Protocols", MenuItem.PROTOCOL + "*");
+        return registry.xml.text();
+    }
+
+    /** F1 in Calc. The office asks {@link MenuHandler} first, and helps as ever where that has no answer. */
+    static String keys() {
+        MenuRegistry registry = new MenuRegistry("Accelerators", "Office");
+        Element modules = registry.node(registry.node(registry.xml.root(), "PrimaryKeys"), "Modules");
+        Element key = registry.entry(registry.node(modules, CALC), "F1");
+        Element command = registry.xml.child(key, "prop", Map.of("oor:name", "Command", "oor:type", "xs:string"));
+        // The office looks a key up by its language and falls back on this one.
+        registry.xml.child(command, "value", Map.of("xml:lang", "en-US")).setTextContent(FunctionHelp.ADDRESS);
         return registry.xml.text();
     }
 

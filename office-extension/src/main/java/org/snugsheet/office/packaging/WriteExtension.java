@@ -58,6 +58,7 @@ public final class WriteExtension {
         }
         write(folder.resolve("CalcAddIns.xcu"), FunctionRegistry.of(Families.all()));
         write(folder.resolve("Addons.xcu"), MenuRegistry.menu());
+        write(folder.resolve("Accelerators.xcu"), MenuRegistry.keys());
         write(folder.resolve("ProtocolHandler.xcu"), MenuRegistry.handler());
         write(folder.resolve("snugsheet.components"), Components.of(Families.all()));
         write(folder.resolve("META-INF/manifest.xml"), Manifest.of(interfaceFiles));

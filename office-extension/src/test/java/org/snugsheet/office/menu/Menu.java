@@ -25,11 +25,20 @@ public final class Menu {
      * @return what the user would be told
      */
     public static String choose(Office office, CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
+        return call(office, sheet, item.address(), arguments);
+    }
+
+    /**
+     * Calls an address of ours, as the menu and the keys do.
+     *
+     * @return what the user would be told
+     */
+    static String call(Office office, CalcDocument sheet, String address, PropertyValue... arguments) {
         XDispatchHelper helper = office.service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class);
-        return office.call("choosing " + item, () -> {
+        return office.call("calling " + address, () -> {
             XDispatchProvider window =
                     Uno.as(XDispatchProvider.class, controller(sheet).getFrame());
-            Object result = helper.executeDispatch(window, item.address(), "_self", 0, arguments);
+            Object result = helper.executeDispatch(window, address, "_self", 0, arguments);
             return String.valueOf(((DispatchResultEvent) result).Result);
         });
     }

@@ -1,0 +1,41 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.view.XSelectionSupplier;
+import java.util.Optional;
+import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.functions.OurFunctions;
+
+/**
+ * What F1 does on a cell with one of our functions: the reference opens at that function. On any other cell nobody here answers,
+ * and F1 is the office’s own; so it is when no Java is there.
+ */
+public final class FunctionHelp {
+
+    /** What the key calls. */
+    public static final String ADDRESS = MenuItem.PROTOCOL + "function-help";
+
+    private FunctionHelp() {}
+
+    /** The function of ours that the chosen cell calls; of several the one that stands first in the reference. */
+    static Optional<FunctionDeclaration> asked(Choice choice) {
+        XSelectionSupplier view = UnoRuntime.queryInterface(
+                XSelectionSupplier.class, choice.window().getController());
+        XCellRange chosen = view == null ? null : UnoRuntime.queryInterface(XCellRange.class, view.getSelection());
+        if (chosen == null) {
+            // A chart, say, or a window without a sheet.
+            return Optional.empty();
+        }
+        try {
+            XCell cell = chosen.getCellByPosition(0, 0);
+            return cell.getType() == CellContentType.FORMULA
+                    ? OurFunctions.calledBy(cell.getFormula()).stream().findFirst()
+                    : Optional.empty();
+        } catch (com.sun.star.lang.IndexOutOfBoundsException noCell) {
+            return Optional.empty();
+        }
+    }
+}
