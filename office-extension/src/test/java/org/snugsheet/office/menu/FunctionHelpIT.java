@@ -6,12 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.awt.Key;
 import com.sun.star.awt.KeyEvent;
-import com.sun.star.frame.XDispatchProvider;
-import com.sun.star.frame.XModel;
 import com.sun.star.ui.XAcceleratorConfiguration;
 import com.sun.star.ui.XModuleUIConfigurationManagerSupplier;
-import com.sun.star.util.URL;
-import com.sun.star.util.XURLTransformer;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
@@ -76,15 +72,6 @@ class FunctionHelpIT {
     }
 
     private boolean isOurs(CalcDocument sheet) {
-        return office.call("asking who answers", () -> {
-            URL[] address = {new URL()};
-            address[0].Complete = FunctionHelp.ADDRESS;
-            office.service("com.sun.star.util.URLTransformer", XURLTransformer.class)
-                    .parseStrict(address);
-            XDispatchProvider window = Uno.as(
-                    XDispatchProvider.class,
-                    Uno.as(XModel.class, sheet.uno()).getCurrentController().getFrame());
-            return window.queryDispatch(address[0], "_self", 0) != null;
-        });
+        return Menu.answers(office, sheet, FunctionHelp.ADDRESS);
     }
 }

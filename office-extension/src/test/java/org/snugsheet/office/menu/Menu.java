@@ -6,6 +6,8 @@ import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XModel;
+import com.sun.star.util.URL;
+import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
@@ -40,6 +42,18 @@ public final class Menu {
                     Uno.as(XDispatchProvider.class, controller(sheet).getFrame());
             Object result = helper.executeDispatch(window, address, "_self", 0, arguments);
             return String.valueOf(((DispatchResultEvent) result).Result);
+        });
+    }
+
+    /** Whether anybody answers to an address in the window of this sheet, as it is now. */
+    static boolean answers(Office office, CalcDocument sheet, String address) {
+        return office.call("asking who answers to " + address, () -> {
+            URL[] url = {new URL()};
+            url[0].Complete = address;
+            office.service("com.sun.star.util.URLTransformer", XURLTransformer.class)
+                    .parseStrict(url);
+            return Uno.as(XDispatchProvider.class, controller(sheet).getFrame()).queryDispatch(url[0], "_self", 0)
+                    != null;
         });
     }
 

@@ -1,11 +1,13 @@
 package org.snugsheet.office.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.sun.star.script.provider.XScriptProvider;
 import com.sun.star.script.provider.XScriptProviderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.ErrorCodes;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
@@ -28,6 +30,16 @@ class SetUpIT {
                     ErrorCodes.PARAMETER_LIST,
                     bare.evaluate("=WRAP.LAYER(20;0.04)").error());
             assertEquals(ErrorCodes.NO_RESULT, bare.evaluate("=CHECK.VERSION()").error());
+            assertF1IsTheOffices(bare);
+        }
+    }
+
+    /** Nobody of ours is there to help; the key must not be dead. */
+    private static void assertF1IsTheOffices(Office bare) {
+        try (CalcDocument sheet = bare.newDocument()) {
+            sheet.formula("A1", "WRAP.LAYER(20;0.04)");
+            Menu.select(bare, sheet, "A1");
+            assertFalse(Menu.answers(bare, sheet, FunctionHelp.ADDRESS));
         }
     }
 
