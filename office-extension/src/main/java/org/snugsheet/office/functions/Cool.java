@@ -104,7 +104,7 @@ public interface Cool extends XInterface {
             order = 4,
             name = "COOL.START",
             text = "The temperature at minute 0 on the fitted curve.",
-            formula = "T₀ = Tₛ + A·e^(−k·0)",
+            formula = "T(t) = Tₛ + A·e^(−k·(t − t₁)); T₀ = Tₛ + A·e^(k·t₁)",
             source = Sources.NEWTON + "; " + Sources.FIT,
             example = "COOL.START({0;5;10;15;20};{40;34;30;26;24};10)",
             answer = "39.71301",

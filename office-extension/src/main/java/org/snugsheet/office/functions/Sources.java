@@ -27,6 +27,7 @@ final class Sources {
     static final String MIXING = "Halliday, Resnick & Walker, Fundamentals of Physics, § 18-4";
     static final String FLAT = "ISO 6946:2017, 6.7.1";
     static final String ROUND = "ISO 12241:2008, 4.1.2 (from memory); " + INCROPERA + ", § 3.3.1";
+    static final String TURNING = INCROPERA + ", Ex. 3.5; Holman, Heat Transfer, § 2-6";
     static final String SURFACE = "Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323;"
             + " Popiel, Wojtkowiak & Bober, Exp. Thermal Fluid Sci. 32 (2007) 607;"
             + " Churchill & Bernstein, J. Heat Transfer 99 (1977) 300; ISO 6946:2017, App. C";

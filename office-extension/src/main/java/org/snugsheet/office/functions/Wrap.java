@@ -150,7 +150,7 @@ public interface Wrap extends XInterface {
             text =
                     "The turning radius in millimetres: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
             formula = "r = λ/h",
-            source = Sources.ROUND,
+            source = Sources.TURNING,
             example = "WRAP.TURNING(0.17;3)",
             answer = "56.6666667",
             refused = "WRAP.TURNING(0.17;0)",
