@@ -1,6 +1,7 @@
 package org.snugsheet.office.packaging;
 
 import java.util.List;
+import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -18,6 +19,7 @@ final class HtmlReference {
             body { color: var(--ink); background: var(--paper); font: 1rem/1.5 system-ui, sans-serif; max-width: 50rem;
               margin: 0 auto; padding: 1rem 1.2rem 4rem; }
             a { color: var(--link); }
+            aside { border-left: .3rem solid #c77700; padding-left: .8rem; } aside p { margin: .3rem 0; }
             nav ul { columns: 14rem; padding-left: 1.2rem; }
             h2 { border-bottom: 2px solid var(--line); margin-top: 2.5rem; }
             article { border-bottom: 1px solid var(--line); padding-bottom: .8rem; break-inside: avoid; }
@@ -70,6 +72,18 @@ final class HtmlReference {
         html.append(title).append("</h1>\n");
         paragraph(words(ReferenceWords.HOW_TO_READ));
         paragraph(words(ReferenceWords.SYMBOLS));
+        cautions();
+    }
+
+    /** Whoever plans or reads a jar of warm water by this page meets them here. */
+    private void cautions() {
+        html.append("<aside>\n");
+        for (Caution caution : Caution.values()) {
+            if (caution.isOfEveryLesson()) {
+                paragraph(escaped(language.words(caution)));
+            }
+        }
+        html.append("</aside>\n");
     }
 
     private void contents(List<Class<?>> families) {

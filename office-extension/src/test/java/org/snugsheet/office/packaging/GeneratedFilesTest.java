@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
@@ -74,6 +75,7 @@ class GeneratedFilesTest {
                 assertTrue(html.contains(escaped(line)), function.name() + ": " + line);
             }
         }
+        assertTrue(html.contains(escaped(language.words(Caution.SCHOOL_RULES))), "the cautions are there");
         assertFalse(html.matches("(?s).*(src=|<link|@import|url\\().*"), "nothing is loaded from elsewhere");
     }
 
