@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -20,7 +21,7 @@ import org.snugsheet.sheets.builder.Book;
 
 /**
  * Builds the worked sheets in a real office with the extension installed: as .ods, as .fods to be read and compared as text,
- * and as .pdf to be printed. Then it opens each .ods anew, calculates everything anew, and prints the results and the paths.
+ * and as .pdf to be printed. Then it opens the .ods anew, calculates everything anew, and prints the results and the paths.
  *
  * <p>After {@code mvn package}, at the top of the project:
  *
@@ -38,11 +39,18 @@ public final class BuildSheets {
     /** All sheets, in the order in which a teacher meets them. */
     static final List<WorkedSheet> SHEETS = List.of(
             new FirstFiveMinutes(),
+            new OneJarOneCurve(),
             new WhichWrapWins(),
             new WindowsillJars(),
             new DesignAWrap(),
             new PlanTheLesson(),
-            new TypeYourReadings());
+            new TypeYourReadings(),
+            new WinterCoats(),
+            new PupilPages(),
+            new TeachersNotes());
+
+    // A sheet is filled by thousands of calls; on a busy machine that takes a while.
+    private static final Duration PATIENCE = Duration.ofMinutes(5);
 
     private BuildSheets() {}
 
@@ -110,6 +118,7 @@ public final class BuildSheets {
         }
         List<Built> all = new ArrayList<>();
         try (Office office = Office.startWith(oxt)) {
+            office.setPatience(PATIENCE);
             for (WorkedSheet sheet : SHEETS) {
                 all.add(build(sheet, office, folders));
             }
@@ -124,22 +133,21 @@ public final class BuildSheets {
             office.call("building " + sheet.fileName(), () -> {
                 Book book = Book.in(office, document);
                 sheet.fill(book);
+                book.calculate();
                 for (Map.Entry<Paper, Files> each : files.entrySet()) {
                     book.printOn(each.getKey());
                     book.save(each.getValue().ods(), FileFormat.ODS);
                     book.save(each.getValue().fods(), FileFormat.FODS);
+                    book.save(each.getValue().pdf(), FileFormat.PDF);
                 }
                 return book;
             });
         }
-        List<String> lines = List.of();
-        for (Files each : files.values()) {
-            try (CalcDocument document = office.open(each.ods())) {
-                document.calculateAll().saveAs(each.pdf(), FileFormat.PDF);
-                lines = ResultsTable.lines(document.all(sheet.results()));
-            }
+        Path first = files.values().iterator().next().ods();
+        try (CalcDocument document = office.open(first)) {
+            List<String> lines = ResultsTable.lines(document.calculateAll().all(sheet.results()));
+            return new Built(sheet.fileName(), lines, files);
         }
-        return new Built(sheet.fileName(), lines, files);
     }
 
     private static Path file(Path folder, String name, FileFormat format) {

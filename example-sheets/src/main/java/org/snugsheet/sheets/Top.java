@@ -54,6 +54,18 @@ record Top(String title, String purpose, String caution) {
                 .look(hint + "5:" + last + "5", Look.HINT);
     }
 
+    /**
+     * Writes it on an upright page, where long lines go on in a second one.
+     *
+     * @param page the page
+     * @param last its last column
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    void writeNarrow(Page page, String last) throws com.sun.star.uno.Exception {
+        write(page, last);
+        page.height("A2", 12).height("A5", 9.5).merge("B5:" + last + "5").wrapped("B5:" + last + "5");
+    }
+
     private static Page across(Page page, int row, String last, Look look) throws com.sun.star.uno.Exception {
         String cells = "A" + row + ":" + last + row;
         return page.merge(cells).look(cells, look);

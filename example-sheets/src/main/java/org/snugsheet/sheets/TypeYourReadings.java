@@ -22,7 +22,8 @@ final class TypeYourReadings implements WorkedSheet {
 
     private static final String INVENTED = "invented readings";
     private static final List<Integer> MINUTES = List.of(0, 3, 6, 9, 12, 15, 18, 21, 24, 27);
-    private static final int JARS = 6;
+    static final int JARS = 6;
+    static final int FIRST_RESULT = 26;
     private static final int FIRST_ROW = 8;
     private static final double SURROUNDINGS = 3;
     private static final long SEED = 20_261_125;
@@ -65,6 +66,7 @@ final class TypeYourReadings implements WorkedSheet {
         writeChecks(page);
         writeResults(page);
         rule(page);
+        HalfTimes.add(book).draw(page, "half_times", "I20:M31");
         new PrintSetup(PrintSetup.Way.LYING, "Type your readings here: " + INVENTED).apply(page, "A1:M31");
         page.protect();
         book.describe(
@@ -81,8 +83,8 @@ final class TypeYourReadings implements WorkedSheet {
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 40).width("B1:G1", 28).width("H1", 4);
-        page.width("I1", 26).width("J1", 11).width("K1", 78).width("L1", 20).width("M1", 76);
+        page.width("A1", 34).width("B1:G1", 23).width("H1", 4);
+        page.width("I1", 26).width("J1", 10).width("K1", 76).width("L1", 18).width("M1", 58);
         page.height("A1:A31", 5.5)
                 .height("A1", 10)
                 .height("A2", 7)
@@ -116,7 +118,11 @@ final class TypeYourReadings implements WorkedSheet {
 
     private static void writeBlock(Page page) throws com.sun.star.uno.Exception {
         page.look("A6:G6", Look.SECTION).text("A6", "What the thermometers read (invented: type your own over them)");
-        page.text("A7", "Minutes").look("A7", Look.HEAD).look("B7:G7", Look.INPUT_HEAD);
+        page.text("A7", "Minutes")
+                .look("A7", Look.HEAD)
+                .look("B7:G7", Look.INPUT_HEAD)
+                .wrapped("B7:G7")
+                .height("A7", 10);
         page.look("A8:G19", Look.INPUT);
         for (int row = 0; row < MINUTES.size(); row++) {
             page.number("A" + (FIRST_ROW + row), MINUTES.get(row));
@@ -168,7 +174,7 @@ final class TypeYourReadings implements WorkedSheet {
         page.look("A23:G23", Look.SECTION).text("A23", "What the curves say. Mend the slips first");
         String[] heads = {"Jar", "constant, 1/min", "±", "half-time, min", "start", "scale", "usable?"};
         String[] numbers = {"", "0.0000", "\"± \"0.0000", "0.0", "0.0", "", ""};
-        page.look("A25:G25", Look.HEAD);
+        page.look("A25:G25", Look.HEAD).wrapped("A25:G25").height("A24", 2).height("A25", 10);
         int last = 25 + JARS;
         for (int column = 0; column < heads.length; column++) {
             char letter = (char) ('A' + column);

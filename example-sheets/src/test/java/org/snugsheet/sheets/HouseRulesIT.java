@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellAddressable;
-import com.sun.star.sheet.XCellFormatRangesSupplier;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XNamedRanges;
@@ -143,7 +142,6 @@ class HouseRulesIT {
     private static void inputsAreStyledUnlockedAndRuled(XSpreadsheet page) throws com.sun.star.uno.Exception {
         var sorts = Opened.as(XUniqueCellFormatRangesSupplier.class, Opened.used(page))
                 .getUniqueCellFormatRanges();
-        assertTrue(Opened.as(XCellFormatRangesSupplier.class, page) != null);
         for (int i = 0; i < sorts.getCount(); i++) {
             XSheetCellRanges cells = Opened.as(XSheetCellRanges.class, sorts.getByIndex(i));
             String where = cells.getRangeAddressesAsString();

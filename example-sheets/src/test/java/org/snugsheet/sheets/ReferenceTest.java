@@ -52,6 +52,23 @@ class ReferenceTest {
     }
 
     @Test
+    void theStoredValuesOfTheOtherJarsAreThoseOfSciPy() throws IOException, InterruptedException {
+        assumeTrue(SciPy.isHere(), "python3 with SciPy is not here; the stored values are used as they are");
+        Path folder = Path.of("src", "test", "resources", "org", "snugsheet", "sheets");
+        List<Csv.Row> fresh = Csv.rowsOf(SciPy.says("src/test/scipy/jars.py", folder.toString()));
+        List<Csv.Row> stored = Csv.rows("jars-reference.csv");
+        assertEquals(stored.size(), fresh.size());
+        for (int i = 0; i < stored.size(); i++) {
+            Csv.Row expected = stored.get(i);
+            assertEquals(expected.get("jar"), fresh.get(i).get("jar"));
+            for (String name : expected.names().subList(2, expected.names().size())) {
+                double value = expected.number(name);
+                assertEquals(value, fresh.get(i).number(name), 1e-7 * value, expected + " " + name);
+            }
+        }
+    }
+
+    @Test
     void thereIsAReferenceForEveryJar() {
         List<String> jars = WindowsillJars.JARS.stream().map(Jar::name).toList();
         assertEquals(

@@ -11,6 +11,7 @@ import com.sun.star.chart.XDiagram;
 import com.sun.star.chart.XDiagramPositioning;
 import com.sun.star.chart2.DataPointLabel;
 import com.sun.star.chart2.XDataSeries;
+import com.sun.star.drawing.LineStyle;
 import org.snugsheet.office.page.ChartFrame;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Palette;
@@ -52,6 +53,8 @@ public record BigBars(String title, String along, String inWords, float points, 
         Uno.set(chart, "HasLegend", false);
         for (XDataSeries bars : LyingBars.series(chart)) {
             LyingBars.fill(chart, bars, Fill.SKY_BLUE);
+            // So that a bar of no length does not show.
+            Uno.set(bars, "BorderStyle", LineStyle.NONE);
             writeValues(bars);
         }
         ChartFrame.title(chart, title);

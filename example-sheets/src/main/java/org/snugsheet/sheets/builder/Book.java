@@ -119,15 +119,20 @@ public final class Book {
         PrintSetup.printOn(paper, document);
     }
 
+    /** Calculates everything, so that what is saved next shows the results. */
+    public void calculate() {
+        file.calculateAll();
+    }
+
     /**
-     * Calculates everything and writes a file; one that is there is replaced.
+     * Writes a file; one that is there is replaced.
      *
      * @param path where to write
      * @param format as what; only {@link FileFormat#ODS} remembers how it opens
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public void save(Path path, FileFormat format) throws com.sun.star.uno.Exception {
-        file.calculateAll().saveAs(path, format);
+        file.saveAs(path, format);
         if (format == FileFormat.ODS && firstView.isPresent()) {
             firstView.get().addTo(path, office);
         }

@@ -34,6 +34,8 @@ public enum Look {
     INPUT_LARGE("Snug input large"),
     /** A word or a number in large type. */
     LARGE("Snug large"),
+    /** An empty box to write into with a pencil. */
+    BOX("Snug box"),
     /** A calculated count. */
     COUNT("Snug count"),
     /** A result with one decimal, or none from 100 on. */

@@ -10,6 +10,9 @@ import com.sun.star.table.CellHoriJustify;
  * it too.
  */
 public final class Looks {
+    /** The type of all pages. */
+    public static final String FONT = "Liberation Sans";
+
     private static final String TROUBLE_WORDS = ";;;\"look below\"";
 
     /** The style on which all others rest in a document of somebody’s own. */
@@ -30,7 +33,7 @@ public final class Looks {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static void install(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        CellStyle.standard(document).font("Liberation Sans", 10).ink(Palette.TEXT);
+        CellStyle.standard(document).font(FONT, 10).ink(Palette.TEXT);
         new Looks(document, CellStyle.STANDARD).define();
     }
 
@@ -44,7 +47,7 @@ public final class Looks {
      */
     public static String installBeside(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         CellStyle.add(document, OUR_PAPER, CellStyle.STANDARD)
-                .font("Liberation Sans", 10)
+                .font(FONT, 10)
                 .ink(Palette.TEXT)
                 .paper(Palette.PAPER);
         new Looks(document, OUR_PAPER).define();
@@ -99,6 +102,7 @@ public final class Looks {
         style(Look.MESSAGE).wrapped();
         style(Look.SENTENCE).size(14).bold().wrapped().ink(Palette.HEADING);
         style(Look.WALL).size(24).bold().wrapped().ink(Palette.HEADING);
+        style(Look.BOX).size(16).bold().aligned(CellHoriJustify.CENTER).boxed(Palette.TEXT, 35);
         style(Look.LARGE).size(18).bold().aligned(CellHoriJustify.CENTER);
         // The sentence itself does not fit under a jar; it is shown in full in the message below.
         style(Look.TROUBLE)

@@ -294,6 +294,18 @@ public final class Page {
         return new Rectangle(corner.X, corner.Y, size.Width, size.Height);
     }
 
+    /**
+     * Where a cell begins, for a drawing.
+     *
+     * @param address the cell
+     * @return its left side and its upper side, in millimetres from the corner of the page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public double[] corner(String address) throws com.sun.star.uno.Exception {
+        Rectangle cell = rectangle(address);
+        return new double[] {cell.X / (double) HUNDREDTHS_PER_MILLIMETRE, cell.Y / (double) HUNDREDTHS_PER_MILLIMETRE};
+    }
+
     private static int hundredths(double millimetres) {
         return (int) Math.round(millimetres * HUNDREDTHS_PER_MILLIMETRE);
     }

@@ -32,5 +32,8 @@ public final class Palette {
     /** Lines behind a chart. */
     public static final int GRID = 0xD9D9D9;
 
+    /** Lines of squared paper. */
+    public static final int SQUARES = 0x8C8C8C;
+
     private Palette() {}
 }

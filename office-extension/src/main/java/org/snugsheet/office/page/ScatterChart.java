@@ -1,6 +1,7 @@
 package org.snugsheet.office.page;
 
 import com.sun.star.awt.Rectangle;
+import com.sun.star.chart.ChartAxisLabelPosition;
 import com.sun.star.chart.ChartLegendPosition;
 import com.sun.star.chart.XAxisXSupplier;
 import com.sun.star.chart.XAxisYSupplier;
@@ -82,6 +83,8 @@ public record ScatterChart(String title, String across, String up, String inWord
         XAxisYSupplier side = Uno.as(XAxisYSupplier.class, diagram);
         ChartFrame.numbers(bottom.getXAxis());
         ChartFrame.numbers(side.getYAxis());
+        // Below the lowest value, and not across the curves where it is colder than zero.
+        bottom.getXAxis().setPropertyValue("LabelPosition", ChartAxisLabelPosition.OUTSIDE_START);
         Uno.set(diagram, "HasXAxisGrid", true);
         Uno.set(diagram, "HasYAxisGrid", true);
         Uno.set(bottom.getXMainGrid(), "LineColor", Palette.GRID);

@@ -1,6 +1,7 @@
 package org.snugsheet.office.uno;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XMultiPropertySet;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.lang.XMultiServiceFactory;
@@ -10,6 +11,9 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** What every step on a document needs of the office’s interfaces. */
 public final class Uno {
@@ -109,5 +113,20 @@ public final class Uno {
         pair.Name = name;
         pair.Value = value;
         return pair;
+    }
+
+    /**
+     * Sets several properties in one call, which is much quicker than one by one.
+     *
+     * @param object an object with properties
+     * @param values the properties by their names
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void setAll(Object object, Map<String, Object> values) throws com.sun.star.uno.Exception {
+        // The office wants the names in their order.
+        SortedMap<String, Object> sorted = new TreeMap<>(values);
+        as(XMultiPropertySet.class, object)
+                .setPropertyValues(
+                        sorted.keySet().toArray(String[]::new), sorted.values().toArray());
     }
 }

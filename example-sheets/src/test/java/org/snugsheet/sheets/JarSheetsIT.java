@@ -1,0 +1,159 @@
+package org.snugsheet.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/**
+ * What the sheets about one jar and about eight groups calculate, against SciPy ({@code jars-reference.csv}, written by
+ * {@code src/test/scipy/jars.py}), and what they say to somebody who types readings of their own.
+ */
+@ExtendWith({SharedOffice.class, BuiltSheets.class})
+class JarSheetsIT {
+    private static final double PRECISION = 1e-6;
+
+    @Test
+    void theFirstSheetHasTheResultsOfSciPy(Office office, BuiltSheets.All built) {
+        Csv.Row expected = reference("first-five-minutes").get(0);
+        try (CalcDocument sheet = open(office, built, "first-five-minutes")) {
+            assertEquals(typed("first-five-minutes").get("temps"), column(sheet, "C8:C14"));
+            assertClose(expected, "halftime", sheet.at("G14"));
+            assertClose(expected, "halftime_error", sheet.at("H14"));
+            assertClose(expected, "rate", sheet.at("G15"));
+            assertClose(expected, "rate_error", sheet.at("H15"));
+            assertClose(expected, "lost", sheet.at("G16"));
+            assertEquals(
+                    "Each 27 minutes, half of its warmth above the surroundings is gone.",
+                    sheet.at("F9").text());
+        }
+    }
+
+    /** As a newcomer would: 104 °F in a room of 68 °F, halved every ten minutes, in whole degrees. */
+    @Test
+    void aNewcomerGetsAnAnswerFromReadingsInFahrenheit(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "first-five-minutes")) {
+            sheet.text("C20", "F").number("C21", 68).number("C22", 1);
+            sheet.numbersDown("C8", 104, 93, 86, 81, 77, 74.4, 72.5).calculateAll();
+            assertTrue(sheet.at("F7").text().startsWith("OK:"), sheet.at("F7").text());
+            assertEquals(10, sheet.at("G14").number(), 0.3);
+            assertTrue(sheet.at("F9").text().startsWith("Each 10 minutes"));
+            assertEquals("Thermometer, °F", sheet.at("C7").text());
+            sheet.number("C10", 860).calculateAll();
+            assertTrue(sheet.at("F7").text().contains("Row 3"), sheet.at("F7").text());
+            assertTrue(sheet.at("F9").text().startsWith("Mend what the words above say"));
+            assertEquals("–", sheet.at("G14").text());
+        }
+    }
+
+    @Test
+    void oneJarHasTheResultsOfSciPy(Office office, BuiltSheets.All built) {
+        Csv.Row expected = reference("one-jar-one-curve").get(0);
+        try (CalcDocument sheet = open(office, built, "one-jar-one-curve")) {
+            assertEquals(typed("one-jar-one-curve").get("temps"), column(sheet, "B8:B17"));
+            String[] names = {"halftime", "rate", "start"};
+            for (int i = 0; i < names.length; i++) {
+                assertClose(expected, names[i], sheet.at("E" + (7 + i)));
+                assertClose(expected, names[i] + "_error", sheet.at("F" + (7 + i)));
+            }
+            assertClose(expected, "misfit", sheet.at("E11"));
+            // Newton's law by hand, from the reference: T = Ts + (T0 - Ts) exp(-k t).
+            double above = expected.number("start") + 3;
+            double after40 = above * Math.exp(-40 * expected.number("rate"));
+            // 4.18 J/(g K) and 0.992 g/ml, handbook values near 35 °C, from memory: 0.5 %.
+            double kilojoules = 150 * 0.992 * 4.18 * (above - after40) / 1000;
+            assertEquals(kilojoules, sheet.at("E12").number(), 0.005 * kilojoules);
+            double watts = 150 * 0.992 * 4.18 * above * expected.number("rate") / 60;
+            assertEquals(watts, sheet.at("E13").number(), 0.005 * watts);
+            assertEquals(above / 8, sheet.at("F21").number(), 1e-6);
+            String warm = sheet.at("F25").text().replace(" °C", "");
+            assertEquals(-3 + above * Math.exp(-60 * expected.number("rate")), Double.parseDouble(warm), 0.051);
+            double minutes = Math.log(above / 13) / expected.number("rate");
+            assertEquals(Math.round(minutes) + " minutes", sheet.at("F26").text());
+            sheet.number("E26", -4).calculateAll();
+            assertEquals("never", sheet.at("F26").text());
+        }
+    }
+
+    @Test
+    void theRankingHasTheRatesOfSciPy(Office office, BuiltSheets.All built) {
+        List<Csv.Row> expected = new ArrayList<>(reference("which-wrap-wins"));
+        expected.sort((one, other) -> Double.compare(one.number("rate"), other.number("rate")));
+        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
+            List<List<CellResult>> behind = sheet.all(Ranked.NAME + ".A6:M13");
+            for (int i = 0; i < expected.size(); i++) {
+                assertEquals(expected.get(i).get("jar"), behind.get(i).get(1).text());
+                assertClose(expected.get(i), "rate", behind.get(i).get(3));
+                assertClose(expected.get(i), "halftime", behind.get(i).get(6));
+                assertClose(expected.get(i), "lost", behind.get(i).get(10));
+                assertEquals(
+                        behind.get(i).get(10).shown(), sheet.at("E" + (25 + i)).shown());
+            }
+            assertEquals(
+                    "First place is shared: feathers, dry leaves. These readings cannot tell them apart.",
+                    sheet.at("K7").text());
+            assertEquals(
+                    sheet.at("K7").text(), sheet.at(ClassDisplay.NAME + ".A2").text());
+        }
+    }
+
+    @Test
+    void fewerGroupsAreRankedAndASlipIsNamed(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
+            for (char column : new char[] {'G', 'H', 'I'}) {
+                for (int row = 7; row <= 14; row++) {
+                    sheet.text(column + "" + row, "");
+                }
+            }
+            sheet.calculateAll();
+            assertEquals("bubble wrap", sheet.at("A25").text());
+            assertEquals("", sheet.at("A30").text());
+            assertTrue(sheet.at("A21").text().startsWith("All readings can be used"));
+            assertTrue(
+                    sheet.at("K7").text().contains("bubble wrap"),
+                    sheet.at("K7").text());
+            sheet.text("B9", "lukewarm").calculateAll();
+            assertTrue(
+                    sheet.at("A21").text().startsWith("bare jar: Row 2"),
+                    sheet.at("A21").text());
+            assertTrue(sheet.at("K7").text().startsWith("The readings cannot be ranked yet"));
+            assertEquals("", sheet.at("A25").text());
+        }
+    }
+
+    private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
+        return office.open(built.named(name).ods()).calculateAll();
+    }
+
+    private static List<Csv.Row> reference(String sheet) {
+        return Csv.rows("jars-reference.csv").stream()
+                .filter(row -> row.get("sheet").equals(sheet))
+                .toList();
+    }
+
+    private static Csv.Row typed(String sheet) {
+        return Csv.rows("jars-readings.csv").stream()
+                .filter(row -> row.get("sheet").equals(sheet))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String column(CalcDocument sheet, String cells) {
+        return String.join(
+                " ", sheet.all(cells).stream().map(row -> row.get(0).shown()).toList());
+    }
+
+    private static void assertClose(Csv.Row expected, String name, CellResult actual) {
+        double value = expected.number(name);
+        assertNotEquals(0, value);
+        assertEquals(value, actual.number(), PRECISION * Math.abs(value), expected.get("jar") + " " + name);
+    }
+}

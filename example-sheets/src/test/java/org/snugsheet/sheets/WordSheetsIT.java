@@ -1,0 +1,92 @@
+package org.snugsheet.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+
+/** What the sheets for winter coats, for pupils and for the teacher work out, against sums by hand. */
+@ExtendWith({SharedOffice.class, BuiltSheets.class})
+class WordSheetsIT {
+
+    /**
+     * Wind chill of −6 °C at 15 km/h: 13.12 + 0.6215·T − 11.37·v^0.16 + 0.3965·T·v^0.16 (Environment Canada and US National
+     * Weather Service, 2001). Outfits: ΣIclu (ANSI/ASHRAE Standard 55, whose garment values are made to be added up), with the
+     * garments of ASHRAE 55 and ISO 7730. Fur: 40 mm over 0.039 W/(m·K); 1 clo is 0.155 m²·K/W.
+     */
+    @Test
+    void coatsAreThoseOfThePublishedFormulas(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "winter-coats")) {
+            double power = Math.pow(15, 0.16);
+            double chill = 13.12 + 0.6215 * -6 - 11.37 * power + 0.3965 * -6 * power;
+            assertEquals(
+                    "On a bare face it feels like " + Math.round(chill) + " °C.",
+                    sheet.at("E7").text());
+            double worn = 0.2 + 0.35 + 0.7 + 0.15 + 0.35 + 0.1 + 0.1 + 0.05;
+            assertEquals(worn, sheet.at("B22").number(), 1e-9);
+            double hurry = 0.08 + 0.34 + 0.6 + 0.24 + 0.02 + 0.1 + 0.05;
+            assertEquals(hurry, sheet.at("C22").number(), 1e-9);
+            assertEquals(0.040 / 0.039 / 0.155, sheet.at("H16").number(), 0.02);
+            assertEquals(0.020 / 0.025 / 0.155, sheet.at("H18").number(), 1e-9);
+            assertEquals("", sheet.at("H21").text());
+            assertEquals(
+                    sheet.at("B22").number(),
+                    sheet.at(BehindTheCoats.NAME + ".L7").number());
+        }
+    }
+
+    @Test
+    void anOutfitIsJudgedByWhatTheColdAsksFor(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "winter-coats")) {
+            assertTrue(sheet.at("B23").text().startsWith("Yes"), sheet.at("B23").text());
+            assertTrue(sheet.at("C23").text().startsWith("No:"), sheet.at("C23").text());
+            sheet.text("B10", "standing").calculateAll();
+            assertTrue(sheet.at("B23").text().startsWith("No:"), "who stands still needs more");
+            sheet.text("B14", "cape of leaves").calculateAll();
+            assertEquals(
+                    "Every garment must be one of the list.", sheet.at("B23").text());
+            sheet.number("B8", 25).calculateAll();
+            assertEquals("none told", sheet.at("B11").text());
+            assertTrue(sheet.at("E7").text().startsWith("No wind chill"));
+        }
+    }
+
+    /** (53 − 48)/√(2² + 3²) = 1.39; with 60 it is 3.33. */
+    @Test
+    void theTeachersHelperComparesTwoResults(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "teachers-notes")) {
+            assertEquals(
+                    "Cannot tell: only 1.4 times their joint ±.",
+                    sheet.at("A12").text());
+            sheet.number("B10", 60).calculateAll();
+            assertEquals(
+                    "They differ: 3.3 times their joint ±.", sheet.at("A12").text());
+            assertTrue(
+                    sheet.at("D10").text().contains("within the 43 °C"),
+                    sheet.at("D10").text());
+            sheet.number("E8", 60).calculateAll();
+            assertTrue(sheet.at("D10").text().startsWith("Too hot"));
+        }
+    }
+
+    @Test
+    void whatIsTypedOnceStandsOnAllPagesOfAPupil(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "pupil-pages")) {
+            sheet.text("B6", "Ice bears").text("D6", "leaves").number("G9", 45).calculateAll();
+            assertEquals("Ice bears: leaves", sheet.at("First and last.A1").text());
+            assertEquals("45 min", sheet.at("First and last.B4").text());
+            assertEquals(45, sheet.at("Numbers.H3").number());
+            sheet.number("F6", 50).calculateAll();
+            assertTrue(
+                    sheet.at("A7").text().startsWith("Too hot"), sheet.at("A7").text());
+        }
+    }
+
+    private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
+        return office.open(built.named(name).ods()).calculateAll();
+    }
+}

@@ -1,0 +1,31 @@
+"""Fits the jars of the worked sheets about one jar and about eight groups with SciPy, from nothing but what is typed there.
+
+    python3 jars.py FOLDER > FOLDER/jars-reference.csv
+
+FOLDER holds jars-readings.csv. How a jar is fitted is told in windowsill.py. "lost" is what the curve loses in the first ten
+minutes from the temperature in the column "from", or from its own start: (from - Ts) (1 - exp(-10 k)).
+"""
+
+import sys
+
+import numpy
+
+from windowsill import fit, rows
+
+COLUMNS = ["rate", "rate_error", "halftime", "halftime_error", "start", "start_error", "misfit", "lost"]
+
+
+def main(folder):
+    print("# Written by src/test/scipy/jars.py; not to be changed by hand.")
+    print(",".join(["sheet", "jar", *COLUMNS]))
+    for row in rows(f"{folder}/jars-readings.csv"):
+        minutes, temps = (numpy.array([float(cell) for cell in row[name].split()]) for name in ("minutes", "temps"))
+        surroundings = float(row["surroundings"])
+        answer = fit(minutes, temps, surroundings, float(row["mark"]))
+        begin = float(row["from"] or answer["start"])
+        answer["lost"] = (begin - surroundings) * (1 - numpy.exp(-10 * answer["rate"]))
+        print(",".join([row["sheet"], row["jar"], *(f"{answer[name]:.10g}" for name in COLUMNS)]))
+
+
+if __name__ == "__main__":
+    main(sys.argv[1])
