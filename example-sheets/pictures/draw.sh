@@ -1,0 +1,15 @@
+#!/usr/bin/env bash
+# Draws the pictures of the README from the worked sheets as they are printed. Wants pdftoppm (Debian: poppler-utils), and the
+# sheets built before, by `bash .ci/try` or `java -jar example-sheets/target/build-sheets.jar …`; names their folder if it is
+# another than example-sheets/target/sheets.
+set -euo pipefail
+pictures=$(dirname "${BASH_SOURCE[0]}")
+sheets=${1:-$pictures/../target/sheets}
+
+draw() { # name of the sheet, its page, name of the picture
+    pdftoppm -r 66 -f "$2" -singlefile -png "$sheets/$1.pdf" "$pictures/$3"
+}
+
+draw first-five-minutes 1 first-five-minutes
+draw which-wrap-wins 2 class-display
+draw pupil-pages 1 thermometers
