@@ -2,11 +2,12 @@ package org.snugsheet.office.dialog;
 
 import org.snugsheet.engine.Phrase;
 
-/** What stands on the buttons of every window of ours. */
+/** What stands on the buttons of every window of ours, and what is said of a field. */
 enum DialogWords implements Phrase {
     ACCEPT("~OK"),
     CANCEL("~Cancel"),
-    READ("~Close");
+    READ("~Close"),
+    NOT_A_NUMBER("“{0}” is no number. Type a plain number.");
 
     private final String english;
 

@@ -12,8 +12,11 @@ import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.XComponentContext;
 import java.util.List;
+import java.util.Optional;
 import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.Refusal;
 import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
 /** A window of labelled fields, built from top to bottom, with a button to accept and one to give up. */
@@ -148,17 +151,57 @@ public final class Form implements AutoCloseable {
         return below(LINE + GAP);
     }
 
+    /** What the fields say, taken together. */
+    @FunctionalInterface
+    public interface Answers<T> {
+        /**
+         * Reads the fields.
+         *
+         * @return the answers
+         * @throws com.sun.star.uno.Exception if the office fails
+         * @throws Declined if they do not go together
+         * @throws Refusal if one of them is no answer
+         */
+        T read() throws com.sun.star.uno.Exception;
+    }
+
+    /** Tells the user what is wrong with the answers. */
+    @FunctionalInterface
+    public interface Trouble {
+        /**
+         * Tells it.
+         *
+         * @param sentence what is wrong and what to do
+         * @throws com.sun.star.uno.Exception if the office fails
+         */
+        void tell(String sentence) throws com.sun.star.uno.Exception;
+    }
+
     /**
-     * Asks, until the window is closed.
+     * Asks until the answers go together or the window is cancelled.
      *
+     * @param <T> what the answers are
      * @param above the window in front of which it stands
-     * @return true if it was accepted
+     * @param trouble tells what is wrong with the answers
+     * @param answers reads them
+     * @return the answers; empty if the window was cancelled
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public boolean ask(XFrame above) throws com.sun.star.uno.Exception {
+    public <T> Optional<T> askUntil(XFrame above, Trouble trouble, Answers<T> answers)
+            throws com.sun.star.uno.Exception {
         button("accept", DialogWords.ACCEPT, PushButtonType.OK, 2);
         button("cancel", DialogWords.CANCEL, PushButtonType.CANCEL, 1);
-        return show(above);
+        open(above);
+        while (isAccepted()) {
+            try {
+                return Optional.of(answers.read());
+            } catch (Declined declined) {
+                trouble.tell(declined.sentence(language));
+            } catch (Refusal refusal) {
+                trouble.tell(language.say(refusal.finding()));
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -169,7 +212,8 @@ public final class Form implements AutoCloseable {
      */
     public void tell(XFrame above) throws com.sun.star.uno.Exception {
         button("accept", DialogWords.READ, PushButtonType.OK, 1);
-        show(above);
+        open(above);
+        isAccepted();
     }
 
     /**
@@ -231,12 +275,15 @@ public final class Form implements AutoCloseable {
         Uno.as(XComponent.class, dialog).dispose();
     }
 
-    private boolean show(XFrame above) throws com.sun.star.uno.Exception {
+    private void open(XFrame above) throws com.sun.star.uno.Exception {
         Uno.set(model, "Height", y + BUTTON_HEIGHT + MARGIN);
         XWindowPeer parent = Uno.as(XWindowPeer.class, above.getContainerWindow());
         XToolkit toolkit = Uno.as(XToolkit.class, Uno.service(office, "com.sun.star.awt.Toolkit"));
         XControl control = Uno.as(XControl.class, dialog);
         control.createPeer(toolkit, parent);
+    }
+
+    private boolean isAccepted() {
         return Uno.as(XDialog.class, dialog).execute() == ACCEPTED;
     }
 

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.explaining.Explanation;
@@ -55,6 +56,8 @@ final class Chosen {
 
     private Outcome outcome(MenuItem item) {
         return tried(() -> switch (item) {
+            case LAY_OUT -> Pages.layOut(choice);
+            case DRAW -> Pages.draw(choice);
             case EXPLAIN -> explain();
             case SHARE -> share();
             case BRING_BACK ->
@@ -69,6 +72,8 @@ final class Chosen {
             return work.call();
         } catch (Declined declined) {
             return Outcome.said(declined.sentence(choice.language()));
+        } catch (Refusal refusal) {
+            return Outcome.said(choice.language().say(refusal.finding()));
         } catch (Exception failed) {
             // Whatever the office threw, the user is to hear of it rather than to wonder.
             return Outcome.said(choice.language().say(MenuWords.FAILED, String.valueOf(failed.getMessage())));

@@ -6,6 +6,10 @@ import org.snugsheet.engine.Phrase;
 
 /** The lines of our menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
 public enum MenuItem implements Phrase {
+    /** A sheet to type readings into, with checks, results, chart and cautions. */
+    LAY_OUT("line1", "lay-out", "~Lay out an investigation…"),
+    /** A chart of the selected block. */
+    DRAW("line2", "draw", "~Draw the curves…"),
     /** What a formula does, what it was given, why it refuses. */
     EXPLAIN("line3", "explain", "~Explain this cell"),
     /** A copy for colleagues without this extension. */

@@ -24,6 +24,7 @@ import org.snugsheet.office.uno.Uno;
 final class ChartSeries {
     private static final int LINE_WIDTH = 55;
     private static final int GUIDE_WIDTH = 30;
+    private static final int EDGE_WIDTH = 8;
     private static final float LABEL_SIZE = 9;
     private static final int SYMBOL_SIZE = 210;
 
@@ -54,6 +55,7 @@ final class ChartSeries {
         switch (plot.form()) {
             case POINTS -> drawPoints(series, plot.ink());
             case LINE -> drawLine(series, plot.ink(), LINE_WIDTH);
+            case EDGE -> drawLine(series, plot.ink(), EDGE_WIDTH);
             case LIMIT -> {
                 drawLine(series, plot.ink(), GUIDE_WIDTH);
                 Uno.set(series, "ShowLegendEntry", true);

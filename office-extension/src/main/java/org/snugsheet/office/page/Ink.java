@@ -2,6 +2,7 @@ package org.snugsheet.office.page;
 
 import com.sun.star.drawing.DashStyle;
 import com.sun.star.drawing.LineDash;
+import java.util.List;
 
 /**
  * How one jar is drawn: a colour, a symbol and a kind of line that differ from all others, so that a grey print and a
@@ -20,6 +21,12 @@ public enum Ink {
     GREEN(0x009E73, 1, 90, 90, 0),
     /** Reddish purple, darkened; crosses, long dashes. */
     PURPLE(0xA8467D, 10, 700, 160, 0),
+    /** Ochre, triangles on their tips, even dashes. */
+    OCHRE(0x946300, 2, 250, 250, 0),
+    /** Sky blue, darkened; stars of lines, dashes and long dots. */
+    SKY(0x2A7FB0, 12, 500, 100, 100),
+    /** Slate, sandglasses, sparse dots. */
+    SLATE(0x4D4D4D, 7, 100, 250, 0),
     /** Grey, no jar: for what the jars are compared with. */
     GREY(0x6E6E6E, 11, 150, 150, 0);
 
@@ -36,6 +43,15 @@ public enum Ink {
         this.dash = dash;
         this.gap = gap;
         this.dot = dot;
+    }
+
+    /**
+     * Those for jars, in the order in which they are given out.
+     *
+     * @return the inks
+     */
+    public static List<Ink> forJars() {
+        return List.of(BLACK, VERMILION, BLUE, GREEN, PURPLE, OCHRE, SKY, SLATE);
     }
 
     int colour() {

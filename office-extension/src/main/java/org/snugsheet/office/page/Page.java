@@ -240,6 +240,18 @@ public final class Page {
     }
 
     /**
+     * Begins a new sheet of paper at a row.
+     *
+     * @param address a cell of the row
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page newPaperAt(String address) throws com.sun.star.uno.Exception {
+        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows().getByIndex(0), "IsStartOfNewPage", true);
+        return this;
+    }
+
+    /**
      * Locks all cells but those with an input style. There is no password: it keeps from slips, not from people.
      *
      * @return this page

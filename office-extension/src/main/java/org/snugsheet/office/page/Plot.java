@@ -20,7 +20,9 @@ public record Plot(Form form, Cells across, Cells up, Cells name, Ink ink) {
         /** A thin line that carries its name at its second value. It is not in the legend. */
         GUIDE,
         /** A thin line with an entry of its own in the legend: a limit. */
-        LIMIT
+        LIMIT,
+        /** A hairline without an entry in the legend: the edge of a band round a line. */
+        EDGE
     }
 
     /**

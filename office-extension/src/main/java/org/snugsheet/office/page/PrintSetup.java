@@ -9,13 +9,15 @@ import com.sun.star.table.CellRangeAddress;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * How a page is printed: which way the paper lies, which cells, shrunk to a single sheet of paper if need be, with one line
- * below. Pages are laid out for A4; {@link #printOn} changes the paper of all of them.
+ * How a page is printed: which way the paper lies, which cells, shrunk to a single sheet of paper if need be, with one
+ * line below. {@link #printOn} changes the paper of all pages of a document.
  *
  * @param way which way the paper lies
  * @param footer the line at the bottom
+ * @param paper the paper
+ * @param breaks whether it goes on below, on a new sheet of paper wherever {@link Page#newPaperAt} says so
  */
-public record PrintSetup(Way way, String footer) {
+public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
 
     private static final int MARGIN = 1000;
     private static final String OUR_STYLES = "Snug ";
@@ -26,6 +28,35 @@ public record PrintSetup(Way way, String footer) {
         UPRIGHT,
         /** The long side along the bottom. */
         LYING
+    }
+
+    /**
+     * A page on one sheet of A4.
+     *
+     * @param way which way the paper lies
+     * @param footer the line at the bottom
+     */
+    public PrintSetup(Way way, String footer) {
+        this(way, footer, Paper.A4, false);
+    }
+
+    /**
+     * The same on other paper.
+     *
+     * @param other the paper
+     * @return the set-up
+     */
+    public PrintSetup on(Paper other) {
+        return new PrintSetup(way, footer, other, breaks);
+    }
+
+    /**
+     * The same on several sheets of paper.
+     *
+     * @return the set-up
+     */
+    public PrintSetup withBreaks() {
+        return new PrintSetup(way, footer, paper, true);
     }
 
     /**
@@ -86,13 +117,14 @@ public record PrintSetup(Way way, String footer) {
         String name = OUR_STYLES + page.name();
         Object style = Uno.make(page.document(), "com.sun.star.style.PageStyle");
         styles(page.document()).insertByName(name, style);
-        size(style, Paper.A4, way == Way.LYING);
+        size(style, paper, way == Way.LYING);
         for (String side : new String[] {"Left", "Right", "Top", "Bottom"}) {
             Uno.set(style, side + "Margin", MARGIN);
         }
         Uno.set(style, "CenterHorizontally", true);
         Uno.set(style, "ScaleToPagesX", (short) 1);
-        Uno.set(style, "ScaleToPagesY", (short) 1);
+        // The office heeds no breaks where the number of sheets is set.
+        Uno.set(style, "ScaleToPagesY", (short) (breaks ? 0 : 1));
         Uno.set(style, "HeaderIsOn", false);
         Uno.set(style, "FooterIsOn", true);
         Uno.set(style, "FooterIsShared", true);

@@ -78,7 +78,7 @@ final class OfficeProcess {
     private void begin(Programs programs, ExtensionInstall install) {
         List<String> command = new ArrayList<>(List.of(
                 programs.soffice().toString(),
-                "--headless",
+                setup.windows() ? "--norestore" : "--headless",
                 "--norestore",
                 "--nologo",
                 "--nodefault",
@@ -89,7 +89,7 @@ final class OfficeProcess {
             command.add("-env:UNO_JAVA_JFW_JREHOME="
                     + Workspace.url(workspace.folder().resolve("no-java-here")));
         }
-        process = OwnProcess.launch(command, workspace, workspace.log());
+        process = OwnProcess.launch(command, workspace, workspace.log(), setup.windows());
     }
 
     /** Tries again and again while the office lives and time is left. */

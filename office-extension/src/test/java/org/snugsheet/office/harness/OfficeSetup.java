@@ -18,10 +18,16 @@ import java.util.Optional;
  * @param locale decides the decimal sign and the names of the functions shown
  * @param soffice the start script; when empty the harness looks for it
  * @param java false for an office that finds no usable Java, so that functions written in Java cannot be loaded
+ * @param windows whether windows stay open until somebody answers them; an office without closes each one at once
  * @param patience how long a start, an installation or a single call may take before it counts as hung
  */
 public record OfficeSetup(
-        List<Path> extensions, Locale locale, Optional<Path> soffice, boolean java, Duration patience) {
+        List<Path> extensions,
+        Locale locale,
+        Optional<Path> soffice,
+        boolean java,
+        boolean windows,
+        Duration patience) {
     /** Generous, because a machine that runs several builds at once is slow. */
     private static final Duration USUAL_PATIENCE = Duration.ofMinutes(2);
 
@@ -32,34 +38,39 @@ public record OfficeSetup(
 
     /** American English, no extension, whichever office is found. */
     public static OfficeSetup plain() {
-        return new OfficeSetup(List.of(), Locale.US, Optional.empty(), true, USUAL_PATIENCE);
+        return new OfficeSetup(List.of(), Locale.US, Optional.empty(), true, false, USUAL_PATIENCE);
     }
 
     /** The same with this extension installed as well; the file must end in {@code .oxt}. */
     public OfficeSetup withExtension(Path oxt) {
         List<Path> more = new ArrayList<>(extensions);
         more.add(oxt.toAbsolutePath().normalize());
-        return new OfficeSetup(more, locale, soffice, java, patience);
+        return new OfficeSetup(more, locale, soffice, java, windows, patience);
     }
 
     /** The same with this locale for new documents; menus stay in whatever language is installed. */
     public OfficeSetup inLocale(Locale other) {
-        return new OfficeSetup(extensions, other, soffice, java, patience);
+        return new OfficeSetup(extensions, other, soffice, java, windows, patience);
     }
 
     /** The same with this start script, for a machine with several offices. */
     public OfficeSetup using(Path startScript) {
-        return new OfficeSetup(extensions, locale, Optional.of(startScript.toAbsolutePath()), java, patience);
+        return new OfficeSetup(extensions, locale, Optional.of(startScript.toAbsolutePath()), java, windows, patience);
     }
 
     /** The same on a machine where Java is missing, or so it seems to the office. */
     public OfficeSetup withoutJava() {
-        return new OfficeSetup(extensions, locale, soffice, false, patience);
+        return new OfficeSetup(extensions, locale, soffice, false, windows, patience);
+    }
+
+    /** The same with windows that a test can find and work by their accessibility, although no screen shows them. */
+    public OfficeSetup withWindows() {
+        return new OfficeSetup(extensions, locale, soffice, java, true, patience);
     }
 
     /** The same with another limit for anything that can hang. */
     public OfficeSetup withPatience(Duration limit) {
-        return new OfficeSetup(extensions, locale, soffice, java, limit);
+        return new OfficeSetup(extensions, locale, soffice, java, windows, limit);
     }
 
     /**

@@ -28,6 +28,11 @@ final class OwnProcess {
 
     /** Starts with nothing to read and all output in the log: an office with a broken standard output hangs. */
     static OwnProcess launch(List<String> command, Workspace workspace, Path output) {
+        return launch(command, workspace, output, false);
+    }
+
+    /** The same; with windows they are drawn where nobody sees them, so that no screen is needed. */
+    static OwnProcess launch(List<String> command, Workspace workspace, Path output, boolean windows) {
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectInput(ProcessBuilder.Redirect.from(nothing()))
                 .redirectErrorStream(true)
@@ -41,6 +46,9 @@ final class OwnProcess {
         environment.put("UserInstallation", workspace.profileUrl());
         // File names with umlauts, and English messages, wherever the test runs.
         environment.put("LC_ALL", "C.UTF-8");
+        if (windows) {
+            environment.put("SAL_USE_VCLPLUGIN", "svp");
+        }
         // A debugger or an agent meant for the test's own Java would otherwise go into the office's Java too.
         environment.remove("JAVA_TOOL_OPTIONS");
         try {

@@ -1,0 +1,239 @@
+package org.snugsheet.office.drawing;
+
+import com.sun.star.uno.XComponentContext;
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.page.Ink;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.Plot;
+import org.snugsheet.office.page.ScatterChart;
+import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.words.Language;
+
+/**
+ * The curves of a block of readings: the numbers behind them on one page, and the chart.
+ *
+ * <p>All numbers are formulas. The readings are brought onto one scale, for a jar’s name may end in another; what cannot be read
+ * stays as it is, so that the fit refuses it as it must.
+ */
+public final class Curves {
+
+    /** As many jars as can be told apart by colour, symbol and kind of line together. */
+    public static final int MOST_JARS = Ink.forJars().size();
+
+    private static final int STEPS = 40;
+
+    private final Page page;
+    private final Source source;
+    private final int left;
+    private final int top;
+
+    /**
+     * Where the readings are.
+     *
+     * @param times the cells of the times from top to bottom, with their sheet
+     * @param jars the jars
+     * @param surroundings what the jars stand in, as an argument of a formula
+     * @param mark the mark of the thermometer, as an argument of a formula
+     * @param scale the scale of the chart, of the surroundings and of jars that name no other
+     */
+    public record Source(List<String> times, List<Jar> jars, String surroundings, String mark, Scale scale) {
+
+        /** A source; its lists are copied. */
+        public Source {
+            times = List.copyOf(times);
+            jars = List.copyOf(jars);
+        }
+    }
+
+    /**
+     * One jar.
+     *
+     * @param name the cell with its name, with its sheet
+     * @param readings the cells of its readings from top to bottom
+     */
+    public record Jar(String name, List<String> readings) {
+
+        /** A jar; the list is copied. */
+        public Jar {
+            readings = List.copyOf(readings);
+        }
+    }
+
+    /**
+     * Curves to be written.
+     *
+     * @param page the page that takes the numbers
+     * @param source where the readings are
+     * @param left the first column of the numbers, from 0
+     * @param top their first row, from 0
+     */
+    public Curves(Page page, Source source, int left, int top) {
+        this.page = page;
+        this.source = source;
+        this.left = left;
+        this.top = top;
+    }
+
+    /**
+     * Writes the numbers.
+     *
+     * @param language the language of their heads
+     * @return these curves
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Curves write(Language language) throws com.sun.star.uno.Exception {
+        page.text(cell(0, 1), language.words(DrawingWords.MINUTES));
+        page.text(cell(fitted(0) - 1, 1), language.words(DrawingWords.MINUTES));
+        for (int row = 0; row < source.times().size(); row++) {
+            String time = source.times().get(row);
+            page.formula(cell(0, 2 + row), "=IF(ISBLANK(" + time + ");\"\";" + time + ")");
+        }
+        String times = column(0);
+        for (int step = 0; step <= STEPS; step++) {
+            page.formula(
+                    cell(fitted(0) - 1, 2 + step),
+                    "=IF(COUNT(" + times + ")<2;\"\";MIN(" + times + ")+" + step + "*(MAX(" + times + ")-MIN(" + times
+                            + "))/" + STEPS + ")");
+        }
+        for (int jar = 0; jar < source.jars().size(); jar++) {
+            write(jar);
+        }
+        return this;
+    }
+
+    private void write(int jar) throws com.sun.star.uno.Exception {
+        Jar from = source.jars().get(jar);
+        String common = sign(source.scale());
+        String name = "TRIM(" + from.name() + ")";
+        // The head of a block may name the scale of its column: see the engine’s Block.
+        page.formula(
+                cell(1 + jar, 0),
+                "=IF(OR(RIGHT(" + name + ";2)=\"°F\";RIGHT(" + name + ";3)=\"(F)\");\"F\";IF(OR(RIGHT(" + name
+                        + ";2)=\"°C\";RIGHT(" + name + ";3)=\"(C)\");\"C\";" + common + "))");
+        String own = cell(1 + jar, 0);
+        page.formula(cell(1 + jar, 1), "=" + from.name() + "&\"\"");
+        for (int row = 0; row < from.readings().size(); row++) {
+            String reading = from.readings().get(row);
+            page.formula(
+                    cell(1 + jar, 2 + row),
+                    "=IF(ISBLANK(" + reading + ");\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading + ";" + own + ");"
+                            + own + ";" + common + ");" + reading + "))");
+        }
+        String at = range(fitted(0) - 1, 2, fitted(0) - 1, 2 + STEPS);
+        page.table(
+                range(fitted(jar), 1, fitted(jar) + 2, 2 + STEPS),
+                "=IFERROR(COOL.CURVE(" + at + ";" + arguments(jar) + ");\"\")");
+    }
+
+    /**
+     * A formula that says whether a jar’s readings are in order.
+     *
+     * @param jar which jar, from 0
+     * @return the formula
+     */
+    public String check(int jar) {
+        return "=CHECK.READINGS(" + arguments(jar) + ")";
+    }
+
+    /**
+     * The cell with the name of a jar.
+     *
+     * @param jar which jar, from 0
+     * @return the cell
+     */
+    public String name(int jar) {
+        return cell(1 + jar, 1);
+    }
+
+    /**
+     * The first cell of a jar’s curve: it is empty as long as there is none.
+     *
+     * @param jar which jar, from 0
+     * @return the cell
+     */
+    public String firstOfCurve(int jar) {
+        return cell(fitted(jar), 2);
+    }
+
+    /**
+     * Draws the chart.
+     *
+     * @param office the office’s context
+     * @param name the chart’s own name
+     * @param cells the cells that it covers
+     * @param language the language of its words
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public void draw(XComponentContext office, String name, String cells, Language language)
+            throws com.sun.star.uno.Exception {
+        List<Plot> plots = new ArrayList<>();
+        for (int jar = 0; jar < source.jars().size(); jar++) {
+            for (int band = 1; band <= 2; band++) {
+                plots.add(curve(Plot.Form.EDGE, jar, band));
+            }
+        }
+        for (int jar = 0; jar < source.jars().size(); jar++) {
+            plots.add(curve(Plot.Form.LINE, jar, 0));
+        }
+        for (int jar = 0; jar < source.jars().size(); jar++) {
+            plots.add(new Plot(Plot.Form.POINTS, cells(column(0)), cells(column(1 + jar)), cells(name(jar)), ink(jar)));
+        }
+        new ScatterChart(
+                        language.words(DrawingWords.TITLE),
+                        language.words(DrawingWords.MINUTES_AXIS),
+                        language.say(
+                                DrawingWords.TEMPERATURE_AXIS, source.scale().symbol()),
+                        language.say(DrawingWords.IN_WORDS, source.jars().size()),
+                        plots)
+                .draw(office, page, name, cells);
+    }
+
+    private Plot curve(Plot.Form form, int jar, int line) {
+        String at = range(fitted(0) - 1, 2, fitted(0) - 1, 2 + STEPS);
+        String up = range(fitted(jar) + line, 2, fitted(jar) + line, 2 + STEPS);
+        return new Plot(form, cells(at), cells(up), cells(name(jar)), ink(jar));
+    }
+
+    private static Ink ink(int jar) {
+        return Ink.forJars().get(jar % MOST_JARS);
+    }
+
+    private String arguments(int jar) {
+        String common = sign(source.scale());
+        String own = cell(1 + jar, 0);
+        return column(0) + ";" + column(1 + jar) + ";" + source.surroundings() + ";TEMP.CHANGE(" + source.mark() + ";"
+                + own + ";" + common + ");" + common;
+    }
+
+    private Plot.Cells cells(String address) {
+        return new Plot.Cells(page, address);
+    }
+
+    private int fitted(int jar) {
+        return 2 + source.jars().size() + 3 * jar;
+    }
+
+    private String column(int column) {
+        return range(column, 2, column, 1 + source.times().size());
+    }
+
+    private String cell(int column, int row) {
+        return CellName.of(left + column, top + row);
+    }
+
+    private String range(int fromColumn, int fromRow, int toColumn, int toRow) {
+        return cell(fromColumn, fromRow) + ":" + cell(toColumn, toRow);
+    }
+
+    /**
+     * A scale as a formula names it.
+     *
+     * @param scale the scale
+     * @return its letter in quotation marks
+     */
+    public static String sign(Scale scale) {
+        return scale == Scale.FAHRENHEIT ? "\"F\"" : "\"C\"";
+    }
+}

@@ -1,0 +1,88 @@
+package org.snugsheet.office.drawing;
+
+import com.sun.star.frame.XFrame;
+import com.sun.star.uno.XComponentContext;
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.Typed;
+import org.snugsheet.office.words.Language;
+
+/** The window that asks what a selected block does not tell. */
+public final class DrawingForm {
+
+    private static final List<Scale> SCALES = List.of(Scale.CELSIUS, Scale.FAHRENHEIT);
+
+    private DrawingForm() {}
+
+    /**
+     * What a block does not tell.
+     *
+     * @param surroundings what the jars stand in, as typed
+     * @param mark degrees from one mark to the next, as typed; empty for the usual one
+     * @param scale the scale
+     */
+    public record Answers(String surroundings, String mark, Scale scale) {
+
+        /**
+         * Where the readings are, with these answers.
+         *
+         * @param selected the block
+         * @return the source of the curves
+         * @throws org.snugsheet.engine.Refusal if the mark is no number above zero
+         */
+        public Curves.Source of(Selected selected) {
+            Mark usual = Mark.usual(scale);
+            Mark used = mark.isBlank() ? usual : Mark.of(Typed.number(mark), scale);
+            return new Curves.Source(
+                    selected.times(),
+                    selected.jars(),
+                    selected.surroundings(surroundings),
+                    String.valueOf(used.graduation().in(scale)),
+                    scale);
+        }
+    }
+
+    /**
+     * Asks until the answers can be used or the window is cancelled.
+     *
+     * @param office the office’s context
+     * @param window the window in front of which it stands
+     * @param language the language of the window
+     * @param first what stands in the fields at first
+     * @param trouble tells why answers cannot be used
+     * @param selected the block
+     * @return the source of the curves; empty if cancelled
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static Optional<Curves.Source> ask(
+            XComponentContext office,
+            XFrame window,
+            Language language,
+            Answers first,
+            Form.Trouble trouble,
+            Selected selected)
+            throws com.sun.star.uno.Exception {
+        try (Form form = new Form(office, language, DrawingWords.ASK)) {
+            form.field("Surroundings", DrawingWords.SURROUNDINGS, first.surroundings())
+                    .text(language.words(DrawingWords.EXPLAIN_SURROUNDINGS), 3)
+                    .choice(
+                            "Scale",
+                            DrawingWords.SCALE,
+                            SCALES.stream().map(Scale::symbol).toList(),
+                            SCALES.indexOf(first.scale()))
+                    .field("Mark", DrawingWords.MARK, first.mark())
+                    .ready();
+            return form.askUntil(
+                    window,
+                    trouble,
+                    () -> new Answers(
+                                    form.textOf("Surroundings"),
+                                    form.textOf("Mark"),
+                                    SCALES.get(form.choiceOf("Scale")))
+                            .of(selected));
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package org.snugsheet.office.drawing;
+
+import com.sun.star.container.XNamed;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSheetCellRanges;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.uno.UnoRuntime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.office.cells.Cells;
+import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
+
+/**
+ * What is selected: a block of readings, and with it perhaps the cell or the column of the surroundings.
+ *
+ * @param sheet its sheet, as it stands before a cell in a formula
+ * @param times the cells of the times
+ * @param jars the jars that have a name or readings
+ * @param surroundings the second part of the selection, if there is one
+ */
+public record Selected(String sheet, List<String> times, List<Curves.Jar> jars, Optional<String> surroundings) {
+
+    /** What is selected; the lists are copied. */
+    public Selected {
+        times = List.copyOf(times);
+        jars = List.copyOf(jars);
+    }
+
+    /**
+     * Reads a selection.
+     *
+     * @param document the document
+     * @param selection what its window calls the selection; a single cell stands for all the filled cells around it
+     * @return the block
+     * @throws Declined if it is no block with a head of names, or one of too many jars
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static Selected in(XSpreadsheetDocument document, Object selection) throws com.sun.star.uno.Exception {
+        List<CellRangeAddress> parts = parts(selection);
+        XSpreadsheet sheet = Uno.sheets(document).get(parts.get(0).Sheet);
+        CellRangeAddress place = whole(sheet, parts.get(0));
+        List<List<Entry>> rows = Cells.rows(Uno.as(
+                        XCellRangeData.class,
+                        sheet.getCellRangeByPosition(place.StartColumn, place.StartRow, place.EndColumn, place.EndRow))
+                .getDataArray());
+        if (rows.size() < 2 || rows.get(0).size() < 2) {
+            throw new Declined(DrawingWords.NO_BLOCK);
+        }
+        List<Entry> heads = rows.get(0);
+        if (heads.subList(1, heads.size()).stream().noneMatch(Entry.Text.class::isInstance)) {
+            throw new Declined(DrawingWords.NO_NAMES);
+        }
+        String prefix = prefix(Uno.as(XNamed.class, sheet).getName());
+        List<Curves.Jar> jars = new ArrayList<>();
+        for (int column = 1; column < heads.size(); column++) {
+            int index = column;
+            if (rows.stream().anyMatch(row -> !(row.get(index) instanceof Entry.Gap))) {
+                int at = place.StartColumn + column;
+                jars.add(new Curves.Jar(prefix + fixed(at, place.StartRow), down(prefix, at, place)));
+            }
+        }
+        if (jars.size() > Curves.MOST_JARS) {
+            throw new Declined(DrawingWords.TOO_MANY_JARS, jars.size(), Curves.MOST_JARS);
+        }
+        Optional<String> surroundings = parts.size() < 2
+                ? Optional.empty()
+                : Optional.of(prefix + fixed(parts.get(1).StartColumn, parts.get(1).StartRow) + ":"
+                        + fixed(parts.get(1).EndColumn, parts.get(1).EndRow));
+        return new Selected(prefix, down(prefix, place.StartColumn, place), jars, surroundings);
+    }
+
+    /**
+     * What the surroundings are, as an argument of a formula.
+     *
+     * @param typed a number, a cell of this sheet, or words such as {@code fit} and {@code 37 °F}
+     * @return the argument
+     */
+    public String surroundings(String typed) {
+        String bare = typed.strip();
+        if (surroundings.filter(bare::equals).isPresent()) {
+            return bare;
+        }
+        if (bare.matches("(?i)\\$?[A-Z]{1,3}\\$?[0-9]+(:\\$?[A-Z]{1,3}\\$?[0-9]+)?")) {
+            return sheet + bare;
+        }
+        if (Entry.ofWritten(bare) instanceof Entry.Value number) {
+            return String.valueOf(number.value());
+        }
+        return "\"" + (bare.isEmpty() ? "fit" : bare.replace("\"", "\"\"")) + "\"";
+    }
+
+    private static List<CellRangeAddress> parts(Object selection) {
+        XSheetCellRanges several = UnoRuntime.queryInterface(XSheetCellRanges.class, selection);
+        if (several != null) {
+            return Arrays.asList(several.getRangeAddresses());
+        }
+        XCellRangeAddressable one = UnoRuntime.queryInterface(XCellRangeAddressable.class, selection);
+        if (one == null) {
+            throw new Declined(DrawingWords.NO_BLOCK);
+        }
+        return List.of(one.getRangeAddress());
+    }
+
+    private static CellRangeAddress whole(XSpreadsheet sheet, CellRangeAddress place)
+            throws com.sun.star.uno.Exception {
+        if (place.StartColumn != place.EndColumn || place.StartRow != place.EndRow) {
+            return place;
+        }
+        if (sheet.getCellByPosition(place.StartColumn, place.StartRow).getType() == CellContentType.EMPTY) {
+            throw new Declined(DrawingWords.NO_BLOCK);
+        }
+        XSheetCellCursor around = sheet.createCursorByRange(Uno.as(
+                XSheetCellRange.class,
+                sheet.getCellRangeByPosition(place.StartColumn, place.StartRow, place.EndColumn, place.EndRow)));
+        around.collapseToCurrentRegion();
+        return Uno.as(XCellRangeAddressable.class, around).getRangeAddress();
+    }
+
+    private static List<String> down(String prefix, int column, CellRangeAddress place) {
+        List<String> cells = new ArrayList<>();
+        for (int row = place.StartRow + 1; row <= place.EndRow; row++) {
+            cells.add(prefix + fixed(column, row));
+        }
+        return cells;
+    }
+
+    private static String fixed(int column, int row) {
+        return "$" + CellName.column(column) + "$" + (row + 1);
+    }
+
+    private static String prefix(String sheet) {
+        return "$'" + sheet.replace("'", "''") + "'.";
+    }
+}

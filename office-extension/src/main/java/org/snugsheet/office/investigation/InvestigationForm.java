@@ -1,0 +1,103 @@
+package org.snugsheet.office.investigation;
+
+import com.sun.star.awt.ItemEvent;
+import com.sun.star.awt.XItemListener;
+import com.sun.star.awt.XListBox;
+import com.sun.star.frame.XFrame;
+import com.sun.star.lang.EventObject;
+import com.sun.star.uno.XComponentContext;
+import java.text.NumberFormat;
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.Typed;
+import org.snugsheet.office.drawing.Curves;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Language;
+
+/** The window that asks what is planned. */
+public final class InvestigationForm {
+
+    private static final List<Scale> SCALES = List.of(Scale.CELSIUS, Scale.FAHRENHEIT);
+    private static final int USUAL_MINUTES = 30;
+
+    private InvestigationForm() {}
+
+    /**
+     * Asks until the answers can be laid out or the window is cancelled.
+     *
+     * @param office the office’s context
+     * @param window the window in front of which it stands
+     * @param language the language of the window
+     * @param usual the scale that is usual where the document is from
+     * @param trouble tells why answers cannot be laid out
+     * @return the plan; empty if cancelled
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static Optional<Investigation> ask(
+            XComponentContext office, XFrame window, Language language, Scale usual, Form.Trouble trouble)
+            throws com.sun.star.uno.Exception {
+        String wraps = language.words(InvestigationWords.SOME_MATERIALS);
+        try (Form form = new Form(office, language, InvestigationWords.ASK)) {
+            form.number(
+                            "Jars",
+                            InvestigationWords.JARS,
+                            (int) wraps.lines().count(),
+                            Investigation.FEWEST_JARS,
+                            Curves.MOST_JARS)
+                    .field("Materials", InvestigationWords.MATERIALS, wraps)
+                    .number(
+                            "Minutes",
+                            InvestigationWords.MINUTES,
+                            USUAL_MINUTES,
+                            Investigation.SHORTEST,
+                            Investigation.LONGEST)
+                    .choice(
+                            "Scale",
+                            InvestigationWords.SCALE,
+                            SCALES.stream().map(Scale::symbol).toList(),
+                            SCALES.indexOf(usual))
+                    .field("Mark", InvestigationWords.MARK, mark(usual, language))
+                    .field("Surroundings", InvestigationWords.SURROUNDINGS, "")
+                    .text(language.words(InvestigationWords.HELP), 3)
+                    .ready();
+            Uno.as(XListBox.class, form.control("Scale")).addItemListener(new MarkFollowsScale(form, language));
+            return form.askUntil(window, trouble, () -> answers(form));
+        }
+    }
+
+    private static Investigation answers(Form form) throws com.sun.star.uno.Exception {
+        return new Investigation(
+                form.numberOf("Jars"),
+                Investigation.materials(form.textOf("Materials")),
+                form.numberOf("Minutes"),
+                SCALES.get(form.choiceOf("Scale")),
+                Typed.number(form.textOf("Mark")),
+                form.textOf("Surroundings").strip());
+    }
+
+    private static String mark(Scale scale, Language language) {
+        return NumberFormat.getNumberInstance(language.locale())
+                .format(Mark.usual(scale).graduation().in(scale));
+    }
+
+    /** The usual mark of a thermometer differs from scale to scale. */
+    private record MarkFollowsScale(Form form, Language language) implements XItemListener {
+
+        @Override
+        public void itemStateChanged(ItemEvent chosen) {
+            try {
+                form.write("Mark", mark(SCALES.get(chosen.Selected), language));
+            } catch (com.sun.star.uno.Exception gone) {
+                throw new IllegalStateException(gone);
+            }
+        }
+
+        @Override
+        public void disposing(EventObject source) {
+            // Nothing is kept.
+        }
+    }
+}

@@ -1,0 +1,84 @@
+package org.snugsheet.office.investigation;
+
+import org.snugsheet.engine.Phrase;
+
+/** What stands on the sheet of an investigation and in the window that asks for it; patterns of a MessageFormat. */
+public enum InvestigationWords implements Phrase {
+    /** The title of the window. */
+    ASK("Lay out an investigation"),
+    /** Field. */
+    JARS("~Jars"),
+    /** Field. */
+    MATERIALS("~Wraps, one in a line"),
+    /** Field. */
+    MINUTES("Mi~nutes of reading"),
+    /** Field. */
+    SCALE("S~cale of the thermometers"),
+    /** Field. */
+    MARK("Smallest ~mark, degrees"),
+    /** Field. */
+    SURROUNDINGS("S~urroundings, degrees"),
+    /** Below the fields. */
+    HELP(
+            "With more jars than wraps there are several jars of each. Leave the surroundings empty to type them on the day, or type fit if nobody will read them."),
+    /** First wraps. */
+    SOME_MATERIALS("no wrap\nwool sock\nnewspaper\nfleece\ndry leaves"),
+    /** Refusal. */
+    HOW_MANY_JARS("Plan {0} to {1} jars."),
+    /** Refusal. */
+    HOW_MANY_MATERIALS("There are {0} wraps for {1} jars. Name one wrap at least, and no more wraps than jars."),
+    /** Refusal. */
+    HOW_MANY_MINUTES("Plan {0} to {1} minutes."),
+    /** Said at the end. */
+    LAID_OUT("The investigation is laid out on the sheet “{0}”. Type into the boxed cells."),
+    /** The name of the tab. */
+    PAGE("Investigation"),
+    /** The title on the page. */
+    TITLE("Which wrap keeps water warm the longest?"),
+    /** What it is for. */
+    PURPOSE(
+            "Type what the thermometers read into the boxed cells. The checks speak at once; results and curves follow by themselves."),
+    /** Section. */
+    CAUTIONS("Keep hands safe"),
+    /** The school limit. */
+    START_LIMIT("Start no warmer than {0} °C ({1} °F)."),
+    /** Section. */
+    READINGS("What the thermometers read"),
+    /** Head of the times. */
+    MINUTES_HEAD("minutes"),
+    /** Label. */
+    SURROUNDINGS_LABEL("Surroundings, {0}"),
+    /** Beside it. */
+    SURROUNDINGS_HINT("what the jars stand in; fit if nobody reads it"),
+    /** Label. */
+    MARK_LABEL("Smallest mark, {0}"),
+    /** Beside it. */
+    MARK_HINT("from one line of the thermometer to the next"),
+    /** Label. */
+    START_LABEL("Warmest at first"),
+    /** Hint at a cell. */
+    READING_HINT("What the thermometer shows. Missed one? Leave it blank."),
+    /** Hint at a cell. */
+    NAME_HINT("What this jar is wrapped in. Jars of one name are jars of one wrap."),
+    /** Section. */
+    CHECKS("What the checks say; row 1 is the first reading"),
+    /** Section. */
+    RESULTS("What the curves say. Mend what the checks find first"),
+    /** In the place of a long sentence. */
+    SEE_CHECKS("see the checks"),
+    /** Section. */
+    RANKING("Which wrap is best, the best first"),
+    /** As long as there is no ranking. */
+    NO_RANKING("The order appears here when every jar has its readings.");
+
+    private final String english;
+
+    InvestigationWords(String english) {
+        this.english = english;
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+}

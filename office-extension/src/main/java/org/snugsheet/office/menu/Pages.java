@@ -1,0 +1,127 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.view.XSelectionSupplier;
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.office.dialog.Typed;
+import org.snugsheet.office.drawing.Curves;
+import org.snugsheet.office.drawing.Drawing;
+import org.snugsheet.office.drawing.DrawingForm;
+import org.snugsheet.office.drawing.DrawingWords;
+import org.snugsheet.office.drawing.Selected;
+import org.snugsheet.office.investigation.Investigation;
+import org.snugsheet.office.investigation.InvestigationForm;
+import org.snugsheet.office.investigation.InvestigationWords;
+import org.snugsheet.office.investigation.LaidOut;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.DocumentRegion;
+import org.snugsheet.office.words.Language;
+
+/** The lines of the menu that add a page to the document. */
+final class Pages {
+
+    private static final int USUAL_MINUTES = 30;
+
+    private final Choice choice;
+    private final XSpreadsheetDocument document;
+    private final Scale usual;
+    private final Language written;
+
+    private Pages(Choice choice) throws com.sun.star.uno.Exception {
+        this.choice = choice;
+        this.document = choice.document();
+        this.usual = DocumentRegion.of(document).scale();
+        this.written = DocumentLanguage.of(Uno.as(XPropertySet.class, document));
+    }
+
+    /** Lays out an investigation, as planned by the arguments or in the window. */
+    static Outcome layOut(Choice choice) throws com.sun.star.uno.Exception {
+        Pages pages = new Pages(choice);
+        Optional<Investigation> plan = choice.isQuiet() ? Optional.of(pages.plan()) : pages.askForPlan();
+        if (plan.isEmpty()) {
+            return Outcome.seen("");
+        }
+        Page page = LaidOut.on(choice.office(), pages.document, plan.get(), pages.written);
+        pages.open(page.name());
+        return Outcome.said(choice.language().say(InvestigationWords.LAID_OUT, page.name()));
+    }
+
+    /** Draws the curves of what is selected. */
+    static Outcome draw(Choice choice) throws com.sun.star.uno.Exception {
+        Pages pages = new Pages(choice);
+        Selected selected = Selected.in(
+                pages.document,
+                Uno.as(XSelectionSupplier.class, choice.window().getController())
+                        .getSelection());
+        DrawingForm.Answers given = pages.answers(selected);
+        Optional<Curves.Source> source = choice.isQuiet()
+                ? Optional.of(given.of(selected))
+                : DrawingForm.ask(
+                        choice.office(),
+                        choice.window(),
+                        choice.language(),
+                        given,
+                        sentence -> Windows.say(choice, sentence),
+                        selected);
+        if (source.isEmpty()) {
+            return Outcome.seen("");
+        }
+        Drawing drawn = Drawing.of(choice.office(), pages.document, source.get(), pages.written);
+        pages.open(drawn.page());
+        Language language = choice.language();
+        return Outcome.said(
+                drawn.without().isEmpty()
+                        ? language.say(DrawingWords.DRAWN, drawn.page())
+                        : language.say(DrawingWords.DRAWN_BUT, drawn.page(), String.join(", ", drawn.without())));
+    }
+
+    private DrawingForm.Answers answers(Selected selected) {
+        Scale scale = text("Scale").map(Scale::parse).orElse(usual);
+        String surroundings = text("Surroundings").or(selected::surroundings).orElse("fit");
+        return new DrawingForm.Answers(surroundings, text("Mark").orElseGet(() -> mark(scale)), scale);
+    }
+
+    private Investigation plan() {
+        Scale scale = text("Scale").map(Scale::parse).orElse(usual);
+        List<String> materials = Investigation.materials(
+                text("Materials").orElseGet(() -> written.words(InvestigationWords.SOME_MATERIALS)));
+        return new Investigation(
+                whole("Jars", materials.size()),
+                materials,
+                whole("Minutes", USUAL_MINUTES),
+                scale,
+                Typed.number(text("Mark").orElseGet(() -> mark(scale))),
+                text("Surroundings").orElse(""));
+    }
+
+    private Optional<Investigation> askForPlan() throws com.sun.star.uno.Exception {
+        return InvestigationForm.ask(
+                choice.office(), choice.window(), choice.language(), usual, sentence -> Windows.say(choice, sentence));
+    }
+
+    private void open(String page) throws com.sun.star.uno.Exception {
+        Uno.as(XSpreadsheetView.class, choice.window().getController())
+                .setActiveSheet(Uno.as(
+                        com.sun.star.sheet.XSpreadsheet.class,
+                        document.getSheets().getByName(page)));
+    }
+
+    private Optional<String> text(String name) {
+        return choice.argument(name).map(String::valueOf);
+    }
+
+    private int whole(String name, int otherwise) {
+        return text(name).map(typed -> (int) Typed.number(typed)).orElse(otherwise);
+    }
+
+    private static String mark(Scale scale) {
+        return String.valueOf(Mark.usual(scale).graduation().in(scale));
+    }
+}

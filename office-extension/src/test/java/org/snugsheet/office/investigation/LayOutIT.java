@@ -1,0 +1,198 @@
+package org.snugsheet.office.investigation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.table.XTableChartsSupplier;
+import com.sun.star.util.XProtectable;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.snugsheet.engine.lesson.Caution;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.menu.Menu;
+import org.snugsheet.office.menu.MenuItem;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Language;
+
+/** A sheet laid out through the menu of a real office, filled in, and read. */
+@ExtendWith(SharedOffice.class)
+class LayOutIT {
+
+    private static final String ALL = "A1:I80";
+
+    private final Office office;
+
+    LayOutIT(Office office) {
+        this.office = office;
+    }
+
+    @Test
+    void anEmptySheetIsReadyAndShowsNoError() {
+        try (CalcDocument sheet = office.newDocument()) {
+            assertEquals(
+                    "The investigation is laid out on the sheet “Investigation”. Type into the boxed cells.",
+                    layOut(sheet));
+            assertNoErrors(sheet, "Investigation");
+            List<String> texts = texts(sheet, "Investigation");
+            for (Caution caution : List.of(Caution.GLASS, Caution.ADULT_POURS, Caution.SCHOOL_RULES)) {
+                assertTrue(texts.contains(caution.english()), caution.name());
+            }
+            assertTrue(texts.contains("Start no warmer than 43 °C (109 °F)."));
+            assertTrue(texts.contains(InvestigationWords.NO_RANKING.english()));
+            office.call("looking at the sheet", () -> {
+                Object page = sheet.uno().getSheets().getByName("Investigation");
+                assertEquals(1, Uno.as(XPrintAreas.class, page).getPrintAreas().length);
+                assertTrue(Uno.as(XProtectable.class, page).isProtected());
+                assertEquals(
+                        1, Uno.as(XTableChartsSupplier.class, page).getCharts().getElementNames().length);
+                return true;
+            });
+        }
+    }
+
+    /** Readings by Newton’s law, rounded to the mark: the rates come back, and the wraps in their order. */
+    @Test
+    void whatIsTypedIsWorkedOut() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(
+                    sheet,
+                    Uno.named("Materials", "bare;sock;leaves"),
+                    Uno.named("Scale", "C"),
+                    Uno.named("Surroundings", "3"),
+                    Uno.named("Minutes", 30));
+            double[] rates = {0.045, 0.03, 0.018};
+            int head = row(sheet, "minutes");
+            for (int jar = 0; jar < rates.length; jar++) {
+                double[] readings = new double[11];
+                for (int i = 0; i < readings.length; i++) {
+                    readings[i] = Math.rint(3 + 38 * Math.exp(-rates[jar] * 3 * i));
+                }
+                sheet.numbersDown("Investigation." + (char) ('B' + jar) + (head + 1), readings);
+            }
+            assertNoErrors(sheet, "Investigation");
+            int results = row(sheet, InvestigationWords.RESULTS.english()) + 2;
+            for (int jar = 0; jar < rates.length; jar++) {
+                double rate = sheet.at("Investigation.C" + (results + jar)).number();
+                double error = sheet.at("Investigation.D" + (results + jar)).number();
+                assertEquals(rates[jar], rate, 3 * error);
+                assertEquals("OK", sheet.at("Investigation.I" + (results + jar)).text());
+            }
+            int best = row(sheet, InvestigationWords.RANKING.english()) + 3;
+            assertEquals("leaves", sheet.at("Investigation.B" + best).text());
+            assertEquals("bare", sheet.at("Investigation.B" + (best + 2)).text());
+        }
+    }
+
+    @Test
+    void theChecksSpeakAtOnce() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Scale", "C"), Uno.named("Surroundings", "3"));
+            int head = row(sheet, "minutes");
+            sheet.text("Investigation.B" + (head + 1), "wram");
+            int checks = row(sheet, InvestigationWords.CHECKS.english()) + 2;
+            assertEquals(
+                    "Row 1 says “wram”, which is not a temperature.",
+                    sheet.at("Investigation.C" + checks).text());
+            assertEquals(
+                    "Type a number, or leave the cell blank.",
+                    sheet.at("Investigation.G" + checks).text());
+            sheet.number("Investigation.B" + (head + 1), 60);
+            assertTrue(texts(sheet, "Investigation").stream()
+                    .anyMatch(text -> text.startsWith(Caution.SCALDS_IN_SECONDS.english())));
+        }
+    }
+
+    @Test
+    void theDocumentDecidesLanguageAndUnits() {
+        try (CalcDocument sheet = office.newDocument().locale("en-US")) {
+            layOut(sheet);
+            assertTrue(texts(sheet, "Investigation").contains("Surroundings, °F"));
+            assertTrue(formulas(sheet, "Investigation").stream().anyMatch(formula -> formula.contains("\"F\"")));
+        }
+        try (CalcDocument sheet = office.newDocument().locale("de-DE")) {
+            layOut(sheet);
+            String page = Language.GERMAN.words(InvestigationWords.PAGE);
+            assertTrue(texts(sheet, page).contains(Language.GERMAN.words(InvestigationWords.TITLE)));
+            assertTrue(texts(sheet, page).contains(Language.GERMAN.say(InvestigationWords.SURROUNDINGS_LABEL, "°C")));
+            List<String> formulas = formulas(sheet, page);
+            assertTrue(formulas.stream().anyMatch(formula -> formula.contains("\"C\"")));
+            assertFalse(formulas.stream().anyMatch(formula -> formula.contains(";\"F\")")));
+            assertNoErrors(sheet, page);
+        }
+    }
+
+    @Test
+    void moreJarsThanWrapsAreSeveralOfEach() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Materials", "sock\nleaves"), Uno.named("Jars", 6));
+            int head = row(sheet, "minutes");
+            for (int jar = 0; jar < 6; jar++) {
+                assertEquals(
+                        jar % 2 == 0 ? "sock" : "leaves",
+                        sheet.at("Investigation." + (char) ('B' + jar) + head).text());
+            }
+            layOut(sheet);
+            assertEquals(List.of("Sheet1", "Investigation", "Investigation 2"), sheet.sheetNames());
+        }
+    }
+
+    @Test
+    void whatCannotBePlannedAddsNothing() {
+        try (CalcDocument sheet = office.newDocument()) {
+            assertEquals("Plan 2 to 8 jars.", layOut(sheet, Uno.named("Jars", 9)));
+            assertTrue(layOut(sheet, Uno.named("Jars", 2)).startsWith("There are 5 wraps for 2 jars."));
+            assertEquals("Plan 5 to 360 minutes.", layOut(sheet, Uno.named("Minutes", 1)));
+            assertTrue(layOut(sheet, Uno.named("Mark", "0")).contains("more than zero"));
+            assertEquals(1, sheet.sheetNames().size());
+        }
+    }
+
+    private String layOut(CalcDocument sheet, PropertyValue... plan) {
+        PropertyValue[] arguments = new PropertyValue[plan.length + 1];
+        arguments[0] = Menu.QUIET;
+        System.arraycopy(plan, 0, arguments, 1, plan.length);
+        return Menu.choose(office, sheet, MenuItem.LAY_OUT, arguments);
+    }
+
+    private static int row(CalcDocument sheet, String text) {
+        List<List<CellResult>> column = sheet.all("Investigation.A1:A80");
+        for (int row = 0; row < column.size(); row++) {
+            if (column.get(row).get(0) instanceof CellResult.OfText found
+                    && found.text().equals(text)) {
+                return row + 1;
+            }
+        }
+        throw new AssertionError(text);
+    }
+
+    private static List<String> texts(CalcDocument sheet, String page) {
+        return sheet.all(page + "." + ALL).stream()
+                .flatMap(List::stream)
+                .filter(CellResult.OfText.class::isInstance)
+                .map(CellResult::text)
+                .toList();
+    }
+
+    private static List<String> formulas(CalcDocument sheet, String page) {
+        return java.util.stream.IntStream.rangeClosed(1, 80)
+                .mapToObj(row -> sheet.formulaAt(page + ".A" + row))
+                .toList();
+    }
+
+    private static void assertNoErrors(CalcDocument sheet, String page) {
+        sheet.calculateAll();
+        assertEquals(
+                List.of(),
+                sheet.all(page + "." + ALL).stream()
+                        .flatMap(List::stream)
+                        .filter(CellResult.OfError.class::isInstance)
+                        .toList());
+    }
+}

@@ -1,0 +1,152 @@
+package org.snugsheet.office.menu;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.lang.XMultiServiceFactory;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.engine.lesson.Caution;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.OfficeSetup;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.uno.Uno;
+
+/** The windows of the menu, read and worked as a screen reader does. */
+class WindowsIT {
+
+    private static final String MESSAGE = "Snugsheet";
+
+    private static Office office;
+
+    @BeforeAll
+    static void startWithWindows() {
+        Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
+        office = OfficeSetup.plain().withExtension(oxt).withWindows().start();
+    }
+
+    /**
+     * From 7.6 the office counts the parts of a window in longer numbers than the interfaces of 7.4 can take, which this project is
+     * built with: there only the choices without windows are tested.
+     */
+    @BeforeEach
+    void theOfficeSpeaksTheAccessibilityOfItsInterfaces() {
+        String version = office.call("asking the version", () -> {
+            Object settings = office.service(
+                            "com.sun.star.configuration.ConfigurationProvider", XMultiServiceFactory.class)
+                    .createInstanceWithArguments(
+                            "com.sun.star.configuration.ConfigurationAccess",
+                            new Object[] {Uno.named("nodepath", "/org.openoffice.Setup/Product")});
+            return String.valueOf(Uno.as(XNameAccess.class, settings).getByName("ooSetupVersion"));
+        });
+        assumeTrue(Double.parseDouble(version) < 7.55, version);
+    }
+
+    @AfterAll
+    static void close() {
+        office.close();
+    }
+
+    @Test
+    void anInvestigationIsAskedForAndLaidOut() throws Exception {
+        try (CalcDocument sheet = office.newDocument().locale("en-US")) {
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.LAY_OUT);
+            Seen form = Seen.window(office, "Lay out an investigation");
+            assertEquals(
+                    "[Jars, Wraps, one in a line, Minutes of reading, Scale of the thermometers, Smallest mark, degrees, "
+                            + "Surroundings, degrees, OK, Cancel]",
+                    form.stops().toString());
+            form.type("Surroundings, degrees", "35");
+            form.type("Smallest mark, degrees", "none");
+            form.press("OK");
+            Seen trouble = Seen.window(office, MESSAGE);
+            assertTrue(trouble.text().contains("“none” is no number"), trouble.text());
+            trouble.press("OK");
+            Seen.awaitGone(office, MESSAGE);
+            form.type("Smallest mark, degrees", "0.5");
+            form.press("OK");
+            Seen done = Seen.window(office, MESSAGE);
+            assertTrue(done.text().contains("laid out on the sheet “Investigation”"), done.text());
+            done.press("OK");
+            assertTrue(chosen.get(1, TimeUnit.MINUTES).contains("Investigation"));
+            assertTrue(sheet.sheetNames().contains("Investigation"));
+        }
+    }
+
+    @Test
+    void aCancelledWindowAddsNothing() throws Exception {
+        try (CalcDocument sheet = office.newDocument()) {
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.LAY_OUT);
+            Seen.window(office, "Lay out an investigation").press("Cancel");
+            assertEquals("", chosen.get(1, TimeUnit.MINUTES));
+            assertEquals(1, sheet.sheetNames().size());
+            Seen.awaitGone(office, "Lay out an investigation");
+        }
+    }
+
+    @Test
+    void curvesAreAskedForAndDrawn() throws Exception {
+        try (CalcDocument sheet = jar()) {
+            Menu.select(office, sheet, "A1:B6");
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.DRAW);
+            Seen form = Seen.window(office, "Draw the curves");
+            assertEquals(
+                    "[Surroundings, Scale, Smallest mark, degrees, OK, Cancel]",
+                    form.stops().toString());
+            form.type("Surroundings", "C2");
+            form.press("OK");
+            Seen done = Seen.window(office, MESSAGE);
+            assertTrue(done.text().contains("on the sheet “Curves”"), done.text());
+            done.press("OK");
+            chosen.get(1, TimeUnit.MINUTES);
+            assertTrue(sheet.sheetNames().contains("Curves"));
+        }
+    }
+
+    @Test
+    void anExplanationIsRead() throws Exception {
+        try (CalcDocument sheet = jar()) {
+            sheet.formula("D1", "COOL.RATE(A2:A3;B2:B3;C2)");
+            Menu.select(office, sheet, "D1");
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.EXPLAIN);
+            Seen window = Seen.window(office, "Explain this cell");
+            assertTrue(window.text().contains("Only 2 of the readings can be used"), window.text());
+            window.press("Close");
+            chosen.get(1, TimeUnit.MINUTES);
+        }
+    }
+
+    @Test
+    void theCautionsAreToldInAMessage() throws Exception {
+        try (CalcDocument sheet = office.newDocument()) {
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.CAUTIONS);
+            Seen message = Seen.window(office, MESSAGE);
+            assertTrue(message.text().contains(Caution.GLASS.english()), message.text());
+            message.press("OK");
+            chosen.get(1, TimeUnit.MINUTES);
+        }
+    }
+
+    /** The choice ends only when its last window is closed, so it is made beside the test. */
+    private CompletableFuture<String> choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
+        return CompletableFuture.supplyAsync(() -> Menu.choose(office, sheet, item, arguments));
+    }
+
+    private CalcDocument jar() {
+        return office.newDocument()
+                .text("A1", "min")
+                .text("B1", "bare")
+                .numbersDown("A2", 0, 5, 10, 15, 20)
+                .numbersDown("B2", 40, 34, 30, 26, 24)
+                .number("C2", 10);
+    }
+}
