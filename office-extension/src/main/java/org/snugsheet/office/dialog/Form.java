@@ -68,6 +68,8 @@ public final class Form implements AutoCloseable {
     public Form text(String words, int lines) throws com.sun.star.uno.Exception {
         Object text = add("FixedText", "text" + places, MARGIN, WIDTH - 2 * MARGIN, lines * LINE - GAP);
         Uno.set(text, "Label", words);
+        // It names no field, so that none of its letters leads to one.
+        Uno.set(text, "NoLabel", true);
         Uno.set(text, "MultiLine", true);
         return below(lines * LINE);
     }
@@ -149,32 +151,6 @@ public final class Form implements AutoCloseable {
         Uno.set(field, "SelectedItems", new short[] {(short) chosen});
         Uno.set(field, "Dropdown", true);
         return below(LINE + GAP);
-    }
-
-    /** What the fields say, taken together. */
-    @FunctionalInterface
-    public interface Answers<T> {
-        /**
-         * Reads the fields.
-         *
-         * @return the answers
-         * @throws com.sun.star.uno.Exception if the office fails
-         * @throws Declined if they do not go together
-         * @throws Refusal if one of them is no answer
-         */
-        T read() throws com.sun.star.uno.Exception;
-    }
-
-    /** Tells the user what is wrong with the answers. */
-    @FunctionalInterface
-    public interface Trouble {
-        /**
-         * Tells it.
-         *
-         * @param sentence what is wrong and what to do
-         * @throws com.sun.star.uno.Exception if the office fails
-         */
-        void tell(String sentence) throws com.sun.star.uno.Exception;
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.words.Language;
 
@@ -62,7 +63,7 @@ public final class DrawingForm {
             XFrame window,
             Language language,
             Answers first,
-            Form.Trouble trouble,
+            Trouble trouble,
             Selected selected)
             throws com.sun.star.uno.Exception {
         try (Form form = new Form(office, language, DrawingWords.ASK)) {

@@ -6,12 +6,12 @@ import com.sun.star.awt.XListBox;
 import com.sun.star.frame.XFrame;
 import com.sun.star.lang.EventObject;
 import com.sun.star.uno.XComponentContext;
-import java.text.NumberFormat;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.uno.Uno;
@@ -37,7 +37,7 @@ public final class InvestigationForm {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static Optional<Investigation> ask(
-            XComponentContext office, XFrame window, Language language, Scale usual, Form.Trouble trouble)
+            XComponentContext office, XFrame window, Language language, Scale usual, Trouble trouble)
             throws com.sun.star.uno.Exception {
         String wraps = language.words(InvestigationWords.SOME_MATERIALS);
         try (Form form = new Form(office, language, InvestigationWords.ASK)) {
@@ -79,8 +79,7 @@ public final class InvestigationForm {
     }
 
     private static String mark(Scale scale, Language language) {
-        return NumberFormat.getNumberInstance(language.locale())
-                .format(Mark.usual(scale).graduation().in(scale));
+        return Typed.written(Mark.usual(scale).graduation().in(scale), language);
     }
 
     /** The usual mark of a thermometer differs from scale to scale. */

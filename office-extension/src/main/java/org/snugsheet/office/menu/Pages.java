@@ -121,7 +121,7 @@ final class Pages {
         return text(name).map(typed -> (int) Typed.number(typed)).orElse(otherwise);
     }
 
-    private static String mark(Scale scale) {
-        return String.valueOf(Mark.usual(scale).graduation().in(scale));
+    private String mark(Scale scale) {
+        return Typed.written(Mark.usual(scale).graduation().in(scale), choice.language());
     }
 }

@@ -1,20 +1,14 @@
 package org.snugsheet.office.packaging;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import javax.imageio.ImageIO;
 
 /** The picture of this extension in the Extension Manager: a jar in a striped wrap with a thermometer in it, our own drawing. */
 enum Icon {
@@ -48,18 +42,10 @@ enum Icon {
     }
 
     void writeInto(Path folder) throws IOException {
-        Path file = folder.resolve(path);
-        Files.createDirectories(file.getParent());
-        try (OutputStream out = Files.newOutputStream(file)) {
-            ImageIO.write(drawn(), "png", out);
-        }
+        Picture.write(Picture.drawn(SIZE, this::draw), folder.resolve(path));
     }
 
-    private BufferedImage drawn() {
-        BufferedImage image = new BufferedImage(SIZE, SIZE, BufferedImage.TYPE_INT_ARGB);
-        Graphics2D pen = image.createGraphics();
-        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    private void draw(Graphics2D pen) {
         Shape jar = new RoundRectangle2D.Double(8, 10, 26, 29, 9, 9);
         pen.setColor(water);
         pen.fill(jar);
@@ -67,8 +53,6 @@ enum Icon {
         wrap(pen, jar);
         stroke(pen, line, 2, jar);
         pen.fill(new RoundRectangle2D.Double(9, 7, 24, 5, 3, 3));
-        pen.dispose();
-        return image;
     }
 
     private void thermometer(Graphics2D pen) {
@@ -80,7 +64,7 @@ enum Icon {
 
     private static void stroke(Graphics2D pen, Color color, double width, Shape shape) {
         pen.setColor(color);
-        pen.setStroke(new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        pen.setStroke(Picture.round(width));
         pen.draw(shape);
     }
 

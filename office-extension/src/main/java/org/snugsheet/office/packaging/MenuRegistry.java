@@ -36,7 +36,8 @@ final class MenuRegistry {
 
     static String menu() {
         MenuRegistry registry = new MenuRegistry("Addons", "Office");
-        Element bar = registry.node(registry.node(registry.xml.root(), "AddonUI"), "OfficeMenuBar");
+        Element ui = registry.node(registry.xml.root(), "AddonUI");
+        Element bar = registry.node(ui, "OfficeMenuBar");
         Element menu = registry.entry(bar, "org.snugsheet.menu");
         registry.translated(menu, "Title", MenuWords.TITLE);
         registry.value(menu, "Context", CALC);
@@ -45,7 +46,25 @@ final class MenuRegistry {
             registry.line(lines, item.position(), item.address(), item);
         }
         registry.line(lines, LAST, SetUpCheck.ADDRESS, SetUpWords.LINE);
+        Element images = registry.node(ui, "Images");
+        for (MenuItem item : MenuItem.values()) {
+            registry.images(images, item);
+        }
         return registry.xml.text();
+    }
+
+    // %origin% is the folder of the extension.
+    private void images(Element images, MenuItem item) {
+        Element image = entry(images, item.address().replace(':', '.'));
+        value(image, "URL", item.address());
+        Element pictures = node(image, "UserDefinedImages");
+        for (MenuIcon.Ground ground : MenuIcon.Ground.values()) {
+            String contrast = ground == MenuIcon.Ground.HIGH_CONTRAST ? "HC" : "";
+            String small = MenuIcon.path(item, MenuIcon.SIZES.get(0), ground);
+            String big = MenuIcon.path(item, MenuIcon.SIZES.get(1), ground);
+            value(pictures, "ImageSmall" + contrast + "URL", "%origin%/" + small);
+            value(pictures, "ImageBig" + contrast + "URL", "%origin%/" + big);
+        }
     }
 
     private void line(Element lines, String position, String address, Phrase title) {

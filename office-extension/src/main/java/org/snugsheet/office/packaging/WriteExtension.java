@@ -32,6 +32,7 @@ public final class WriteExtension {
         for (Icon icon : Icon.values()) {
             icon.writeInto(folder);
         }
+        MenuIcon.writeAll(folder);
         for (Library library : Library.values()) {
             library.writeLicenceInto(folder);
         }

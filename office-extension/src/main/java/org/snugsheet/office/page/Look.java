@@ -12,6 +12,8 @@ public enum Look {
     SECTION("Snug section"),
     /** The heading of a column. */
     HEAD("Snug head"),
+    /** The heading of a narrow column, which may take two lines. */
+    NARROW_HEAD("Snug narrow head"),
     /** What stands in a row, with its unit. */
     LABEL("Snug label"),
     /** The label of an uncertainty, below that of its quantity. */

@@ -65,6 +65,12 @@ public final class Looks {
         style(Look.PURPOSE).size(11).wrapped();
         style(Look.CAUTION).wrapped().indented(150).paper(Palette.CAUTION_PAPER).boxed(Palette.CAUTION, 35);
         style(Look.SECTION).size(11).bold().low().ink(Palette.HEADING).ruledBelow(Palette.HEADING, 35);
+        style(Look.NARROW_HEAD)
+                .size(8)
+                .bold()
+                .wrapped()
+                .aligned(CellHoriJustify.CENTER)
+                .ruledBelow(Palette.RULE, 18);
         style(Look.HEAD).bold().aligned(CellHoriJustify.CENTER).ruledBelow(Palette.RULE, 18);
         style(Look.LABEL).ruledBelow(Palette.RULE, 9);
         style(Look.SUBLABEL)

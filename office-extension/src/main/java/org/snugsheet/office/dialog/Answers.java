@@ -1,0 +1,22 @@
+package org.snugsheet.office.dialog;
+
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.office.words.Declined;
+
+/**
+ * What the fields of a form say, taken together.
+ *
+ * @param <T> what the answers are
+ */
+@FunctionalInterface
+public interface Answers<T> {
+    /**
+     * Reads the fields.
+     *
+     * @return the answers
+     * @throws com.sun.star.uno.Exception if the office fails
+     * @throws Declined if they do not go together
+     * @throws Refusal if one of them is no answer
+     */
+    T read() throws com.sun.star.uno.Exception;
+}

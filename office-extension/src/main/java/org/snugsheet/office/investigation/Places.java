@@ -1,0 +1,67 @@
+package org.snugsheet.office.investigation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.office.drawing.Curves;
+import org.snugsheet.office.uno.CellName;
+
+/** Where the cells to type into are on the page of an investigation, as formulas name them. */
+record Places(Investigation plan, Rows rows) {
+
+    /** The last column that is printed. */
+    static final String LAST = "I";
+
+    /** The first column of what works behind the page, from 0. */
+    static final int HELPERS = 11;
+
+    /** The height of a line of text, in millimetres. */
+    static final double LINE = 5.6;
+
+    /** The cells of a column of the block from top to bottom, without its head. */
+    List<String> cells(String column) {
+        List<String> cells = new ArrayList<>();
+        for (int row = rows.head() + 1; row <= rows.lastReading(); row++) {
+            cells.add(column + row);
+        }
+        return cells;
+    }
+
+    String times() {
+        return "A" + (rows.head() + 1) + ":A" + rows.lastReading();
+    }
+
+    String readings() {
+        return "B" + (rows.head() + 1) + ":" + lastJar() + rows.lastReading();
+    }
+
+    /** Names, times and readings together. */
+    String block() {
+        return "A" + rows.head() + ":" + lastJar() + rows.lastReading();
+    }
+
+    String heads() {
+        return "B" + rows.head() + ":" + lastJar() + rows.head();
+    }
+
+    String lastJar() {
+        return CellName.column(plan.jars());
+    }
+
+    String surroundings() {
+        return "B" + rows.surroundings();
+    }
+
+    String mark() {
+        return "B" + (rows.surroundings() + 1);
+    }
+
+    /** The end of each call: surroundings, mark and scale. */
+    String common() {
+        return ";" + surroundings() + ";" + mark() + ";" + Curves.sign(plan.scale()) + ")";
+    }
+
+    /** The same cells wherever the formula is taken. */
+    static String fixed(String cells) {
+        return cells.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
+    }
+}
