@@ -1,6 +1,7 @@
 package org.snugsheet.engine.table;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,9 +18,9 @@ public record OtherNames(Map<String, DataFile.Row> rows) {
 
     private static final List<String> LANGUAGES = List.of("es", "fr", "de");
 
-    /** Names; the map is copied. */
+    /** Names; the map is copied. Its order is kept: of two names equally near a slip the first is suggested. */
     public OtherNames {
-        rows = Map.copyOf(rows);
+        rows = Collections.unmodifiableMap(new LinkedHashMap<>(rows));
     }
 
     /**
