@@ -1,6 +1,5 @@
 package org.snugsheet.engine.insulation;
 
-import java.util.Locale;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.table.Keywords;
@@ -22,7 +21,7 @@ public enum Figure {
      * @throws Refusal if it is none of them
      */
     public static Figure parse(String text) {
-        return switch (Keywords.FIGURE.english(text).strip().toLowerCase(Locale.ROOT)) {
+        return switch (Keywords.FIGURE.plain(text)) {
             case "low" -> LOW;
             case "typical" -> TYPICAL;
             case "high" -> HIGH;

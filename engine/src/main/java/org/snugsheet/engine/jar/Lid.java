@@ -1,6 +1,5 @@
 package org.snugsheet.engine.jar;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -50,7 +49,7 @@ public sealed interface Lid {
      * @throws Refusal if it is none of them
      */
     static Lid parse(String text) {
-        return switch (Keywords.LID.english(text).strip().toLowerCase(Locale.ROOT)) {
+        return switch (Keywords.LID.plain(text)) {
             case "open", "none", "no", "no lid" -> OPEN;
             case "bare", "thin", "lid", "yes" -> BARE;
             default -> throw Refusal.of(Trouble.UNKNOWN_LID, text);

@@ -2,7 +2,6 @@ package org.snugsheet.engine.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
@@ -86,11 +85,7 @@ public sealed interface Surroundings {
      * @return true for {@code fit} and its translations
      */
     static boolean isToBeFitted(Entry.Text text) {
-        return Keywords.SURROUNDINGS
-                .english(text.text())
-                .strip()
-                .toLowerCase(Locale.ROOT)
-                .equals("fit");
+        return Keywords.SURROUNDINGS.plain(text.text()).equals("fit");
     }
 
     private static Surroundings column(List<Entry> cells, List<Entry> minutes, Scale scale) {

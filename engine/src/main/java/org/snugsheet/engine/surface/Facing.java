@@ -1,6 +1,5 @@
 package org.snugsheet.engine.surface;
 
-import java.util.Locale;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.table.Keywords;
@@ -22,7 +21,7 @@ public enum Facing {
      * @throws Refusal if it is none of them
      */
     public static Facing parse(String text) {
-        return switch (Keywords.FACING.english(text).strip().toLowerCase(Locale.ROOT)) {
+        return switch (Keywords.FACING.plain(text)) {
             case "side", "wall" -> SIDE;
             case "up", "lid", "top" -> UP;
             case "down", "base", "bottom" -> DOWN;

@@ -1,6 +1,5 @@
 package org.snugsheet.engine.surface;
 
-import java.util.Locale;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
@@ -38,8 +37,7 @@ public sealed interface Place permits StillAir, Wind, StillWater, StirredWater, 
      * @throws Refusal if it is none of them
      */
     static Place parse(String text) {
-        String words =
-                Keywords.PLACE.english(text).strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        String words = Keywords.PLACE.plain(text).replaceAll("\\s+", " ");
         return switch (words) {
             case "still air", "air" -> new StillAir();
             case "still water", "water" -> new StillWater();

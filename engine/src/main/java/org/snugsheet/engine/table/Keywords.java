@@ -47,6 +47,16 @@ public enum Keywords {
     }
 
     /**
+     * The English word for one that was typed, to be compared with the words that are known.
+     *
+     * @param typed a word in any of the languages
+     * @return as {@link #english}, in lower case and without blanks around it
+     */
+    public String plain(String typed) {
+        return english(typed).strip().toLowerCase(Locale.ROOT);
+    }
+
+    /**
      * The English word for one that was typed.
      *
      * @param typed a word in any of the languages; case and accents do not matter
