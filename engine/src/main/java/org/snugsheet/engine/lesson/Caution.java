@@ -1,5 +1,6 @@
 package org.snugsheet.engine.lesson;
 
+import java.util.List;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -65,15 +66,12 @@ public enum Caution implements Phrase {
     }
 
     /**
-     * Whether it belongs to every lesson, and not to water of one temperature.
+     * Those that belong to every lesson, and not to water of one temperature: rules, pouring, glass, thermometers, floors and ice.
      *
-     * @return true for those about rules, pouring, glass, thermometers, floors and ice
+     * @return the cautions, in the order to say them
      */
-    public boolean isOfEveryLesson() {
-        return switch (this) {
-            case SCHOOL_RULES, ADULT_POURS, GLASS, THERMOMETER, WET_FLOOR, ICE -> true;
-            default -> false;
-        };
+    public static List<Caution> ofEveryLesson() {
+        return List.of(SCHOOL_RULES, ADULT_POURS, GLASS, THERMOMETER, WET_FLOOR, ICE);
     }
 
     /** What is to be said of water of a temperature. */

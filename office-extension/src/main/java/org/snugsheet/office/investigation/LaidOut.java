@@ -3,7 +3,6 @@ package org.snugsheet.office.investigation;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.engine.lesson.SafeStart;
@@ -86,10 +85,7 @@ public final class LaidOut {
                 InvestigationWords.START_LIMIT,
                 SafeStart.SCHOOL_LIMIT.in(Scale.CELSIUS),
                 Math.floor(SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT))));
-        Arrays.stream(Caution.values())
-                .filter(Caution::isOfEveryLesson)
-                .map(language::words)
-                .forEach(cautions::add);
+        Caution.ofEveryLesson().forEach(caution -> cautions.add(language.words(caution)));
         for (int i = 0; i < cautions.size(); i++) {
             int row = rows.cautions() + 1 + i;
             across(row, Look.CAUTION).text("A" + row, cautions.get(i));

@@ -1,6 +1,5 @@
 package org.snugsheet.office.investigation;
 
-import java.util.Arrays;
 import org.snugsheet.engine.lesson.Caution;
 
 /** In which row each part begins, counted from 1. */
@@ -23,11 +22,8 @@ record Rows(
     static Rows of(Investigation plan) {
         int jars = plan.jars();
         int cautions = 3;
-        long lines = 1
-                + Arrays.stream(Caution.values())
-                        .filter(Caution::isOfEveryLesson)
-                        .count();
-        int readings = cautions + (int) lines + 1;
+        int lines = 1 + Caution.ofEveryLesson().size();
+        int readings = cautions + lines + 1;
         int head = readings + 1;
         int lastReading = head + plan.times().size();
         int surroundings = lastReading + 1;

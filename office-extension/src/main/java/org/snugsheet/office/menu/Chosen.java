@@ -7,7 +7,6 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.view.XSelectionSupplier;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -112,9 +111,6 @@ final class Chosen {
     }
 
     private String cautions() {
-        return Arrays.stream(Caution.values())
-                .filter(Caution::isOfEveryLesson)
-                .map(choice.language()::words)
-                .collect(Collectors.joining("\n\n"));
+        return Caution.ofEveryLesson().stream().map(choice.language()::words).collect(Collectors.joining("\n\n"));
     }
 }

@@ -78,10 +78,8 @@ final class HtmlReference {
     /** Whoever plans or reads a jar of warm water by this page meets them here. */
     private void cautions() {
         html.append("<aside>\n");
-        for (Caution caution : Caution.values()) {
-            if (caution.isOfEveryLesson()) {
-                paragraph(escaped(language.words(caution)));
-            }
+        for (Caution caution : Caution.ofEveryLesson()) {
+            paragraph(escaped(language.words(caution)));
         }
         html.append("</aside>\n");
     }
