@@ -1,7 +1,6 @@
 package org.snugsheet.office.functions;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.jar.Path;
@@ -16,9 +15,7 @@ final class BetweenTable {
         Path side = cells.flow().side();
         List<Layer> layers = cells.design().side().fromInside();
         Object[][] table = new Object[side.resistances().size() + 1][];
-        table[0] = Stream.of(TableWords.FROM_INSIDE, TableWords.R_VALUE, TableWords.INSIDE, TableWords.OUTSIDE)
-                .map(language::words)
-                .toArray();
+        table[0] = language.row(TableWords.FROM_INSIDE, TableWords.R_VALUE, TableWords.INSIDE, TableWords.OUTSIDE);
         for (int i = 0; i < side.resistances().size(); i++) {
             table[i + 1] = new Object[] {
                 name(layers, i, language),

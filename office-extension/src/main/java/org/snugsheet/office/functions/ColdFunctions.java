@@ -5,7 +5,6 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.clothing.Activity;
 import org.snugsheet.engine.clothing.Covering;
@@ -133,15 +132,13 @@ public final class ColdFunctions extends FamilyService implements Cold {
     public Object[][] coverings(XPropertySet document) {
         Language language = DocumentLanguage.of(document);
         List<Object[]> rows = new ArrayList<>();
-        rows.add(Stream.of(
-                        TableWords.COVERING,
-                        TableWords.LOW,
-                        TableWords.TYPICAL,
-                        TableWords.HIGH,
-                        TableWords.FIGURES,
-                        TableWords.SOURCE)
-                .map(language::words)
-                .toArray());
+        rows.add(language.row(
+                TableWords.COVERING,
+                TableWords.LOW,
+                TableWords.TYPICAL,
+                TableWords.HIGH,
+                TableWords.FIGURES,
+                TableWords.SOURCE));
         for (Covering covering : Covering.all()) {
             rows.add(new Object[] {
                 Materials.nameIn(covering.material(), language.locale()),

@@ -66,9 +66,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             Language language = DocumentLanguage.of(document);
             List<Entry> wanted = Cells.line(at);
             Object[][] table = new Object[wanted.size() + 1][];
-            table[0] = new Object[] {
-                language.words(TableWords.FITTED), language.words(TableWords.FROM_95), language.words(TableWords.TO_95)
-            };
+            table[0] = language.row(TableWords.FITTED, TableWords.FROM_95, TableWords.TO_95);
             for (int i = 0; i < wanted.size(); i++) {
                 table[i + 1] = wanted.get(i) instanceof Entry.Gap
                         ? new Object[] {"", "", ""}

@@ -3,7 +3,6 @@ package org.snugsheet.office.functions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.fairness.FairTest;
 import org.snugsheet.engine.jar.Lid;
@@ -50,10 +49,8 @@ final class FairTable {
     }
 
     private static Object[] header(Language language) {
-        return Stream.of(
-                        FairWords.WHAT, FairWords.FIRST_JAR, FairWords.SECOND_JAR, FairWords.BIAS, FairWords.WHAT_TO_DO)
-                .map(language::words)
-                .toArray();
+        return language.row(
+                FairWords.WHAT, FairWords.FIRST_JAR, FairWords.SECOND_JAR, FairWords.BIAS, FairWords.WHAT_TO_DO);
     }
 
     private static FairWords name(FairTest.Kind kind) {

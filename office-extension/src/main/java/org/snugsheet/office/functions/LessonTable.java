@@ -108,11 +108,7 @@ final class LessonTable {
 
     Object[][] rows() {
         List<Object[]> rows = new ArrayList<>();
-        rows.add(row(
-                language.words(LessonWords.WHAT),
-                language.words(LessonWords.VALUE),
-                language.words(LessonWords.UNIT),
-                language.words(LessonWords.IN_WORDS)));
+        rows.add(language.row(LessonWords.WHAT, LessonWords.VALUE, LessonWords.UNIT, LessonWords.IN_WORDS));
         rows.add(row(
                 language.words(LessonWords.START),
                 bare.start().in(scale),
@@ -183,11 +179,8 @@ final class LessonTable {
     }
 
     private void expected(List<Object[]> rows, ReadingPlan read) {
-        rows.add(row(
-                language.words(LessonWords.MINUTE),
-                language.words(LessonWords.BARE_JAR),
-                language.words(LessonWords.WRAPPED_JAR),
-                language.words(LessonWords.DIFFERENCE)));
+        rows.add(language.row(
+                LessonWords.MINUTE, LessonWords.BARE_JAR, LessonWords.WRAPPED_JAR, LessonWords.DIFFERENCE));
         for (double time : read.times()) {
             rows.add(row(
                     time / SECONDS_PER_MINUTE,

@@ -1,7 +1,6 @@
 package org.snugsheet.office.functions;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.quantity.Length;
@@ -18,17 +17,15 @@ final class MaterialsTable {
     static Object[][] all(Language language) {
         List<Material> all = Materials.all();
         Object[][] table = new Object[all.size() + 1][];
-        table[0] = Stream.of(
-                        TableWords.LISTED_MATERIAL,
-                        TableWords.CONDITION,
-                        TableWords.LOW,
-                        TableWords.TYPICAL,
-                        TableWords.HIGH,
-                        TableWords.USUAL_LAYER,
-                        TableWords.FIGURES,
-                        TableWords.SOURCE)
-                .map(language::words)
-                .toArray();
+        table[0] = language.row(
+                TableWords.LISTED_MATERIAL,
+                TableWords.CONDITION,
+                TableWords.LOW,
+                TableWords.TYPICAL,
+                TableWords.HIGH,
+                TableWords.USUAL_LAYER,
+                TableWords.FIGURES,
+                TableWords.SOURCE);
         for (int i = 0; i < all.size(); i++) {
             Material each = all.get(i);
             table[i + 1] = new Object[] {

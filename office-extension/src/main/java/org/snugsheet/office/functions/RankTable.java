@@ -1,7 +1,6 @@
 package org.snugsheet.office.functions;
 
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.RankedMaterial;
@@ -15,17 +14,15 @@ final class RankTable {
 
     static Object[][] of(Ranking ranking, Language language) {
         Object[][] table = new Object[ranking.materials().size() + 1][];
-        table[0] = Stream.of(
-                        TableWords.PLACE,
-                        TableWords.MATERIAL,
-                        TableWords.JARS,
-                        TableWords.CONSTANT_PER_MINUTE,
-                        TableWords.FROM_95,
-                        TableWords.TO_95,
-                        TableWords.HALF_TIME_MINUTES,
-                        TableWords.NOT_TOLD_APART_FROM)
-                .map(language::words)
-                .toArray();
+        table[0] = language.row(
+                TableWords.PLACE,
+                TableWords.MATERIAL,
+                TableWords.JARS,
+                TableWords.CONSTANT_PER_MINUTE,
+                TableWords.FROM_95,
+                TableWords.TO_95,
+                TableWords.HALF_TIME_MINUTES,
+                TableWords.NOT_TOLD_APART_FROM);
         for (int i = 0; i < ranking.materials().size(); i++) {
             RankedMaterial material = ranking.materials().get(i);
             Estimate rate = material.estimate();

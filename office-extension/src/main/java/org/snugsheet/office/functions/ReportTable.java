@@ -31,13 +31,13 @@ final class ReportTable {
 
     static Object[][] of(CoolingFit fit, ModelChoice choice, Mark mark, Language language) {
         ReportTable table = new ReportTable(language);
-        table.row(
-                language.words(TableWords.QUANTITY),
-                language.words(TableWords.VALUE),
-                language.words(TableWords.ERROR),
-                language.words(TableWords.FROM_95),
-                language.words(TableWords.TO_95),
-                language.words(TableWords.UNIT));
+        table.row(language.row(
+                TableWords.QUANTITY,
+                TableWords.VALUE,
+                TableWords.ERROR,
+                TableWords.FROM_95,
+                TableWords.TO_95,
+                TableWords.UNIT));
         table.quantities(fit, fit.readings().scale());
         table.models(choice, fit.readings().scale());
         for (Reading reading : Outliers.in(fit, mark)) {

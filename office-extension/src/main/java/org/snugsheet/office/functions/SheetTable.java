@@ -2,7 +2,6 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.cooling.CoolingFit;
@@ -24,18 +23,16 @@ final class SheetTable {
         List<Entry> around =
                 surroundings.stream().map(entry -> entry.onScale(common)).toList();
         List<Object[]> rows = new ArrayList<>();
-        rows.add(Stream.of(
-                        TableWords.JAR,
-                        TableWords.READINGS,
-                        TableWords.CONSTANT_PER_MINUTE,
-                        TableWords.ERROR,
-                        TableWords.HALF_TIME_MINUTES,
-                        TableWords.START_READ,
-                        TableWords.SCALE,
-                        TableWords.MISFIT_READ,
-                        TableWords.CAN_IT_BE_USED)
-                .map(language::words)
-                .toArray());
+        rows.add(language.row(
+                TableWords.JAR,
+                TableWords.READINGS,
+                TableWords.CONSTANT_PER_MINUTE,
+                TableWords.ERROR,
+                TableWords.HALF_TIME_MINUTES,
+                TableWords.START_READ,
+                TableWords.SCALE,
+                TableWords.MISFIT_READ,
+                TableWords.CAN_IT_BE_USED));
         for (Block.Jar jar : block.jars()) {
             Scale scale = jar.scale().orElse(common);
             try {

@@ -1,6 +1,7 @@
 package org.snugsheet.office.words;
 
 import java.text.MessageFormat;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
@@ -82,6 +83,16 @@ public enum Language {
      */
     public String words(Phrase phrase) {
         return found(PHRASES, phrase.key(), phrase.english());
+    }
+
+    /**
+     * The words of a row of a table.
+     *
+     * @param phrases one for each cell
+     * @return them in this language
+     */
+    public Object[] row(Phrase... phrases) {
+        return Arrays.stream(phrases).map(this::words).toArray();
     }
 
     /**
