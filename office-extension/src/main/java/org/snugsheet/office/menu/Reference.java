@@ -16,9 +16,11 @@ import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
 /** Opens the function reference that is installed with the extension, in the office’s language. */
-final class Reference {
+public final class Reference {
 
-    private static final String EXTENSION = "org.snugsheet";
+    /** What the office knows the extension by. */
+    public static final String EXTENSION = "org.snugsheet";
+
     private static final String PROVIDER = "/singletons/com.sun.star.deployment.PackageInformationProvider";
 
     private static final String SIGNPOST = """
@@ -28,6 +30,16 @@ final class Reference {
             """;
 
     private Reference() {}
+
+    /**
+     * Where the page for a language is in the extension.
+     *
+     * @param language the language
+     * @return its path
+     */
+    public static String path(Language language) {
+        return "reference/functions_" + language.code() + ".html";
+    }
 
     /**
      * Opens it in the program that shows web pages, unless the choice is quiet.
@@ -81,7 +93,7 @@ final class Reference {
         XSimpleFileAccess files =
                 Uno.as(XSimpleFileAccess.class, Uno.service(office, "com.sun.star.ucb.SimpleFileAccess"));
         for (Language tried : List.of(language, Language.ENGLISH)) {
-            String address = folder + "/reference/functions_" + tried.code() + ".html";
+            String address = folder + "/" + path(tried);
             if (files.exists(address)) {
                 return address;
             }

@@ -2,6 +2,7 @@ package org.snugsheet.office.packaging;
 
 import java.util.Map;
 import java.util.TreeMap;
+import org.snugsheet.office.menu.Reference;
 import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
@@ -14,7 +15,6 @@ import org.w3c.dom.Element;
  */
 record Description(String version, String site) {
 
-    private static final String IDENTIFIER = "org.snugsheet";
     private static final String OLDEST_OFFICE = "7.4";
     private static final String SCHEMA = "http://openoffice.org/extensions/description/2006";
     private static final String UPDATE_SCHEMA = "http://openoffice.org/extensions/update/2006";
@@ -46,7 +46,7 @@ record Description(String version, String site) {
                         "xmlns:l", "http://libreoffice.org/extensions/description/2011",
                         "xmlns:xlink", XLINK));
         Element root = xml.root();
-        xml.child(root, "identifier", Map.of("value", IDENTIFIER));
+        xml.child(root, "identifier", Map.of("value", Reference.EXTENSION));
         xml.child(root, "version", Map.of("value", version));
         xml.child(root, "platform", Map.of("value", "all"));
         xml.child(
@@ -94,7 +94,7 @@ record Description(String version, String site) {
     String feed() {
         XmlText xml =
                 new XmlText("description", Map.of("xmlns", UPDATE_SCHEMA, "xmlns:d", SCHEMA, "xmlns:xlink", XLINK));
-        xml.child(xml.root(), "identifier", Map.of("value", IDENTIFIER));
+        xml.child(xml.root(), "identifier", Map.of("value", Reference.EXTENSION));
         xml.child(xml.root(), "version", Map.of("value", version));
         xml.child(
                 xml.child(xml.root(), "update-download", Map.of()),

@@ -42,11 +42,6 @@ final class HtmlReference {
         this.language = language;
     }
 
-    /** Where the page for a language is in the extension. */
-    static String path(Language language) {
-        return "reference/functions_" + language.code() + ".html";
-    }
-
     static String of(List<Class<?>> families, Language language) {
         HtmlReference page = new HtmlReference(language);
         page.head();

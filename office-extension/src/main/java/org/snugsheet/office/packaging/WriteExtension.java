@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
+import org.snugsheet.office.menu.Reference;
 import org.snugsheet.office.words.Language;
 
 /** The build’s step that writes the generated files of the extension. */
@@ -40,7 +41,7 @@ public final class WriteExtension {
         writeInterfaces(folder);
         writeAll(folder, SetUpCheck.files());
         for (Language language : Language.values()) {
-            write(folder.resolve(HtmlReference.path(language)), HtmlReference.of(Families.all(), language));
+            write(folder.resolve(Reference.path(language)), HtmlReference.of(Families.all(), language));
             write(beside.resolve(markdown(language)), FunctionReference.of(Families.all(), language));
         }
     }
