@@ -2,7 +2,9 @@ package org.snugsheet.office.dialog;
 
 import java.text.NumberFormat;
 import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
@@ -20,6 +22,17 @@ public final class Typed {
      */
     public static String written(double number, Language language) {
         return NumberFormat.getNumberInstance(language.locale()).format(number);
+    }
+
+    /**
+     * The usual mark of a thermometer as it stands in a field at first.
+     *
+     * @param scale the scale of the thermometer
+     * @param language the language of the window
+     * @return degrees of that scale
+     */
+    public static String usualMark(Scale scale, Language language) {
+        return written(Mark.usual(scale).graduation().in(scale), language);
     }
 
     /**

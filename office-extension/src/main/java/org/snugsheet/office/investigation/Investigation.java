@@ -26,6 +26,9 @@ public record Investigation(
     /** Shorter than this no jar cools by several marks. */
     public static final int SHORTEST = 5;
 
+    /** A lesson without its beginning and its end (common practice, no source). */
+    public static final int USUAL_MINUTES = 30;
+
     /** A school day. */
     public static final int LONGEST = 360;
 

@@ -9,7 +9,6 @@ import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
@@ -21,7 +20,6 @@ import org.snugsheet.office.words.Language;
 public final class InvestigationForm {
 
     private static final List<Scale> SCALES = List.of(Scale.CELSIUS, Scale.FAHRENHEIT);
-    private static final int USUAL_MINUTES = 30;
 
     private InvestigationForm() {}
 
@@ -51,7 +49,7 @@ public final class InvestigationForm {
                     .number(
                             "Minutes",
                             InvestigationWords.MINUTES,
-                            USUAL_MINUTES,
+                            Investigation.USUAL_MINUTES,
                             Investigation.SHORTEST,
                             Investigation.LONGEST)
                     .choice(
@@ -59,7 +57,7 @@ public final class InvestigationForm {
                             InvestigationWords.SCALE,
                             SCALES.stream().map(Scale::symbol).toList(),
                             SCALES.indexOf(usual))
-                    .field("Mark", InvestigationWords.MARK, mark(usual, language))
+                    .field("Mark", InvestigationWords.MARK, Typed.usualMark(usual, language))
                     .field("Surroundings", InvestigationWords.SURROUNDINGS, "")
                     .text(language.words(InvestigationWords.HELP), 3)
                     .ready();
@@ -78,17 +76,13 @@ public final class InvestigationForm {
                 form.textOf("Surroundings").strip());
     }
 
-    private static String mark(Scale scale, Language language) {
-        return Typed.written(Mark.usual(scale).graduation().in(scale), language);
-    }
-
     /** The usual mark of a thermometer differs from scale to scale. */
     private record MarkFollowsScale(Form form, Language language) implements XItemListener {
 
         @Override
         public void itemStateChanged(ItemEvent chosen) {
             try {
-                form.write("Mark", mark(SCALES.get(chosen.Selected), language));
+                form.write("Mark", Typed.usualMark(SCALES.get(chosen.Selected), language));
             } catch (com.sun.star.uno.Exception gone) {
                 throw new IllegalStateException(gone);
             }

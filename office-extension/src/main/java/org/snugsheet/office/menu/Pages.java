@@ -7,7 +7,6 @@ import com.sun.star.view.XSelectionSupplier;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.drawing.Drawing;
@@ -26,8 +25,6 @@ import org.snugsheet.office.words.Language;
 
 /** The lines of the menu that add a page to the document. */
 final class Pages {
-
-    private static final int USUAL_MINUTES = 30;
 
     private final Choice choice;
     private final XSpreadsheetDocument document;
@@ -83,21 +80,21 @@ final class Pages {
     }
 
     private DrawingForm.Answers answers(Selected selected) {
-        Scale scale = text("Scale").map(Scale::parse).orElse(usual);
+        Scale scale = scale();
         String surroundings = text("Surroundings").or(selected::surroundings).orElse("fit");
-        return new DrawingForm.Answers(surroundings, text("Mark").orElseGet(() -> mark(scale)), scale);
+        return new DrawingForm.Answers(surroundings, mark(scale), scale);
     }
 
     private Investigation plan() {
-        Scale scale = text("Scale").map(Scale::parse).orElse(usual);
+        Scale scale = scale();
         List<String> materials = Investigation.materials(
                 text("Materials").orElseGet(() -> written.words(InvestigationWords.SOME_MATERIALS)));
         return new Investigation(
                 whole("Jars", materials.size()),
                 materials,
-                whole("Minutes", USUAL_MINUTES),
+                whole("Minutes", Investigation.USUAL_MINUTES),
                 scale,
-                Typed.number(text("Mark").orElseGet(() -> mark(scale))),
+                Typed.number(mark(scale)),
                 text("Surroundings").orElse(""));
     }
 
@@ -121,7 +118,11 @@ final class Pages {
         return text(name).map(typed -> (int) Typed.number(typed)).orElse(otherwise);
     }
 
+    private Scale scale() {
+        return text("Scale").map(Scale::parse).orElse(usual);
+    }
+
     private String mark(Scale scale) {
-        return Typed.written(Mark.usual(scale).graduation().in(scale), choice.language());
+        return text("Mark").orElseGet(() -> Typed.usualMark(scale, choice.language()));
     }
 }
