@@ -74,12 +74,11 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
         }
     }
 
-    static FunctionDeclaration of(Method method) {
+    private static FunctionDeclaration of(Method method, Map<String, String> keys) {
         CellFunction function = method.getAnnotation(CellFunction.class);
         if (function == null) {
             throw new IllegalStateException("A method without @CellFunction: " + method);
         }
-        Map<String, String> keys = TextKeys.of(method.getDeclaringClass());
         return new FunctionDeclaration(
                 method,
                 function,
@@ -97,8 +96,9 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
      * @throws IllegalStateException if the declared order has a gap or a method is not declared
      */
     public static List<FunctionDeclaration> of(Class<?> family) {
+        Map<String, String> keys = TextKeys.of(family);
         List<FunctionDeclaration> functions = Arrays.stream(family.getDeclaredMethods())
-                .map(FunctionDeclaration::of)
+                .map(method -> of(method, keys))
                 .sorted(Comparator.comparingInt(f -> f.function().order()))
                 .toList();
         for (int i = 0; i < functions.size(); i++) {
