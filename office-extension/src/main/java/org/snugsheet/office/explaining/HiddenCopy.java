@@ -1,8 +1,5 @@
 package org.snugsheet.office.explaining;
 
-import com.sun.star.beans.PropertyValue;
-import com.sun.star.frame.XComponentLoader;
-import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeData;
@@ -20,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
 
 /** Works out parts of formulas in a copy of the document that nobody sees; it is made when first needed. */
@@ -84,11 +82,8 @@ final class HiddenCopy implements AutoCloseable {
             Path file = Files.createTempFile("snugsheet", ".ods");
             try {
                 String address = file.toUri().toString().replaceFirst("^file:/(?!/)", "file:///");
-                PropertyValue filter = Uno.named("FilterName", "calc8");
-                Uno.as(XStorable.class, document)
-                        .storeToURL(address, new PropertyValue[] {filter, Uno.named("Overwrite", true)});
-                return Uno.as(XComponentLoader.class, Uno.service(office, "com.sun.star.frame.Desktop"))
-                        .loadComponentFromURL(address, "_blank", 0, new PropertyValue[] {Uno.named("Hidden", true)});
+                DocumentFile.store(document, address, "calc8");
+                return DocumentFile.openHidden(office, address);
             } finally {
                 Files.delete(file);
             }

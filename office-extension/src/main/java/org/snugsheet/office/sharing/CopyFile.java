@@ -1,14 +1,12 @@
 package org.snugsheet.office.sharing;
 
-import com.sun.star.beans.PropertyValue;
-import com.sun.star.frame.XComponentLoader;
-import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
-import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
 import java.util.Locale;
+import org.snugsheet.office.uno.DocumentFile;
+import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 
 /** Writes a copy to share into a file; the document it is made from is not touched. */
@@ -28,19 +26,15 @@ public final class CopyFile {
      */
     public static int of(XComponentContext office, XSpreadsheetDocument document, String file)
             throws com.sun.star.uno.Exception {
-        PropertyValue filter = property("FilterName", filter(file));
-        UnoRuntime.queryInterface(XStorable.class, document)
-                .storeToURL(file, new PropertyValue[] {filter, property("Overwrite", true)});
-        Object desktop = office.getServiceManager().createInstanceWithContext("com.sun.star.frame.Desktop", office);
-        XComponent copy = UnoRuntime.queryInterface(XComponentLoader.class, desktop)
-                .loadComponentFromURL(file, "_blank", 0, new PropertyValue[] {property("Hidden", true)});
+        String filter = filter(file);
+        DocumentFile.store(document, file, filter);
+        XComponent copy = DocumentFile.openHidden(office, file);
         try {
-            int formulas = ShareCopy.make(UnoRuntime.queryInterface(XSpreadsheetDocument.class, copy));
-            UnoRuntime.queryInterface(XStorable.class, copy)
-                    .storeToURL(file, new PropertyValue[] {filter, property("Overwrite", true)});
+            int formulas = ShareCopy.make(Uno.as(XSpreadsheetDocument.class, copy));
+            DocumentFile.store(copy, file, filter);
             return formulas;
         } finally {
-            UnoRuntime.queryInterface(XCloseable.class, copy).close(true);
+            Uno.as(XCloseable.class, copy).close(true);
         }
     }
 
@@ -56,12 +50,5 @@ public final class CopyFile {
             return "Calc MS Excel 2007 XML";
         }
         throw new Declined(SharingWords.OTHER_ENDING);
-    }
-
-    private static PropertyValue property(String name, Object value) {
-        PropertyValue property = new PropertyValue();
-        property.Name = name;
-        property.Value = value;
-        return property;
     }
 }

@@ -1,10 +1,9 @@
 package org.snugsheet.office.words;
 
-import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.lang.XMultiServiceFactory;
-import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
+import org.snugsheet.office.uno.Uno;
 
 /** The language of the office’s own menus, which our menu and dialogs speak too. */
 public final class OfficeLanguage {
@@ -23,13 +22,9 @@ public final class OfficeLanguage {
      */
     public static Language of(XComponentContext office) {
         try {
-            XMultiServiceFactory provider = UnoRuntime.queryInterface(
-                    XMultiServiceFactory.class, office.getServiceManager().createInstanceWithContext(PROVIDER, office));
-            PropertyValue path = new PropertyValue();
-            path.Name = "nodepath";
-            path.Value = SETTINGS;
-            XNameAccess settings = UnoRuntime.queryInterface(
-                    XNameAccess.class, provider.createInstanceWithArguments(ACCESS, new Object[] {path}));
+            XMultiServiceFactory provider = Uno.as(XMultiServiceFactory.class, Uno.service(office, PROVIDER));
+            Object[] where = {Uno.named("nodepath", SETTINGS)};
+            XNameAccess settings = Uno.as(XNameAccess.class, provider.createInstanceWithArguments(ACCESS, where));
             return Language.of(String.valueOf(settings.getByName("ooLocale")));
         } catch (com.sun.star.uno.Exception noSettings) {
             // An office without settings of its own has no language either.

@@ -11,7 +11,7 @@
  * <p>A cell speaks the language of its document, menus and dialogs that of the office. A language that is none of ours is
  * spoken to in English.
  *
- * <p>This package uses the engine’s phrases and, to ask for a locale, the office.
+ * <p>This package uses the engine’s phrases and, to ask for a locale, the office and {@link org.snugsheet.office.uno}.
  */
 @NullMarked
 package org.snugsheet.office.words;
