@@ -9,9 +9,9 @@ import static org.snugsheet.sheets.DesignReference.PRECISION;
 import static org.snugsheet.sheets.DesignReference.WORKED_OUT;
 import static org.snugsheet.sheets.DesignReference.assertNear;
 import static org.snugsheet.sheets.DesignReference.assertResults;
-import static org.snugsheet.sheets.DesignReference.failingCells;
 import static org.snugsheet.sheets.DesignReference.open;
 import static org.snugsheet.sheets.DesignReference.reference;
+import static org.snugsheet.sheets.Opened.failingCells;
 
 import java.util.List;
 import java.util.Map;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.snugsheet.sheets.DesignReference.PRECISION;
 import static org.snugsheet.sheets.DesignReference.assertResults;
-import static org.snugsheet.sheets.DesignReference.failingCells;
 import static org.snugsheet.sheets.DesignReference.open;
 import static org.snugsheet.sheets.DesignReference.reference;
+import static org.snugsheet.sheets.Opened.failingCells;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -2,13 +2,8 @@ package org.snugsheet.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.sun.star.sheet.FormulaResult;
-import com.sun.star.sheet.XCellRangesQuery;
-import com.sun.star.uno.UnoRuntime;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 
@@ -93,22 +88,5 @@ final class DesignReference {
                 .findFirst()
                 .orElseThrow()
                 .number("value");
-    }
-
-    /** The addresses of all cells, on all pages, whose formula gives an error. */
-    static String failingCells(CalcDocument document) {
-        return Stream.of("Design", "Curves", "Materials")
-                .map(page -> {
-                    try {
-                        return UnoRuntime.queryInterface(
-                                        XCellRangesQuery.class,
-                                        document.uno().getSheets().getByName(page))
-                                .queryFormulaCells(FormulaResult.ERROR)
-                                .getRangeAddressesAsString();
-                    } catch (com.sun.star.uno.Exception e) {
-                        throw new IllegalStateException(e);
-                    }
-                })
-                .collect(Collectors.joining());
     }
 }

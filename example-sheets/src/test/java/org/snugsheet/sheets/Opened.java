@@ -9,6 +9,7 @@ import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
@@ -18,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.snugsheet.office.harness.CalcDocument;
 
 /** Looks at a document that is open in an office, page by page, in few calls. */
@@ -39,6 +41,20 @@ final class Opened {
             pages.add(as(XSpreadsheet.class, all.getByIndex(i)));
         }
         return pages;
+    }
+
+    /** The cells of all pages that show an error, as addresses; "" if there is none. */
+    static String failingCells(CalcDocument document) {
+        XSpreadsheets pages = document.uno().getSheets();
+        return Arrays.stream(pages.getElementNames())
+                .map(page -> {
+                    try {
+                        return failingCells(as(XSpreadsheet.class, pages.getByName(page)));
+                    } catch (com.sun.star.uno.Exception e) {
+                        throw new IllegalStateException(e);
+                    }
+                })
+                .collect(Collectors.joining());
     }
 
     /** The cells that show an error, as addresses; "" if there is none. */

@@ -2,18 +2,15 @@ package org.snugsheet.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.snugsheet.sheets.Opened.failingCells;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
-import com.sun.star.sheet.FormulaResult;
-import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.office.harness.CalcDocument;
@@ -164,23 +161,6 @@ class PlanTheLessonIT {
                 .filter(row -> row.get(0).shown().equals(what))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    /** The addresses of all cells, on all pages, whose formula gives an error. */
-    private static String failingCells(CalcDocument document) {
-        return Stream.of(PlanTheLesson.PAGE, RunSheet.NAME, BehindThePlan.NAME)
-                .map(page -> {
-                    try {
-                        return as(
-                                        XCellRangesQuery.class,
-                                        document.uno().getSheets().getByName(page))
-                                .queryFormulaCells(FormulaResult.ERROR)
-                                .getRangeAddressesAsString();
-                    } catch (com.sun.star.uno.Exception e) {
-                        throw new IllegalStateException(e);
-                    }
-                })
-                .collect(Collectors.joining());
     }
 
     private static <T> T as(Class<T> type, Object object) {

@@ -3,17 +3,13 @@ package org.snugsheet.sheets;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.snugsheet.sheets.Opened.failingCells;
 
-import com.sun.star.sheet.FormulaResult;
-import com.sun.star.sheet.XCellRangesQuery;
-import com.sun.star.uno.UnoRuntime;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -256,23 +252,6 @@ class WindowsillJarsIT {
                 }
             });
         }
-    }
-
-    /** The addresses of all cells, on all pages, whose formula gives an error. */
-    private static String failingCells(CalcDocument document) {
-        return Stream.of("Jars", HowSureAreWe.NAME, "Curves")
-                .map(page -> {
-                    try {
-                        return UnoRuntime.queryInterface(
-                                        XCellRangesQuery.class,
-                                        document.uno().getSheets().getByName(page))
-                                .queryFormulaCells(FormulaResult.ERROR)
-                                .getRangeAddressesAsString();
-                    } catch (com.sun.star.uno.Exception e) {
-                        throw new IllegalStateException(e);
-                    }
-                })
-                .collect(Collectors.joining());
     }
 
     private static String columnOf(String jar) {
