@@ -11,61 +11,58 @@ import org.junit.jupiter.api.Test;
 
 /** The stored reference values of the worked sheets are what SciPy says today, where it is at hand. */
 class ReferenceTest {
-    @Test
-    void theStoredValuesAreThoseOfSciPy() throws IOException, InterruptedException {
+    /** Compares what is stored of one row with what SciPy says of it. */
+    private interface Comparison {
+        void of(Csv.Row stored, Csv.Row fresh);
+    }
+
+    private static void compare(String script, String file, Comparison comparison)
+            throws IOException, InterruptedException {
         assumeTrue(SciPy.isHere(), "python3 with SciPy is not here; the stored values are used as they are");
         Path folder = Path.of("src", "test", "resources", "org", "snugsheet", "sheets");
-        List<Csv.Row> fresh = Csv.rowsOf(SciPy.says("src/test/scipy/windowsill.py", folder.toString()));
-        List<Csv.Row> stored = Csv.rows("windowsill-reference.csv");
+        List<Csv.Row> fresh = Csv.rowsOf(SciPy.says("src/test/scipy/" + script, folder.toString()));
+        List<Csv.Row> stored = Csv.rows(file);
         assertEquals(stored.size(), fresh.size());
         for (int i = 0; i < stored.size(); i++) {
-            Csv.Row expected = stored.get(i);
-            Csv.Row actual = fresh.get(i);
-            assertEquals(expected.names(), actual.names());
-            assertEquals(expected.get("jar"), actual.get("jar"));
-            for (String name : expected.names().subList(1, expected.names().size())) {
-                assertEquals(expected.has(name), actual.has(name), expected + " " + name);
-                if (expected.has(name)) {
-                    double value = expected.number(name);
-                    assertEquals(value, actual.number(name), 1e-7 * value, expected + " " + name);
+            comparison.of(stored.get(i), fresh.get(i));
+        }
+    }
+
+    private static void assertClose(Csv.Row stored, Csv.Row fresh, String name) {
+        double value = stored.number(name);
+        assertEquals(value, fresh.number(name), 1e-7 * value, stored + " " + name);
+    }
+
+    @Test
+    void theStoredValuesAreThoseOfSciPy() throws IOException, InterruptedException {
+        compare("windowsill.py", "windowsill-reference.csv", (stored, fresh) -> {
+            assertEquals(stored.names(), fresh.names());
+            assertEquals(stored.get("jar"), fresh.get("jar"));
+            for (String name : stored.names().subList(1, stored.names().size())) {
+                assertEquals(stored.has(name), fresh.has(name), stored + " " + name);
+                if (stored.has(name)) {
+                    assertClose(stored, fresh, name);
                 }
             }
-        }
+        });
     }
 
     @Test
     void theStoredValuesOfTheDesignAreThoseOfSciPy() throws IOException, InterruptedException {
-        assumeTrue(SciPy.isHere(), "python3 with SciPy is not here; the stored values are used as they are");
-        Path folder = Path.of("src", "test", "resources", "org", "snugsheet", "sheets");
-        List<Csv.Row> fresh = Csv.rowsOf(SciPy.says("src/test/scipy/design.py", folder.toString()));
-        List<Csv.Row> stored = Csv.rows("design-reference.csv");
-        assertEquals(stored.size(), fresh.size());
-        for (int i = 0; i < stored.size(); i++) {
-            assertEquals(stored.get(i).get("name"), fresh.get(i).get("name"));
-            double value = stored.get(i).number("value");
-            assertEquals(
-                    value,
-                    fresh.get(i).number("value"),
-                    1e-7 * value,
-                    stored.get(i).toString());
-        }
+        compare("design.py", "design-reference.csv", (stored, fresh) -> {
+            assertEquals(stored.get("name"), fresh.get("name"));
+            assertClose(stored, fresh, "value");
+        });
     }
 
     @Test
     void theStoredValuesOfTheOtherJarsAreThoseOfSciPy() throws IOException, InterruptedException {
-        assumeTrue(SciPy.isHere(), "python3 with SciPy is not here; the stored values are used as they are");
-        Path folder = Path.of("src", "test", "resources", "org", "snugsheet", "sheets");
-        List<Csv.Row> fresh = Csv.rowsOf(SciPy.says("src/test/scipy/jars.py", folder.toString()));
-        List<Csv.Row> stored = Csv.rows("jars-reference.csv");
-        assertEquals(stored.size(), fresh.size());
-        for (int i = 0; i < stored.size(); i++) {
-            Csv.Row expected = stored.get(i);
-            assertEquals(expected.get("jar"), fresh.get(i).get("jar"));
-            for (String name : expected.names().subList(2, expected.names().size())) {
-                double value = expected.number(name);
-                assertEquals(value, fresh.get(i).number(name), 1e-7 * value, expected + " " + name);
+        compare("jars.py", "jars-reference.csv", (stored, fresh) -> {
+            assertEquals(stored.get("jar"), fresh.get("jar"));
+            for (String name : stored.names().subList(2, stored.names().size())) {
+                assertClose(stored, fresh, name);
             }
-        }
+        });
     }
 
     @Test
