@@ -8,7 +8,7 @@ import org.apache.commons.math3.distribution.TDistribution;
  * Student’s t distribution with any number of degrees of freedom above zero, whole or not; the normal one for infinity.
  * Source: Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908), 1–25.
  */
-final class StudentT {
+public final class StudentT {
 
     /** Beyond this the normal distribution is nearer than the rounding of Commons Math’s t: both are off by 1e−8. */
     private static final double AS_GOOD_AS_NORMAL = 1e8;
@@ -17,8 +17,14 @@ final class StudentT {
 
     private StudentT() {}
 
-    /** How many standard errors on either side hold the truth with this confidence. */
-    static double quantile(double confidence, double degreesOfFreedom) {
+    /**
+     * How many standard errors on either side hold the truth with this confidence.
+     *
+     * @param confidence such as 0.95
+     * @param degreesOfFreedom above zero; infinite for the normal distribution
+     * @return the two-sided quantile
+     */
+    public static double quantile(double confidence, double degreesOfFreedom) {
         return beyond(1 - confidence, degreesOfFreedom);
     }
 

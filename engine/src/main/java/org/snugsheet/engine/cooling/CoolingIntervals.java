@@ -3,6 +3,7 @@ package org.snugsheet.engine.cooling;
 import java.util.function.DoubleUnaryOperator;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.solver.SeparableFit;
 
@@ -18,11 +19,8 @@ import org.snugsheet.engine.solver.SeparableFit;
  * surroundings reach at least to every curve through all {@linkplain RoundingBars bars}, whatever the confidence. A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
  * than” its lower limit: the upper one is infinite.
- *
- * @param fit the fit
- * @param confidence such as 0.95
  */
-public record CoolingIntervals(CoolingFit fit, double confidence) {
+public final class CoolingIntervals {
 
     /** How far beyond the linear limits a profile is followed; beyond, the readings set no limit. */
     private static final double REACH = 1e4;
@@ -30,6 +28,16 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
     private static final double ABSOLUTE_ZERO = -273.15;
 
     private static final int BISECTIONS = 60;
+
+    private final CoolingFit fit;
+    private final double student;
+    private final double normal;
+
+    CoolingIntervals(CoolingFit fit, double confidence) {
+        this.fit = fit;
+        this.student = StudentT.quantile(confidence, fit.degreesOfFreedom());
+        this.normal = StudentT.quantile(confidence, Double.POSITIVE_INFINITY);
+    }
 
     /**
      * Limits of the cooling constant.
@@ -40,7 +48,7 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         double allowed = allowed(FitErrors.RATE);
         DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed;
         double rate = fit.constant().perSecond();
-        double width = quantile() * fit.constantError().perSecond();
+        double width = student * fit.constantError().perSecond();
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
         return RoundedRate.reachable(fit)
@@ -90,7 +98,7 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
         if (!fit.model().fitsSurroundings()) {
             return new Interval(level, level);
         }
-        double width = quantile() * fit.surroundingsError().kelvins();
+        double width = student * fit.surroundingsError().kelvins();
         double allowed = allowed(FitErrors.LEVEL);
         DoubleUnaryOperator excess = celsius -> isThroughBars(celsius) ? -1 : sumOfSquaresWith(celsius) - allowed;
         double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
@@ -123,15 +131,11 @@ public record CoolingIntervals(CoolingFit fit, double confidence) {
 
     private double allowed(double[] gradient) {
         return fit.sumOfSquares()
-                + fit.errors().inflationOf(gradient) * fit.errors().allowance(confidence);
-    }
-
-    private double quantile() {
-        return FitErrors.student(confidence, fit.degreesOfFreedom());
+                + fit.errors().inflationOf(gradient) * fit.errors().allowance(student, normal);
     }
 
     private Interval around(double value, double error, double seconds) {
-        double half = quantile() * error * Math.sqrt(fit.errors().inflationOf(fit.gradientAt(seconds)));
+        double half = student * error * Math.sqrt(fit.errors().inflationOf(fit.gradientAt(seconds)));
         return new Interval(value - half, value + half);
     }
 

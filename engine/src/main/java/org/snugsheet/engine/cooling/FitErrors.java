@@ -1,7 +1,5 @@
 package org.snugsheet.engine.cooling;
 
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.distribution.TDistribution;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.solver.SeparableFit;
@@ -24,7 +22,6 @@ final class FitErrors {
 
     private final ReadingErrors errors;
     private final double[][] influence;
-    private final int degreesOfFreedom;
 
     FitErrors(Readings readings, SeparableFit fit, Mark mark, int degreesOfFreedom) {
         double[] fitted = new double[readings.size()];
@@ -34,7 +31,6 @@ final class FitErrors {
         }
         this.errors = ReadingErrors.of(fitted, fit.sumOfSquares() / degreesOfFreedom, mark);
         this.influence = fit.influence();
-        this.degreesOfFreedom = degreesOfFreedom;
     }
 
     /** The variance of one reading in K². */
@@ -42,9 +38,14 @@ final class FitErrors {
         return errors.variance();
     }
 
-    /** How far the sum of squares may grow for one parameter to be within limits, if no two errors went together; K². */
-    double allowance(double confidence) {
-        return errors.varianceTimesSquared(student(confidence, degreesOfFreedom), normal(confidence));
+    /**
+     * How far the sum of squares may grow for one parameter to be within limits, if no two errors went together; K².
+     *
+     * @param student Student’s quantile for the degrees of freedom of the fit
+     * @param normal the normal one of the same confidence
+     */
+    double allowance(double student, double normal) {
+        return errors.varianceTimesSquared(student, normal);
     }
 
     /** The standard error. */
@@ -71,15 +72,5 @@ final class FitErrors {
             }
         }
         return pull;
-    }
-
-    /** Student’s t of this confidence, two-sided. */
-    static double student(double confidence, double degreesOfFreedom) {
-        return new TDistribution(null, degreesOfFreedom).inverseCumulativeProbability(0.5 + confidence / 2);
-    }
-
-    /** The normal quantile of this confidence, two-sided. */
-    static double normal(double confidence) {
-        return new NormalDistribution(null, 0, 1).inverseCumulativeProbability(0.5 + confidence / 2);
     }
 }

@@ -3,6 +3,7 @@ package org.snugsheet.engine.cooling;
 import java.util.Optional;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.comparison.Verdict;
 
 /** What rounding does to a cooling constant, beyond the errors of single readings. */
@@ -33,8 +34,8 @@ final class RoundedRate {
         double shared = new CoolingConstant(fit.errors().sharedOf(FitErrors.RATE)).perMinute();
         return new Estimate(
                 plain.value(),
-                Math.max(raised, reach / FitErrors.student(Verdict.CONFIDENCE, plain.degreesOfFreedom())),
+                Math.max(raised, reach / StudentT.quantile(Verdict.CONFIDENCE, plain.degreesOfFreedom())),
                 plain.degreesOfFreedom(),
-                Math.max(shared, reach / FitErrors.normal(Verdict.CONFIDENCE)));
+                Math.max(shared, reach / StudentT.quantile(Verdict.CONFIDENCE, Double.POSITIVE_INFINITY)));
     }
 }

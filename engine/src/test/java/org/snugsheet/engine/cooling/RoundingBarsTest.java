@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
@@ -99,7 +100,7 @@ class RoundingBarsTest {
         for (int run = 0; run < runs; run++) {
             Coverage.Jar jar = Coverage.Jar.of(lesson, random);
             CoolingFit fit = CoolingFit.of(jar.readings(), Surroundings.constant(jar.room()), lesson.grain());
-            double reach = FitErrors.student(0.95, fit.degreesOfFreedom())
+            double reach = StudentT.quantile(0.95, fit.degreesOfFreedom())
                     * fit.constantError().perSecond()
                     * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE));
             without += Math.abs(fit.constant().perSecond() - truth) <= reach ? 1 : 0;

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.cooling.CoolingIntervals;
 import org.snugsheet.engine.cooling.HeatLoss;
 import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.heat.Mixing;
@@ -65,6 +66,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
             Language language = DocumentLanguage.of(document);
             List<Entry> wanted = Cells.line(at);
+            CoolingIntervals limits = jar.fit().intervals(ReportTable.CONFIDENCE);
             Object[][] table = new Object[wanted.size() + 1][];
             table[0] = language.row(TableWords.FITTED, TableWords.FROM_95, TableWords.TO_95);
             for (int i = 0; i < wanted.size(); i++) {
@@ -72,6 +74,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
                         ? new Object[] {"", "", ""}
                         : onCurve(
                                 jar.fit(),
+                                limits,
                                 wanted.get(i).asNumber(i + 1),
                                 jar.readings().scale(),
                                 language);
@@ -139,9 +142,10 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
         return Volume.of(Cells.number(volume), Unit.MILLILITRE);
     }
 
-    private static Object[] onCurve(CoolingFit fit, double minutes, Scale scale, Language language) {
+    private static Object[] onCurve(
+            CoolingFit fit, CoolingIntervals limits, double minutes, Scale scale, Language language) {
         double seconds = minutes * SECONDS_PER_MINUTE;
-        Interval band = fit.intervals(ReportTable.CONFIDENCE).at(seconds);
+        Interval band = limits.at(seconds);
         return new Object[] {
             fit.at(seconds).in(scale),
             ReportTable.degrees(band.low(), scale, language),
