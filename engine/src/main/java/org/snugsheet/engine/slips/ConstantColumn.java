@@ -27,7 +27,7 @@ final class ConstantColumn {
      * Readings that scatter more about their mean do change. A level between two marks is read now as the one and now as the
      * other, which scatters three times as much as rounding does on the whole.
      */
-    private static final double MOST_SCATTER = 4;
+    static final double MOST_SCATTER = 4;
 
     private ConstantColumn() {}
 

@@ -57,7 +57,7 @@ enum Law {
     }
 
     /**
-     * Fills in offset and shapes at all times of a sample.
+     * Fills in offset and shapes at all times of a sample; where readings are stuck, a level of their own.
      *
      * @param rate k per minute
      * @param offset to be filled: g
@@ -72,6 +72,12 @@ enum Law {
                 g = carried(sample, i, rate, g);
             }
             offset[i] = g;
+            if (sample.stuck[i]) {
+                offset[i] = 0;
+                first[i] = 1;
+                second[i] = 0;
+                continue;
+            }
             if (this == STILL_AIR) {
                 double base = 1 + rate * t / 4;
                 first[i] = 1 / (base * base * base * base);

@@ -11,9 +11,10 @@ import org.snugsheet.engine.quantity.Temperature;
  * @param typed the number typed for the temperature
  * @param scale the scale it is taken to be in
  * @param around the surroundings then in °C; NaN if nobody read them
- * @param part which part of the column it belongs to: a new one begins where the jar was stirred or moved
+ * @param part which part of the column it belongs to: a new one begins where the jar was stirred or moved, or the readings stuck
+ * @param stuck whether it is taken for a reading that no longer follows the jar
  */
-record Line(int row, double minute, double typed, Scale scale, double around, int part) {
+record Line(int row, double minute, double typed, Scale scale, double around, int part, boolean stuck) {
 
     double celsius() {
         // 5 and then 9, as Scale does; not through Temperature, which refuses what a slip may well be.
@@ -26,22 +27,26 @@ record Line(int row, double minute, double typed, Scale scale, double around, in
     }
 
     Line withTyped(double number) {
-        return new Line(row, minute, number, scale, around, part);
+        return new Line(row, minute, number, scale, around, part, stuck);
     }
 
     Line withScale(Scale other) {
-        return new Line(row, minute, typed, other, around, part);
+        return new Line(row, minute, typed, other, around, part, stuck);
     }
 
     Line withMinute(double other) {
-        return new Line(row, other, typed, scale, around, part);
+        return new Line(row, other, typed, scale, around, part, stuck);
     }
 
     Line withAround(double celsius) {
-        return new Line(row, minute, typed, scale, celsius, part);
+        return new Line(row, minute, typed, scale, celsius, part, stuck);
     }
 
     Line withPart(int other) {
-        return new Line(row, minute, typed, scale, around, other);
+        return new Line(row, minute, typed, scale, around, other, stuck);
+    }
+
+    Line withStuckPart(int other) {
+        return new Line(row, minute, typed, scale, around, other, true);
     }
 }

@@ -12,17 +12,26 @@ final class Sample {
     final double[] celsius;
     final double[] around;
     final int[] part;
+    final boolean[] stuck;
     final int parts;
     final boolean known;
     final boolean steady;
     final double span;
     final double mark;
 
-    private Sample(double[] minutes, double[] celsius, double[] around, int[] part, boolean known, double mark) {
+    private Sample(
+            double[] minutes,
+            double[] celsius,
+            double[] around,
+            int[] part,
+            boolean[] stuck,
+            boolean known,
+            double mark) {
         this.minutes = minutes;
         this.celsius = celsius;
         this.around = around;
         this.part = part;
+        this.stuck = stuck;
         this.known = known;
         this.mark = mark;
         this.parts = part[part.length - 1] + 1;
@@ -37,12 +46,14 @@ final class Sample {
         double[] celsius = new double[n];
         double[] around = new double[n];
         int[] part = new int[n];
+        boolean[] stuck = new boolean[n];
         for (int i = 0; i < n; i++) {
             Line line = column.at(i);
             minutes[i] = line.minute() - column.at(0).minute();
             celsius[i] = line.celsius();
             around[i] = line.around();
             part[i] = line.part();
+            stuck[i] = line.stuck();
         }
         boolean known = column.knowsSurroundings();
         return new Sample(
@@ -50,6 +61,7 @@ final class Sample {
                 celsius,
                 known ? around : new double[n],
                 part,
+                stuck,
                 known,
                 column.mark().graduation().kelvins());
     }

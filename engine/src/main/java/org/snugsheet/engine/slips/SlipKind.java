@@ -28,6 +28,8 @@ public enum SlipKind {
     TIME_WRONG,
     /** The thermometer had not settled in the first reading. */
     NOT_SETTLED,
+    /** From here on the readings stay where they are: the thermometer is out of the water or stuck. */
+    STUCK,
     /** The jar was stirred or moved: from here on the readings lie higher or lower. */
     STIRRED_OR_MOVED,
     /** A reading beyond the surroundings. */

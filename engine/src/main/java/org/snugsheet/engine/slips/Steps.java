@@ -11,11 +11,21 @@ final class Steps implements Suspicion {
     private static final int LEAST = 2;
     private static final double COST = RARE;
 
+    /**
+     * Where the times leave out whole steps just here, miscounted minutes explain both at once. That a jar is stirred in the
+     * very row in which a reading was left out is as rare as such rows are: one in 25 (common practice, no source).
+     */
+    private static final double BESIDE_A_GAP = 2 * Math.log(25);
+
+    /** A jar that was stirred cools on; readings that stay speak for the thermometer, five to one (common practice, no source). */
+    private static final double WITHOUT_COOLING = 2 * Math.log(5);
+
     @Override
     public Stream<Story> stories(Column column, Clues clues) {
         int n = column.size();
         return IntStream.rangeClosed(LEAST, n - LEAST)
-                .filter(i -> column.at(i).part() == column.at(i - 1).part())
+                .filter(i -> column.at(i).part() == column.at(i - 1).part()
+                        && !column.at(i).stuck())
                 .filter(i -> stretch(column, i) >= LEAST)
                 .mapToObj(i -> of(column, i));
     }
@@ -36,7 +46,10 @@ final class Steps implements Suspicion {
 
     private static Story of(Column column, int i) {
         Column parted = column.withAllFrom(i, line -> line.withPart(line.part() + 1));
+        double cost = COST
+                + (TimeSlips.skipsWholeSteps(column, i) ? BESIDE_A_GAP : 0)
+                + (Stuck.stays(column, i) ? WITHOUT_COOLING : 0);
         return Story.ofColumn(
-                SlipKind.STIRRED_OR_MOVED, Finding.atRow(column.at(i).row(), Trouble.ROW_JUMP), parted, COST);
+                SlipKind.STIRRED_OR_MOVED, Finding.atRow(column.at(i).row(), Trouble.ROW_JUMP), parted, cost);
     }
 }

@@ -17,7 +17,7 @@ final class TimeSlips implements Suspicion {
     private static final double SKIPPED = RARE - 1;
     private static final double ALONE = RARE - 1;
     private static final double SAME = 0.02;
-    private static final int MOST_STEPS = 2;
+    private static final int MOST_STEPS = 4;
 
     @Override
     public Stream<Story> stories(Column column, Clues clues) {
@@ -28,10 +28,9 @@ final class TimeSlips implements Suspicion {
         List<Story> stories = new ArrayList<>();
         for (int i = 1; i < column.size(); i++) {
             double excess = (column.at(i).minute() - due(column, i, step)) / step;
-            double whole = Math.rint(excess);
             boolean regular = Math.abs(excess) < SAME;
-            if (!regular && whole >= 1 && whole <= MOST_STEPS && Math.abs(excess - whole) < SAME) {
-                stories.add(skipped(column, i, -whole * step));
+            if (isWhole(excess)) {
+                stories.add(skipped(column, i, -Math.rint(excess) * step));
             }
             if (!regular && i < column.size() - 1) {
                 double next = column.at(i - 1).minute()
@@ -42,6 +41,17 @@ final class TimeSlips implements Suspicion {
             }
         }
         return stories.stream();
+    }
+
+    /** Whether the times leave out a few whole steps just before a row. */
+    static boolean skipsWholeSteps(Column column, int i) {
+        double step = stepPerRow(column);
+        return step > 0 && isWhole((column.at(i).minute() - due(column, i, step)) / step);
+    }
+
+    private static boolean isWhole(double excess) {
+        double whole = Math.rint(excess);
+        return whole >= 1 && whole <= MOST_STEPS && Math.abs(excess - whole) < SAME;
     }
 
     /** The stories that make the first time later that is not later than the one before it. */

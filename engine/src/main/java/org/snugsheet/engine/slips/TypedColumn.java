@@ -44,7 +44,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
             Optional<Temperature> reading = temperature(temperatures.get(i), i + 1, scale, slips);
             if (reading.isPresent() && times.minutes().get(i) instanceof Entry.Value minute) {
                 Scale own = temperatures.get(i).ownScale().orElse(scale);
-                lines.add(new Line(i + 1, minute.value(), number(reading.get(), own), own, around[i], 0));
+                lines.add(new Line(i + 1, minute.value(), number(reading.get(), own), own, around[i], 0, false));
             }
         }
         return new TypedColumn(slips, new Column(lines, mark, scale), refusal);

@@ -44,6 +44,22 @@ class SlipFinderTest {
         assertTrue(found >= wanted * 3 * RUNS, found + " of " + 3 * RUNS);
     }
 
+    /** What a mend is proposed for has to be the right thing: 95 in a hundred, and nine in ten by chance. */
+    @Test
+    void skipped_minutes_are_called_so() {
+        SplittableRandom random = new SplittableRandom(987_654 + SlipLab.Made.MINUTES_SKIPPED.name().hashCode());
+        int named = 0;
+        for (double mark : SlipReport.MARKS) {
+            for (int run = 0; run < RUNS; run++) {
+                named += SlipLab.isNamed(
+                                SlipLab.Made.MINUTES_SKIPPED, SlipLab.with(SlipLab.Made.MINUTES_SKIPPED, mark, random))
+                        ? 1
+                        : 0;
+            }
+        }
+        assertTrue(named >= 0.9 * 3 * RUNS, named + " of " + 3 * RUNS);
+    }
+
     /** At most one clean column in a hundred is accused; of 1500 at most 26 by chance, three standard errors above 15. */
     @Test
     void clean_columns_are_let_alone() {

@@ -47,7 +47,8 @@ final class SlipLab {
         BELOW_SURROUNDINGS(EnumSet.of(SlipKind.BEYOND_SURROUNDINGS), true),
         CONSTANT(EnumSet.of(SlipKind.CONSTANT), false),
         NOT_SETTLED(EnumSet.of(SlipKind.NOT_SETTLED), true),
-        STIRRED_OR_MOVED(EnumSet.of(SlipKind.STIRRED_OR_MOVED), true);
+        STIRRED_OR_MOVED(EnumSet.of(SlipKind.STIRRED_OR_MOVED), true),
+        STUCK(EnumSet.of(SlipKind.STUCK), true);
 
         @SuppressWarnings("ImmutableEnumChecker") // nobody changes it
         private final Set<SlipKind> names;

@@ -40,6 +40,7 @@ final class Slipped {
             case CONSTANT -> slipped.constant();
             case NOT_SETTLED -> slipped.notSettled();
             case STIRRED_OR_MOVED -> slipped.stirred();
+            case STUCK -> slipped.stuck();
         };
     }
 
@@ -224,6 +225,30 @@ final class Slipped {
             after += j >= i && !jar.missed()[j] ? 1 : 0;
         }
         return before >= 3 && after >= 3;
+    }
+
+    /** From one row on the last number again and again, or a room of 15 °C to 24 °C with its noise. */
+    private Optional<SlipLab.Typed> stuck() {
+        int i = random.nextInt(3, n - 2);
+        boolean outOfTheWater = random.nextBoolean();
+        double level = outOfTheWater ? random.nextDouble(15, 24) : jar.truth()[i - 1];
+        double[] celsius = jar.truth().clone();
+        double most = 0;
+        for (int j = i; j < n; j++) {
+            most = Math.max(most, Math.abs(level - celsius[j]));
+            celsius[j] = level;
+        }
+        if (jar.missed()[i]
+                || jar.missed()[i - 1]
+                || !hasThreeOnEitherSide(i)
+                || !SlipLab.isVisible(jar, jar.minutes(), celsius, most)) {
+            return Optional.empty();
+        }
+        double[] temps = jar.read(celsius, random);
+        for (int j = i; j < n && !outOfTheWater; j++) {
+            temps[j] = temps[i - 1];
+        }
+        return Optional.of(SlipLab.typed(jar, jar.minutes(), temps, jar.surroundings(), jar.scale(), i + 1));
     }
 
     /** From one row on all lie higher or lower by a share of the difference to the surroundings, and cool on from there. */
