@@ -47,7 +47,8 @@ class SlipFinderTest {
     /** What a mend is proposed for has to be the right thing: 95 in a hundred, and nine in ten by chance. */
     @Test
     void skipped_minutes_are_called_so() {
-        SplittableRandom random = new SplittableRandom(987_654 + SlipLab.Made.MINUTES_SKIPPED.name().hashCode());
+        SplittableRandom random = new SplittableRandom(
+                987_654 + SlipLab.Made.MINUTES_SKIPPED.name().hashCode());
         int named = 0;
         for (double mark : SlipReport.MARKS) {
             for (int run = 0; run < RUNS; run++) {

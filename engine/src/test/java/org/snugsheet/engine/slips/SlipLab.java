@@ -59,6 +59,15 @@ final class SlipLab {
             this.names = names;
             this.hasRow = hasRow;
         }
+
+        /**
+         * Whether a slip stands where it was made. The last good reading of a thermometer that sticks there is the same number as the
+         * first stuck one, so that its row cannot be told from the next.
+         */
+        private boolean isAt(Slip slip, Typed typed) {
+            int reach = this == STUCK ? 1 : 0;
+            return !hasRow || Math.abs(slip.row().orElse(Integer.MIN_VALUE / 2) - typed.row()) <= reach;
+        }
     }
 
     /**
@@ -101,21 +110,18 @@ final class SlipLab {
     /** Whether the slip is found: something at the right row, or for the whole column by its kind. */
     static boolean isFound(Made made, Typed typed) {
         return typed.slips().stream()
-                .anyMatch(slip -> made.hasRow ? slip.row().orElse(0) == typed.row() : made.names.contains(slip.kind()));
+                .anyMatch(slip -> made.hasRow ? made.isAt(slip, typed) : made.names.contains(slip.kind()));
     }
 
     /** Whether it is also called what it was. */
     static boolean isNamed(Made made, Typed typed) {
-        return typed.slips().stream()
-                .anyMatch(slip -> made.names.contains(slip.kind())
-                        && (!made.hasRow || slip.row().orElse(0) == typed.row()));
+        return typed.slips().stream().anyMatch(slip -> made.names.contains(slip.kind()) && made.isAt(slip, typed));
     }
 
     /** Whether any other row is accused as well. */
     static boolean accusesOthers(Made made, Typed typed) {
         return typed.slips().stream()
-                .anyMatch(
-                        slip -> made.hasRow ? slip.row().orElse(0) != typed.row() : !made.names.contains(slip.kind()));
+                .anyMatch(slip -> made.hasRow ? !made.isAt(slip, typed) : !made.names.contains(slip.kind()));
     }
 
     static Typed typed(InventedJar jar, double[] minutes, double[] temps, List<Entry> around, Scale scale, int row) {
