@@ -28,8 +28,14 @@ public final class StudentT {
         return beyond(1 - confidence, degreesOfFreedom);
     }
 
-    /** How many standard errors on either side chance passes this often. */
-    static double beyond(double level, double degreesOfFreedom) {
+    /**
+     * How many standard errors on either side chance passes this often.
+     *
+     * @param level such as 0.05
+     * @param degreesOfFreedom above zero; infinite for the normal distribution
+     * @return the two-sided quantile of what is left
+     */
+    public static double beyond(double level, double degreesOfFreedom) {
         // From the lower tail: near 1 a double has no room for the small difference.
         return -distribution(degreesOfFreedom).inverseCumulativeProbability(level / 2);
     }

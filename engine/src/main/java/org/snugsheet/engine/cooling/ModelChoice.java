@@ -98,9 +98,8 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
 
     /** A law that cannot be fitted to these readings is no candidate; Newton’s has been. */
     private static Optional<Candidate> candidate(CoolingModel law, CoolingFit newton, Mark mark) {
-        Readings readings = newton.readings();
         try {
-            ModelFit fit = law instanceof TwoStage twoStage ? twoStage.fit(readings, newton) : law.fit(readings, mark);
+            ModelFit fit = law instanceof TwoStage twoStage ? twoStage.fit(newton) : law.fit(newton.readings(), mark);
             return Optional.of(Candidate.of(fit, mark));
         } catch (Refusal refusal) {
             return Optional.empty();

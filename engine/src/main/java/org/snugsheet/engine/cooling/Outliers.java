@@ -2,7 +2,7 @@ package org.snugsheet.engine.cooling;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.distribution.TDistribution;
+import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Reading;
 
@@ -32,8 +32,7 @@ public final class Outliers {
         if (others < 1) {
             return List.of();
         }
-        double limit =
-                new TDistribution(null, others).inverseCumulativeProbability(1 - FALSE_ALARMS / (2 * fit.size()));
+        double limit = StudentT.beyond(FALSE_ALARMS / fit.size(), others);
         double[] residuals = fit.solution().residuals();
         double[] leverages = fit.solution().leverages();
         double rounding = mark.standardUncertainty();

@@ -46,11 +46,12 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     @Override
     public TwoStageFit fit(Readings readings, Mark mark) {
         requireEnough(readings);
-        return fit(readings, CoolingFit.of(readings, Surroundings.constant(surroundings), mark));
+        return fit(CoolingFit.of(readings, Surroundings.constant(surroundings), mark));
     }
 
     /** The same for readings that Newton’s law in these surroundings has been fitted to: the search begins there. */
-    TwoStageFit fit(Readings readings, CoolingFit single) {
+    TwoStageFit fit(CoolingFit single) {
+        Readings readings = single.readings();
         requireEnough(readings);
         int n = readings.size();
         double[] times = new double[n];
