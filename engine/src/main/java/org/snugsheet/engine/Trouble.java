@@ -288,7 +288,7 @@ public enum Trouble implements Phrase {
     ROW_JUMP(
             "Row {0}: the readings jump here, as if the jar was stirred or moved. Use the rows before it or those from it on, not both."),
     /** Readings that stay where they are from one row on, given the number and the scale. */
-    ROW_STUCK(
+    STUCK_FROM_ROW(
             "From row {0} on the readings stay near {1} {2}, as if the thermometer was out of the water or stuck. Check it, and leave these readings blank."),
     /** A reading on the far side of the surroundings, by the other readings. */
     ROW_BEYOND_SURROUNDINGS(

@@ -56,7 +56,7 @@ final class Stuck implements Suspicion {
                 SlipKind.STUCK,
                 Finding.atRow(
                         column.at(first).row(),
-                        Trouble.ROW_STUCK,
+                        Trouble.STUCK_FROM_ROW,
                         Math.rint(level * 10) / 10,
                         column.scale().symbol()),
                 parted,
