@@ -13,24 +13,34 @@ final class Components {
 
     private Components() {}
 
+    /** The services of functions and the menu. */
+    static String withMenu(List<Class<?>> families) {
+        XmlText xml = functions(families);
+        service(xml, MenuHandler.class, MenuHandler.SERVICE);
+        return xml.text();
+    }
+
+    /** The services of functions alone. */
     static String of(List<Class<?>> families) {
+        return functions(families).text();
+    }
+
+    private static XmlText functions(List<Class<?>> families) {
         XmlText xml = new XmlText("components", Map.of("xmlns", "http://openoffice.org/2010/uno-components"));
-        Element component = xml.child(
-                xml.root(), "component", Map.of("loader", "com.sun.star.loader.Java2", "uri", "snugsheet.jar"));
+        xml.child(xml.root(), "component", Map.of("loader", "com.sun.star.loader.Java2", "uri", "snugsheet.jar"));
         Set<String> listed = new HashSet<>();
         for (Class<?> family : families) {
             Family declared = family.getAnnotation(Family.class);
-            if (!listed.add(declared.service())) {
-                continue;
+            if (listed.add(declared.service())) {
+                service(xml, declared.implementation(), declared.service());
             }
-            Element implementation = xml.child(
-                    component,
-                    "implementation",
-                    Map.of("name", declared.implementation().getName()));
-            xml.child(implementation, "service", Map.of("name", declared.service()));
         }
-        Element menu = xml.child(component, "implementation", Map.of("name", MenuHandler.class.getName()));
-        xml.child(menu, "service", Map.of("name", MenuHandler.SERVICE));
-        return xml.text();
+        return xml;
+    }
+
+    private static void service(XmlText xml, Class<?> implementation, String service) {
+        Element component = (Element) xml.root().getFirstChild();
+        Element listed = xml.child(component, "implementation", Map.of("name", implementation.getName()));
+        xml.child(listed, "service", Map.of("name", service));
     }
 }

@@ -13,16 +13,27 @@ final class Manifest {
 
     private Manifest() {}
 
-    static String of(List<String> interfaceFiles) {
-        XmlText xml = new XmlText("manifest:manifest", Map.of("xmlns:manifest", "http://openoffice.org/2001/manifest"));
-        interfaceFiles.forEach(file -> add(xml, TYPES, file));
-        add(xml, COMPONENTS, "snugsheet.components");
-        add(xml, CONFIGURATION, "CalcAddIns.xcu");
+    /** The files of functions and of the menu. */
+    static String withMenu(List<String> interfaceFiles) {
+        XmlText xml = functions(interfaceFiles);
         add(xml, CONFIGURATION, "Addons.xcu");
         add(xml, CONFIGURATION, "Accelerators.xcu");
         add(xml, CONFIGURATION, "ProtocolHandler.xcu");
         add(xml, BASIC, SetUpCheck.folder() + "/");
         return xml.text();
+    }
+
+    /** The files of functions alone. */
+    static String of(List<String> interfaceFiles) {
+        return functions(interfaceFiles).text();
+    }
+
+    private static XmlText functions(List<String> interfaceFiles) {
+        XmlText xml = new XmlText("manifest:manifest", Map.of("xmlns:manifest", "http://openoffice.org/2001/manifest"));
+        interfaceFiles.forEach(file -> add(xml, TYPES, file));
+        add(xml, COMPONENTS, "snugsheet.components");
+        add(xml, CONFIGURATION, "CalcAddIns.xcu");
+        return xml;
     }
 
     private static void add(XmlText xml, String type, String path) {

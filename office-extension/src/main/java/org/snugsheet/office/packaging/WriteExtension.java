@@ -62,8 +62,8 @@ public final class WriteExtension {
         write(folder.resolve("Addons.xcu"), MenuRegistry.menu());
         write(folder.resolve("Accelerators.xcu"), MenuRegistry.keys());
         write(folder.resolve("ProtocolHandler.xcu"), MenuRegistry.handler());
-        write(folder.resolve("snugsheet.components"), Components.of(Families.all()));
-        write(folder.resolve("META-INF/manifest.xml"), Manifest.of(interfaceFiles));
+        write(folder.resolve("snugsheet.components"), Components.withMenu(Families.all()));
+        write(folder.resolve("META-INF/manifest.xml"), Manifest.withMenu(interfaceFiles));
     }
 
     private static void writeAll(Path folder, Map<String, String> files) throws IOException {

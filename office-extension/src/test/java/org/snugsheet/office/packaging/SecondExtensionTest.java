@@ -1,0 +1,41 @@
+package org.snugsheet.office.packaging;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.snugsheet.office.benchmark.Idle;
+
+/** The extension of the benchmark, which only an office of its own ever sees, holds what it promises to an office. */
+class SecondExtensionTest {
+
+    private static final Pattern PATH = Pattern.compile("full-path=\"([^\"]+)\"");
+
+    /** An office takes back the whole extension if one of these is not there. */
+    @Test
+    void whateverTheManifestNamesIsInTheFile(@TempDir Path folder) throws Exception {
+        try (ZipFile zip = new ZipFile(
+                SecondExtension.write(folder.resolve("idle.oxt"), Idle.class).toFile())) {
+            Set<String> inside = zip.stream().map(ZipEntry::getName).collect(Collectors.toSet());
+            String manifest = new String(
+                    zip.getInputStream(zip.getEntry("META-INF/manifest.xml")).readAllBytes(), StandardCharsets.UTF_8);
+            List<String> named = PATH.matcher(manifest)
+                    .results()
+                    .map(found -> found.group(1))
+                    .toList();
+            assertFalse(named.isEmpty(), manifest);
+            assertEquals(
+                    List.of(),
+                    named.stream().filter(path -> !inside.contains(path)).toList());
+        }
+    }
+}
