@@ -9,10 +9,16 @@ import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.sheets.builder.Book;
 
-/** The page of {@link PlanTheLesson} with what its chart draws. Nobody types here. */
+/** The page of {@link PlanTheLesson} with what its chart draws and what its run sheet shows. Nobody types here. */
 final class BehindThePlan {
 
     static final String NAME = "Curves";
+
+    /** The name of a cell: whether the start is too hot for pupils. */
+    static final String TOO_HOT = "too_hot";
+
+    /** The name of a cell: how many lines the table of PLAN.LESSON has, up to one more than fit; none without a plan. */
+    static final String LINES = "lines";
 
     private static final int FIRST_ROW = 6;
     private static final int STEPS = 30;
@@ -23,9 +29,10 @@ final class BehindThePlan {
     static Page add(Book book) throws com.sun.star.uno.Exception {
         Page page = book.page(NAME);
         page.width("A1:C1", 24).width("D1", 5).width("E1:G1", 24).width("H1", 5).width("I1:J1", 28);
+        page.width("K1", 5).width("L1", 90).width("M1:N1", 26).width("O1", 60);
         page.text("A1", "Behind the chart").look("A1", Look.TITLE).height("A1", 10);
-        page.merge("A2:J2").look("A2:J2", Look.PURPOSE).height("A2", 7);
-        page.text("A2", "Nothing to type here: what the chart on the first page draws.");
+        page.merge("A2:O2").look("A2:O2", Look.PURPOSE).height("A2", 7);
+        page.text("A2", "Nothing to type here: what the chart on the first page draws, and the run sheet shows.");
         page.look("A4:C4", Look.SECTION).text("A4", "Expected curves, °C");
         page.look("E4:G4", Look.SECTION).text("E4", "When to read, °C expected");
         page.look("I4:J4", Look.SECTION).text("I4", "Surroundings, °C");
@@ -47,8 +54,28 @@ final class BehindThePlan {
         page.look("I6:J8", Look.RESULT).numbers("I6:J8", "0.0");
         page.number("I6", 0).formula("I7", "=lesson/2").formula("I8", "=lesson");
         page.formula("J6:J8", "=surroundings");
+        writeTable(book, page);
         new PrintSetup(PrintSetup.Way.UPRIGHT, "Behind the chart of a plan").applyUnprinted(page);
         return page;
+    }
+
+    private static void writeTable(Book book, Page page) throws com.sun.star.uno.Exception {
+        int last = FIRST_ROW + RunSheet.ROWS;
+        page.look("L4:O4", Look.SECTION).text("L4", "What PLAN.LESSON answers");
+        page.look("L" + FIRST_ROW + ":O" + last, Look.LABEL).look("M" + FIRST_ROW + ":N" + last, Look.TENTHS);
+        // One line more than the run sheet has, so that it can say when the table is too long for it.
+        page.growingTable("L" + FIRST_ROW + ":O" + last, PlanTheLesson.LESSON);
+        page.look("I10:J12", Look.LABEL).look("J11:J12", Look.RESULT);
+        page.text("I10", "For the run sheet").look("I10:J10", Look.SECTION);
+        page.text("I11", "start too hot?").formula("J11", "=" + SafeWater.tooHot("start", "\"C\""));
+        page.text("I12", "lines of the plan");
+        page.formula("J12", "=SUMPRODUCT(--(LEN(L" + FIRST_ROW + ":L" + last + ")>0))");
+        book.names().fixed(TOO_HOT, page, "J11").fixed(LINES, page, "J12");
+    }
+
+    /** A cell of the table, for a formula on another page. */
+    static String cell(int line, int column) {
+        return "$" + NAME + "." + (char) ('L' + column) + (FIRST_ROW + line);
     }
 
     private static void heads(Page page, String minutes, String bare, String wrapped)
@@ -62,8 +89,7 @@ final class BehindThePlan {
         // Where the plan is refused there is nothing to draw either.
         page.formula(
                 column + row,
-                "=IF(" + PlanTheLesson.TOO_HOT + ";\"\";COOL.TEMP($" + minutes + row + ";start;surroundings;" + rate
-                        + "))");
+                "=IF(" + TOO_HOT + ";\"\";COOL.TEMP($" + minutes + row + ";start;surroundings;" + rate + "))");
     }
 
     static ScatterChart curves(Page behind) {

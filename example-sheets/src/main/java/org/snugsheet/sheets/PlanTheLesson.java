@@ -26,7 +26,6 @@ final class PlanTheLesson implements WorkedSheet {
 
     private static final String TITLE = "Plan the lesson";
     private static final String INVENTED = "invented numbers";
-    static final String TOO_HOT = "LEFT(IFERROR(safe;\"\");7)=\"Too hot\"";
 
     private static final int FIRST_INPUT = 9;
 
@@ -115,7 +114,7 @@ final class PlanTheLesson implements WorkedSheet {
                 .look("B5:G5", Look.HINT);
         page.merge("A6:G6").look("A6:G6", Look.PURPOSE);
         page.formula("A6", "=IFERROR(PLAN.SAFE(start);\"Type the start as a temperature in °C, such as 40.\")");
-        Highlight.when(page, "A6:G6", "LEFT($A$6;7)=\"Too hot\"", Look.ALARM);
+        Highlight.when(page, "A6:G6", BehindThePlan.TOO_HOT, Look.ALARM);
     }
 
     private static void writeInputs(Page page) throws com.sun.star.uno.Exception {
@@ -217,7 +216,7 @@ final class PlanTheLesson implements WorkedSheet {
         page.text("E" + row, label).formula("F" + row, "=IFERROR(" + function + ";\"–\")");
         page.formula(
                 "G" + row,
-                "=IF(F" + row + "<>\"–\";\"" + inWords + "\";IF(" + TOO_HOT
+                "=IF(F" + row + "<>\"–\";\"" + inWords + "\";IF(" + BehindThePlan.TOO_HOT
                         + ";\"No plan: the start is too hot for pupils. See the words above.\";\"" + why + "\"))");
     }
 

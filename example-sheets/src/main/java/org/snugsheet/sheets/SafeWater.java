@@ -3,15 +3,26 @@ package org.snugsheet.sheets;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.quantity.Scale;
 
-/** Asks whether the water named {@code warm}, in the scale named {@code scale}, is too warm for pupils. */
+/**
+ * Asks whether water is too warm for pupils. It compares numbers and not the words of PLAN.SAFE, which follow the language of
+ * the document.
+ */
 final class SafeWater {
 
-    /**
-     * A formula that is true for water above the limit of the engine’s SafeStart. It compares numbers and not the words of
-     * PLAN.SAFE, which follow the language of the document.
-     */
-    static final String TOO_HOT = "AND(ISNUMBER(warm);warm>IF(scale=\"F\";"
-            + SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT) + ";" + SafeStart.SCHOOL_LIMIT.celsius() + "))";
+    /** Whether the water named {@code warm} is too warm, in the scale named {@code scale}. */
+    static final String TOO_HOT = tooHot("warm", "scale");
 
     private SafeWater() {}
+
+    /**
+     * A formula that is true for water above the limit of the engine’s SafeStart, and false where no temperature is typed.
+     *
+     * @param water the name of the cell; what is typed there may carry its own scale, such as 110 °F
+     * @param scale a formula for the scale, C or F
+     * @return the formula, without the equals sign
+     */
+    static String tooHot(String water, String scale) {
+        return "IFERROR(N(TEMP.READ(" + water + ";" + scale + "))>IF(" + scale + "=\"F\";"
+                + SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT) + ";" + SafeStart.SCHOOL_LIMIT.celsius() + ");FALSE())";
+    }
 }

@@ -13,6 +13,8 @@ import com.sun.star.util.XProtectable;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
@@ -115,6 +117,21 @@ class PlanTheLessonIT {
                             .allMatch(row -> row.get(0).text().isEmpty()),
                     "no plan");
             assertEquals("", failingCells(document));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de-DE", "es-ES", "fr-FR"})
+    void aStartThatIsTooHotIsRefusedInADocumentOfAnotherLanguage(String tag, Office office, BuiltSheets.Lesson lesson) {
+        try (CalcDocument document = open(office, lesson).locale(tag)) {
+            document.text("B11", "122 °F").calculateAll();
+            assertEquals(
+                    document.at("A6").text(), document.at(RunSheet.NAME + ".A4").text());
+            assertTrue(document.at("G9").text().contains("too hot for pupils"));
+            assertEquals("", document.at(BehindThePlan.NAME + ".B6").text());
+            document.number("B11", 43).calculateAll();
+            assertTrue(document.at(RunSheet.NAME + ".A4").text().startsWith("Print this page"));
+            assertEquals(43, document.at(BehindThePlan.NAME + ".B6").number(), 1e-9);
         }
     }
 

@@ -8,6 +8,8 @@ public enum Look {
     PURPOSE("Snug purpose"),
     /** What can hurt. */
     CAUTION("Snug caution"),
+    /** One of several lines of what can hurt. */
+    CAUTION_LINE("Snug caution line"),
     /** The heading of a block. */
     SECTION("Snug section"),
     /** The heading of a column. */
@@ -50,6 +52,10 @@ public enum Look {
     TROUBLE("Snug trouble"),
     /** What a sentence becomes when there is something to mend. */
     TROUBLE_MESSAGE("Snug trouble message"),
+    /** A calculated sentence in small type, in a line of many. */
+    SMALL_MESSAGE("Snug small message"),
+    /** What it becomes when there is something to mend. */
+    SMALL_TROUBLE("Snug small trouble"),
     /** What a sentence becomes when somebody could be hurt. */
     ALARM("Snug alarm"),
     /** A remark in running text. */

@@ -64,6 +64,11 @@ public final class Looks {
         style(Look.TITLE).size(20).bold().ink(Palette.HEADING);
         style(Look.PURPOSE).size(11).wrapped();
         style(Look.CAUTION).wrapped().indented(150).paper(Palette.CAUTION_PAPER).boxed(Palette.CAUTION, 35);
+        style(Look.CAUTION_LINE)
+                .wrapped()
+                .indented(150)
+                .paper(Palette.CAUTION_PAPER)
+                .ruledBelow(Palette.CAUTION, 18);
         style(Look.SECTION).size(11).bold().low().ink(Palette.HEADING).ruledBelow(Palette.HEADING, 35);
         style(Look.NARROW_HEAD)
                 .size(8)
@@ -127,6 +132,8 @@ public final class Looks {
                 .paper(Palette.CAUTION_PAPER)
                 .boxed(Palette.CAUTION, 70);
         style(Look.TROUBLE_MESSAGE).wrapped().bold().ink(Palette.CAUTION);
+        style(Look.SMALL_MESSAGE).size(9).wrapped();
+        style(Look.SMALL_TROUBLE).size(9).wrapped().bold().ink(Palette.CAUTION);
     }
 
     private CellStyle boxed(Look look) throws com.sun.star.uno.Exception {
