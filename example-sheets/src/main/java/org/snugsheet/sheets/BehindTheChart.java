@@ -52,7 +52,7 @@ final class BehindTheChart {
         writeCurves(page, jars);
         writePoints(page, jars);
         writeSurroundings(page);
-        writeBand(page, jars);
+        writeBand(page);
         writeMaterials(book, page);
         new PrintSetup(PrintSetup.Way.LYING, "Behind the chart of four wrapped jars").applyUnprinted(page);
         return page;
@@ -105,14 +105,17 @@ final class BehindTheChart {
         page.formula("I19:I21", "=TEMP.CONVERT(surroundings;\"C\";\"C\")");
     }
 
-    private static void writeBand(Page page, Page jars) throws com.sun.star.uno.Exception {
+    private static void writeBand(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_STEP_ROW + STEPS;
-        page.look("Q4:S4", Look.SECTION).look("Q5:S5", Look.HEAD).look("Q6:S" + last, Look.RESULT);
-        page.formula("Q4", "=\"Curve and 95 % band, °C: \"&" + HowSureAreWe.nameIn(jars, HowSureAreWe.SHOWN));
+        page.look("Q4:S4", Look.SECTION)
+                .look("Q5:S5", Look.NARROW_HEAD)
+                .height("Q5", 9.5)
+                .look("Q6:S" + last, Look.RESULT);
+        page.formula("Q4", "=\"Curve and 95 % band, °C: \"&" + HowSureAreWe.nameOf(HowSureAreWe.SHOWN));
         page.table(
                 "Q5:S" + last,
-                "=COOL.CURVE(A" + FIRST_STEP_ROW + ":A" + last + ";times;"
-                        + HowSureAreWe.readingsIn(jars, HowSureAreWe.SHOWN) + ";surroundings;mark)");
+                "=COOL.CURVE(A" + FIRST_STEP_ROW + ":A" + last + ";times;" + HowSureAreWe.readingsOf(HowSureAreWe.SHOWN)
+                        + ";surroundings;mark)");
         page.numbers("Q" + FIRST_STEP_ROW + ":S" + last, "0.00");
     }
 

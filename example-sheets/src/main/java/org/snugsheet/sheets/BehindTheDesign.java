@@ -66,8 +66,8 @@ final class BehindTheDesign {
         sum(book, page, 23, "halfway_bare", "the same, bare", "COOL.TEMP(lesson/2;start;cold;J21;scale)");
         // A surface resistance, so that a bare jar is no refusal: ISO 6946:2017, Table 7, inside, horizontal.
         sum(book, page, 24, "check_layers", "Can the layers be used?", "CHECK.WRAP(thicknesses;layers;0.13)");
-        sum(book, page, 25, "check_lid", "and the lid?", checkCover(27));
-        sum(book, page, 26, "check_base", "and the base?", checkCover(28));
+        sum(book, page, 25, "check_lid", "and the lid?", checkCover("lid"));
+        sum(book, page, 26, "check_base", "and the base?", checkCover("base"));
         page.numbers("J17:J18", "0").numbers("J20:J21", "0.0000").numbers("J22:J23", "0.0");
     }
 
@@ -77,12 +77,8 @@ final class BehindTheDesign {
         page.text("I" + row, label).formula("J" + row, "=" + formula);
     }
 
-    private static String checkCover(int row) {
-        String cell = "$" + DesignAWrap.PAGE + ".$";
-        String material = cell + "B$" + row;
-        String thickness = cell + "C$" + row;
-        return "IF(LEN(" + material + ")+LEN(" + thickness + ")=0;\"OK\";CHECK.WRAP(" + thickness + ";" + material
-                + "))";
+    private static String checkCover(String cover) {
+        return "IF(" + LayersTable.bare(cover) + ";\"OK\";CHECK.WRAP(" + cover + "_mm;" + cover + "))";
     }
 
     private static void writeWayOut(Book book, Page page) throws com.sun.star.uno.Exception {
@@ -112,9 +108,8 @@ final class BehindTheDesign {
         page.look("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, Look.RESULT);
         for (int row = FIRST_STEP_ROW; row <= LAST_STEP_ROW; row++) {
             page.formula("A" + row, "=" + (row - FIRST_STEP_ROW) + "*lesson/" + STEPS);
-            String rate = "$" + DesignAWrap.PAGE + ".$";
-            page.formula("B" + row, "=COOL.TEMP($A" + row + ";start;cold;" + rate + "K$33;scale)");
-            page.formula("C" + row, "=COOL.TEMP($A" + row + ";start;cold;" + rate + "M$33;scale)");
+            page.formula("B" + row, "=COOL.TEMP($A" + row + ";start;cold;bare_rate;scale)");
+            page.formula("C" + row, "=COOL.TEMP($A" + row + ";start;cold;wrapped_rate;scale)");
         }
         page.numbers("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, "0.0");
     }

@@ -102,12 +102,19 @@ final class DesignAWrap implements WorkedSheet {
                 .fixed("wall_mm", page, "C19")
                 .fixed("layers", page, "B19:B24")
                 .fixed("thicknesses", page, "C19:C24")
+                .fixed("side_r", page, "E26")
+                .fixed("lid", page, "B27")
+                .fixed("lid_mm", page, "C27")
                 .fixed("lid_r", page, "E27")
+                .fixed("base", page, "B28")
+                .fixed("base_mm", page, "C28")
                 .fixed("base_r", page, "E28")
                 .fixed("times", page, "B33:H33")
                 .fixed("bare", page, "B34:H34")
                 .fixed("wrapped", page, "B35:H35")
-                .fixed("mark", page, "B36");
+                .fixed("mark", page, "B36")
+                .fixed("bare_rate", page, "K33")
+                .fixed("wrapped_rate", page, "M33");
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
@@ -115,6 +122,7 @@ final class DesignAWrap implements WorkedSheet {
         page.width("I1", 4).width("J1", 54).width("K1:N1", 24);
         page.height("A1:A42", 5.5).height("A1", 10).height("A2", 7).height("A3", 10.5);
         page.height("A4", 1.5).height("A5", 6).height("A6", 7).height("A15", 2).height("A16", 7);
+        page.height("A37:A38", 6.7);
         page.height("A17", 9.5)
                 .height("A29", 9.5)
                 .height("A30", 2)

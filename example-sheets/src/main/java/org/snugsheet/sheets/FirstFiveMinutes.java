@@ -33,7 +33,7 @@ final class FirstFiveMinutes implements WorkedSheet {
     private static final double PER_MINUTE = 0.026;
     private static final long SEED = 20_261_201;
 
-    private static final String FINE = "LEFT($F$7;3)=\"OK:\"";
+    private static final String FINE = "LEFT(check;3)=\"OK:\"";
 
     @Override
     public String fileName() {
@@ -55,6 +55,7 @@ final class FirstFiveMinutes implements WorkedSheet {
                 .fixed("scale", page, "C20")
                 .fixed("surroundings", page, "C21")
                 .fixed("mark", page, "C22")
+                .fixed("check", page, "F7")
                 .fixed("answers", page, "G14:G16");
         setSizes(page);
         new Top(

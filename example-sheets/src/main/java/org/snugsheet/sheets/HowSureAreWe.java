@@ -41,19 +41,18 @@ final class HowSureAreWe {
      * Adds the page.
      *
      * @param book the document
-     * @param jars its first page
      * @return the new page, still without its chart
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    static Page add(Book book, Page jars) throws com.sun.star.uno.Exception {
+    static Page add(Book book) throws com.sun.star.uno.Exception {
         Page page = book.page(NAME);
         setSizes(page);
         page.text("A1", NAME + "?").look("A1", Look.TITLE);
         page.merge("A2:H2").look("A2:H2", Look.PURPOSE);
         page.text("A2", "What the readings of the first page can tell, and what they cannot. Nothing to type here.");
         writeRanking(page);
-        writeVerdict(page, jars);
-        writeReport(page, jars);
+        writeVerdict(page);
+        writeReport(page);
         writeNotes(page);
         new PrintSetup(PrintSetup.Way.UPRIGHT, "How sure are we? Four wrapped jars: invented readings")
                 .apply(page, "A1:H33");
@@ -72,15 +71,14 @@ final class HowSureAreWe {
         BehindTheChart.band(behind).draw(book.office(), page, "curve_with_band", "A32:E33");
     }
 
-    /** The cell with the name of a jar. */
-    static String nameIn(Page jars, int jar) {
-        return "$" + jars.name() + ".$" + WindowsillJars.column(jar) + "$7";
+    /** A formula for the name of a jar. */
+    static String nameOf(int jar) {
+        return "INDEX(jars;1;" + (jar + 1) + ")";
     }
 
-    /** The cells with the readings of a jar. */
-    static String readingsIn(Page jars, int jar) {
-        String column = "$" + WindowsillJars.column(jar);
-        return "$" + jars.name() + "." + column + "$8:" + column + "$16";
+    /** A formula for the readings of a jar. */
+    static String readingsOf(int jar) {
+        return "INDEX(all_readings;0;" + (jar + 1) + ")";
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
@@ -103,23 +101,23 @@ final class HowSureAreWe {
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
     }
 
-    private static void writeVerdict(Page page, Page jars) throws com.sun.star.uno.Exception {
+    private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
         page.look("A12:H12", Look.SECTION).text("A12", "Is one of two jars really slower?");
         page.formula(
                 "A13",
-                "=\"The first jar: \"&" + nameIn(jars, FIRST_COMPARED) + "&\". The second jar: \"&"
-                        + nameIn(jars, SECOND_COMPARED) + "&\".\"");
+                "=\"The first jar: \"&" + nameOf(FIRST_COMPARED) + "&\". The second jar: \"&" + nameOf(SECOND_COMPARED)
+                        + "&\".\"");
         page.merge("A14:H14").look("A14:H14", Look.MESSAGE);
         page.formula(
                 "A14",
-                "=COOL.VERDICT(times;" + readingsIn(jars, FIRST_COMPARED) + ";times;"
-                        + readingsIn(jars, SECOND_COMPARED) + ";surroundings;mark)");
+                "=COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;" + readingsOf(SECOND_COMPARED)
+                        + ";surroundings;mark)");
     }
 
-    private static void writeReport(Page page, Page jars) throws com.sun.star.uno.Exception {
+    private static void writeReport(Page page) throws com.sun.star.uno.Exception {
         int last = REPORT_ROW + REPORT_SURE + REPORT_MORE - 1;
         page.look("A16:H16", Look.SECTION)
-                .formula("A16", "=\"All that the readings of one jar tell: \"&" + nameIn(jars, SHOWN));
+                .formula("A16", "=\"All that the readings of one jar tell: \"&" + nameOf(SHOWN));
         int lastSure = REPORT_ROW + REPORT_SURE - 1;
         page.look("B17:G17", Look.HEAD)
                 .wrapped("B17:G17")
@@ -129,8 +127,8 @@ final class HowSureAreWe {
         // row.
         Highlight.when(page, "B" + (lastSure + 1) + ":B" + last, "$B1<>\"\"", Look.LABEL);
         Highlight.when(page, "C" + (lastSure + 1) + ":G" + last, "$B1<>\"\"", Look.RESULT);
-        page.wrapped("B24:B27");
-        String report = "COOL.REPORT(times;" + readingsIn(jars, SHOWN) + ";surroundings;mark)";
+        page.wrapped("B24:D27");
+        String report = "COOL.REPORT(times;" + readingsOf(SHOWN) + ";surroundings;mark)";
         fill(page, 'B', 'G', REPORT_ROW, REPORT_SURE, REPORT_SURE + REPORT_MORE, report);
         page.numbers("C18:F18", "0.0000")
                 .numbers("C19:F21", "0.0")

@@ -58,8 +58,8 @@ final class LayersTable {
         film(page, 25, "used+2");
         page.text("A26", "side, all together").formula("E26", "=SUM(E18:E25)").formula("H26", "=SUM(H18:H25)");
         page.formula("F26", "=F18").formula("G26", "=G25");
-        cover(page, LID_ROW, "over the lid", LID);
-        cover(page, BASE_ROW, "under the base", BASE);
+        cover(page, LID_ROW, "over the lid", "lid", LID);
+        cover(page, BASE_ROW, "under the base", "base", BASE);
         writeMessage(page);
     }
 
@@ -73,32 +73,37 @@ final class LayersTable {
         for (int column = 2; column <= 4; column++) {
             page.formula((char) ('E' + column - 2) + "" + row, "=INDEX(between;" + index + ";" + column + ")");
         }
-        page.formula("H" + row, "=E" + row + "/$E$26");
+        page.formula("H" + row, "=E" + row + "/side_r");
     }
 
     private static void layer(Page page, int row) throws com.sun.star.uno.Exception {
-        page.formula("D" + row, usual(row));
-        String above =
-                "SUMPRODUCT(--(LEN($B$" + FIRST_ROW + ":$B" + row + ")+LEN($C$" + FIRST_ROW + ":$C" + row + ")>0))";
+        page.formula("D" + row, usual("$B" + row));
+        String above = "SUMPRODUCT((ROW(layers)<=" + row + ")*(LEN(layers)+LEN(thicknesses)>0))";
         for (int column = 2; column <= 4; column++) {
             page.formula(
                     (char) ('E' + column - 2) + "" + row,
                     "=IF(" + blank(row) + ";\"\";INDEX(between;" + above + "+1;" + column + "))");
         }
-        page.formula("H" + row, "=IF(" + blank(row) + ";\"\";E" + row + "/$E$26)");
+        page.formula("H" + row, "=IF(" + blank(row) + ";\"\";E" + row + "/side_r)");
     }
 
-    private static void cover(Page page, int row, String label, Chosen chosen) throws com.sun.star.uno.Exception {
+    private static void cover(Page page, int row, String label, String name, Chosen chosen)
+            throws com.sun.star.uno.Exception {
         page.text("A" + row, label);
         type(page, row, chosen);
-        page.formula("D" + row, usual(row));
-        page.formula("E" + row, "=IF(" + blank(row) + ";0;WRAP.LAYER($C" + row + ";$B" + row + "))");
+        page.formula("D" + row, usual(name));
+        page.formula("E" + row, "=IF(" + bare(name) + ";0;WRAP.LAYER(" + name + "_mm;" + name + "))");
         page.look("F" + row + ":H" + row, Look.HINT).text("F" + row, "blank: left bare");
     }
 
     /** Blank, too, where no layer of the material is usual. */
-    private static String usual(int row) {
-        return "=IF(LEN($B" + row + ")=0;\"\";IFERROR(WRAP.USUAL($B" + row + ");\"\"))";
+    private static String usual(String material) {
+        return "=IF(LEN(" + material + ")=0;\"\";IFERROR(WRAP.USUAL(" + material + ");\"\"))";
+    }
+
+    /** Whether nothing is named for the lid, or for the base. */
+    static String bare(String cover) {
+        return "LEN(" + cover + ")+LEN(" + cover + "_mm)=0";
     }
 
     static String blank(int row) {

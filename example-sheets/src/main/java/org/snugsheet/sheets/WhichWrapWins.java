@@ -110,9 +110,8 @@ final class WhichWrapWins implements WorkedSheet {
                 .fixed("first_jar", page, "K15")
                 .fixed("second_jar", page, "K17");
         // The groups fill the columns from the left; those without a name are left out.
-        String corner = "OFFSET($" + PAGE + ".$B$7;";
-        names.computed("used_groups", corner + "0;0;1;MAX(1;COUNTA($" + PAGE + ".$B$7:$I$7)))")
-                .computed("used_block", corner + "1;0;" + ROWS + ";MAX(1;COUNTA($" + PAGE + ".$B$7:$I$7)))");
+        names.computed("used_groups", "OFFSET(groups;0;0;1;MAX(1;COUNTA(groups)))")
+                .computed("used_block", "OFFSET(block;0;0;" + ROWS + ";MAX(1;COUNTA(groups)))");
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {

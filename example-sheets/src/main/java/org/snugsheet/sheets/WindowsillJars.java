@@ -71,7 +71,7 @@ final class WindowsillJars implements WorkedSheet {
         writeWraps(page);
         writeQuestions(page);
         rule(page);
-        Page sure = HowSureAreWe.add(book, page);
+        Page sure = HowSureAreWe.add(book);
         Page behind = BehindTheChart.add(book, page);
         HowSureAreWe.drawChart(book, sure, behind);
         BehindTheChart.chart(page, behind).draw(book.office(), page, "cooling_curves", "H6:H25");

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XNamedRanges;
@@ -23,8 +25,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -39,6 +45,10 @@ import org.snugsheet.office.page.Paper;
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class HouseRulesIT {
     private static final String INPUT_STYLE = "Snug input( head| large)?";
+
+    // An address that stays where it is, with its page, if it names one.
+    private static final Pattern FIXED =
+            Pattern.compile("(?:\\$?'?([^'$.;(&=<>+*/^-]+)'?\\.)?\\$([A-Z]{1,3})\\$([0-9]+)");
 
     static Stream<String> sheets() {
         return BuildSheets.SHEETS.stream().map(WorkedSheet::fileName);
@@ -57,6 +67,7 @@ class HouseRulesIT {
                     () -> assertTrue(words(pages).contains("invented"), "it says that its numbers are invented"),
                     () -> assertTrue(words(pages.subList(0, 1)).contains("Caution:"), "it names what can hurt"),
                     () -> hasNames(document),
+                    () -> assertEquals(List.of(), inputsGivenByAddress(document, pages), "name these cells"),
                     () -> hasNoMacroAndNoLink(ods),
                     () -> assertTrue(printed(pages) > 0, "a page to print"));
             for (XSpreadsheet page : pages) {
@@ -118,6 +129,41 @@ class HouseRulesIT {
             var cells = Opened.as(XCellRangeReferrer.class, names.getByName(name));
             assertFalse(cells == null || cells.toString().contains("#REF!"), name);
         }
+    }
+
+    /**
+     * The formulas that look for what is typed at a fixed address, such as $B$20. A table that is filled down or to the right
+     * goes on with relative ones; the numbers of rows and columns, as ROW gives them, are no cells.
+     */
+    private static List<String> inputsGivenByAddress(CalcDocument document, List<XSpreadsheet> pages)
+            throws com.sun.star.uno.Exception {
+        List<String> found = new ArrayList<>();
+        for (XSpreadsheet page : pages) {
+            String own = Opened.as(XNamed.class, page).getName();
+            String[][] cells =
+                    Opened.as(XCellRangeFormula.class, Opened.used(page)).getFormulaArray();
+            for (String formula : Arrays.stream(cells).flatMap(Arrays::stream).toList()) {
+                if (formula.matches("\\{?=.*")) {
+                    String places = formula.replaceAll("\"[^\"]*\"", "").replaceAll("(ROW|COLUMN)\\([^)]*\\)", "");
+                    Matcher address = FIXED.matcher(places);
+                    while (address.find()) {
+                        String there = address.group(1) == null ? own : address.group(1);
+                        if (isInput(document, there, address.group(2) + address.group(3))) {
+                            found.add(own + ": " + formula);
+                        }
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean isInput(CalcDocument document, String page, String address)
+            throws com.sun.star.uno.Exception {
+        XSpreadsheet there =
+                Opened.as(XSpreadsheet.class, document.uno().getSheets().getByName(page));
+        Object style = Opened.property(there.getCellRangeByName(address), "CellStyle");
+        return style.toString().matches(INPUT_STYLE);
     }
 
     private static void hasNoMacroAndNoLink(Path ods) throws IOException {
