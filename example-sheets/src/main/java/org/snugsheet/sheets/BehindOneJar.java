@@ -68,7 +68,7 @@ final class BehindOneJar {
 
     private static void writeCurve(Page page) throws com.sun.star.uno.Exception {
         page.look("A4:D4", Look.SECTION).text("A4", "Curve and its 95 % band");
-        page.look("A5:D5", Look.HEAD).text("A5", "minutes");
+        page.look("A5:D5", Look.NARROW_HEAD).height("A5", 9.5).text("A5", "minutes");
         page.look("A" + FIRST_ROW + ":D" + LAST_ROW, Look.RESULT);
         for (int step = 0; step <= STEPS; step++) {
             page.formula("A" + (FIRST_ROW + step), "=" + step + "*MAX(times)/" + STEPS);

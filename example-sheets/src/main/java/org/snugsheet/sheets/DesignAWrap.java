@@ -173,7 +173,7 @@ final class DesignAWrap implements WorkedSheet {
         page.text("A14", "Lesson, minutes").number("B14", LESSON);
         page.formula(
                 "C14",
-                "=IFERROR(\"half-way, the wrapped water should be at \"&TEXT(halfway;\"0.0\")&\" °\"&scale;"
+                "=IFERROR(\"half-way, the wrapped water should be at \"&FIXED(halfway;1)&\" °\"&scale;"
                         + "\"see the message under the layers\")");
     }
 

@@ -82,21 +82,18 @@ final class HowSureAreWe {
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 13).width("B1", 58).width("C1", 18).width("D1", 27);
-        page.width("E1:F1", 20).width("G1", 26).width("H1", 40);
+        page.width("A1", 15).width("B1", 58).width("C1", 18).width("D1", 30);
+        page.width("E1:F1", 21).width("G1", 34).width("H1", 40);
         page.height("A1:A31", 5.5).height("A1", 10).height("A2", 7).height("A3", 2);
         page.height("A4", 6.5).height("A12", 6.5).height("A16", 6.5).height("A31", 6.5);
-        page.height("A14", 8).height("A24:A27", 9.5).height("A5", 9.5).height("A17", 9.5);
+        page.height("A14", 8).height("A24:A27", 13).height("A5", 9.5).height("A17", 9.5);
         page.height("A32", 2).height("A33", 105);
     }
 
     private static void writeRanking(Page page) throws com.sun.star.uno.Exception {
         int last = RANK_ROW + WindowsillJars.JARS.size();
         page.look("A4:H4", Look.SECTION).text("A4", "Which wrap is best? The best comes first");
-        page.look("A5:H5", Look.HEAD)
-                .wrapped("A5:H5")
-                .look("A6:H" + last, Look.RESULT)
-                .look("B6:B" + last, Look.LABEL);
+        page.look("A5:H5", Look.NARROW_HEAD).look("A6:H" + last, Look.RESULT).look("B6:B" + last, Look.LABEL);
         fill(page, 'A', 'H', RANK_ROW, RANK_SURE, WindowsillJars.JARS.size() + 1, RANK);
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
     }
@@ -119,8 +116,7 @@ final class HowSureAreWe {
         page.look("A16:H16", Look.SECTION)
                 .formula("A16", "=\"All that the readings of one jar tell: \"&" + nameOf(SHOWN));
         int lastSure = REPORT_ROW + REPORT_SURE - 1;
-        page.look("B17:G17", Look.HEAD)
-                .wrapped("B17:G17")
+        page.look("B17:G17", Look.NARROW_HEAD)
                 .look("B18:B" + lastSure, Look.LABEL)
                 .look("C18:G" + lastSure, Look.RESULT);
         // Ruled only where there is something to read. The office reads the condition as seen from A1: B of the same

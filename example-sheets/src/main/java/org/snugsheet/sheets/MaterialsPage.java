@@ -33,7 +33,7 @@ final class MaterialsPage {
         page.width("G1", 40)
                 .width("H1", 22)
                 .width("I1:K1", 34)
-                .width("L1:M1", 30)
+                .width("L1:M1", 38)
                 .width("N1", 110);
         page.text("A1", "Materials").look("A1", Look.TITLE).height("A1", 10);
         page.merge("A2:N2").look("A2:N2", Look.PURPOSE).height("A2", 7);
@@ -71,12 +71,14 @@ final class MaterialsPage {
         int known = Materials.all().size();
         int head = FIRST_ROW - 1;
         page.look("A" + head, Look.HEAD).text("A" + head, "material, and how wet");
-        page.look("G" + head + ":N" + head, Look.HEAD);
+        page.look("G" + head + ":N" + head, Look.NARROW_HEAD).height("A" + head, 9.5);
         page.table("G" + head + ":N" + (head + known), "=WRAP.MATERIALS()");
         page.look("G" + FIRST_ROW + ":G" + (head + known), Look.LABEL);
         page.look("H" + FIRST_ROW + ":M" + (head + known), Look.RESULT);
         page.look("N" + FIRST_ROW + ":N" + (head + known), Look.HINT);
         page.look("A" + FIRST_ROW + ":A" + (head + known), Look.LABEL);
+        // Asked of the first material, which is dry, for the word follows the language of the document.
+        String dry = "$H$" + FIRST_ROW;
         // A text out of a function’s table equals no other text until it is put together anew: hence the &"".
         for (int row = FIRST_ROW; row <= head + known + ROOM; row++) {
             String index = String.valueOf(row - head + 1);
@@ -84,7 +86,7 @@ final class MaterialsPage {
             String condition = row <= head + known ? "H" + row : "INDEX(WRAP.MATERIALS();" + index + ";2)";
             page.formula(
                     "A" + row,
-                    "=IFERROR(IF(" + condition + "&\"\"=\"dry\";" + name + ";" + condition + "&\" \"&" + name
+                    "=IFERROR(IF(" + condition + "&\"\"=" + dry + "&\"\";" + name + ";" + condition + "&\" \"&" + name
                             + ");\"\")");
         }
     }

@@ -67,7 +67,7 @@ final class NotesToRead {
                         + " have in common? Where do you meet this at home, and which animal does it too?",
                 "With numbers:",
                 "When was half of the difference to the snow gone? And half of what was left then?");
-        section(page, "A", 4, "How to read the ±", 44);
+        section(page, "A", 4, "How to read the ±", 52);
         page.paragraphs(
                 "A5",
                 "± is the standard error.",
@@ -82,7 +82,7 @@ final class NotesToRead {
                         + " jars of the same wrap: jars differ even when readings do not.",
                 "“Cannot tell” is a result.",
                 "It says that this test was too small for this difference, not that there is none.");
-        section(page, "A", 6, "Standards by number (from memory, wording shortened)", 38);
+        section(page, "A", 6, "Standards by number (from memory, wording shortened)", 42);
         page.paragraphs(
                 "A7",
                 "Next Generation Science Standards, US:",

@@ -100,7 +100,7 @@ final class OneJarOneCurve implements WorkedSheet {
                 .width("C1", 4)
                 .width("D1", 64)
                 .width("E1", 26)
-                .width("F1", 30);
+                .width("F1", 36);
         page.width("G1", 4).width("H1", 88);
         page.height("A6:A28", 6.2).height("A6", 6.5).height("A27:A28", 8);
     }

@@ -46,7 +46,7 @@ final class PupilPages implements WorkedSheet {
                 .fixed("scale", page, "G6")
                 .fixed("minutes", page, "A9:G9");
         page.width("A1:G1", COLUMN);
-        page.height("A6", 10).height("A7", 9).height("A8", 17).height("A9", 10).height("A10", STRIP.height() + 3);
+        page.height("A6", 10).height("A7", 17).height("A8", 17).height("A9", 10).height("A10", STRIP.height() + 3);
         new Top(
                         TITLE,
                         "Draw the hand of the clock for each reading, and colour up to where the thermometer stands. (The"

@@ -83,8 +83,8 @@ final class TypeYourReadings implements WorkedSheet {
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 34).width("B1:G1", 23).width("H1", 4);
-        page.width("I1", 26).width("J1", 10).width("K1", 76).width("L1", 18).width("M1", 58);
+        page.width("A1", 30).width("B1:G1", 23).width("H1", 4);
+        page.width("I1", 24).width("J1", 9).width("K1", 84).width("L1", 24).width("M1", 72);
         page.height("A1:A31", 5.5)
                 .height("A1", 10)
                 .height("A2", 7)
@@ -92,7 +92,8 @@ final class TypeYourReadings implements WorkedSheet {
                 .height("A4", 1.5);
         page.height("A5", 6)
                 .height("A6", 6.5)
-                .height("A8:A19", 9.5)
+                // Three lines of a check.
+                .height("A8:A19", 11.4)
                 .height("A22", 2)
                 .height("A23", 6.5);
     }
@@ -153,7 +154,7 @@ final class TypeYourReadings implements WorkedSheet {
 
     private static void writeChecks(Page page) throws com.sun.star.uno.Exception {
         page.look("I6:M6", Look.SECTION).text("I6", "What the checks say; row 1 is the first reading");
-        page.look("I7:M7", Look.HEAD).look("I8:M" + (7 + CHECKS), Look.NOTE);
+        page.look("I7:M7", Look.HEAD).look("I8:M" + (7 + CHECKS), Look.SMALL_MESSAGE);
         String[] heads = {"Jar", "Row", "What is wrong", "How sure", "What to do"};
         String table = "CHECK.SHEET(" + BLOCK + ")";
         for (int column = 0; column < heads.length; column++) {
@@ -166,7 +167,7 @@ final class TypeYourReadings implements WorkedSheet {
         for (int row = 8; row < 8 + CHECKS; row++) {
             String wrong = "$K$" + row;
             String said = "AND(" + wrong + "<>\"OK\";" + wrong + "<>\"\")";
-            Highlight.when(page, "I" + row + ":M" + row, said, Look.TROUBLE_MESSAGE);
+            Highlight.when(page, "I" + row + ":M" + row, said, Look.SMALL_TROUBLE);
         }
     }
 

@@ -111,7 +111,7 @@ final class WindowsillJars implements WorkedSheet {
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 48).width("B1:F1", 22).width("G1", 4).width("H1", 114);
         page.height("A1:A40", 5).height("A1", 10).height("A2", 7).height("A3", 10.5);
-        page.height("A4", 1.5).height("A5", 6).height("A6", 8).height("A21", 9.5);
+        page.height("A4", 1.5).height("A5", 6).height("A6", 8).height("A21", 13);
         page.height("A22", 2).height("A23", 6.5).height("A33", 2).height("A34", 6.5);
     }
 
