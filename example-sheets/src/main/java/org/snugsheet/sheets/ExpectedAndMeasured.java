@@ -89,7 +89,8 @@ final class ExpectedAndMeasured {
         page.merge("A40:H42").look("A40:H42", Look.NOTE);
         page.formula(
                 "A40",
-                "=IF(COUNTA(wrapped)=0;\"Type what the class read: the answer comes here.\";WRAP.VERDICT(N33;N34;"
-                        + DesignAWrap.WRAPPED + ";vessel;scale))");
+                "=IF(COUNTA(wrapped)=0;\"Type what the class read: the answer comes here.\";IFERROR(WRAP.VERDICT(N33;N34;"
+                        + DesignAWrap.WRAPPED
+                        + ";vessel;scale);\"No answer yet: mend first what the messages above say.\"))");
     }
 }

@@ -188,7 +188,9 @@ final class OneJarOneCurve implements WorkedSheet {
         page.text("D25", "How warm after … minutes?").number("E25", 60);
         page.formula("F25", "=FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&\" °\"&scale");
         page.formula("D26", "=\"When is it down to … °\"&scale&\"?\"").number("E26", 10);
-        page.formula("F26", "=IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\")");
+        page.formula(
+                "F26",
+                "=IF(ISERROR(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\"))");
         page.merge("D27:F28").look("D27:F28", Look.HINT).wrapped("D27:F28");
         page.text(
                 "D27",
