@@ -130,7 +130,10 @@ final class FirstFiveMinutes implements WorkedSheet {
         page.look("F6:H6", Look.SECTION).text("F6", "3  Read the answer");
         page.merge("F7:H8").look("F7:H8", Look.MESSAGE);
         String check = "CHECK.READINGS(" + BehindOneJar.JAR + ")";
-        page.formula("F7", "=IF(" + check + "=\"OK\";\"OK: these readings can be used.\";" + check + ")");
+        page.formula(
+                "F7",
+                "=IF(" + check + "=\"OK\";\"OK: these readings can be used.\";" + check
+                        + "&\" (Row 1 is the first reading.)\")");
         Highlight.when(page, "F7:H8", "NOT(" + FINE + ")", Look.TROUBLE_MESSAGE);
         page.merge("F9:H11").look("F9:H11", Look.SENTENCE);
         page.formula(
@@ -196,10 +199,9 @@ final class FirstFiveMinutes implements WorkedSheet {
         int last = FIRST_ROW + ROWS - 1;
         InputRules.on(page)
                 .atLeast("B8:B" + last, 0, "Minutes", "Minutes since the first reading, rising: 0, 5, 10.")
-                .hint("C8:C" + last, "Reading", "What the thermometer shows. Missed one? Leave it blank.")
+                .hint("C8:C" + last, "Reading", "What it shows; blank if missed.")
                 .only("C20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .hint("C21", "Around the jar", "How warm the air, the water or the snow around the jar is.")
-                .aboveZero(
-                        "C22", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
+                .hint("C21", "Around the jar", "Of the air, the water or the snow.")
+                .aboveZero("C22", "Smallest mark", "Degrees from line to line: 1, 2 or 0.5.");
     }
 }

@@ -50,7 +50,7 @@ final class NotesToRead {
 
     static Page secondPage(Book book) throws com.sun.star.uno.Exception {
         Page page = book.page("More notes");
-        page.width("A1", 184).width("B1:F1", 12);
+        page.width("A1", 184);
         page.height("A1", 10);
         page.text("A1", "Questions, uncertainty, standards, safety").look("A1", Look.TITLE);
         section(page, "A", 2, "Questions to ask", 50);

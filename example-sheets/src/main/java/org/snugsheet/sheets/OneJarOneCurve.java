@@ -215,10 +215,7 @@ final class OneJarOneCurve implements WorkedSheet {
         int last = FIRST_ROW + ROWS - 1;
         InputRules.on(page)
                 .atLeast("A" + FIRST_ROW + ":A" + last, 0, "Minutes", "Minutes since the start, rising: 0, 4, 8.")
-                .hint(
-                        "B" + FIRST_ROW + ":B" + last,
-                        "Reading",
-                        "What the thermometer shows. Missed one? Leave it blank.")
+                .hint("B" + FIRST_ROW + ":B" + last, "Reading", "What it shows; blank if missed.")
                 .hint("B20", "Around the jar", "How cold it is around the jar. Nobody read it? Type fit.")
                 .aboveZero("B21", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
                 .only("B22", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")

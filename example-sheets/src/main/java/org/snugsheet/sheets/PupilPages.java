@@ -123,8 +123,8 @@ final class PupilPages implements WorkedSheet {
     }
 
     private static void rule(Page page, Page numbers, Book book) throws com.sun.star.uno.Exception {
-        numbers.text("K2", "Scales").text("K3", "C").text("K4", "F").look("K2:K4", Look.HINT);
-        book.names().fixed("scales", numbers, "K3:K4");
+        numbers.text("T2", "Scales").text("T3", "C").text("T4", "F").look("T2:T4", Look.HINT);
+        book.names().fixed("scales", numbers, "T3:T4");
         InputRules.on(page)
                 .hint("B6", "Our group", "The name of the group; it stands on all pages.")
                 .hint("D6", "Our wrap", "What the jar is wrapped in; or leave it blank for children to write or draw.")

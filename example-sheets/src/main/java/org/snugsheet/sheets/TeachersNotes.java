@@ -54,8 +54,8 @@ final class TeachersNotes implements WorkedSheet {
         rule(page);
         NotesToRead.onFirstPage(page, 15);
         Page more = NotesToRead.secondPage(book);
-        more.text("F1", "Scales").text("F2", "C").text("F3", "F").look("F1:F3", Look.HINT);
-        book.names().fixed("scales", more, "F2:F3");
+        more.text("T1", "Scales").text("T2", "C").text("T3", "F").look("T1:T3", Look.HINT);
+        book.names().fixed("scales", more, "T2:T3");
         new PrintSetup(PrintSetup.Way.UPRIGHT, TITLE).apply(page, "A1:E" + NotesToRead.LAST_ROW);
         page.protect();
         more.protect();

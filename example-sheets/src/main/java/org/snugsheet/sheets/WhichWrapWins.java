@@ -240,7 +240,7 @@ final class WhichWrapWins implements WorkedSheet {
     private static void rule(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
         InputRules.on(page)
-                .hint("B7:I7", "Wrap", "What the jar is wrapped in. Jars of one name are taken together.")
+                .hint("B7:I7", "Wrap", "What the jar is wrapped in. Jars of one name count together.")
                 .atLeast("A8:A" + last, 0, "Time", "Minutes since the start, rising: 0, 5, 10.")
                 .hint("B8:I" + last, "Reading", "What the thermometer shows. Missed one? Leave it blank.")
                 .hint("B16", "Around the jars", "How warm the air, the water or the snow around the jars is.")

@@ -254,10 +254,7 @@ final class WindowsillJars implements WorkedSheet {
         InputRules.on(page)
                 .hint("B7:F7", "Jar", "What you call this jar.")
                 .atLeast("A8:A16", 0, "Time", "Minutes since the start, rising: 0, 5, 10.")
-                .hint(
-                        "B8:F16",
-                        "Reading",
-                        "Degrees Celsius. Missed one? Leave it blank. A °F thermometer? Type for example 95 °F.")
+                .hint("B8:F16", "Reading", "°C; blank if missed. In °F: type 95 °F.")
                 .hint("B17", "Surroundings", "How warm it is around the jars, in °C.")
                 .aboveZero("B18", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
                 .atLeast("B19", 0, "A later time", "Minutes since the start.")

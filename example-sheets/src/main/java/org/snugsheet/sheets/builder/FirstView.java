@@ -1,5 +1,6 @@
 package org.snugsheet.sheets.builder;
 
+import com.sun.star.awt.Size;
 import com.sun.star.embed.ElementModes;
 import com.sun.star.embed.XStorage;
 import com.sun.star.embed.XTransactedObject;
@@ -8,6 +9,7 @@ import com.sun.star.io.XTruncate;
 import com.sun.star.lang.XSingleServiceFactory;
 import com.sun.star.lib.uno.adapter.XInputStreamToInputStreamAdapter;
 import com.sun.star.lib.uno.adapter.XOutputStreamToOutputStreamAdapter;
+import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.table.CellRangeAddress;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -42,6 +44,9 @@ record FirstView(List<Page> pages, Page first, String address) {
 
     private static final String SETTINGS = "settings.xml";
 
+    // The width that a window of 1366 points leaves for cells, beside its sidebar, in 1/100 mm.
+    private static final int SCREEN = 31_700;
+
     /** Adds it to an .ods file that nobody has open. */
     void addTo(Path ods, Office office) throws com.sun.star.uno.Exception {
         XSingleServiceFactory packages =
@@ -56,12 +61,24 @@ record FirstView(List<Page> pages, Page first, String address) {
         Uno.as(com.sun.star.lang.XComponent.class, root).dispose();
     }
 
-    private void describe(ViewSettings settings) {
+    private void describe(ViewSettings settings) throws com.sun.star.uno.Exception {
         settings.begin(first.name());
         for (Page page : pages) {
             CellRangeAddress cursor = page.place(page == first ? address : "A1");
-            settings.page(page.name(), cursor.StartColumn, cursor.StartRow);
+            settings.page(page.name(), cursor.StartColumn, cursor.StartRow, zoom(page));
         }
+    }
+
+    // So small that what is printed fits across a small screen: nobody looks for a caution beyond its edge.
+    private static int zoom(Page page) throws com.sun.star.uno.Exception {
+        int zoom = 100;
+        for (CellRangeAddress printed : Uno.as(XPrintAreas.class, page.sheet()).getPrintAreas()) {
+            Object cells = page.sheet()
+                    .getCellRangeByPosition(printed.StartColumn, printed.StartRow, printed.EndColumn, printed.EndRow);
+            Size size = (Size) Uno.property(cells, "Size");
+            zoom = Math.min(zoom, 100 * SCREEN / size.Width);
+        }
+        return zoom;
     }
 
     private static Document read(XStream settings) {

@@ -11,6 +11,9 @@ import org.w3c.dom.NodeList;
 final class ViewSettings {
     private static final String CONFIG = "urn:oasis:names:tc:opendocument:xmlns:config:1.0";
 
+    // Of the ways to zoom that the office numbers, the one by a percentage.
+    private static final String PERCENT = "0";
+
     private final Document xml;
     private final Element view;
     private final Element tables;
@@ -29,11 +32,13 @@ final class ViewSettings {
         item(view, "ShowGrid", "boolean", "false");
     }
 
-    /** Where the cursor stands on a page, counted from 0. */
-    void page(String name, int column, int row) {
+    /** Where the cursor stands on a page, counted from 0, and how large it is seen, in percent. */
+    void page(String name, int column, int row, int zoom) {
         Element page = add(tables, "config-item-map-entry", name);
         item(page, "CursorPositionX", "int", String.valueOf(column));
         item(page, "CursorPositionY", "int", String.valueOf(row));
+        item(page, "ZoomType", "short", PERCENT);
+        item(page, "ZoomValue", "int", String.valueOf(zoom));
         item(page, "ShowGrid", "boolean", "false");
     }
 

@@ -14,6 +14,7 @@ import com.sun.star.chart2.data.XDataSequence;
 import com.sun.star.chart2.data.XDataSink;
 import com.sun.star.chart2.data.XLabeledDataSequence;
 import com.sun.star.container.XNameContainer;
+import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
 import com.sun.star.uno.XComponentContext;
 import java.util.List;
@@ -99,6 +100,9 @@ final class ChartSeries {
         point.setPropertyValue("LabelPlacement", DataLabelPlacement.TOP);
         point.setPropertyValue("CharHeight", LABEL_SIZE);
         point.setPropertyValue("CharColor", ink.colour());
+        // On paper of its own, so that no line of the grid runs through it.
+        point.setPropertyValue("LabelFillStyle", FillStyle.SOLID);
+        point.setPropertyValue("LabelFillColor", Palette.PAPER);
     }
 
     private static Symbol symbol(Ink ink, SymbolStyle style) {
