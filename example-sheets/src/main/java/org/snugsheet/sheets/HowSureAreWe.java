@@ -83,7 +83,7 @@ final class HowSureAreWe {
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 15).width("B1", 58).width("C1", 18).width("D1", 30);
-        page.width("E1:F1", 21).width("G1", 34).width("H1", 40);
+        page.width("E1:F1", 24).width("G1", 34).width("H1", 40);
         page.height("A1:A31", 5.5).height("A1", 10).height("A2", 7).height("A3", 2);
         page.height("A4", 6.5).height("A12", 6.5).height("A16", 6.5).height("A31", 6.5);
         page.height("A14", 8).height("A24:A27", 13).height("A5", 9.5).height("A17", 9.5);
