@@ -1,42 +1,34 @@
 package org.snugsheet.office.dialog;
 
+import com.sun.star.awt.PosSize;
 import com.sun.star.awt.PushButtonType;
+import com.sun.star.awt.Rectangle;
+import com.sun.star.awt.XButton;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
 import com.sun.star.awt.XDialog;
 import com.sun.star.awt.XToolkit;
+import com.sun.star.awt.XWindow;
 import com.sun.star.awt.XWindowPeer;
-import com.sun.star.container.XNameContainer;
 import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.Refusal;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
 /** A window of labelled fields, built from top to bottom, with a button to accept and one to give up. */
 public final class Form implements AutoCloseable {
 
-    private static final int WIDTH = 230;
-    private static final int MARGIN = 8;
-    private static final int GAP = 4;
-    private static final int LINE = 12;
-    private static final int LABEL_WIDTH = 92;
-    private static final int BUTTON_WIDTH = 52;
-    private static final int BUTTON_HEIGHT = 15;
-    private static final int ACCEPTED = 1;
+    private static final String ACCEPT = "accept";
 
     private final XComponentContext office;
     private final Language language;
-    private final Object model;
+    private final Controls controls;
     private final Object dialog;
-    private int y = MARGIN;
-    private int places;
 
     /**
      * An empty form.
@@ -49,12 +41,8 @@ public final class Form implements AutoCloseable {
     public Form(XComponentContext office, Language language, Phrase title) throws com.sun.star.uno.Exception {
         this.office = office;
         this.language = language;
-        this.model = Uno.service(office, "com.sun.star.awt.UnoControlDialogModel");
+        this.controls = new Controls(office, language.words(title));
         this.dialog = Uno.service(office, "com.sun.star.awt.UnoControlDialog");
-        Uno.set(model, "Title", language.words(title));
-        Uno.set(model, "Width", WIDTH);
-        Uno.set(model, "Moveable", true);
-        Uno.set(model, "Closeable", true);
     }
 
     /**
@@ -66,12 +54,8 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public Form text(String words, int lines) throws com.sun.star.uno.Exception {
-        Object text = add("FixedText", "text" + places, MARGIN, WIDTH - 2 * MARGIN, lines * LINE - GAP);
-        Uno.set(text, "Label", words);
-        // It names no field, so that none of its letters leads to one.
-        Uno.set(text, "NoLabel", true);
-        Uno.set(text, "MultiLine", true);
-        return below(lines * LINE);
+        controls.text(words, lines);
+        return this;
     }
 
     /**
@@ -83,12 +67,12 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public Form reading(String words, int lines) throws com.sun.star.uno.Exception {
-        Object text = add("Edit", "reading", MARGIN, WIDTH - 2 * MARGIN, lines * LINE);
+        Object text = controls.across("Edit", "reading", Controls.height(lines));
         Uno.set(text, "Text", words);
         Uno.set(text, "ReadOnly", true);
         Uno.set(text, "MultiLine", true);
         Uno.set(text, "VScroll", true);
-        return below(lines * LINE + GAP);
+        return this;
     }
 
     /**
@@ -102,14 +86,13 @@ public final class Form implements AutoCloseable {
      */
     public Form field(String name, Phrase label, String value) throws com.sun.star.uno.Exception {
         int lines = 1 + (int) value.chars().filter(letter -> letter == '\n').count();
-        label(label);
-        Object field = beside("Edit", name, lines * LINE);
+        Object field = labelled(label, "Edit", name, lines);
         Uno.set(field, "Text", value);
         if (lines > 1) {
             Uno.set(field, "MultiLine", true);
             Uno.set(field, "VScroll", true);
         }
-        return below(lines * LINE + GAP);
+        return this;
     }
 
     /**
@@ -124,14 +107,13 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public Form number(String name, Phrase label, int value, int least, int most) throws com.sun.star.uno.Exception {
-        label(label);
-        Object field = beside("NumericField", name, LINE);
+        Object field = labelled(label, "NumericField", name, 1);
         Uno.set(field, "DecimalAccuracy", (short) 0);
         Uno.set(field, "ValueMin", (double) least);
         Uno.set(field, "ValueMax", (double) most);
         Uno.set(field, "Value", (double) value);
         Uno.set(field, "Spin", true);
-        return below(LINE + GAP);
+        return this;
     }
 
     /**
@@ -145,12 +127,21 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public Form choice(String name, Phrase label, List<String> choices, int chosen) throws com.sun.star.uno.Exception {
-        label(label);
-        Object field = beside("ListBox", name, LINE);
+        Object field = labelled(label, "ListBox", name, 1);
         Uno.set(field, "StringItemList", choices.toArray(String[]::new));
         Uno.set(field, "SelectedItems", new short[] {(short) chosen});
         Uno.set(field, "Dropdown", true);
-        return below(LINE + GAP);
+        return this;
+    }
+
+    /**
+     * Joins model and window, so that its controls can be listened to before it is shown.
+     *
+     * @return this form
+     */
+    public Form ready() {
+        Uno.as(XControl.class, dialog).setModel(Uno.as(XControlModel.class, controls.model()));
+        return this;
     }
 
     /**
@@ -165,19 +156,12 @@ public final class Form implements AutoCloseable {
      */
     public <T> Optional<T> askUntil(XFrame above, Trouble trouble, Answers<T> answers)
             throws com.sun.star.uno.Exception {
-        button("accept", DialogWords.ACCEPT, PushButtonType.OK, 2);
-        button("cancel", DialogWords.CANCEL, PushButtonType.CANCEL, 1);
-        open(above);
-        while (isAccepted()) {
-            try {
-                return Optional.of(answers.read());
-            } catch (Declined declined) {
-                trouble.tell(declined.sentence(language));
-            } catch (Refusal refusal) {
-                trouble.tell(language.say(refusal.finding()));
-            }
-        }
-        return Optional.empty();
+        controls.button(ACCEPT, language.words(DialogWords.ACCEPT), PushButtonType.STANDARD, true, 2);
+        controls.button("cancel", language.words(DialogWords.CANCEL), PushButtonType.CANCEL, false, 1);
+        Accepting<T> accepting = new Accepting<>(dialog, language, trouble, answers);
+        Uno.as(XButton.class, control(ACCEPT)).addActionListener(accepting);
+        show(above);
+        return accepting.answered();
     }
 
     /**
@@ -187,9 +171,8 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public void tell(XFrame above) throws com.sun.star.uno.Exception {
-        button("accept", DialogWords.READ, PushButtonType.OK, 1);
-        open(above);
-        isAccepted();
+        controls.button(ACCEPT, language.words(DialogWords.READ), PushButtonType.OK, true, 1);
+        show(above);
     }
 
     /**
@@ -200,7 +183,7 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if there is no such field
      */
     public String textOf(String name) throws com.sun.star.uno.Exception {
-        return String.valueOf(Uno.property(field(name), "Text"));
+        return String.valueOf(Uno.property(controls.named(name), "Text"));
     }
 
     /**
@@ -211,7 +194,7 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if there is no such field
      */
     public int numberOf(String name) throws com.sun.star.uno.Exception {
-        return (int) Math.rint(((Number) Uno.property(field(name), "Value")).doubleValue());
+        return (int) Math.rint(((Number) Uno.property(controls.named(name), "Value")).doubleValue());
     }
 
     /**
@@ -222,11 +205,11 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if there is no such field
      */
     public int choiceOf(String name) throws com.sun.star.uno.Exception {
-        return ((short[]) Uno.property(field(name), "SelectedItems"))[0];
+        return ((short[]) Uno.property(controls.named(name), "SelectedItems"))[0];
     }
 
     /**
-     * A control of the window that is open, to listen to it.
+     * A control of the window, to listen to it.
      *
      * @param name the field’s name
      * @return the control
@@ -243,7 +226,7 @@ public final class Form implements AutoCloseable {
      * @throws com.sun.star.uno.Exception if there is no such field
      */
     public void write(String name, String text) throws com.sun.star.uno.Exception {
-        Uno.set(field(name), "Text", text);
+        Uno.set(controls.named(name), "Text", text);
     }
 
     @Override
@@ -251,65 +234,24 @@ public final class Form implements AutoCloseable {
         Uno.as(XComponent.class, dialog).dispose();
     }
 
-    private void open(XFrame above) throws com.sun.star.uno.Exception {
-        Uno.set(model, "Height", y + BUTTON_HEIGHT + MARGIN);
-        XWindowPeer parent = Uno.as(XWindowPeer.class, above.getContainerWindow());
+    private Object labelled(Phrase label, String kind, String name, int lines) throws com.sun.star.uno.Exception {
+        return controls.labelled(language.words(label), kind, name, Controls.height(lines));
+    }
+
+    private void show(XFrame above) throws com.sun.star.uno.Exception {
+        XWindow behind = above.getContainerWindow();
         XToolkit toolkit = Uno.as(XToolkit.class, Uno.service(office, "com.sun.star.awt.Toolkit"));
-        XControl control = Uno.as(XControl.class, dialog);
-        control.createPeer(toolkit, parent);
-    }
-
-    private boolean isAccepted() {
-        return Uno.as(XDialog.class, dialog).execute() == ACCEPTED;
-    }
-
-    /**
-     * Joins model and window, so that its controls can be listened to before it is shown.
-     *
-     * @return this form
-     */
-    public Form ready() {
-        Uno.as(XControl.class, dialog).setModel(Uno.as(XControlModel.class, model));
-        return this;
-    }
-
-    private void label(Phrase words) throws com.sun.star.uno.Exception {
-        Object label = add("FixedText", "label" + places, MARGIN, LABEL_WIDTH, LINE);
-        Uno.set(label, "Label", language.words(words));
-        Uno.set(label, "VerticalAlign", com.sun.star.style.VerticalAlignment.MIDDLE);
-    }
-
-    private Object beside(String kind, String name, int height) throws com.sun.star.uno.Exception {
-        int left = MARGIN + LABEL_WIDTH + GAP;
-        return add(kind, name, left, WIDTH - MARGIN - left, height);
-    }
-
-    private void button(String name, Phrase words, PushButtonType type, int fromRight)
-            throws com.sun.star.uno.Exception {
-        int left = WIDTH - MARGIN - fromRight * (BUTTON_WIDTH + GAP) + GAP;
-        Object button = add("Button", name, left, BUTTON_WIDTH, BUTTON_HEIGHT);
-        Uno.set(button, "Label", language.words(words));
-        Uno.set(button, "PushButtonType", (short) type.getValue());
-        Uno.set(button, "DefaultButton", type == PushButtonType.OK);
-    }
-
-    private Object add(String kind, String name, int left, int width, int height) throws com.sun.star.uno.Exception {
-        Object field = Uno.make(model, "com.sun.star.awt.UnoControl" + kind + "Model");
-        Uno.set(field, "PositionX", left);
-        Uno.set(field, "PositionY", y);
-        Uno.set(field, "Width", width);
-        Uno.set(field, "Height", height);
-        Uno.set(field, "TabIndex", (short) places++);
-        Uno.as(XNameContainer.class, model).insertByName(name, field);
-        return field;
-    }
-
-    private Object field(String name) throws com.sun.star.uno.Exception {
-        return Uno.as(XNameContainer.class, model).getByName(name);
-    }
-
-    private Form below(int height) {
-        y += height;
-        return this;
+        Uno.as(XControl.class, dialog).createPeer(toolkit, Uno.as(XWindowPeer.class, behind));
+        // Else it would stand in the corner.
+        Rectangle around = behind.getPosSize();
+        XWindow window = Uno.as(XWindow.class, dialog);
+        Rectangle own = window.getPosSize();
+        window.setPosSize(
+                Math.max(0, (around.Width - own.Width) / 2),
+                Math.max(0, (around.Height - own.Height) / 2),
+                0,
+                0,
+                PosSize.POS);
+        Uno.as(XDialog.class, dialog).execute();
     }
 }

@@ -65,7 +65,7 @@ final class Pages {
                         choice.window(),
                         choice.language(),
                         given,
-                        sentence -> Windows.say(choice, sentence),
+                        (above, sentence) -> Windows.say(choice.office(), above, sentence),
                         selected);
         if (source.isEmpty()) {
             return Outcome.seen("");
@@ -100,7 +100,11 @@ final class Pages {
 
     private Optional<Investigation> askForPlan() throws com.sun.star.uno.Exception {
         return InvestigationForm.ask(
-                choice.office(), choice.window(), choice.language(), usual, sentence -> Windows.say(choice, sentence));
+                choice.office(),
+                choice.window(),
+                choice.language(),
+                usual,
+                (above, sentence) -> Windows.say(choice.office(), above, sentence));
     }
 
     private void open(String page) throws com.sun.star.uno.Exception {

@@ -22,14 +22,18 @@ import org.snugsheet.office.words.Language;
 final class Windows {
 
     private static final String TITLE = "Snugsheet";
-    private static final int LINES = 18;
+    private static final int LINES = 24;
 
     private Windows() {}
 
     static void show(Choice choice, Outcome outcome) {
         try {
             switch (outcome.shown()) {
-                case SAID -> say(choice, outcome.text());
+                case SAID ->
+                    say(
+                            choice.office(),
+                            Uno.as(XWindowPeer.class, choice.window().getContainerWindow()),
+                            outcome.text());
                 case TO_READ -> read(choice, outcome.text());
                 case SEEN -> {
                     // The user sees what has happened.
@@ -40,10 +44,8 @@ final class Windows {
         }
     }
 
-    static void say(Choice choice, String sentence) throws com.sun.star.uno.Exception {
-        XMessageBoxFactory boxes =
-                Uno.as(XMessageBoxFactory.class, Uno.service(choice.office(), "com.sun.star.awt.Toolkit"));
-        XWindowPeer above = Uno.as(XWindowPeer.class, choice.window().getContainerWindow());
+    static void say(XComponentContext office, XWindowPeer above, String sentence) throws com.sun.star.uno.Exception {
+        XMessageBoxFactory boxes = Uno.as(XMessageBoxFactory.class, Uno.service(office, "com.sun.star.awt.Toolkit"));
         XMessageBox box =
                 boxes.createMessageBox(above, MessageBoxType.INFOBOX, MessageBoxButtons.BUTTONS_OK, TITLE, sentence);
         box.execute();

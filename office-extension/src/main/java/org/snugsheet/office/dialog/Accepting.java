@@ -1,0 +1,81 @@
+package org.snugsheet.office.dialog;
+
+import com.sun.star.awt.ActionEvent;
+import com.sun.star.awt.XActionListener;
+import com.sun.star.awt.XControl;
+import com.sun.star.awt.XDialog;
+import com.sun.star.lang.EventObject;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.Language;
+
+/**
+ * Reads the answers when a window is accepted. The window closes once they go together; until then it stays, with the message
+ * what is wrong in front of it.
+ *
+ * @param <T> what the answers are
+ */
+final class Accepting<T> implements XActionListener {
+
+    private final Object dialog;
+    private final Language language;
+    private final Trouble trouble;
+    private final Answers<T> answers;
+    private @Nullable T given;
+    private com.sun.star.uno.@Nullable Exception failed;
+
+    Accepting(Object dialog, Language language, Trouble trouble, Answers<T> answers) {
+        this.dialog = dialog;
+        this.language = language;
+        this.trouble = trouble;
+        this.answers = answers;
+    }
+
+    @Override
+    public void actionPerformed(ActionEvent pressed) {
+        try {
+            given = answers.read();
+            end();
+        } catch (Declined declined) {
+            tell(declined.sentence(language));
+        } catch (Refusal refusal) {
+            tell(language.say(refusal.finding()));
+        } catch (com.sun.star.uno.Exception broken) {
+            giveUp(broken);
+        }
+    }
+
+    /** The answers; empty if the window was closed without any. */
+    Optional<T> answered() throws com.sun.star.uno.Exception {
+        if (failed != null) {
+            throw failed;
+        }
+        return Optional.ofNullable(given);
+    }
+
+    private void tell(String sentence) {
+        try {
+            trouble.tell(Uno.as(XControl.class, dialog).getPeer(), sentence);
+        } catch (com.sun.star.uno.Exception broken) {
+            giveUp(broken);
+        }
+    }
+
+    /** Whoever asked is to hear of it, not the button. */
+    private void giveUp(com.sun.star.uno.Exception broken) {
+        failed = broken;
+        end();
+    }
+
+    private void end() {
+        Uno.as(XDialog.class, dialog).endExecute();
+    }
+
+    @Override
+    public void disposing(EventObject source) {
+        // Nothing is kept.
+    }
+}
