@@ -53,26 +53,26 @@ final class MenuIcon {
     private MenuIcon() {}
 
     /** Where a picture is in the extension. */
-    static String path(MenuItem item, int size, Ground ground) {
-        String name = item.address().substring(MenuItem.PROTOCOL.length());
-        return "icons/menu/" + name + "_" + size + ground.ending + ".png";
+    static String path(MenuLine line, int size, Ground ground) {
+        return "icons/menu/" + line.name() + "_" + size + ground.ending + ".png";
     }
 
     static void writeAll(Path folder) throws IOException {
-        for (MenuItem item : MenuItem.values()) {
+        for (MenuLine line : MenuLine.all()) {
             for (Ground ground : Ground.values()) {
                 for (int size : SIZES) {
-                    Picture.write(drawn(item, size, ground), folder.resolve(path(item, size, ground)));
+                    Picture.write(drawn(line, size, ground), folder.resolve(path(line, size, ground)));
                 }
             }
         }
     }
 
-    static BufferedImage drawn(MenuItem item, int size, Ground ground) {
+    static BufferedImage drawn(MenuLine line, int size, Ground ground) {
         return Picture.drawn(size, pen -> {
             pen.scale(size / GRID, size / GRID);
             pen.setStroke(Picture.round(WIDTH));
-            new Drawing(pen, ground).of(item);
+            Drawing drawing = new Drawing(pen, ground);
+            line.item().ifPresentOrElse(drawing::of, drawing::ofSetUp);
         });
     }
 
@@ -132,6 +132,16 @@ final class MenuIcon {
                     dot(12, 17.2);
                 }
             }
+        }
+
+        /** A tick in a ring: it is there. */
+        void ofSetUp() {
+            outline(new Ellipse2D.Double(2, 2, 20, 20), ground.line);
+            Path2D tick = new Path2D.Double();
+            tick.moveTo(7, 12.5);
+            tick.lineTo(10.8, 16.3);
+            tick.lineTo(17, 8);
+            outline(tick, ground.wrap);
         }
 
         private void sheet(double left, double top, double width, double height) {

@@ -6,7 +6,6 @@ import org.snugsheet.office.menu.FunctionHelp;
 import org.snugsheet.office.menu.MenuHandler;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.MenuWords;
-import org.snugsheet.office.menu.SetUpWords;
 import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
@@ -14,9 +13,6 @@ import org.w3c.dom.Element;
 final class MenuRegistry {
 
     private static final String CALC = "com.sun.star.sheet.SpreadsheetDocument";
-
-    // The office sorts lines by these names.
-    private static final String LAST = "line9";
 
     private final XmlText xml;
 
@@ -42,37 +38,34 @@ final class MenuRegistry {
         registry.translated(menu, "Title", MenuWords.TITLE);
         registry.value(menu, "Context", CALC);
         Element lines = registry.node(menu, "Submenu");
-        for (MenuItem item : MenuItem.values()) {
-            registry.line(lines, item.position(), item.address(), item);
-        }
-        registry.line(lines, LAST, SetUpCheck.ADDRESS, SetUpWords.LINE);
         Element images = registry.node(ui, "Images");
-        for (MenuItem item : MenuItem.values()) {
-            registry.images(images, item);
+        for (MenuLine line : MenuLine.all()) {
+            registry.line(lines, line);
+            registry.images(images, line);
         }
         return registry.xml.text();
     }
 
     // %origin% is the folder of the extension.
-    private void images(Element images, MenuItem item) {
-        Element image = entry(images, item.address().replace(':', '.'));
-        value(image, "URL", item.address());
+    private void images(Element images, MenuLine line) {
+        Element image = entry(images, "org.snugsheet." + line.name());
+        value(image, "URL", line.address());
         Element pictures = node(image, "UserDefinedImages");
         for (MenuIcon.Ground ground : MenuIcon.Ground.values()) {
             String contrast = ground == MenuIcon.Ground.HIGH_CONTRAST ? "HC" : "";
-            String small = MenuIcon.path(item, MenuIcon.SIZES.get(0), ground);
-            String big = MenuIcon.path(item, MenuIcon.SIZES.get(1), ground);
+            String small = MenuIcon.path(line, MenuIcon.SIZES.get(0), ground);
+            String big = MenuIcon.path(line, MenuIcon.SIZES.get(1), ground);
             value(pictures, "ImageSmall" + contrast + "URL", "%origin%/" + small);
             value(pictures, "ImageBig" + contrast + "URL", "%origin%/" + big);
         }
     }
 
-    private void line(Element lines, String position, String address, Phrase title) {
-        Element line = entry(lines, position);
-        value(line, "URL", address);
-        translated(line, "Title", title);
-        value(line, "Target", "_self");
-        value(line, "Context", CALC);
+    private void line(Element lines, MenuLine line) {
+        Element entry = entry(lines, line.position());
+        value(entry, "URL", line.address());
+        translated(entry, "Title", line.title());
+        value(entry, "Target", "_self");
+        value(entry, "Context", CALC);
     }
 
     static String handler() {

@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.office.menu.MenuItem;
 
 /** The pictures of the menu can be seen on light and on dark menus, and no two are alike. */
 class MenuIconTest {
@@ -38,13 +37,13 @@ class MenuIconTest {
         for (MenuIcon.Ground ground : MenuIcon.Ground.values()) {
             for (int size : MenuIcon.SIZES) {
                 Set<Integer> seen = new HashSet<>();
-                for (MenuItem item : MenuItem.values()) {
-                    BufferedImage image = MenuIcon.drawn(item, size, ground);
+                for (MenuLine line : MenuLine.all()) {
+                    BufferedImage image = MenuIcon.drawn(line, size, ground);
                     int[] pixels = image.getRGB(0, 0, size, size, null, 0, size);
-                    assertTrue(Arrays.stream(pixels).filter(pixel -> pixel != 0).count() > size, item.name());
+                    assertTrue(Arrays.stream(pixels).filter(pixel -> pixel != 0).count() > size, line.name());
                     seen.add(Arrays.hashCode(pixels));
                 }
-                assertEquals(MenuItem.values().length, seen.size());
+                assertEquals(MenuLine.all().size(), seen.size());
             }
         }
     }
