@@ -16,6 +16,7 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.explaining.Explanation;
 import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.CopyFile;
+import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 
@@ -107,7 +108,7 @@ final class Chosen {
         }
         int formulas = CopyFile.of(choice.office(), document, file.get());
         MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED;
-        return Outcome.said(choice.language().say(said, formulas, file.get()));
+        return Outcome.said(choice.language().say(said, formulas, DocumentFile.written(file.get())));
     }
 
     private String cautions() {

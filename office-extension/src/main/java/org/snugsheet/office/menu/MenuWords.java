@@ -6,9 +6,9 @@ import org.snugsheet.engine.Phrase;
 public enum MenuWords implements Phrase {
     TITLE("S~nugsheet"),
     SHARED(
-            "The copy is saved as {1}. {0} formulas are now values; each is kept in a note and on the page “How this was worked out”."),
+            "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
-    BROUGHT_BACK("{0} formulas are back in their cells. Save the document to keep them."),
+    BROUGHT_BACK("Formulas back in their cells: {0}. Save the document to keep them."),
     FAILED("That did not work: {0}"),
     NO_SHEET("Open a spreadsheet first."),
     NO_CELL("Choose a cell first."),

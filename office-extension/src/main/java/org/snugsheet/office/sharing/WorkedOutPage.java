@@ -19,7 +19,7 @@ import org.snugsheet.office.words.Language;
 final class WorkedOutPage {
 
     private static final int HEAD_ROW = 3;
-    private static final int[] WIDTHS = {4500, 3000, 11000, 16000};
+    private static final int[] WIDTHS = {3600, 2400, 10000, 13000};
 
     private WorkedOutPage() {}
 
@@ -81,7 +81,7 @@ final class WorkedOutPage {
         Uno.as(com.sun.star.util.XMergeable.class, intro).merge(true);
         set(intro, "IsTextWrapped", true);
         Object row = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1);
-        Uno.as(XPropertySet.class, row).setPropertyValue("Height", 1100);
+        Uno.as(XPropertySet.class, row).setPropertyValue("Height", 1500);
     }
 
     private static void set(XCellRange range, String property, Object value) throws com.sun.star.uno.Exception {

@@ -5,6 +5,9 @@ import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.XComponentContext;
+import java.net.URI;
+import java.nio.file.FileSystemNotFoundException;
+import java.nio.file.Path;
 
 /** Writes documents into files and reads them, unseen by the user. */
 public final class DocumentFile {
@@ -22,6 +25,20 @@ public final class DocumentFile {
     public static void store(Object document, String address, String filter) throws com.sun.star.uno.Exception {
         PropertyValue[] how = {Uno.named("FilterName", filter), Uno.named("Overwrite", true)};
         Uno.as(XStorable.class, document).storeToURL(address, how);
+    }
+
+    /**
+     * A file as people write it, for a message.
+     *
+     * @param address the address of the file
+     * @return its path on this computer; the address itself if it is elsewhere
+     */
+    public static String written(String address) {
+        try {
+            return Path.of(URI.create(address)).toString();
+        } catch (IllegalArgumentException | FileSystemNotFoundException elsewhere) {
+            return address;
+        }
     }
 
     /**
