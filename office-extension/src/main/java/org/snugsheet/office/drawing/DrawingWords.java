@@ -42,7 +42,7 @@ public enum DrawingWords implements Phrase {
     /** Field. */
     MARK("Smallest ~mark, degrees"),
     /** Field. */
-    SCALE("S~cale");
+    SCALE("~Scale");
 
     private final String english;
 

@@ -13,7 +13,7 @@ public enum InvestigationWords implements Phrase {
     /** Field. */
     MINUTES("Mi~nutes of reading"),
     /** Field. */
-    SCALE("S~cale of the thermometers"),
+    SCALE("~Scale of the thermometers"),
     /** Field. */
     MARK("Smallest ~mark, degrees"),
     /** Field. */

@@ -4,7 +4,7 @@ import org.snugsheet.engine.Phrase;
 
 /** What the menu tells and asks; patterns of a MessageFormat. */
 public enum MenuWords implements Phrase {
-    TITLE("S~nugsheet"),
+    TITLE("Snu~gsheet"),
     SHARED(
             "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
