@@ -32,6 +32,8 @@ import java.util.Locale;
  * {@code B3:C9}. The methods that fill cells hand back the document, so that they can be strung together.
  */
 public final class CalcDocument implements AutoCloseable {
+    private static final int MOST_ROWS = 100;
+
     private final Office office;
     private final XComponent component;
     private final XSpreadsheetDocument document;
@@ -122,6 +124,25 @@ public final class CalcDocument implements AutoCloseable {
                 rows.add(List.copyOf(line));
             }
             return List.copyOf(rows);
+        });
+    }
+
+    /**
+     * Where a text stands first in a column, from 1.
+     *
+     * @param top the first cell to look at, such as {@code Jars.A1}
+     */
+    public int rowOf(String text, String top) {
+        return office.call("looking for " + text, () -> {
+            XCellRange column = downFrom(top, MOST_ROWS);
+            for (int row = 0; row < MOST_ROWS; row++) {
+                if (Uno.as(XText.class, column.getCellByPosition(0, row))
+                        .getString()
+                        .equals(text)) {
+                    return row + 1;
+                }
+            }
+            throw new OfficeFailure(text + " is not below " + top);
         });
     }
 

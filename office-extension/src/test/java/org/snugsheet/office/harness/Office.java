@@ -175,8 +175,9 @@ public final class Office implements AutoCloseable {
     private CalcDocument load(String url) {
         return call("opening " + url, () -> {
             XComponentLoader loader = service("com.sun.star.frame.Desktop", XComponentLoader.class);
-            PropertyValue[] quietly = {Uno.argument("Hidden", true)};
-            XComponent component = loader.loadComponentFromURL(url, "_blank", 0, quietly);
+            boolean seen = setup.windows() && OwnProcess.hasScreen();
+            PropertyValue[] how = {Uno.argument("Hidden", !seen), Uno.argument("OnMainThread", seen)};
+            XComponent component = loader.loadComponentFromURL(url, "_blank", 0, how);
             if (component == null) {
                 throw new OfficeFailure("The office cannot open " + url);
             }

@@ -18,6 +18,9 @@ import java.util.stream.Stream;
  * is a script, the office itself its grandchild, and killing only the script leaves the office alive.
  */
 final class OwnProcess {
+    /** The system property that names how the office draws windows, such as {@code gtk3}; they then stand on a real screen. */
+    static final String SCREEN = "snugsheet.office.screen";
+
     private final Process process;
     private final Set<ProcessHandle> family = new LinkedHashSet<>();
     private List<ProcessHandle> needed = List.of();
@@ -31,7 +34,7 @@ final class OwnProcess {
         return launch(command, workspace, output, false);
     }
 
-    /** The same; with windows they are drawn where nobody sees them, so that no screen is needed. */
+    /** The same; windows are drawn where nobody sees them, so that no screen is needed, unless {@link #SCREEN} says how. */
     static OwnProcess launch(List<String> command, Workspace workspace, Path output, boolean windows) {
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectInput(ProcessBuilder.Redirect.from(nothing()))
@@ -47,7 +50,7 @@ final class OwnProcess {
         // File names with umlauts, and English messages, wherever the test runs.
         environment.put("LC_ALL", "C.UTF-8");
         if (windows) {
-            environment.put("SAL_USE_VCLPLUGIN", "svp");
+            environment.put("SAL_USE_VCLPLUGIN", System.getProperty(SCREEN, "svp"));
         }
         // A debugger or an agent meant for the test's own Java would otherwise go into the office's Java too.
         environment.remove("JAVA_TOOL_OPTIONS");
@@ -60,6 +63,11 @@ final class OwnProcess {
 
     private static File nothing() {
         return new File(File.separatorChar == '\\' ? "NUL" : "/dev/null");
+    }
+
+    /** Whether windows are shown where somebody sees them. */
+    static boolean hasScreen() {
+        return System.getProperty(SCREEN) != null;
     }
 
     /** Remembers the present children; one whose parent dies can no longer be found from here. */

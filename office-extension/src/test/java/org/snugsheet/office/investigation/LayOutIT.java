@@ -68,7 +68,7 @@ class LayOutIT {
                     Uno.named("Surroundings", "3"),
                     Uno.named("Minutes", 30));
             double[] rates = {0.045, 0.03, 0.018};
-            int head = row(sheet, "minutes");
+            int head = sheet.rowOf("minutes", "Investigation.A1");
             for (int jar = 0; jar < rates.length; jar++) {
                 double[] readings = new double[11];
                 for (int i = 0; i < readings.length; i++) {
@@ -77,14 +77,14 @@ class LayOutIT {
                 sheet.numbersDown("Investigation." + (char) ('B' + jar) + (head + 1), readings);
             }
             assertNoErrors(sheet, "Investigation");
-            int results = row(sheet, InvestigationWords.RESULTS.english()) + 2;
+            int results = sheet.rowOf(InvestigationWords.RESULTS.english(), "Investigation.A1") + 2;
             for (int jar = 0; jar < rates.length; jar++) {
                 double rate = sheet.at("Investigation.C" + (results + jar)).number();
                 double error = sheet.at("Investigation.D" + (results + jar)).number();
                 assertEquals(rates[jar], rate, 3 * error);
                 assertEquals("OK", sheet.at("Investigation.I" + (results + jar)).text());
             }
-            int best = row(sheet, InvestigationWords.RANKING.english()) + 3;
+            int best = sheet.rowOf(InvestigationWords.RANKING.english(), "Investigation.A1") + 3;
             assertEquals("leaves", sheet.at("Investigation.B" + best).text());
             assertEquals("bare", sheet.at("Investigation.B" + (best + 2)).text());
         }
@@ -94,9 +94,9 @@ class LayOutIT {
     void theChecksSpeakAtOnce() {
         try (CalcDocument sheet = office.newDocument()) {
             layOut(sheet, Uno.named("Scale", "C"), Uno.named("Surroundings", "3"));
-            int head = row(sheet, "minutes");
+            int head = sheet.rowOf("minutes", "Investigation.A1");
             sheet.text("Investigation.B" + (head + 1), "wram");
-            int checks = row(sheet, InvestigationWords.CHECKS.english()) + 2;
+            int checks = sheet.rowOf(InvestigationWords.CHECKS.english(), "Investigation.A1") + 2;
             assertEquals(
                     "Row 1 says “wram”, which is not a temperature.",
                     sheet.at("Investigation.C" + checks).text());
@@ -132,7 +132,7 @@ class LayOutIT {
     void moreJarsThanWrapsAreSeveralOfEach() {
         try (CalcDocument sheet = office.newDocument()) {
             layOut(sheet, Uno.named("Materials", "sock\nleaves"), Uno.named("Jars", 6));
-            int head = row(sheet, "minutes");
+            int head = sheet.rowOf("minutes", "Investigation.A1");
             for (int jar = 0; jar < 6; jar++) {
                 assertEquals(
                         jar % 2 == 0 ? "sock" : "leaves",
@@ -159,17 +159,6 @@ class LayOutIT {
         arguments[0] = Menu.QUIET;
         System.arraycopy(plan, 0, arguments, 1, plan.length);
         return Menu.choose(office, sheet, MenuItem.LAY_OUT, arguments);
-    }
-
-    private static int row(CalcDocument sheet, String text) {
-        List<List<CellResult>> column = sheet.all("Investigation.A1:A80");
-        for (int row = 0; row < column.size(); row++) {
-            if (column.get(row).get(0) instanceof CellResult.OfText found
-                    && found.text().equals(text)) {
-                return row + 1;
-            }
-        }
-        throw new AssertionError(text);
     }
 
     private static List<String> texts(CalcDocument sheet, String page) {
