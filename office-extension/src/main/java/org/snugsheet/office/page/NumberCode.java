@@ -11,11 +11,13 @@ final class NumberCode {
     /** No language: the number is written with the decimal sign of whoever opens the document. */
     private static final Locale READERS = new Locale();
 
+    /** The language that codes are given in; whoever writes with a comma would take their point for a mark of thousands. */
+    private static final Locale CODES = new Locale("en", "US", "");
+
     private NumberCode() {}
 
     static int key(XSpreadsheetDocument document, String code) throws com.sun.star.uno.Exception {
         XNumberFormats formats = Uno.as(XNumberFormatsSupplier.class, document).getNumberFormats();
-        int known = formats.queryKey(code, READERS, false);
-        return known >= 0 ? known : formats.addNew(code, READERS);
+        return formats.addNewConverted(code, CODES, READERS);
     }
 }

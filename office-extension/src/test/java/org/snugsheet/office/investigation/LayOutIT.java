@@ -9,6 +9,7 @@ import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.util.XProtectable;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.engine.lesson.Caution;
@@ -128,6 +129,30 @@ class LayOutIT {
         }
     }
 
+    /** A code such as 0.0000 is English: where a comma is usual, its point would be a mark of thousands. */
+    @Test
+    void numbersAreWrittenAsTheReaderWritesThem() {
+        try (Office german = office.setup().inLocale(Locale.GERMANY).start();
+                CalcDocument sheet = german.newDocument()) {
+            Menu.choose(
+                    german,
+                    sheet,
+                    MenuItem.LAY_OUT,
+                    Menu.QUIET,
+                    Uno.named("Surroundings", "3"),
+                    Uno.named("Materials", "Socke;Laub"),
+                    Uno.named("Minutes", 12));
+            String page = sheet.sheetNames().get(1) + ".";
+            Language language = Language.GERMAN;
+            int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + "A1");
+            sheet.numbersDown(page + "B" + (head + 1), 41, 37, 33, 29, 26);
+            int results = sheet.rowOf(language.words(InvestigationWords.RESULTS), page + "A1") + 2;
+            assertMatches("0,\\d{4}", sheet.at(page + "C" + results).shown());
+            assertMatches("± 0,\\d{4}", sheet.at(page + "D" + results).shown());
+            assertMatches("4[01],\\d", sheet.at(page + "F" + results).shown());
+        }
+    }
+
     @Test
     void moreJarsThanWrapsAreSeveralOfEach() {
         try (CalcDocument sheet = office.newDocument()) {
@@ -159,6 +184,10 @@ class LayOutIT {
         arguments[0] = Menu.QUIET;
         System.arraycopy(plan, 0, arguments, 1, plan.length);
         return Menu.choose(office, sheet, MenuItem.LAY_OUT, arguments);
+    }
+
+    private static void assertMatches(String pattern, String shown) {
+        assertTrue(shown.matches(pattern), shown);
     }
 
     private static List<String> texts(CalcDocument sheet, String page) {
