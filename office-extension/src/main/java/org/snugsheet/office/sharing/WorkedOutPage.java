@@ -80,6 +80,7 @@ final class WorkedOutPage {
         XCellRange intro = page.getCellRangeByPosition(0, 1, WIDTHS.length - 1, 1);
         Uno.as(com.sun.star.util.XMergeable.class, intro).merge(true);
         set(intro, "IsTextWrapped", true);
+        set(intro, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
         Object row = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1);
         Uno.as(XPropertySet.class, row).setPropertyValue("Height", 1500);
     }

@@ -94,7 +94,7 @@ class PicturesIT {
             retype(InvestigationWords.SURROUNDINGS, SURROUNDINGS);
             screen.press(KeyEvent.VK_ENTER);
             screen.await("the sheet", () -> sheet.sheetNames().size() > 1);
-            screen.still();
+            screen.rest();
             screen.keep("lay-out-3-told");
             screen.press(KeyEvent.VK_ENTER);
             screen.still();
@@ -114,7 +114,7 @@ class PicturesIT {
             retype(DrawingWords.SURROUNDINGS, SURROUNDINGS);
             screen.press(KeyEvent.VK_ENTER);
             screen.await("the sheet", () -> sheet.sheetNames().size() > 1);
-            screen.still();
+            screen.rest();
             screen.keep("draw-2-told");
             screen.press(KeyEvent.VK_ENTER);
             screen.still();
@@ -149,7 +149,7 @@ class PicturesIT {
             screen.type(copy.toString());
             screen.press(KeyEvent.VK_ENTER);
             screen.await("the copy", () -> copy.toFile().exists());
-            screen.still();
+            screen.rest();
             screen.keep("share-2-told");
             screen.press(KeyEvent.VK_ENTER);
             screen.still();

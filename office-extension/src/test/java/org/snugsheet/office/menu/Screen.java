@@ -19,6 +19,7 @@ final class Screen {
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final int PAUSE = 500;
+    private static final int LONG = 4000;
 
     /** A blinking cursor is no change. */
     private static final double STIR = 0.0005;
@@ -98,6 +99,12 @@ final class Screen {
             }
             robot.delay(PAUSE);
         }
+    }
+
+    /** Waits until the office, which looks as if nothing happened, has had time to do its work. */
+    void rest() {
+        robot.delay(LONG);
+        still();
     }
 
     /** Waits until nothing moves any more. */
