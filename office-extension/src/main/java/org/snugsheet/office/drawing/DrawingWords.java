@@ -36,7 +36,9 @@ public enum DrawingWords implements Phrase {
     ASK("Draw the curves"),
     /** What the window says. */
     EXPLAIN_SURROUNDINGS(
-            "Surroundings: a number, a cell such as B20, or fit if nobody read them. You may also select that cell together with the block."),
+            "Surroundings: a number, a cell such as B20, or “fit” if nobody read them. You may also select that cell together with the block."),
+    /** What is typed if nobody read them. */
+    FIT("fit"),
     /** Field. */
     SURROUNDINGS("S~urroundings"),
     /** Field. */

@@ -20,7 +20,7 @@ public enum InvestigationWords implements Phrase {
     SURROUNDINGS("S~urroundings, degrees"),
     /** Below the fields. */
     HELP(
-            "With more jars than wraps there are several jars of each. Leave the surroundings empty to type them on the day, or type fit if nobody will read them."),
+            "With more jars than wraps there are several jars of each. Leave the surroundings empty to type them on the day, or type “fit” if nobody will read them."),
     /** First wraps. */
     SOME_MATERIALS("no wrap\nwool sock\nnewspaper\nfleece\ndry leaves"),
     /** Refusal. */
@@ -49,7 +49,7 @@ public enum InvestigationWords implements Phrase {
     /** Label. */
     SURROUNDINGS_LABEL("Surroundings, {0}"),
     /** Beside it. */
-    SURROUNDINGS_HINT("what the jars stand in; fit if nobody reads it"),
+    SURROUNDINGS_HINT("what the jars stand in; “fit” if nobody reads it"),
     /** Label. */
     MARK_LABEL("Smallest mark, {0}"),
     /** Beside it. */

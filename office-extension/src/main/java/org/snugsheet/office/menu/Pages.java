@@ -81,7 +81,9 @@ final class Pages {
 
     private DrawingForm.Answers answers(Selected selected) {
         Scale scale = scale();
-        String surroundings = text("Surroundings").or(selected::surroundings).orElse("fit");
+        String surroundings = text("Surroundings")
+                .or(selected::surroundings)
+                .orElseGet(() -> choice.language().words(DrawingWords.FIT));
         return new DrawingForm.Answers(surroundings, mark(scale), scale);
     }
 
