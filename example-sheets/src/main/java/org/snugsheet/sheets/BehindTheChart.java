@@ -71,7 +71,7 @@ final class BehindTheChart {
             String column = WindowsillJars.column(jar);
             page.formula(column + "5", "=$" + jars.name() + "." + column + "7");
             for (int row = FIRST_STEP_ROW; row <= last; row++) {
-                page.formula(column + row, "=COOL.TEMP($A" + row + ";start;surroundings;rate)");
+                page.formula(column + row, OrDash.of("COOL.TEMP($A" + row + ";start;surroundings;rate)"));
             }
         }
         page.numbers("B" + FIRST_STEP_ROW + ":F" + last, "0.0");
@@ -91,7 +91,7 @@ final class BehindTheChart {
             page.formula("H" + here, "=$" + jars.name() + ".A" + there);
             for (int jar = 0; jar < WindowsillJars.JARS.size(); jar++) {
                 String reading = "$" + jars.name() + "." + WindowsillJars.column(jar) + there;
-                page.formula(pointColumn(jar) + here, "=TEMP.CONVERT(" + reading + ";\"C\";\"C\")");
+                page.formula(pointColumn(jar) + here, OrDash.of("TEMP.CONVERT(" + reading + ";\"C\";\"C\")"));
             }
         }
         page.numbers("I6:M" + (5 + readings), "0.0");
@@ -102,7 +102,7 @@ final class BehindTheChart {
         page.look("H18:I18", Look.HEAD).text("H18", "minutes").text("I18", "surroundings");
         page.look("H19:I21", Look.RESULT).numbers("I19:I21", "0.0");
         page.number("H19", 0).formula("H20", "=MAX(times)/2").formula("H21", "=MAX(times)");
-        page.formula("I19:I21", "=TEMP.CONVERT(surroundings;\"C\";\"C\")");
+        page.formula("I19:I21", OrDash.of("TEMP.CONVERT(surroundings;\"C\";\"C\")"));
     }
 
     private static void writeBand(Page page) throws com.sun.star.uno.Exception {
@@ -114,8 +114,8 @@ final class BehindTheChart {
         page.formula("Q4", "=\"Curve and 95 % band, °C: \"&" + HowSureAreWe.nameOf(HowSureAreWe.SHOWN));
         page.table(
                 "Q5:S" + last,
-                "=COOL.CURVE(A" + FIRST_STEP_ROW + ":A" + last + ";times;" + HowSureAreWe.readingsOf(HowSureAreWe.SHOWN)
-                        + ";surroundings;mark)");
+                OrDash.of("COOL.CURVE(A" + FIRST_STEP_ROW + ":A" + last + ";times;"
+                        + HowSureAreWe.readingsOf(HowSureAreWe.SHOWN) + ";surroundings;mark)"));
         page.numbers("Q" + FIRST_STEP_ROW + ":S" + last, "0.00");
     }
 

@@ -125,8 +125,8 @@ final class BehindTheDesign {
             String there = "$" + design.name() + "." + (char) ('B' + i);
             int row = FIRST_STEP_ROW + i;
             page.formula("E" + row, "=IF(LEN(" + there + "33)=0;\"\";" + there + "33)");
-            page.formula("F" + row, "=TEMP.CONVERT(" + there + "34;scale;scale)");
-            page.formula("G" + row, "=TEMP.CONVERT(" + there + "35;scale;scale)");
+            page.formula("F" + row, OrDash.of("TEMP.CONVERT(" + there + "34;scale;scale)"));
+            page.formula("G" + row, OrDash.of("TEMP.CONVERT(" + there + "35;scale;scale)"));
         }
     }
 

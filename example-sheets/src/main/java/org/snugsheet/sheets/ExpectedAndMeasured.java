@@ -81,7 +81,8 @@ final class ExpectedAndMeasured {
     }
 
     private static String ofReadings(String function, String jar) {
-        return "=IF(COUNTA(" + jar + ")=0;" + NOTHING + ";" + function + "(times;" + jar + ";cold;mark;scale))";
+        return "=IF(COUNTA(" + jar + ")=0;" + NOTHING + ";IFERROR(" + function + "(times;" + jar + ";cold;mark;scale);"
+                + NOTHING + "))";
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {

@@ -107,8 +107,8 @@ final class HowSureAreWe {
         page.merge("A14:H14").look("A14:H14", Look.MESSAGE);
         page.formula(
                 "A14",
-                "=COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;" + readingsOf(SECOND_COMPARED)
-                        + ";surroundings;mark)");
+                "=IFERROR(COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;" + readingsOf(SECOND_COMPARED)
+                        + ";surroundings;mark);\"No verdict yet: mend first what the page Jars says.\")");
     }
 
     private static void writeReport(Page page) throws com.sun.star.uno.Exception {
@@ -136,7 +136,7 @@ final class HowSureAreWe {
     /** A table of which the first rows are sure to be there, and others may be. */
     private static void fill(Page page, char first, char last, int top, int sure, int all, String table)
             throws com.sun.star.uno.Exception {
-        page.table("" + first + top + ":" + last + (top + sure - 1), "=" + table);
+        page.table("" + first + top + ":" + last + (top + sure - 1), OrDash.of(table));
         for (int row = sure; row < all; row++) {
             for (char column = first; column <= last; column++) {
                 page.formula(

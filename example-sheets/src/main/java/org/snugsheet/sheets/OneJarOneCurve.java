@@ -139,24 +139,25 @@ final class OneJarOneCurve implements WorkedSheet {
         page.formula("D9", "=\"At minute 0, °\"&scale");
         fitted(page, 10, "", "0.0", "COOL.SURROUNDINGS");
         page.formula("D10", "=\"Surroundings, °\"&scale");
-        row(page, 11, "", "0.00", "=COOL.MISFIT(" + BehindOneJar.JAR + ")");
+        row(page, 11, "", "0.00", "COOL.MISFIT(" + BehindOneJar.JAR + ")");
         page.formula("D11", "=\"Misfit of the curve, °\"&scale").text("F11", "below a mark is good");
         row(page, 12, "Heat given off so far, kilojoules", "0.0", "");
-        page.formula("E12", "=COOL.HEAT(volume;start;COOL.TEMP(MAX(times);start;cold;rate;scale);;scale)/1000");
+        page.formula(
+                "E12", OrDash.of("COOL.HEAT(volume;start;COOL.TEMP(MAX(times);start;cold;rate;scale);;scale)/1000"));
         page.formula("F12", "=\"in \"&MAX(times)&\" minutes\"");
-        row(page, 13, "Heat lost at the start, watts", "0.0", "=COOL.POWER(volume;rate;start;cold;;scale)");
+        row(page, 13, "Heat lost at the start, watts", "0.0", "COOL.POWER(volume;rate;start;cold;;scale)");
         page.text("F13", "joules each second");
         page.text("D14", "Law that the readings support").merge("D14:D15").look("D14:D15", Look.LABEL);
         page.merge("E14:F15")
                 .look("E14:F15", Look.RESULT)
                 .wrapped("E14:F15")
-                .formula("E14", "=COOL.MODEL(" + BehindOneJar.JAR + ")");
+                .formula("E14", OrDash.of("COOL.MODEL(" + BehindOneJar.JAR + ")"));
     }
 
     private static void fitted(Page page, int row, String label, String numbers, String function)
             throws com.sun.star.uno.Exception {
-        row(page, row, label, numbers, "=" + function + "(" + BehindOneJar.JAR + ")");
-        page.formula("F" + row, "=" + function + ".ERROR(" + BehindOneJar.JAR + ")");
+        row(page, row, label, numbers, function + "(" + BehindOneJar.JAR + ")");
+        page.formula("F" + row, OrDash.of(function + ".ERROR(" + BehindOneJar.JAR + ")"));
         page.numbers("F" + row, "\"± \"" + numbers);
     }
 
@@ -165,7 +166,7 @@ final class OneJarOneCurve implements WorkedSheet {
         page.text("D" + row, label).look("D" + row, Look.LABEL).look("E" + row, Look.RESULT);
         page.look("F" + row, Look.UNCERTAINTY).numbers("E" + row, numbers);
         if (!formula.isEmpty()) {
-            page.formula("E" + row, formula);
+            page.formula("E" + row, OrDash.of(formula));
         }
     }
 
@@ -177,8 +178,8 @@ final class OneJarOneCurve implements WorkedSheet {
         for (int n = 0; n < words.length; n++) {
             int row = 18 + n;
             page.text("D" + row, words[n]).look("D" + row, Look.LABEL).look("E" + row + ":F" + row, Look.RESULT);
-            page.formula("E" + row, "=" + n + "*halftime").numbers("E" + row, "0");
-            page.formula("F" + row, "=(start-cold)/2^" + n).numbers("F" + row, "0.0");
+            page.formula("E" + row, OrDash.of(n + "*halftime")).numbers("E" + row, "0");
+            page.formula("F" + row, OrDash.of("(start-cold)/2^" + n)).numbers("F" + row, "0.0");
         }
     }
 
@@ -186,11 +187,11 @@ final class OneJarOneCurve implements WorkedSheet {
         page.look("D24:F24", Look.SECTION).text("D24", "4  Ask the curve");
         page.look("D25:D26", Look.LABEL).look("E25:E26", Look.INPUT).look("F25:F26", Look.RESULT);
         page.text("D25", "How warm after … minutes?").number("E25", 60);
-        page.formula("F25", "=FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&\" °\"&scale");
+        page.formula("F25", OrDash.of("FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&\" °\"&scale"));
         page.formula("D26", "=\"When is it down to … °\"&scale&\"?\"").number("E26", 10);
         page.formula(
                 "F26",
-                "=IF(ISERROR(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\"))");
+                "=IF(ISTEXT(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\"))");
         page.merge("D27:F28").look("D27:F28", Look.HINT).wrapped("D27:F28");
         page.text(
                 "D27",

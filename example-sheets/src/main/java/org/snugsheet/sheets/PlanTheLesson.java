@@ -213,7 +213,7 @@ final class PlanTheLesson implements WorkedSheet {
     // The dash is for show only: the words beside it say why there is no number.
     private static void answer(Page page, int row, String label, String function, String inWords, String why)
             throws com.sun.star.uno.Exception {
-        page.text("E" + row, label).formula("F" + row, "=IFERROR(" + function + ";\"–\")");
+        page.text("E" + row, label).formula("F" + row, OrDash.of(function));
         page.formula(
                 "G" + row,
                 "=IF(F" + row + "<>\"–\";\"" + inWords + "\";IF(" + BehindThePlan.TOO_HOT

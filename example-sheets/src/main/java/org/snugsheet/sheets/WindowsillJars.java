@@ -207,12 +207,12 @@ final class WindowsillJars implements WorkedSheet {
         result(page, 29, "Start, °C", "0.0", fit("COOL.START"));
         uncertainty(page, 30, "0.0", fit("COOL.START.ERROR"));
         result(page, 31, "Misfit of the curve, °C", "0.00", fit("COOL.MISFIT"));
-        result(page, 32, "", "0.0", "=COOL.TEMP(later;start;surroundings;rate)");
+        result(page, 32, "", "0.0", OrDash.of("COOL.TEMP(later;start;surroundings;rate)"));
         page.formula("A32", "=\"Temperature then (\"&later&\" min), °C\"");
     }
 
     private static String fit(String function) {
-        return "=" + function + "(" + OF_ONE_JAR + ")";
+        return OrDash.of(function + "(" + OF_ONE_JAR + ")");
     }
 
     private static void writeWraps(Page page) throws com.sun.star.uno.Exception {
@@ -231,7 +231,7 @@ final class WindowsillJars implements WorkedSheet {
                 37,
                 "R-value of the wrap, m²·K/W",
                 "0.000",
-                "=IF(AND(ISBLANK(material);ISBLANK(thickness));\"no wrap\";WRAP.LAYER(thickness;material))");
+                "=IF(AND(ISBLANK(material);ISBLANK(thickness));\"no wrap\";IFERROR(WRAP.LAYER(thickness;material);\"look again\"))");
     }
 
     private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {

@@ -107,6 +107,21 @@ class DesignAWrapIT {
     }
 
     @Test
+    void aReadingThatCannotBeLeavesDashesAndTheExpected(Office office, BuiltSheets.Design design) {
+        try (CalcDocument document = open(office, design)) {
+            document.number("H35", -5).calculateAll();
+            assertTrue(document.at("B37").text().startsWith("Wrapped jar: Row 7"));
+            assertEquals("–", document.at("N33").text());
+            assertEquals("–", document.at("N40").text());
+            assertEquals(
+                    "No answer yet: mend first what the messages above say.",
+                    document.at("A40").text());
+            assertEquals(reference("wrapped expected R"), document.at("M37").number(), PRECISION);
+            assertEquals("", failingCells(document));
+        }
+    }
+
+    @Test
     void beforeTheLessonOnlyTheExpectedIsShown(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = open(office, design)) {
             for (char column = 'B'; column <= 'H'; column++) {

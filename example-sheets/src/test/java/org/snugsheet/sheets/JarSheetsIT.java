@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
@@ -80,6 +82,21 @@ class JarSheetsIT {
             assertEquals(Math.round(minutes) + " minutes", sheet.at("F26").text());
             sheet.number("E26", -4).calculateAll();
             assertEquals("never", sheet.at("F26").text());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"first-five-minutes, C9, F7, G14:G16", "one-jar-one-curve, B12, A24, E7:E13"})
+    void aReadingThatCannotBeIsNamedAndLeavesDashes(
+            String name, String reading, String message, String answers, Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, name)) {
+            sheet.number(reading, -20).calculateAll();
+            String words = sheet.at(message).text();
+            assertTrue(words.contains("-20 °C") && words.endsWith("(Row 1 is the first reading.)"), words);
+            for (List<CellResult> row : sheet.all(answers)) {
+                assertEquals("–", row.get(0).text());
+            }
+            assertEquals("", Opened.failingCells(sheet));
         }
     }
 
