@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Size;
 import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XModel;
@@ -19,6 +21,7 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUniqueCellFormatRangesSupplier;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
 import java.io.IOException;
@@ -63,6 +66,7 @@ class HouseRulesIT {
             assertAll(
                     name,
                     () -> opensOnAnInputOfTheFirstPage(document),
+                    () -> firstScreenShowsAllAcrossAndTheInput(document, pages.get(0)),
                     () -> saysWhatItIs(document),
                     () -> assertTrue(words(pages).contains("invented"), "it says that its numbers are invented"),
                     () -> assertTrue(words(pages.subList(0, 1)).contains("Caution:"), "it names what can hurt"),
@@ -102,6 +106,21 @@ class HouseRulesIT {
         assertEquals(0, place.Sheet, "the first page");
         assertTrue(
                 Opened.property(cell, "CellStyle").toString().matches(INPUT_STYLE), "the cursor is on an input cell");
+    }
+
+    /** On a screen of 1366 by 768 points, which leaves some 317 by 146 mm for cells; less than 75 % is hard to read. */
+    private static void firstScreenShowsAllAcrossAndTheInput(CalcDocument document, XSpreadsheet page)
+            throws com.sun.star.uno.Exception {
+        XModel model = Opened.as(XModel.class, document.uno());
+        int zoom = (short) Opened.property(model.getCurrentController(), "ZoomValue");
+        assertTrue(zoom >= 75 && zoom <= 100, "zoom " + zoom);
+        CellRangeAddress printed = Opened.as(XPrintAreas.class, page).getPrintAreas()[0];
+        Object cells = page.getCellRangeByPosition(0, 0, printed.EndColumn, printed.EndRow);
+        int width = ((Size) Opened.property(cells, "Size")).Width;
+        assertTrue(width * zoom <= 100 * 31_700, "as wide as " + width);
+        Object input = model.getCurrentSelection();
+        int below = ((Point) Opened.property(input, "Position")).Y + ((Size) Opened.property(input, "Size")).Height;
+        assertTrue(below * zoom <= 100 * 14_600, "down to " + below);
     }
 
     private static void saysWhatItIs(CalcDocument document) {

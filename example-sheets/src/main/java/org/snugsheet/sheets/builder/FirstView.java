@@ -44,8 +44,12 @@ record FirstView(List<Page> pages, Page first, String address) {
 
     private static final String SETTINGS = "settings.xml";
 
-    // The width that a window of 1366 points leaves for cells, beside its sidebar, in 1/100 mm.
-    private static final int SCREEN = 31_700;
+    // What a window of 1366 by 768 points leaves for cells beside its bars, in 1/100 mm.
+    private static final int ACROSS = 31_700;
+    private static final int DOWN = 14_600;
+
+    // Smaller than this, in percent, is hard to read.
+    private static final int SMALLEST = 75;
 
     /** Adds it to an .ods file that nobody has open. */
     void addTo(Path ods, Office office) throws com.sun.star.uno.Exception {
@@ -69,14 +73,19 @@ record FirstView(List<Page> pages, Page first, String address) {
         }
     }
 
-    // So small that what is printed fits across a small screen: nobody looks for a caution beyond its edge.
+    // So small that what is printed fits across a small screen, for nobody looks for a caution beyond its edge; and so
+    // small that it is seen whole, if that can still be read.
     private static int zoom(Page page) throws com.sun.star.uno.Exception {
         int zoom = 100;
         for (CellRangeAddress printed : Uno.as(XPrintAreas.class, page.sheet()).getPrintAreas()) {
             Object cells = page.sheet()
                     .getCellRangeByPosition(printed.StartColumn, printed.StartRow, printed.EndColumn, printed.EndRow);
             Size size = (Size) Uno.property(cells, "Size");
-            zoom = Math.min(zoom, 100 * SCREEN / size.Width);
+            zoom = Math.min(zoom, 100 * ACROSS / size.Width);
+            int whole = 100 * DOWN / size.Height;
+            if (whole >= SMALLEST) {
+                zoom = Math.min(zoom, whole);
+            }
         }
         return zoom;
     }
