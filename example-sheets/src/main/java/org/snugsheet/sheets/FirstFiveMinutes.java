@@ -138,7 +138,7 @@ final class FirstFiveMinutes implements WorkedSheet {
         page.merge("F9:H11").look("F9:H11", Look.SENTENCE);
         page.formula(
                 "F9",
-                "=IF(" + FINE + ";IFERROR(\"Each \"&ROUND(COOL.HALFTIME(" + BehindOneJar.JAR
+                "=IF(" + FINE + ";IFERROR(\"Every \"&ROUND(COOL.HALFTIME(" + BehindOneJar.JAR
                         + ");0)&\" minutes, half of its warmth above the surroundings is gone.\";"
                         + "\"This jar does not cool enough to tell how fast.\");"
                         + "\"Mend what the words above say: the answer comes here.\")");
@@ -186,7 +186,7 @@ final class FirstFiveMinutes implements WorkedSheet {
         page.paragraphs(
                 "A25",
                 "Try it out:",
-                "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 36 for 63: what do"
+                "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 53 for 35: what do"
                         + " the words say?",
                 "What is a half-time?",
                 "The jar cools towards what is around it, never below. In each half-time it loses half of what it still is"

@@ -22,7 +22,7 @@ final class NotesToRead {
                 "Faster, the greater the difference.",
                 "A jar that is twice as much warmer than the snow loses heat twice as fast. So its curve starts steep and grows"
                         + " flat, and each half-time takes half of what is left.",
-                "On four ways.",
+                "In four ways.",
                 "Through things that touch (conduction), with moving air or water (convection), as radiation, and with water"
                         + " that evaporates. A lid stops much of the last; a wrap holds air still and slows the first two.",
                 "A wrap makes no heat.",
