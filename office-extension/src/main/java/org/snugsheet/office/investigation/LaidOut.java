@@ -26,7 +26,7 @@ public final class LaidOut {
 
     private static final String LAST = Places.LAST;
     private static final double LINE = Places.LINE;
-    private static final int LETTERS_ACROSS = 115;
+    private static final int LETTERS_ACROSS = 140;
 
     private final Investigation plan;
     private final Language language;
@@ -72,7 +72,9 @@ public final class LaidOut {
     }
 
     private void sizes() throws com.sun.star.uno.Exception {
-        page.width("A1", 34).width("B1:" + LAST + "1", 25);
+        page.width("A1", 32).width("B1:" + LAST + "1", 25.5);
+        // A half-time has the longest word for a head, in Spanish.
+        page.width("E1", 27.5).width("G1", 27.5);
         page.height("A1:A" + rows.end(), LINE).height("A1", 10).height("A2", 9);
     }
 
