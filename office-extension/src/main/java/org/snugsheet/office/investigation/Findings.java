@@ -1,9 +1,11 @@
 package org.snugsheet.office.investigation;
 
+import com.sun.star.table.CellHoriJustify;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
 /** What is worked out below the cells to type into: the checks, the results of each jar, and the order of the wraps. */
@@ -55,8 +57,9 @@ final class Findings {
             }
             if (!head) {
                 page.height("A" + row, 1.8 * LINE);
-                String said = "AND($C" + row + "<>\"OK\";$C" + row + "<>\"\")";
-                Highlight.when(page, "A" + row + ":" + LAST + row, said, Look.TROUBLE_MESSAGE);
+                Highlight.when(page, "A" + row + ":" + LAST + row, trouble("C" + row), Look.TROUBLE_MESSAGE);
+                // The number of a row stands below its head, clear of a long name.
+                Uno.set(page.sheet().getCellRangeByName("B" + row), "HoriJustify", CellHoriJustify.CENTER);
             }
         }
     }
@@ -79,9 +82,15 @@ final class Findings {
                     "=IF($A" + row + "=\"\";\"\";IF(" + accused(row) + ";" + otherwise + ";IFERROR(IF(" + usable
                             + "=\"OK\";\"OK\";" + otherwise + ");\"\")))");
             page.wrapped(LAST + row).height("A" + row, 2 * LINE);
-            Highlight.when(page, LAST + row, "AND($I" + row + "<>\"OK\";$I" + row + "<>\"\")", Look.TROUBLE_MESSAGE);
+            Highlight.when(page, LAST + row, trouble(LAST + row), Look.TROUBLE_MESSAGE);
         }
         numbers(head + 1, last, "B", "0", "C", "0.0000", "D", "\"± \"0.0000", "E", "0.0", "F", "0.0", "H", "0.00");
+    }
+
+    /** Whether a cell says something other than OK. */
+    private static String trouble(String cell) {
+        String fixed = Places.fixed(cell);
+        return "AND(" + fixed + "<>\"OK\";" + fixed + "<>\"\")";
     }
 
     /** Whether the checks find something in the jar of a row. */

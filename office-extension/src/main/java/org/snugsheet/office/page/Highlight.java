@@ -27,7 +27,7 @@ public final class Highlight {
      *
      * @param page the page
      * @param address the cells
-     * @param formula the formula, without the equals sign
+     * @param formula the formula, without the equals sign; addresses without $ are meant as from cell A1, not from the cells
      * @param look the style
      * @throws com.sun.star.uno.Exception if the office refuses
      */

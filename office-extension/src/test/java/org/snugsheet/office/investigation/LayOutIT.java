@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.util.XProtectable;
 import java.util.List;
@@ -104,6 +107,9 @@ class LayOutIT {
             assertEquals(
                     "Type a number, or leave the cell blank.",
                     sheet.at("Investigation.G" + checks).text());
+            assertMarkedBy(sheet, "A" + checks, "$C$" + checks);
+            int results = sheet.rowOf(InvestigationWords.RESULTS.english(), "Investigation.A1") + 2;
+            assertMarkedBy(sheet, "I" + results, "$I$" + results);
             sheet.number("Investigation.B" + (head + 1), 60);
             assertTrue(texts(sheet, "Investigation").stream()
                     .anyMatch(text -> text.startsWith(Caution.SCALDS_IN_SECONDS.english())));
@@ -184,6 +190,20 @@ class LayOutIT {
         arguments[0] = Menu.QUIET;
         System.arraycopy(plan, 0, arguments, 1, plan.length);
         return Menu.choose(office, sheet, MenuItem.LAY_OUT, arguments);
+    }
+
+    /** What looks different in trouble asks the cell that tells of it, and no cell further down. */
+    private void assertMarkedBy(CalcDocument sheet, String cell, String teller) {
+        String asked = office.call("asking what marks " + cell, () -> {
+            XSpreadsheet page =
+                    Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+            Object marks = Uno.property(page.getCellRangeByName(cell), "ConditionalFormat");
+            return Uno.as(
+                            XSheetCondition.class,
+                            Uno.as(XIndexAccess.class, marks).getByIndex(0))
+                    .getFormula1();
+        });
+        assertEquals("AND(" + teller + "<>\"OK\";" + teller + "<>\"\")", asked);
     }
 
     private static void assertMatches(String pattern, String shown) {
