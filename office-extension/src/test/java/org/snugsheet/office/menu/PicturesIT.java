@@ -224,12 +224,14 @@ class PicturesIT {
         }
     }
 
+    /** Two jars that cannot be told apart, and a slip for the checks to find. */
     private static void fillIn(CalcDocument sheet, String page) {
-        double[] rates = {0.06, 0.04, 0.03, 0.025, 0.02};
+        double[] rates = {0.06, 0.04, 0.03, 0.02, 0.02};
         int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
         for (int jar = 0; jar < rates.length; jar++) {
             sheet.numbersDown(page + "." + (char) ('B' + jar) + (head + 1), readings(rates[jar]));
         }
+        sheet.text(page + ".C" + (head + 4), "3o");
     }
 
     private static CalcDocument jars() {
