@@ -29,14 +29,12 @@ public final class CoolingFit implements ModelFit {
     private final OneRateModel model;
     private final Mark mark;
     private final SeparableFit fit;
-    private final FitErrors errors;
 
     private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit) {
         this.readings = readings;
         this.model = model;
         this.mark = mark;
         this.fit = fit;
-        this.errors = new FitErrors(readings, fit, mark, degreesOfFreedom());
     }
 
     /**
@@ -93,7 +91,7 @@ public final class CoolingFit implements ModelFit {
      * @return σ² in K²
      */
     public double variance() {
-        return errors.variance();
+        return errors().variance();
     }
 
     /**
@@ -111,7 +109,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error
      */
     public CoolingConstant constantError() {
-        return new CoolingConstant(errors.of(FitErrors.RATE));
+        return new CoolingConstant(errors().of(FitErrors.RATE));
     }
 
     /**
@@ -176,7 +174,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error; zero if they were not fitted
      */
     public TemperatureDifference surroundingsError() {
-        return new TemperatureDifference(model.fitsSurroundings() ? errors.of(FitErrors.LEVEL) : 0);
+        return new TemperatureDifference(model.fitsSurroundings() ? errors().of(FitErrors.LEVEL) : 0);
     }
 
     /**
@@ -199,7 +197,7 @@ public final class CoolingFit implements ModelFit {
      * @return the standard error of {@link #at} there
      */
     public TemperatureDifference errorAt(double seconds) {
-        return new TemperatureDifference(errors.of(gradientAt(seconds)));
+        return new TemperatureDifference(errors().of(gradientAt(seconds)));
     }
 
     double[] gradientAt(double seconds) {
@@ -207,8 +205,9 @@ public final class CoolingFit implements ModelFit {
         return new double[] {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
     }
 
+    /** Worked out anew each time: most who ask for a cooling constant want nothing else. */
     FitErrors errors() {
-        return errors;
+        return new FitErrors(readings, fit, mark, degreesOfFreedom());
     }
 
     /**

@@ -30,11 +30,13 @@ public final class CoolingIntervals {
     private static final int BISECTIONS = 60;
 
     private final CoolingFit fit;
+    private final FitErrors errors;
     private final double student;
     private final double normal;
 
     CoolingIntervals(CoolingFit fit, double confidence) {
         this.fit = fit;
+        this.errors = fit.errors();
         this.student = StudentT.quantile(confidence, fit.degreesOfFreedom());
         this.normal = StudentT.quantile(confidence, Double.POSITIVE_INFINITY);
     }
@@ -74,7 +76,7 @@ public final class CoolingIntervals {
      * @throws Refusal as {@link CoolingFit#start()} does
      */
     public Interval start() {
-        return around(fit.start().celsius(), fit.startError().kelvins(), 0);
+        return around(fit.start().celsius(), 0);
     }
 
     /**
@@ -84,7 +86,7 @@ public final class CoolingIntervals {
      * @return degrees Celsius
      */
     public Interval at(double seconds) {
-        return around(fit.at(seconds).celsius(), fit.errorAt(seconds).kelvins(), seconds);
+        return around(fit.at(seconds).celsius(), seconds);
     }
 
     /**
@@ -130,12 +132,12 @@ public final class CoolingIntervals {
     }
 
     private double allowed(double[] gradient) {
-        return fit.sumOfSquares()
-                + fit.errors().inflationOf(gradient) * fit.errors().allowance(student, normal);
+        return fit.sumOfSquares() + errors.inflationOf(gradient) * errors.allowance(student, normal);
     }
 
-    private Interval around(double value, double error, double seconds) {
-        double half = student * error * Math.sqrt(fit.errors().inflationOf(fit.gradientAt(seconds)));
+    private Interval around(double value, double seconds) {
+        double[] gradient = fit.gradientAt(seconds);
+        double half = student * errors.of(gradient) * Math.sqrt(errors.inflationOf(gradient));
         return new Interval(value - half, value + half);
     }
 

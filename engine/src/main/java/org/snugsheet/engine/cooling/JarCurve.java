@@ -146,7 +146,7 @@ final class JarCurve implements SeparableCurve {
     void requireApproach(CoolingFit fit) {
         Scale scale = readings.scale();
         double rate = fit.constant().perSecond();
-        if (rate + 2 * fit.constantError().perSecond() < 0) {
+        if (rate < 0 && rate + 2 * fit.constantError().perSecond() < 0) {
             throw model.fitsSurroundings()
                     ? Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH)
                     : Refusal.atRow(

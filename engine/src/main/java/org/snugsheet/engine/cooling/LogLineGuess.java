@@ -23,15 +23,17 @@ record LogLineGuess(double amplitude, double rate) {
      */
     static LogLineGuess of(double[] times, double[] differences) {
         double side = Math.signum(largest(differences));
+        double[] logs = new double[times.length];
         double sumW = 0;
         double sumT = 0;
         double sumY = 0;
         for (int i = 0; i < times.length; i++) {
             double weight = weight(differences[i], side);
             if (weight > 0) {
+                logs[i] = Math.log(Math.abs(differences[i]));
                 sumW += weight;
                 sumT += weight * times[i];
-                sumY += weight * Math.log(Math.abs(differences[i]));
+                sumY += weight * logs[i];
             }
         }
         double meanT = sumT / sumW;
@@ -43,7 +45,7 @@ record LogLineGuess(double amplitude, double rate) {
             if (weight > 0) {
                 double fromMean = times[i] - meanT;
                 spread += weight * fromMean * fromMean;
-                together += weight * fromMean * (Math.log(Math.abs(differences[i])) - meanY);
+                together += weight * fromMean * (logs[i] - meanY);
             }
         }
         double rate = spread > 0 ? -together / spread : 0;

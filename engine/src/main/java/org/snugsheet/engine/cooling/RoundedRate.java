@@ -30,8 +30,9 @@ final class RoundedRate {
                 .map(rates -> Math.max(rate - rates.low(), Double.isFinite(rates.high()) ? rates.high() - rate : 0))
                 .map(perSecond -> new CoolingConstant(perSecond).perMinute())
                 .orElse(0.0);
-        double raised = plain.standardError() * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE));
-        double shared = new CoolingConstant(fit.errors().sharedOf(FitErrors.RATE)).perMinute();
+        FitErrors errors = fit.errors();
+        double raised = plain.standardError() * Math.sqrt(errors.inflationOf(FitErrors.RATE));
+        double shared = new CoolingConstant(errors.sharedOf(FitErrors.RATE)).perMinute();
         return new Estimate(
                 plain.value(),
                 Math.max(raised, reach / StudentT.quantile(Verdict.CONFIDENCE, plain.degreesOfFreedom())),

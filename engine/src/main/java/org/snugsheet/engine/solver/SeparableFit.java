@@ -48,7 +48,8 @@ public final class SeparableFit {
             double whole = at.step();
             Projection next = at;
             double stride = whole;
-            for (int halving = 0; halving < MAX_HALVINGS; halving++) {
+            // A step too short to matter is not taken: the nearest curve is here.
+            for (int halving = 0; halving < MAX_HALVINGS && isWorthwhile(stride, at); halving++) {
                 Projection trial = new Projection(curve, own, at.rate() + stride);
                 if (trial.isDetermined() && trial.sumOfSquares() <= at.sumOfSquares()) {
                     next = trial;
@@ -57,12 +58,16 @@ public final class SeparableFit {
                 stride /= 2;
             }
             // Where no shorter step helps any more, rounding hides the rest of the way.
-            if (next == at || Math.abs(next.rate() - at.rate()) <= ENOUGH * Math.abs(next.rate())) {
+            if (next == at) {
                 return new SeparableFit(curve, own, next);
             }
             at = next;
         }
         throw Refusal.of(Trouble.NO_CONVERGENCE);
+    }
+
+    private static boolean isWorthwhile(double stride, Projection at) {
+        return !(Math.abs(stride) <= ENOUGH * Math.abs(at.rate()));
     }
 
     /**
