@@ -7,7 +7,7 @@ enum DialogWords implements Phrase {
     ACCEPT("~OK"),
     CANCEL("~Cancel"),
     READ("~Close"),
-    NOT_A_NUMBER("“{0}” is no number. Type a plain number.");
+    NOT_A_NUMBER("“{0}” is not a number. Type a plain number.");
 
     private final String english;
 

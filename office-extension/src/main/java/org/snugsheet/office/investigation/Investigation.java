@@ -59,7 +59,7 @@ public record Investigation(
     }
 
     /**
-     * Materials as they are typed, one in a line or separated by semicolons.
+     * Materials as they are typed, one per line or separated by semicolons.
      *
      * @param typed what was typed
      * @return the materials

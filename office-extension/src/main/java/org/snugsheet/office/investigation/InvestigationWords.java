@@ -9,7 +9,7 @@ public enum InvestigationWords implements Phrase {
     /** Field. */
     JARS("~Jars"),
     /** Field. */
-    MATERIALS("~Wraps, one in a line"),
+    MATERIALS("~Wraps, one per line"),
     /** Field. */
     MINUTES("Mi~nutes of reading"),
     /** Field. */

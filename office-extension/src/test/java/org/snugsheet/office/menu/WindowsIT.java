@@ -62,14 +62,14 @@ class WindowsIT {
             CompletableFuture<String> chosen = choose(sheet, MenuItem.LAY_OUT);
             Seen form = Seen.window(office, "Lay out an investigation");
             assertEquals(
-                    "[Jars, Wraps, one in a line, Minutes of reading, Scale of the thermometers, Smallest mark, degrees, "
+                    "[Jars, Wraps, one per line, Minutes of reading, Scale of the thermometers, Smallest mark, degrees, "
                             + "Surroundings, degrees, OK, Cancel]",
                     form.stops().toString());
             form.type("Surroundings, degrees", "35");
             form.type("Smallest mark, degrees", "none");
             form.press("OK");
             Seen trouble = Seen.window(office, MESSAGE);
-            assertTrue(trouble.text().contains("“none” is no number"), trouble.text());
+            assertTrue(trouble.text().contains("“none” is not a number"), trouble.text());
             trouble.press("OK");
             Seen.awaitGone(office, MESSAGE);
             form.type("Smallest mark, degrees", "0.5");
