@@ -53,7 +53,7 @@ final class BehindTheDesign {
 
     private static void writeWorkings(Book book, Page page) throws com.sun.star.uno.Exception {
         page.look("I16:J16", Look.SECTION).text("I16", "Sums between");
-        page.look("I17:I26", Look.LABEL).look("J17:J26", Look.RESULT);
+        page.look("I17:I28", Look.LABEL).look("J17:J28", Look.RESULT);
         // VesselMaterial.GLASS; each function that takes a vessel says the same.
         sum(book, page, 17, "vessel", "Heat capacity of the jar, J/K", "0.84*glass");
         sum(book, page, 18, "area", "Surface of the water, cm²", "(2*volume*1000/radius+2*PI()*radius^2)/100");
@@ -68,13 +68,23 @@ final class BehindTheDesign {
         sum(book, page, 24, "check_layers", "Can the layers be used?", "CHECK.WRAP(thicknesses;layers;0.13)");
         sum(book, page, 25, "check_lid", "and the lid?", checkCover("lid"));
         sum(book, page, 26, "check_base", "and the base?", checkCover("base"));
-        page.numbers("J17:J18", "0").numbers("J20:J21", "0.0000").numbers("J22:J23", "0.0");
+        // Not those of the first page: a dash there would be taken for a bare lid.
+        sum(book, page, 27, "lid_r", "R-value over the lid, m²·K/W", cover("lid"));
+        sum(book, page, 28, "base_r", "R-value under the base, m²·K/W", cover("base"));
+        page.numbers("J17:J18", "0")
+                .numbers("J20:J21", "0.0000")
+                .numbers("J22:J23", "0.0")
+                .numbers("J27:J28", "0.000");
     }
 
     private static void sum(Book book, Page page, int row, String name, String label, String formula)
             throws com.sun.star.uno.Exception {
         book.names().fixed(name, page, "J" + row);
         page.text("I" + row, label).formula("J" + row, "=" + formula);
+    }
+
+    private static String cover(String cover) {
+        return "IF(" + LayersTable.bare(cover) + ";0;WRAP.LAYER(" + cover + "_mm;" + cover + "))";
     }
 
     private static String checkCover(String cover) {

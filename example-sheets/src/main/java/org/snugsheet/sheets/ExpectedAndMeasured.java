@@ -12,8 +12,6 @@ import org.snugsheet.office.page.Page;
  */
 final class ExpectedAndMeasured {
 
-    private static final String NOTHING = "\"–\"";
-
     private ExpectedAndMeasured() {}
 
     static void write(Page page) throws com.sun.star.uno.Exception {
@@ -23,41 +21,39 @@ final class ExpectedAndMeasured {
         page.text("M32", "wrapped jar, expected").text("N32", "wrapped jar, measured");
 
         label(page, 33, "Cooling constant, per minute", "0.0000");
-        page.formula("K33", "=WRAP.EXPECT(" + DesignAWrap.BARE + ";vessel;scale)");
-        page.formula("M33", "=WRAP.EXPECT(" + DesignAWrap.WRAPPED + ";vessel;scale)");
+        page.formula("K33", OrDash.of("WRAP.EXPECT(" + DesignAWrap.BARE + ";vessel;scale)"));
+        page.formula("M33", OrDash.of("WRAP.EXPECT(" + DesignAWrap.WRAPPED + ";vessel;scale)"));
         read(page, 33, "COOL.RATE");
         error(page, 34, "0.0000");
         read(page, 34, "COOL.RATE.ERROR");
 
         label(page, 35, "Half-time, minutes", "0.0");
-        page.formula("K35", "=LN(2)/K33").formula("M35", "=LN(2)/M33");
+        page.formula("K35", OrDash.of("LN(2)/K33")).formula("M35", OrDash.of("LN(2)/M33"));
         read(page, 35, "COOL.HALFTIME");
         error(page, 36, "0.0");
         read(page, 36, "COOL.HALFTIME.ERROR");
 
         label(page, 37, "R-value of the whole jar, m²·K/W", "0.000");
-        page.formula("K37", "=WRAP.VESSEL(" + DesignAWrap.BARE + ";\"SI\";scale)");
-        page.formula("M37", "=WRAP.VESSEL(" + DesignAWrap.WRAPPED + ";\"SI\";scale)");
+        page.formula("K37", OrDash.of("WRAP.VESSEL(" + DesignAWrap.BARE + ";\"SI\";scale)"));
+        page.formula("M37", OrDash.of("WRAP.VESSEL(" + DesignAWrap.WRAPPED + ";\"SI\";scale)"));
         error(page, 38, "0.000");
         for (String column : new String[] {"L", "N"}) {
             String mean = column.equals("L") ? "halfway_bare" : "halfway";
-            String ofOneJar = "(" + column + "33;volume;area;0;" + column + "34;vessel;\"SI\";" + mean + ";scale))";
-            String unread = "=IF(ISTEXT(" + column + "33);" + NOTHING + ";";
-            page.formula(column + "37", unread + "WRAP.ONEJAR" + ofOneJar);
-            page.formula(column + "38", unread + "WRAP.ONEJAR.ERROR" + ofOneJar);
+            String ofOneJar = "(" + column + "33;volume;area;0;" + column + "34;vessel;\"SI\";" + mean + ";scale)";
+            page.formula(column + "37", OrDash.of("WRAP.ONEJAR" + ofOneJar));
+            page.formula(column + "38", OrDash.of("WRAP.ONEJAR.ERROR" + ofOneJar));
         }
 
         label(page, 39, "What the wrap adds to it, m²·K/W", "0.000");
-        page.formula("M39", "=M37-K37");
+        page.formula("M39", OrDash.of("M37-K37"));
         error(page, 40, "0.000");
-        String ofBoth = "(L33;N33;volume;area;L34;N34;vessel;\"SI\";halfway;scale))";
-        String unread = "=IF(OR(ISTEXT(L33);ISTEXT(N33));" + NOTHING + ";";
-        page.formula("N39", unread + "WRAP.MEASURED" + ofBoth);
-        page.formula("N40", unread + "WRAP.MEASURED.ERROR" + ofBoth);
+        String ofBoth = "(L33;N33;volume;area;L34;N34;vessel;\"SI\";halfway;scale)";
+        page.formula("N39", OrDash.of("WRAP.MEASURED" + ofBoth));
+        page.formula("N40", OrDash.of("WRAP.MEASURED.ERROR" + ofBoth));
 
         label(page, 41, "Heat lost half-way, watts", "0.0");
-        page.formula("K41", "=WRAP.FLOW(" + DesignAWrap.BARE + ";scale)");
-        page.formula("M41", "=WRAP.FLOW(" + DesignAWrap.WRAPPED + ";scale)");
+        page.formula("K41", OrDash.of("WRAP.FLOW(" + DesignAWrap.BARE + ";scale)"));
+        page.formula("M41", OrDash.of("WRAP.FLOW(" + DesignAWrap.WRAPPED + ";scale)"));
         writeVerdict(page);
     }
 
@@ -81,8 +77,7 @@ final class ExpectedAndMeasured {
     }
 
     private static String ofReadings(String function, String jar) {
-        return "=IF(COUNTA(" + jar + ")=0;" + NOTHING + ";IFERROR(" + function + "(times;" + jar + ";cold;mark;scale);"
-                + NOTHING + "))";
+        return OrDash.of(function + "(times;" + jar + ";cold;mark;scale)");
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {

@@ -56,7 +56,10 @@ final class LayersTable {
         }
         page.text("A25", "film on the outside");
         film(page, 25, "used+2");
-        page.text("A26", "side, all together").formula("E26", "=SUM(E18:E25)").formula("H26", "=SUM(H18:H25)");
+        // A table without an answer adds up to no answer, not to zero.
+        page.text("A26", "side, all together")
+                .formula("E26", "=IF(ISNUMBER(E18);SUM(E18:E25);E18)")
+                .formula("H26", "=IF(ISNUMBER(H18);SUM(H18:H25);H18)");
         page.formula("F26", "=F18").formula("G26", "=G25");
         cover(page, LID_ROW, "over the lid", "lid", LID);
         cover(page, BASE_ROW, "under the base", "base", BASE);
@@ -71,9 +74,10 @@ final class LayersTable {
         // The table begins under its heading: the first row is the film of water.
         String index = ofTable.equals("2") ? "1" : ofTable;
         for (int column = 2; column <= 4; column++) {
-            page.formula((char) ('E' + column - 2) + "" + row, "=INDEX(between;" + index + ";" + column + ")");
+            page.formula(
+                    (char) ('E' + column - 2) + "" + row, OrDash.of("INDEX(between;" + index + ";" + column + ")"));
         }
-        page.formula("H" + row, "=E" + row + "/side_r");
+        page.formula("H" + row, OrDash.of("E" + row + "/side_r"));
     }
 
     private static void layer(Page page, int row) throws com.sun.star.uno.Exception {
@@ -82,9 +86,9 @@ final class LayersTable {
         for (int column = 2; column <= 4; column++) {
             page.formula(
                     (char) ('E' + column - 2) + "" + row,
-                    "=IF(" + blank(row) + ";\"\";INDEX(between;" + above + "+1;" + column + "))");
+                    OrDash.of("IF(" + blank(row) + ";\"\";INDEX(between;" + above + "+1;" + column + "))"));
         }
-        page.formula("H" + row, "=IF(" + blank(row) + ";\"\";E" + row + "/side_r)");
+        page.formula("H" + row, OrDash.of("IF(" + blank(row) + ";\"\";E" + row + "/side_r)"));
     }
 
     private static void cover(Page page, int row, String label, String name, Chosen chosen)
@@ -92,7 +96,7 @@ final class LayersTable {
         page.text("A" + row, label);
         type(page, row, chosen);
         page.formula("D" + row, usual(name));
-        page.formula("E" + row, "=IF(" + bare(name) + ";0;WRAP.LAYER(" + name + "_mm;" + name + "))");
+        page.formula("E" + row, OrDash.of(name + "_r"));
         page.look("F" + row + ":H" + row, Look.HINT).text("F" + row, "blank: left bare");
     }
 
