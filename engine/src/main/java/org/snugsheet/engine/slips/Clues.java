@@ -209,6 +209,10 @@ final class Clues {
         return Double.isFinite(score) ? score : Double.MAX_VALUE;
     }
 
+    Sample sample() {
+        return sample;
+    }
+
     LawFit fit() {
         return fit;
     }

@@ -3,7 +3,6 @@ package org.snugsheet.engine.slips;
 import java.util.Optional;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Trouble;
-import org.snugsheet.engine.quantity.Temperature;
 
 /**
  * A column that does not change, though even the best wrapped jar would have: the thermometer is not in the water.
@@ -23,45 +22,38 @@ final class ConstantColumn {
     /** Without known surroundings a jar is taken to be this much warmer than them, in kelvins. */
     private static final double USUAL_DIFFERENCE = 20;
 
-    /**
-     * Readings that scatter more about their mean do change. A level between two marks is read now as the one and now as the
-     * other, which scatters three times as much as rounding does on the whole.
-     */
-    static final double MOST_SCATTER = 4;
-
     private ConstantColumn() {}
 
     static Optional<Slip> in(Column column) {
         Sample sample = Sample.of(column);
         int n = sample.size();
-        double mean = 0;
-        for (double celsius : sample.celsius) {
-            mean += celsius / n;
+        Level level = Level.of(sample, 0);
+        if (!level.isAtRest(sample)) {
+            return Optional.empty();
         }
         double[] slow = new double[n];
         double meanSlow = 0;
         for (int i = 0; i < n; i++) {
-            double difference = sample.known ? mean - sample.around[i] : USUAL_DIFFERENCE;
+            double difference = sample.known ? level.celsius() - sample.around[i] : USUAL_DIFFERENCE;
             slow[i] = difference * Math.pow(2, -sample.minutes[i] / SLOWEST_HALF_TIME);
             meanSlow += slow[i] / n;
         }
-        double aboutMean = 0;
         double aboutSlow = 0;
         for (int i = 0; i < n; i++) {
-            double off = sample.celsius[i] - mean;
-            aboutMean += off * off;
-            double offSlow = off - (slow[i] - meanSlow);
+            double offSlow = sample.celsius[i] - level.celsius() - (slow[i] - meanSlow);
             aboutSlow += offSlow * offSlow;
         }
-        double scatter = aboutMean / (n - 1);
-        double gain = (aboutSlow - aboutMean) / Math.max(sample.expected(), scatter) - COST;
-        if (scatter > MOST_SCATTER * sample.expected() || gain < LEAST_GAIN) {
+        double aboutMean = level.scatter() * (n - 1);
+        double gain = (aboutSlow - aboutMean) / Math.max(sample.expected(), level.scatter()) - COST;
+        if (gain < LEAST_GAIN) {
             return Optional.empty();
         }
-        double shown = Math.rint(new Temperature(mean).in(column.scale()) * 10) / 10;
         return Optional.of(new Slip(
                 SlipKind.CONSTANT,
                 SlipFinder.certainty(gain),
-                Finding.of(Trouble.CONSTANT_COLUMN, shown, column.scale().symbol())));
+                Finding.of(
+                        Trouble.CONSTANT_COLUMN,
+                        level.shown(column.scale()),
+                        column.scale().symbol())));
     }
 }

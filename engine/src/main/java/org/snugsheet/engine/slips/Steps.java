@@ -23,11 +23,12 @@ final class Steps implements Suspicion {
     @Override
     public Stream<Story> stories(Column column, Clues clues) {
         int n = column.size();
+        double step = TimeSlips.stepPerRow(column);
         return IntStream.rangeClosed(LEAST, n - LEAST)
                 .filter(i -> column.at(i).part() == column.at(i - 1).part()
                         && !column.at(i).stuck())
                 .filter(i -> stretch(column, i) >= LEAST)
-                .mapToObj(i -> of(column, i));
+                .mapToObj(i -> of(column, i, step, clues.sample()));
     }
 
     /** How many readings at least are left on either side within the same part. */
@@ -44,11 +45,11 @@ final class Steps implements Suspicion {
         return Math.min(before, after);
     }
 
-    private static Story of(Column column, int i) {
+    private static Story of(Column column, int i, double step, Sample sample) {
         Column parted = column.withAllFrom(i, line -> line.withPart(line.part() + 1));
         double cost = COST
-                + (TimeSlips.skipsWholeSteps(column, i) ? BESIDE_A_GAP : 0)
-                + (Stuck.stays(column, i) ? WITHOUT_COOLING : 0);
+                + (TimeSlips.skipsWholeSteps(column, i, step) ? BESIDE_A_GAP : 0)
+                + (Stuck.stays(sample, i) ? WITHOUT_COOLING : 0);
         return Story.ofColumn(
                 SlipKind.STIRRED_OR_MOVED, Finding.atRow(column.at(i).row(), Trouble.ROW_JUMP), parted, cost);
     }

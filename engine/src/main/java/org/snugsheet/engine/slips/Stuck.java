@@ -4,7 +4,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Trouble;
-import org.snugsheet.engine.quantity.Temperature;
 
 /** From one row on the readings stay where they are: the thermometer hangs out of the water, or does not move any more. */
 final class Stuck implements Suspicion {
@@ -16,48 +15,31 @@ final class Stuck implements Suspicion {
     @Override
     public Stream<Story> stories(Column column, Clues clues) {
         int n = column.size();
-        int last = n == 0 ? 0 : column.at(n - 1).part();
-        if (n == 0 || column.at(n - 1).stuck()) {
+        Line last = column.at(n - 1);
+        if (last.stuck()) {
             return Stream.of();
         }
+        Sample sample = clues.sample();
         return IntStream.rangeClosed(LEAST_BEFORE, n - LEAST)
-                .filter(i -> column.at(i).part() == last)
-                .filter(i -> stays(column, i))
-                .mapToObj(i -> of(column, i));
+                .filter(i -> column.at(i).part() == last.part())
+                .filter(i -> stays(sample, i))
+                .mapToObj(i -> of(column, i, Level.of(sample, i)));
     }
 
-    /** Whether the readings from one on scatter about their mean no more than those of a thermometer at rest. */
-    static boolean stays(Column column, int from) {
-        if (column.size() - from < LEAST) {
-            return false;
-        }
-        double squares = 0;
-        double mean = mean(column, from);
-        for (int i = from; i < column.size(); i++) {
-            double off = column.at(i).celsius() - mean;
-            squares += off * off;
-        }
-        double scatter = squares / (column.size() - from - 1);
-        return scatter <= ConstantColumn.MOST_SCATTER * Sample.of(column).expected();
+    /** Whether there are enough readings from one on, and all near one level. */
+    static boolean stays(Sample sample, int from) {
+        return sample.size() - from >= LEAST && Level.of(sample, from).isAtRest(sample);
     }
 
-    private static double mean(Column column, int from) {
-        return column.lines().subList(from, column.size()).stream()
-                .mapToDouble(Line::celsius)
-                .average()
-                .orElseThrow();
-    }
-
-    private static Story of(Column column, int i) {
+    private static Story of(Column column, int i, Level level) {
         Column parted = column.withAllFrom(i, line -> line.withStuckPart(line.part() + 1));
-        double level = new Temperature(Math.max(mean(column, i), -273)).in(column.scale());
         int first = comesFromBefore(column, i) ? i + 1 : i;
         return Story.ofColumn(
                 SlipKind.STUCK,
                 Finding.atRow(
                         column.at(first).row(),
                         Trouble.STUCK_FROM_ROW,
-                        Math.rint(level * 10) / 10,
+                        level.shown(column.scale()),
                         column.scale().symbol()),
                 parted,
                 COST);

@@ -27,7 +27,7 @@ final class TimeSlips implements Suspicion {
         }
         List<Story> stories = new ArrayList<>();
         for (int i = 1; i < column.size(); i++) {
-            double excess = (column.at(i).minute() - due(column, i, step)) / step;
+            double excess = excess(column, i, step);
             boolean regular = Math.abs(excess) < SAME;
             if (isWhole(excess)) {
                 stories.add(skipped(column, i, -Math.rint(excess) * step));
@@ -43,10 +43,14 @@ final class TimeSlips implements Suspicion {
         return stories.stream();
     }
 
-    /** Whether the times leave out a few whole steps just before a row. */
-    static boolean skipsWholeSteps(Column column, int i) {
-        double step = stepPerRow(column);
-        return step > 0 && isWhole((column.at(i).minute() - due(column, i, step)) / step);
+    /** Whether the times leave out a few whole steps just before a row, given the usual {@linkplain #stepPerRow step}. */
+    static boolean skipsWholeSteps(Column column, int i, double step) {
+        return step > 0 && isWhole(excess(column, i, step));
+    }
+
+    /** By how many steps a reading came later than it was due. */
+    private static double excess(Column column, int i, double step) {
+        return (column.at(i).minute() - due(column, i, step)) / step;
     }
 
     private static boolean isWhole(double excess) {
@@ -112,7 +116,8 @@ final class TimeSlips implements Suspicion {
         return before.minute() + step * (column.at(i).row() - before.row());
     }
 
-    private static double stepPerRow(Column column) {
+    /** The usual time from one row to the next. */
+    static double stepPerRow(Column column) {
         double[] steps = new double[column.size()];
         int count = 0;
         for (int i = 1; i < column.size(); i++) {
