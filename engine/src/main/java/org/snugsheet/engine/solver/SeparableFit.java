@@ -45,9 +45,8 @@ public final class SeparableFit {
             throw Refusal.of(Trouble.UNDETERMINED);
         }
         for (int step = 0; step < MAX_STEPS; step++) {
-            double whole = at.step();
             Projection next = at;
-            double stride = whole;
+            double stride = at.step();
             // A step too short to matter is not taken: the nearest curve is here.
             for (int halving = 0; halving < MAX_HALVINGS && isWorthwhile(stride, at); halving++) {
                 Projection trial = new Projection(curve, own, at.rate() + stride);

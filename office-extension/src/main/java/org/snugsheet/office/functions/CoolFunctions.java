@@ -66,14 +66,15 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
             Language language = DocumentLanguage.of(document);
             List<Entry> wanted = Cells.line(at);
-            CoolingIntervals limits = jar.fit().intervals(ReportTable.CONFIDENCE);
+            CoolingFit fit = jar.fit();
+            CoolingIntervals limits = fit.intervals(ReportTable.CONFIDENCE);
             Object[][] table = new Object[wanted.size() + 1][];
             table[0] = language.row(TableWords.FITTED, TableWords.FROM_95, TableWords.TO_95);
             for (int i = 0; i < wanted.size(); i++) {
                 table[i + 1] = wanted.get(i) instanceof Entry.Gap
                         ? new Object[] {"", "", ""}
                         : onCurve(
-                                jar.fit(),
+                                fit,
                                 limits,
                                 wanted.get(i).asNumber(i + 1),
                                 jar.readings().scale(),
