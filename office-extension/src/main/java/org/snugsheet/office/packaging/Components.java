@@ -1,9 +1,8 @@
 package org.snugsheet.office.packaging;
 
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.menu.MenuHandler;
 import org.w3c.dom.Element;
@@ -15,32 +14,34 @@ final class Components {
 
     /** The services of functions and the menu. */
     static String withMenu(List<Class<?>> families) {
-        XmlText xml = functions(families);
-        service(xml, MenuHandler.class, MenuHandler.SERVICE);
-        return xml.text();
+        Map<String, Class<?>> services = services(families);
+        services.put(MenuHandler.SERVICE, MenuHandler.class);
+        return text(services);
     }
 
     /** The services of functions alone. */
     static String of(List<Class<?>> families) {
-        return functions(families).text();
+        return text(services(families));
     }
 
-    private static XmlText functions(List<Class<?>> families) {
-        XmlText xml = new XmlText("components", Map.of("xmlns", "http://openoffice.org/2010/uno-components"));
-        xml.child(xml.root(), "component", Map.of("loader", "com.sun.star.loader.Java2", "uri", "snugsheet.jar"));
-        Set<String> listed = new HashSet<>();
+    /** Each service with its class; several families may share one. */
+    private static Map<String, Class<?>> services(List<Class<?>> families) {
+        Map<String, Class<?>> services = new LinkedHashMap<>();
         for (Class<?> family : families) {
             Family declared = family.getAnnotation(Family.class);
-            if (listed.add(declared.service())) {
-                service(xml, declared.implementation(), declared.service());
-            }
+            services.putIfAbsent(declared.service(), declared.implementation());
         }
-        return xml;
+        return services;
     }
 
-    private static void service(XmlText xml, Class<?> implementation, String service) {
-        Element component = (Element) xml.root().getFirstChild();
-        Element listed = xml.child(component, "implementation", Map.of("name", implementation.getName()));
-        xml.child(listed, "service", Map.of("name", service));
+    private static String text(Map<String, Class<?>> services) {
+        XmlText xml = new XmlText("components", Map.of("xmlns", "http://openoffice.org/2010/uno-components"));
+        Element component = xml.child(
+                xml.root(), "component", Map.of("loader", "com.sun.star.loader.Java2", "uri", "snugsheet.jar"));
+        services.forEach((service, implementation) -> {
+            Element listed = xml.child(component, "implementation", Map.of("name", implementation.getName()));
+            xml.child(listed, "service", Map.of("name", service));
+        });
+        return xml.text();
     }
 }
