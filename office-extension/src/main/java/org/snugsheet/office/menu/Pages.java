@@ -61,12 +61,7 @@ final class Pages {
         Optional<Curves.Source> source = choice.isQuiet()
                 ? Optional.of(given.of(selected))
                 : DrawingForm.ask(
-                        choice.office(),
-                        choice.window(),
-                        choice.language(),
-                        given,
-                        (above, sentence) -> Windows.say(choice.office(), above, sentence),
-                        selected);
+                        choice.office(), choice.window(), choice.language(), given, Windows.trouble(choice), selected);
         if (source.isEmpty()) {
             return Outcome.seen("");
         }
@@ -102,11 +97,7 @@ final class Pages {
 
     private Optional<Investigation> askForPlan() throws com.sun.star.uno.Exception {
         return InvestigationForm.ask(
-                choice.office(),
-                choice.window(),
-                choice.language(),
-                usual,
-                (above, sentence) -> Windows.say(choice.office(), above, sentence));
+                choice.office(), choice.window(), choice.language(), usual, Windows.trouble(choice));
     }
 
     private void open(String page) throws com.sun.star.uno.Exception {

@@ -15,6 +15,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.util.Optional;
 import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
@@ -44,7 +45,13 @@ final class Windows {
         }
     }
 
-    static void say(XComponentContext office, XWindowPeer above, String sentence) throws com.sun.star.uno.Exception {
+    /** Tells what is wrong in front of the window that asks. */
+    static Trouble trouble(Choice choice) {
+        return (above, sentence) -> say(choice.office(), above, sentence);
+    }
+
+    private static void say(XComponentContext office, XWindowPeer above, String sentence)
+            throws com.sun.star.uno.Exception {
         XMessageBoxFactory boxes = Uno.as(XMessageBoxFactory.class, Uno.service(office, "com.sun.star.awt.Toolkit"));
         XMessageBox box =
                 boxes.createMessageBox(above, MessageBoxType.INFOBOX, MessageBoxButtons.BUTTONS_OK, TITLE, sentence);
