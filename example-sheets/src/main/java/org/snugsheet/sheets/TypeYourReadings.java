@@ -165,9 +165,7 @@ final class TypeYourReadings implements WorkedSheet {
         String others = "I9:M" + (7 + CHECKS);
         page.table(others, "=IFERROR(" + page.part(others, table, 3, 1) + "&\"\";\"\")");
         for (int row = 8; row < 8 + CHECKS; row++) {
-            String wrong = "$K$" + row;
-            String said = "AND(" + wrong + "<>\"OK\";" + wrong + "<>\"\")";
-            Highlight.when(page, "I" + row + ":M" + row, said, Look.SMALL_TROUBLE);
+            Highlight.unlessOk(page, "I" + row + ":M" + row, "$K$" + row, Look.SMALL_TROUBLE);
         }
     }
 

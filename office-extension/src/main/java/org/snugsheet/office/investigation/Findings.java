@@ -57,7 +57,7 @@ final class Findings {
             }
             if (!head) {
                 page.height("A" + row, 1.8 * LINE);
-                Highlight.when(page, "A" + row + ":" + LAST + row, trouble("C" + row), Look.TROUBLE_MESSAGE);
+                Highlight.unlessOk(page, "A" + row + ":" + LAST + row, Places.fixed("C" + row), Look.TROUBLE_MESSAGE);
                 // The number of a row stands below its head, clear of a long name.
                 Uno.set(page.sheet().getCellRangeByName("B" + row), "HoriJustify", CellHoriJustify.CENTER);
             }
@@ -82,15 +82,9 @@ final class Findings {
                     "=IF($A" + row + "=\"\";\"\";IF(" + accused(row) + ";" + otherwise + ";IFERROR(IF(" + usable
                             + "=\"OK\";\"OK\";" + otherwise + ");\"\")))");
             page.wrapped(LAST + row).height("A" + row, 2 * LINE);
-            Highlight.when(page, LAST + row, trouble(LAST + row), Look.TROUBLE_MESSAGE);
+            Highlight.unlessOk(page, LAST + row, Places.fixed(LAST + row), Look.TROUBLE_MESSAGE);
         }
         numbers(head + 1, last, "B", "0", "C", "0.0000", "D", "\"± \"0.0000", "E", "0.0", "F", "0.0", "H", "0.00");
-    }
-
-    /** Whether a cell says something other than OK. */
-    private static String trouble(String cell) {
-        String fixed = Places.fixed(cell);
-        return "AND(" + fixed + "<>\"OK\";" + fixed + "<>\"\")";
     }
 
     /** Whether the checks find something in the jar of a row. */

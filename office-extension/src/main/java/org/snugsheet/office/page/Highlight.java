@@ -35,6 +35,19 @@ public final class Highlight {
         add(page, address, ConditionOperator.FORMULA, formula, look);
     }
 
+    /**
+     * Gives cells another style when a check says something other than OK; a check that says nothing finds nothing.
+     *
+     * @param page the page
+     * @param address the cells
+     * @param check the cell of the check, addressed as in {@link #when}
+     * @param look the style
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void unlessOk(Page page, String address, String check, Look look) throws com.sun.star.uno.Exception {
+        when(page, address, "AND(" + check + "<>\"OK\";" + check + "<>\"\")", look);
+    }
+
     private static void add(Page page, String address, ConditionOperator operator, String formula, Look look)
             throws com.sun.star.uno.Exception {
         Object format = Uno.property(page.range(address), "ConditionalFormat");
