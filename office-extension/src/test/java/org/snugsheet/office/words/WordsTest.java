@@ -25,6 +25,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Surroundings;
+import org.snugsheet.office.drawing.DrawingWords;
 
 /** No words are missing in any language, none are left over, and values go where they belong. */
 class WordsTest {
@@ -50,6 +53,13 @@ class WordsTest {
             });
         }
         return pairs.build();
+    }
+
+    /** What a window offers for surroundings that nobody read stands in two places: the engine must know the word. */
+    @ParameterizedTest
+    @MethodSource("translated")
+    void the_word_for_fitted_surroundings_is_understood(Language language) {
+        assertTrue(Surroundings.isToBeFitted(new Entry.Text(language.words(DrawingWords.FIT))));
     }
 
     @ParameterizedTest
