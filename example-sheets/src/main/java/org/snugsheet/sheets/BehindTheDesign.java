@@ -94,7 +94,7 @@ final class BehindTheDesign {
     private static void writeWayOut(Book book, Page page) throws com.sun.star.uno.Exception {
         page.look("I4:L4", Look.SECTION).text("I4", "The way out through the side");
         page.look("I5:L5", Look.HEAD).text("I5", "from inside to outside").text("J5", "R-value, m²·K/W");
-        page.formula("K5", "=\"inside, °\"&UPPER(scale)").formula("L5", "=\"outside, °\"&UPPER(scale)");
+        page.formula("K5", Degrees.label("inside, ")).formula("L5", Degrees.label("outside, "));
         int last = 5 + WAYS;
         book.names().fixed("between", page, "I6:L" + last);
         page.look("I6:I" + last, Look.LABEL).look("J6:L" + last, Look.RESULT);
@@ -110,7 +110,7 @@ final class BehindTheDesign {
     }
 
     private static void writeCurves(Page page) throws com.sun.star.uno.Exception {
-        page.look("A4:C4", Look.SECTION).formula("A4", "=\"Expected curves, °\"&UPPER(scale)");
+        page.look("A4:C4", Look.SECTION).formula("A4", Degrees.label("Expected curves, "));
         page.look("A5:C5", Look.HEAD)
                 .text("A5", "minutes")
                 .text("B5", "bare jar")
@@ -125,7 +125,7 @@ final class BehindTheDesign {
     }
 
     private static void writePoints(Page page, Page design) throws com.sun.star.uno.Exception {
-        page.look("E4:G4", Look.SECTION).formula("E4", "=\"What the class read, °\"&UPPER(scale)");
+        page.look("E4:G4", Look.SECTION).formula("E4", Degrees.label("What the class read, "));
         page.look("E5:G5", Look.HEAD)
                 .text("E5", "minutes")
                 .text("F5", "bare jar")
@@ -141,7 +141,7 @@ final class BehindTheDesign {
     }
 
     private static void writeSurroundings(Page page) throws com.sun.star.uno.Exception {
-        page.look("E15:F15", Look.SECTION).formula("E15", "=\"Surroundings, °\"&UPPER(scale)");
+        page.look("E15:F15", Look.SECTION).formula("E15", Degrees.label("Surroundings, "));
         page.look("E16:F16", Look.HEAD).text("E16", "minutes").text("F16", "surroundings");
         page.look("E17:F19", Look.RESULT).numbers("F17:F19", "0.0");
         page.number("E17", 0).formula("E18", "=lesson/2").formula("E19", "=lesson");

@@ -162,22 +162,22 @@ final class DesignAWrap implements WorkedSheet {
         page.text("C9", "half of the way across the inside of the jar");
         page.text("A10", "Empty glass jar, grams").number("B10", GLASS);
         page.text("C10", "glass keeps heat too; 0 for a jar that weighs next to nothing");
-        page.formula("A11", "=\"Water at the start, °\"&UPPER(scale)").number("B11", START);
+        page.formula("A11", Degrees.label("Water at the start, ")).number("B11", START);
         page.text("C11", "warm tap water");
-        page.formula("A12", "=\"Surroundings, °\"&UPPER(scale)").number("B12", COLD);
+        page.formula("A12", Degrees.label("Surroundings, ")).number("B12", COLD);
         page.text("C12", "the air over the snow, or the tub of water");
         page.text("A13", "Where it stands").text("B13", PLACE);
         page.text("C13", "contact is packed in snow; for wind, type its speed");
         page.text("A14", "Lesson, minutes").number("B14", LESSON);
         page.formula(
                 "C14",
-                "=IFERROR(\"half-way, the wrapped water should be at \"&FIXED(halfway;1)&\" °\"&UPPER(scale);"
+                "=IFERROR(\"half-way, the wrapped water should be at \"&FIXED(halfway;1)&" + Degrees.UNIT + ";"
                         + "\"see the message under the layers\")");
     }
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         page.look("A31:H31", Look.SECTION);
-        page.formula("A31", "=\"3  What the class read, °\"&UPPER(scale)&\" (invented: type your own over it)\"");
+        page.formula("A31", Degrees.label("3  What the class read, ", " (invented: type your own over it)"));
         page.text("A32", "The bare jar has the same lid and base, but no wrap round its side.")
                 .look("A32:H32", Look.HINT);
         page.text("A33", "Time, minutes").text("A34", "Bare jar").text("A35", "Wrapped jar");
@@ -190,7 +190,7 @@ final class DesignAWrap implements WorkedSheet {
             page.number(column + "34", bare[i]);
             page.number(column + "35", wrapped[i]);
         }
-        page.formula("A36", "=\"Smallest mark, °\"&UPPER(scale)").number("B36", MARK);
+        page.formula("A36", Degrees.label("Smallest mark, ")).number("B36", MARK);
         page.text("C36", "from one line of the thermometer to the next").look("C36:H36", Look.HINT);
         page.text("A37", "Can these be used?").look("A37", Look.MESSAGE);
         page.merge("A37:A38").merge("B37:H38").look("B37:H38", Look.MESSAGE);

@@ -97,7 +97,7 @@ final class FirstFiveMinutes implements WorkedSheet {
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
         page.look("A6:D6", Look.SECTION).text("A6", "1  Type your own readings over these (invented) ones");
-        page.text("B7", "Minutes").look("B7:C7", Look.HEAD).formula("C7", "=\"Thermometer, °\"&UPPER(scale)");
+        page.text("B7", "Minutes").look("B7:C7", Look.HEAD).formula("C7", Degrees.label("Thermometer, "));
         page.look("B8:C" + last, Look.INPUT).look("D8:D" + last, Look.HINT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
                 .of("first jar", CoolingConstant.ofPerMinute(PER_MINUTE), MINUTES);
@@ -120,9 +120,9 @@ final class FirstFiveMinutes implements WorkedSheet {
         }
         page.look("C20:C22", Look.INPUT).look("D20:D22", Look.HINT);
         page.text("A20", "Scale, C or F").text("C20", "C").text("D20", "of all temperatures on this page");
-        page.formula("A21", "=\"Around the jar, °\"&UPPER(scale)").number("C21", SURROUNDINGS);
+        page.formula("A21", Degrees.label("Around the jar, ")).number("C21", SURROUNDINGS);
         page.text("D21", "measured beside the jar, not in it");
-        page.formula("A22", "=\"Smallest mark, °\"&UPPER(scale)").number("C22", MARK);
+        page.formula("A22", Degrees.label("Smallest mark, ")).number("C22", MARK);
         page.text("D22", "from one line to the next");
     }
 
@@ -147,7 +147,7 @@ final class FirstFiveMinutes implements WorkedSheet {
         row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + BehindOneJar.JAR + ")");
         row(page, 15, "Cooling constant, per minute", "0.0000", "COOL.RATE(" + BehindOneJar.JAR + ")");
         row(page, 16, "", "0.0", "");
-        page.formula("F16", "=\"Lost in the first 10 minutes, °\"&UPPER(scale)");
+        page.formula("F16", Degrees.label("Lost in the first 10 minutes, "));
         String start = "COOL.START(" + BehindOneJar.JAR + ")";
         page.formula(
                 "G16",

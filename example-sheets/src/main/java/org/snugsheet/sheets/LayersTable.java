@@ -38,7 +38,7 @@ final class LayersTable {
         page.look("A17:H17", Look.HEAD).wrapped("A17:H17");
         page.text("A17", "from inside to outside").text("B17", "material").text("C17", "thickness, mm");
         page.text("D17", "usual layer, mm").text("E17", "R-value, m²·K/W");
-        page.formula("F17", "=\"inside, °\"&UPPER(scale)").formula("G17", "=\"outside, °\"&UPPER(scale)");
+        page.formula("F17", Degrees.label("inside, ")).formula("G17", Degrees.label("outside, "));
         page.text("H17", "share of R");
         page.look("A18:A28", Look.LABEL).look("B18:H28", Look.RESULT);
         page.look("B19:C24", Look.INPUT).look("B27:C28", Look.INPUT);

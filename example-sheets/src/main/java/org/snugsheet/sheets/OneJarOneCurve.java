@@ -108,7 +108,7 @@ final class OneJarOneCurve implements WorkedSheet {
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
         page.look("A6:B6", Look.SECTION).text("A6", "1  Type your readings (invented)");
-        page.look("A7:B7", Look.HEAD).text("A7", "Minutes").formula("B7", "=\"reading, °\"&UPPER(scale)");
+        page.look("A7:B7", Look.HEAD).text("A7", "Minutes").formula("B7", Degrees.label("reading, "));
         page.look("A" + FIRST_ROW + ":B" + last, Look.INPUT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
                 .of(Jar.wrapped("jar in a mitten", 1, "wool"), MINUTES);
@@ -119,8 +119,8 @@ final class OneJarOneCurve implements WorkedSheet {
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
         page.look("A20:A23", Look.LABEL).look("B20:B23", Look.INPUT);
-        page.formula("A20", "=\"Around the jar, °\"&UPPER(scale)").number("B20", SURROUNDINGS);
-        page.formula("A21", "=\"Smallest mark, °\"&UPPER(scale)").number("B21", MARK);
+        page.formula("A20", Degrees.label("Around the jar, ")).number("B20", SURROUNDINGS);
+        page.formula("A21", Degrees.label("Smallest mark, ")).number("B21", MARK);
         page.text("A22", "Scale, C or F").text("B22", "C");
         page.text("A23", "Water, millilitres").number("B23", MILLILITRES);
         page.merge("A24:B28").look("A24:B28", Look.MESSAGE);
@@ -136,11 +136,11 @@ final class OneJarOneCurve implements WorkedSheet {
         fitted(page, 7, "Half-time, minutes", "0.0", "COOL.HALFTIME");
         fitted(page, 8, "Cooling constant, per minute", "0.0000", "COOL.RATE");
         fitted(page, 9, "", "0.0", "COOL.START");
-        page.formula("D9", "=\"At minute 0, °\"&UPPER(scale)");
+        page.formula("D9", Degrees.label("At minute 0, "));
         fitted(page, 10, "", "0.0", "COOL.SURROUNDINGS");
-        page.formula("D10", "=\"Surroundings, °\"&UPPER(scale)");
+        page.formula("D10", Degrees.label("Surroundings, "));
         row(page, 11, "", "0.00", "COOL.MISFIT(" + BehindOneJar.JAR + ")");
-        page.formula("D11", "=\"Misfit of the curve, °\"&UPPER(scale)").text("F11", "below a mark is good");
+        page.formula("D11", Degrees.label("Misfit of the curve, ")).text("F11", "below a mark is good");
         row(page, 12, "Heat given off so far, kilojoules", "0.0", "");
         page.formula(
                 "E12", OrDash.of("COOL.HEAT(volume;start;COOL.TEMP(MAX(times);start;cold;rate;scale);;scale)/1000"));
@@ -173,7 +173,7 @@ final class OneJarOneCurve implements WorkedSheet {
     private static void writeHalves(Page page) throws com.sun.star.uno.Exception {
         page.look("D16:F16", Look.SECTION).text("D16", "3  Half, and half, and half again");
         page.look("D17:F17", Look.HEAD).text("D17", "after").text("E17", "minutes");
-        page.formula("F17", "=\"warmer by, °\"&UPPER(scale)");
+        page.formula("F17", Degrees.label("warmer by, "));
         String[] words = {"the start", "one half-time", "two half-times", "three half-times", "four half-times"};
         for (int n = 0; n < words.length; n++) {
             int row = 18 + n;
@@ -187,8 +187,8 @@ final class OneJarOneCurve implements WorkedSheet {
         page.look("D24:F24", Look.SECTION).text("D24", "4  Ask the curve");
         page.look("D25:D26", Look.LABEL).look("E25:E26", Look.INPUT).look("F25:F26", Look.RESULT);
         page.text("D25", "How warm after … minutes?").number("E25", 60);
-        page.formula("F25", OrDash.of("FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&\" °\"&UPPER(scale)"));
-        page.formula("D26", "=\"When is it down to … °\"&UPPER(scale)&\"?\"").number("E26", 10);
+        page.formula("F25", OrDash.of("FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&" + Degrees.UNIT));
+        page.formula("D26", Degrees.label("When is it down to … ", "?")).number("E26", 10);
         page.formula(
                 "F26",
                 "=IF(ISTEXT(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\"))");

@@ -6,9 +6,12 @@ package org.snugsheet.sheets;
  */
 final class OrDash {
 
+    /** The dash, for a formula. */
+    static final String DASH = "\"–\"";
+
     private OrDash() {}
 
     static String of(String formula) {
-        return "=IFERROR(" + formula + ";\"–\")";
+        return "=IFERROR(" + formula + ";" + DASH + ")";
     }
 }

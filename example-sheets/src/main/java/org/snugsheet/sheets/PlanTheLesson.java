@@ -207,7 +207,7 @@ final class PlanTheLesson implements WorkedSheet {
                 "Logarithm of (start − surroundings) over a mark, divided by the cooling constant. Then it is within a"
                         + " mark of its surroundings.",
                 "The jar must start warmer than its surroundings by more than a mark.");
-        Highlight.when(page, "G9:G16", "$F1=\"–\"", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "G9:G16", "$F1=" + OrDash.DASH, Look.TROUBLE_MESSAGE);
     }
 
     // The dash is for show only: the words beside it say why there is no number.
@@ -216,7 +216,7 @@ final class PlanTheLesson implements WorkedSheet {
         page.text("E" + row, label).formula("F" + row, OrDash.of(function));
         page.formula(
                 "G" + row,
-                "=IF(F" + row + "<>\"–\";\"" + inWords + "\";IF(" + BehindThePlan.TOO_HOT
+                "=IF(F" + row + "<>" + OrDash.DASH + ";\"" + inWords + "\";IF(" + BehindThePlan.TOO_HOT
                         + ";\"No plan: the start is too hot for pupils. See the words above.\";\"" + why + "\"))");
     }
 

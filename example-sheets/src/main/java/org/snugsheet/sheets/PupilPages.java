@@ -85,7 +85,7 @@ final class PupilPages implements WorkedSheet {
                 .look("F6:G6", Look.INPUT);
         page.text("A6", "Our group").text("B6", "Snow owls");
         page.text("C6", "Our wrap").text("D6", "wool sock");
-        page.formula("E6", "=\"Warm water, °\"&UPPER(scale)").number("F6", 40).text("G6", "C");
+        page.formula("E6", Degrees.label("Warm water, ")).number("F6", 40).text("G6", "C");
         page.merge("A7:G7").look("A7:G7", Look.MESSAGE);
         page.formula("A7", "=IFERROR(PLAN.SAFE(warm;scale);\"How warm is the water at the start? Type a number.\")");
         Highlight.when(page, "A7:G7", SafeWater.TOO_HOT, Look.ALARM);

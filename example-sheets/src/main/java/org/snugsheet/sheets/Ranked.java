@@ -46,7 +46,7 @@ final class Ranked {
         page.growingTable("A5:H" + last, "COOL.RANK(" + WhichWrapWins.OF_ALL + ")");
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
         page.look("J4:M4", Look.SECTION);
-        page.formula("J4", "=\"Lost in 10 minutes, from \"&from&\" °\"&UPPER(scale)");
+        page.formula("J4", "=\"Lost in 10 minutes, from \"&from&" + Degrees.UNIT);
         page.look("J5:M5", Look.HEAD).text("J5", "wrap").text("K5", "degrees lost");
         page.text("L5", "95 % from").text("M5", "95 % to");
         page.look("J6:J" + last, Look.LABEL).look("K6:M" + last, Look.RESULT).numbers("K6:M" + last, "0.0");

@@ -95,7 +95,7 @@ final class TeachersNotes implements WorkedSheet {
         page.look("D6:E6", Look.SECTION).text("D6", "Is this water safe?");
         page.text("D7", "ask before pupils touch a jar").look("D7:E7", Look.HINT);
         page.look("D8:D9", Look.LABEL).look("E8:E9", Look.INPUT);
-        page.formula("D8", "=\"Warm water, °\"&UPPER(scale)").number("E8", 40);
+        page.formula("D8", Degrees.label("Warm water, ")).number("E8", 40);
         page.text("D9", "Scale, C or F").text("E9", "C");
         page.merge("D10:E13").look("D10:E13", Look.NOTE);
         page.formula("D10", "=IFERROR(PLAN.SAFE(warm;scale);\"Type the temperature of the water as a number.\")");

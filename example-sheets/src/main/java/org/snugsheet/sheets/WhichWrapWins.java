@@ -127,8 +127,7 @@ final class WhichWrapWins implements WorkedSheet {
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
         page.look("A6:" + LAST + "6", Look.SECTION);
-        page.formula(
-                "A6", "=\"1  What the thermometers read, °\"&UPPER(scale)&\" (invented: type your own over them)\"");
+        page.formula("A6", Degrees.label("1  What the thermometers read, ", " (invented: type your own over them)"));
         page.text("A7", "Time, minutes")
                 .look("A7", Look.HEAD)
                 .look("B7:I7", Look.INPUT_HEAD)
@@ -151,13 +150,13 @@ final class WhichWrapWins implements WorkedSheet {
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
         page.look("A16:A19", Look.LABEL).look("B16:B19", Look.INPUT).look("C16:I19", Look.HINT);
-        page.formula("A16", "=\"Around the jars, °\"&UPPER(scale)").number("B16", SURROUNDINGS);
+        page.formula("A16", Degrees.label("Around the jars, ")).number("B16", SURROUNDINGS);
         page.text("C16", "the air over the snow, beside the jars");
-        page.formula("A17", "=\"Smallest mark, °\"&UPPER(scale)").number("B17", MARK);
+        page.formula("A17", Degrees.label("Smallest mark, ")).number("B17", MARK);
         page.text("C17", "from one line of the thermometer to the next");
         page.text("A18", "Scale, C or F").text("B18", "C");
         page.text("C18", "of all numbers here; one reading in the other scale: type 95 °F");
-        page.formula("A19", "=\"Compare from, °\"&UPPER(scale)").number("B19", START);
+        page.formula("A19", Degrees.label("Compare from, ")).number("B19", START);
         page.text("C19", "“lost in 10 minutes” counts from here for every jar: that is fair");
     }
 
@@ -168,7 +167,7 @@ final class WhichWrapWins implements WorkedSheet {
             String column = WindowsillJars.column(jar);
             page.formula(column + "20", "=IF(" + column + "7=\"\";\"\";" + check + ")");
         }
-        Highlight.when(page, "B20:I20", "AND(A$20<>\"\";A$20<>\"OK\")", Look.TROUBLE);
+        Highlight.unlessOk(page, "B20:I20", "A$20", Look.TROUBLE);
         page.merge("A21:I21").look("A21:I21", Look.MESSAGE);
         StringBuilder words = new StringBuilder();
         for (int jar = 0; jar < JARS.size(); jar++) {
@@ -188,7 +187,7 @@ final class WhichWrapWins implements WorkedSheet {
         page.look("A23:I23", Look.SECTION).text("A23", "2  The ranking: the best wrap first");
         page.look("A24:I24", Look.HEAD).wrapped("A24:I24").merge("G24:I24");
         page.text("A24", "wrap").text("B24", "place").text("C24", "jars").text("D24", "half-time, minutes");
-        page.formula("E24", "=\"lost in 10 min, °\"&UPPER(scale)")
+        page.formula("E24", Degrees.label("lost in 10 min, "))
                 .text("F24", "95 % sure")
                 .text("G24", "cannot be told from");
         for (int place = 0; place < JARS.size(); place++) {

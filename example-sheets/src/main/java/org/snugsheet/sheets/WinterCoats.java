@@ -129,7 +129,7 @@ final class WinterCoats implements WorkedSheet {
         page.look("A6:C6", Look.SECTION).text("A6", "1  The weather (invented: type your own over it)");
         page.look("A7:A11", Look.LABEL).look("B7:B10", Look.INPUT).look("C7:C11", Look.HINT);
         page.text("A7", "Scale, C or F").text("B7", "C").text("C7", "F: wind is in mph then");
-        page.formula("A8", "=\"Air, °\"&UPPER(scale)").number("B8", -6).text("C8", "out of the sun");
+        page.formula("A8", Degrees.label("Air, ")).number("B8", -6).text("C8", "out of the sun");
         page.formula("A9", "=\"Wind, \"&IF(scale=\"F\";\"mph\";\"km/h\")").number("B9", 15);
         page.text("C9", "as the weather report says");
         page.text("A10", "What people do").text("B10", "playing in the snow").text("C10", "choose from the list");
@@ -140,8 +140,8 @@ final class WinterCoats implements WorkedSheet {
         page.merge("E7:H8").look("E7:H8", Look.SENTENCE);
         page.formula(
                 "E7",
-                "=IFERROR(\"On a bare face it feels like \"&ROUND(COLD.WINDCHILL(air;wind;scale);0)&\" °\"&UPPER(scale)&\".\";"
-                        + "\"No wind chill: that is for a wind in air up to 10 °C (50 °F).\")");
+                "=IFERROR(\"On a bare face it feels like \"&ROUND(COLD.WINDCHILL(air;wind;scale);0)&" + Degrees.UNIT
+                        + "&\".\";" + "\"No wind chill: that is for a wind in air up to 10 °C (50 °F).\")");
         page.merge("E9:H13").look("E9:H13", Look.MESSAGE);
         page.formula("E9", "=IFERROR(COLD.FROSTBITE(air;wind;scale);\"Type the air and the wind as numbers.\")");
         // From −28 °C on bare skin can freeze within half an hour; see the engine’s Frostbite. Not asked by its words:
