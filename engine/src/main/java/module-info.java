@@ -20,4 +20,5 @@ module org.snugsheet.engine {
     exports org.snugsheet.engine.lesson;
     exports org.snugsheet.engine.slips;
     exports org.snugsheet.engine.fairness;
+    exports org.snugsheet.engine.summary;
 }

@@ -1,10 +1,13 @@
 package org.snugsheet.engine;
 
 import java.text.MessageFormat;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -12,8 +15,8 @@ import java.util.stream.Collectors;
  *
  * @param trouble what is wrong
  * @param row the row to blame, counted from 1 within the cells given; empty when it is not one row’s trouble
- * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, the row is {@code {0}};
- *     a {@link Phrase} among them is said in the language of the sentence
+ * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, {@code {0}} is its {@link Location};
+ *     a {@link Phrase} among them is said in the language of the sentence, and of another finding what is wrong
  */
 public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) {
 
@@ -36,16 +39,58 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
     /**
      * A finding about one row.
      *
-     * @param row the row, counted from 1; it becomes {@code {0}} of the sentence
+     * @param row the row, counted from 1; its {@link Location} becomes {@code {0}} of the sentence
      * @param trouble what is wrong
      * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
      * @return the finding
      */
     public static Finding atRow(int row, Trouble trouble, Object... arguments) {
-        Object[] all = new Object[arguments.length + 1];
-        all[0] = row;
-        System.arraycopy(arguments, 0, all, 1, arguments.length);
-        return new Finding(trouble, OptionalInt.of(row), List.of(all));
+        return numbered(row, Location.ofRow(row), trouble, arguments);
+    }
+
+    /**
+     * A finding about one of several things that are counted, such as the layers of a wrap.
+     *
+     * @param number which, counted from 1; it becomes {@code {0}} of the sentence
+     * @param trouble what is wrong
+     * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
+     * @return the finding
+     */
+    public static Finding atItem(int number, Trouble trouble, Object... arguments) {
+        return numbered(number, number, trouble, arguments);
+    }
+
+    private static Finding numbered(int number, Object first, Trouble trouble, Object... arguments) {
+        List<Object> all = new ArrayList<>();
+        all.add(first);
+        all.addAll(List.of(arguments));
+        return new Finding(trouble, OptionalInt.of(number), all);
+    }
+
+    /**
+     * The same finding with more known of where it is.
+     *
+     * @param better the location made better
+     * @return the finding; the same if it names no location
+     */
+    public Finding located(UnaryOperator<Location> better) {
+        if (location().isEmpty()) {
+            return this;
+        }
+        List<Object> all = new ArrayList<>(arguments);
+        all.set(0, better.apply(location().get()));
+        return new Finding(trouble, row, all);
+    }
+
+    /**
+     * Where it is.
+     *
+     * @return the location; empty if it is about no row
+     */
+    public Optional<Location> location() {
+        return !arguments.isEmpty() && arguments.get(0) instanceof Location location
+                ? Optional.of(location)
+                : Optional.empty();
     }
 
     /**
@@ -65,9 +110,14 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
      * @return the sentence
      */
     public String sentence(Function<Phrase, String> language, Locale locale) {
-        Object[] said =
-                arguments.stream().map(argument -> said(argument, language)).toArray();
-        return new MessageFormat(language.apply(trouble), locale).format(said);
+        Object[] said = arguments.stream()
+                .map(argument -> said(argument, language, locale))
+                .toArray();
+        String pattern = language.apply(trouble);
+        String sentence = new MessageFormat(pattern, locale).format(said);
+        boolean ours = pattern.startsWith("{0}")
+                && location().filter(there -> !there.beginsWithAName()).isPresent();
+        return ours ? sentence.substring(0, 1).toUpperCase(locale) + sentence.substring(1) : sentence;
     }
 
     /**
@@ -92,14 +142,22 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
         return end < 0 ? "" : sentence.substring(end + 2);
     }
 
-    private static Object said(Object argument, Function<Phrase, String> language) {
+    private static Object said(Object argument, Function<Phrase, String> language, Locale locale) {
         if (argument instanceof Phrase phrase) {
             return language.apply(phrase);
         }
+        if (argument instanceof Location location) {
+            return location.words(language, locale);
+        }
+        if (argument instanceof Finding other) {
+            return whatIsWrong(other.sentence(language, locale));
+        }
         if (argument instanceof List<?> several) {
+            // Findings are sentences already.
+            String between = several.stream().allMatch(Finding.class::isInstance) ? " " : ", ";
             return several.stream()
-                    .map(one -> String.valueOf(said(one, language)))
-                    .collect(Collectors.joining(", "));
+                    .map(one -> String.valueOf(said(one, language, locale)))
+                    .collect(Collectors.joining(between));
         }
         return argument;
     }

@@ -43,13 +43,25 @@ public final class Refusal extends RuntimeException {
     /**
      * A refusal that concerns one row of what was given.
      *
-     * @param row the row, counted from 1 within the cells given; it is {@code {0}} in the sentence
+     * @param row the row, counted from 1 within the cells given; its {@link Location} is {@code {0}} in the sentence
      * @param trouble what is wrong
      * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
      * @return the refusal, to be thrown
      */
     public static Refusal atRow(int row, Trouble trouble, Object... arguments) {
         return new Refusal(Finding.atRow(row, trouble, arguments));
+    }
+
+    /**
+     * A refusal that concerns one of several things that are counted, such as the layers of a wrap.
+     *
+     * @param number which, counted from 1; it is {@code {0}} in the sentence
+     * @param trouble what is wrong
+     * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
+     * @return the refusal, to be thrown
+     */
+    public static Refusal atItem(int number, Trouble trouble, Object... arguments) {
+        return new Refusal(Finding.atItem(number, trouble, arguments));
     }
 
     /**

@@ -3,8 +3,8 @@ package org.snugsheet.engine;
 /**
  * Everything the engine can refuse, each with its sentence in English.
  *
- * <p>A sentence says what is wrong and what to do, in words a pupil can follow. {@code {0}} is the row where the trouble
- * belongs to one row. The sentences are {@link java.text.MessageFormat} patterns: an apostrophe is written ’.
+ * <p>A sentence says what is wrong and what to do, in words a pupil can follow. {@code {0}} is the place ({@link Location}) where the
+ * trouble belongs to one row. The sentences are {@link java.text.MessageFormat} patterns: an apostrophe is written ’.
  */
 public enum Trouble implements Phrase {
     // ---- numbers and units
@@ -25,13 +25,13 @@ public enum Trouble implements Phrase {
 
     // ---- what stands in the cells
     /** A cell that must hold something is empty. */
-    BLANK("A needed cell is blank (row {0}). Type the number there; a blank is not taken for zero."),
+    BLANK("A needed cell is blank ({0}). Type the number there; a blank is not taken for zero."),
     /** A cell holds something that is no number. */
-    ROW_NOT_A_NUMBER("Row {0} says “{1}”, which is not a number. Type a plain number there."),
+    ROW_NOT_A_NUMBER("{0}: “{1}” is not a number. Type a plain number there."),
     /** A reading is no temperature. */
-    NOT_A_TEMPERATURE("Row {0} says “{1}”, which is not a temperature. Type a number, or leave the cell blank."),
+    NOT_A_TEMPERATURE("{0}: “{1}” is not a temperature. Type a number, or leave the cell blank."),
     /** A reading is colder than absolute zero. */
-    ROW_BELOW_ABSOLUTE_ZERO("Row {0}: {1} {2} is colder than anything can be. Check that reading and its scale."),
+    ROW_BELOW_ABSOLUTE_ZERO("{0}: {1} {2} is colder than anything can be. Check that reading and its scale."),
     /** A block of cells where one row or one column is needed. */
     NOT_ONE_COLUMN("Give one column or one row of cells here, not a block of {0} by {1}."),
     /** Several cells where one is needed. */
@@ -44,7 +44,7 @@ public enum Trouble implements Phrase {
     /** As many thicknesses as materials are needed. */
     DIFFERENT_LAYERS("There are {0} thicknesses but {1} materials. Give one material for each thickness."),
     /** A time is not later than the one before. */
-    TIME_NOT_LATER("Row {0}: the time {1} is not later than {2} before it. Type the times in rising order."),
+    TIME_NOT_LATER("{0}: the time {1} is not later than {2} before it. Type the times in rising order."),
     /** Nobody typed the surroundings. */
     SURROUNDINGS_BLANK("The cell for the surroundings is blank. Type the temperature around the jar there."),
     /** The surroundings are no temperature. */
@@ -54,23 +54,23 @@ public enum Trouble implements Phrase {
     SURROUNDINGS_LENGTH(
             "There are {0} temperatures of the surroundings but {1} times. Give one cell, or one for each time."),
     /** A reading at a time when nobody read the surroundings. */
-    SURROUNDINGS_MISSING("Row {0}: the surroundings were not read at that time. Type their temperature in that row."),
+    SURROUNDINGS_MISSING("{0}: the surroundings were not read at that time. Type their temperature in that row."),
     /** A cell that should hold a time of day holds something else. */
-    ROW_NOT_A_CLOCK_TIME("Row {0} says “{1}”, which is not a time of day. Type it like 9:05, 9:05 am or 21:05."),
+    ROW_NOT_A_CLOCK_TIME("{0}: “{1}” is not a time of day. Type it like 9:05, 9:05 am or 21:05."),
     /** A plain number where a time of day is needed. */
     ROW_PLAIN_NUMBER(
-            "Row {0} is {1}, a plain number and no time of day. Minutes can be used as they are; type a time as 9:05."),
+            "{0}: {1} is a plain number and no time of day. Minutes can be used as they are; type a time as 9:05."),
     /** Clock times that look like numbers with decimals. */
     CLOCK_OR_DECIMALS(
             "The times could be clock times or plain numbers ({0}, {1}). Type clock times with a colon, such as 9:05."),
     /** Clock times that begin at 0:00 and move in great steps. */
     ROW_CLOCK_OR_STOPWATCH(
-            "Row {0}: from 0:00 to {1} may be hours or, on a stopwatch, minutes. Type plain minutes: 0, 5, 10."),
+            "{0}: from 0:00 to {1} may be hours or, on a stopwatch, minutes. Type plain minutes: 0, 5, 10."),
     /** A time of day that lies before the one above it, or too long after it to be told apart from that. */
     ROW_CLOCK_GOES_BACK(
-            "Row {0}: {1} goes back from {2} before it. Check both; if more than {3} hours went by, add am or pm or the date."),
+            "{0}: {1} goes back from {2} before it. Check both; if more than {3} hours went by, add am or pm or the date."),
     /** A date and time that lies before the one above it. */
-    ROW_DATE_GOES_BACK("Row {0}: this date and time lie before those above it. Check both."),
+    ROW_DATE_GOES_BACK("{0}: this date and time lie before those above it. Check both."),
     /** The mark of a thermometer must be positive. */
     MARK_NOT_POSITIVE("The smallest mark of the thermometer must be more than zero. Look at its scale and type it."),
 
@@ -83,11 +83,10 @@ public enum Trouble implements Phrase {
     ALREADY_AT_SURROUNDINGS(
             "All readings are within a mark of the surroundings ({0} {1}), so no cooling shows. Check the surroundings."),
     /** A reading on the far side of the surroundings. */
-    WRONG_SIDE(
-            "Row {0} reads {1} {3}, but the surroundings are {2} {3}: no jar can pass its surroundings. Check both."),
+    WRONG_SIDE("{0}: {1} {3}, but the surroundings are {2} {3}, and no jar can pass its surroundings. Check both."),
     /** Readings that leave the surroundings behind. */
     MOVES_AWAY(
-            "From row {0} on the readings move away from the surroundings ({1} {2}). Check the surroundings and the scale."),
+            "{0}: from here on the readings move away from the surroundings ({1} {2}). Check the surroundings and the scale."),
     /** Readings that do not bend towards any level. */
     SURROUNDINGS_OUT_OF_REACH(
             "The readings do not show where they settle. Read for longer, or type the temperature of the surroundings."),
@@ -102,7 +101,7 @@ public enum Trouble implements Phrase {
     NEVER_REACHED(
             "That temperature is never reached: it must lie between the start and the surroundings. Check the target."),
     /** Warmer than the reading before. */
-    WARMER_THAN_BEFORE("Row {0} reads {1} {3}, warmer than {2} {3} before it. Check that reading, or stir and wait."),
+    WARMER_THAN_BEFORE("{0}: {1} {3} is warmer than {2} {3} before it. Check that reading, or stir and wait."),
     /** Clock times in place of minutes. */
     DAY_FRACTIONS("The times look like clock times, which are parts of a day. Type minutes: 0, 5, 10."),
 
@@ -134,6 +133,10 @@ public enum Trouble implements Phrase {
     JAR_WITHOUT_NAME("Jar {0} has no name. Type there what it is wrapped in."),
     /** A ranking of fewer than two. */
     NOTHING_TO_RANK("A ranking needs jars with at least two different names. Check the names."),
+    /** A ranking of which too few jars can be used; {0} lists those that cannot, each with its reason. */
+    TOO_FEW_TO_RANK("A ranking needs at least two jars that can be used, but these are held back. {0}"),
+    /** One of the jars held back, as part of {@link #TOO_FEW_TO_RANK}. */
+    HELD_BACK("{0}: {1}"),
 
     // ---- materials and layers
     /** A material nobody here knows. */
@@ -240,9 +243,9 @@ public enum Trouble implements Phrase {
     /** A garment nobody here knows, but its name is near one that is known. */
     UNKNOWN_GARMENT_NEAR("“{0}” is not a garment known here. Did you mean “{1}”?"),
     /** As {@link #UNKNOWN_GARMENT}; {0} is the row. */
-    ROW_UNKNOWN_GARMENT("Row {0}: “{1}” is not a garment known here. Choose one from the list of COLD.GARMENTS."),
+    ROW_UNKNOWN_GARMENT("{0}: “{1}” is not a garment known here. Choose one from the list of COLD.GARMENTS."),
     /** As {@link #UNKNOWN_GARMENT_NEAR}; {0} is the row. */
-    ROW_UNKNOWN_GARMENT_NEAR("Row {0}: “{1}” is not a garment known here. Did you mean “{2}”?"),
+    ROW_UNKNOWN_GARMENT_NEAR("{0}: “{1}” is not a garment known here. Did you mean “{2}”?"),
     /** An outfit of nothing. */
     NO_GARMENTS("There is no garment here. Type the name of at least one."),
     /** An activity nobody here knows. */
@@ -268,36 +271,35 @@ public enum Trouble implements Phrase {
 
     // ---- slips found from the numbers
     /** A reading typed on the other scale. */
-    ROW_ON_OTHER_SCALE("Row {0}: {1} looks like {2} among {3}. Look again; if so, type it with its scale: {1} {2}."),
+    ROW_ON_OTHER_SCALE("{0}: {1} looks like {2} among {3}. Look again; if so, type it with its scale: {1} {2}."),
     /** Two digits swapped. */
-    ROW_DIGITS_SWAPPED("Row {0} says {1}, but {2} would fit: two digits may be swapped. Look again; if so, type {2}."),
+    ROW_DIGITS_SWAPPED("{0}: {1}, but {2} would fit; two digits may be swapped. Look again; if so, type {2}."),
     /** A decimal comma lost. */
-    ROW_COMMA_LOST("Row {0} says {1}, but {2} would fit: a decimal comma may be lost. Look again; if so, type {2}."),
+    ROW_COMMA_LOST("{0}: {1}, but {2} would fit; the decimal point may be lost. Look again; if so, type {2}."),
     /** Minutes skipped. */
     ROW_MINUTES_SKIPPED(
-            "Row {0}: the time is {1}, but {2} would fit: minutes may be skipped. Look again; if so, type {2} and mend the times below."),
+            "{0}: the time is {1}, but {2} would fit; minutes may be skipped. Look again; if so, type {2} and fix the times below."),
     /** Minutes repeated. */
     ROW_MINUTES_REPEATED(
-            "Row {0}: the time {1} comes too early, {2} would fit. Look again; if so, type {2} and mend the times below."),
+            "{0}: the time {1} comes too early, {2} would fit. Look again; if so, type {2} and fix the times below."),
     /** One time is wrong. */
-    ROW_TIME_WRONG("Row {0}: the time {1} is out of step, {2} would fit. Look again; if so, type {2}."),
+    ROW_TIME_WRONG("{0}: the time {1} is out of step, {2} would fit. Look again; if so, type {2}."),
     /** A first reading that came too early. */
     ROW_NOT_SETTLED(
-            "Row {0} reads {1} {3}, but the others point to {2} {3}: the thermometer may not have settled. Leave that reading blank."),
+            "{0}: {1} {3}, but the others point to {2} {3}; the thermometer may not have settled. Leave that reading blank."),
     /** A jump in a cooling curve. */
     ROW_JUMP(
-            "Row {0}: the readings jump here, as if the jar was stirred or moved. Use the rows before it or those from it on, not both."),
+            "{0}: the readings jump here, as if the jar was stirred or moved. Use the readings before it or those from it on, not both."),
     /** Readings that stay where they are from one row on, given the number and the scale. */
     STUCK_FROM_ROW(
-            "From row {0} on the readings stay near {1} {2}, as if the thermometer was out of the water or stuck. Check it, and leave these readings blank."),
+            "{0}: from here on the readings stay near {1} {2}, as if the thermometer was out of the water or stuck. Check it, and leave these readings blank."),
     /** A reading on the far side of the surroundings, by the other readings. */
     ROW_BEYOND_SURROUNDINGS(
-            "Row {0} reads {1} {3}, beyond the surroundings of {2} {3}. Look at both again; leave a wrong reading blank."),
+            "{0}: {1} {3} is beyond the surroundings of {2} {3}. Look at both again; leave a wrong reading blank."),
     /** Colder than the reading before, in a jar that warms. */
-    COLDER_THAN_BEFORE("Row {0} reads {1} {3}, colder than {2} {3} before it. Check that reading, or stir and wait."),
+    COLDER_THAN_BEFORE("{0}: {1} {3} is colder than {2} {3} before it. Check that reading, or stir and wait."),
     /** A reading off the curve of the others. */
-    ROW_OFF_THE_CURVE(
-            "Row {0} reads {1} {3}, but the others point to {2} {3}. Look again; leave a wrong reading blank."),
+    ROW_OFF_THE_CURVE("{0}: {1} {3}, but the others point to {2} {3}. Look again; leave a wrong reading blank."),
     /** A column on another scale than its surroundings. */
     COLUMN_ON_OTHER_SCALE(
             "All readings look like {0}, but {1} is the scale here. Type readings and surroundings on one scale, and name it."),

@@ -97,7 +97,7 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
         for (int i = 0; i < jars.size(); i++) {
             String name = jars.get(i).name().strip();
             if (name.isEmpty()) {
-                throw Refusal.atRow(i + 1, Trouble.JAR_WITHOUT_NAME);
+                throw Refusal.atItem(i + 1, Trouble.JAR_WITHOUT_NAME);
             }
             String key = name.toLowerCase(Locale.ROOT);
             names.putIfAbsent(key, name);

@@ -55,4 +55,19 @@ public record CoolingConstant(double perSecond) {
         }
         return Math.log(2) / perSecond;
     }
+
+    /**
+     * The half-time of a constant that was estimated.
+     *
+     * @param error its standard error
+     * @return seconds
+     * @throws Refusal if the constant is not above its own standard error: then it may as well be zero, and the half-time
+     *     any number
+     */
+    public double halfTime(CoolingConstant error) {
+        if (!(perSecond > error.perSecond)) {
+            throw Refusal.of(Trouble.HARDLY_COOLS);
+        }
+        return halfTime();
+    }
 }

@@ -120,10 +120,7 @@ public final class CoolingFit implements ModelFit {
      *     half-time any number
      */
     public double halfTime() {
-        if (!(constant().perSecond() > constantError().perSecond())) {
-            throw Refusal.of(Trouble.HARDLY_COOLS);
-        }
-        return constant().halfTime();
+        return constant().halfTime(constantError());
     }
 
     /**

@@ -100,10 +100,10 @@ public record Layers(List<Layer> fromInside) {
 
     private double positive(double value, QuantityName what) {
         if (!Double.isFinite(value)) {
-            throw Refusal.atRow(nextNumber(), Trouble.LAYER_NOT_A_NUMBER, what);
+            throw Refusal.atItem(nextNumber(), Trouble.LAYER_NOT_A_NUMBER, what);
         }
         if (value <= 0) {
-            throw Refusal.atRow(nextNumber(), Trouble.LAYER_NOT_POSITIVE, what, value);
+            throw Refusal.atItem(nextNumber(), Trouble.LAYER_NOT_POSITIVE, what, value);
         }
         return value;
     }

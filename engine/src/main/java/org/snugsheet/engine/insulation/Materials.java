@@ -122,6 +122,6 @@ public final class Materials {
     }
 
     private static Refusal refusal(int layer, Trouble alone, Trouble inLayer, Object... arguments) {
-        return layer == 0 ? Refusal.of(alone, arguments) : Refusal.atRow(layer, inLayer, arguments);
+        return layer == 0 ? Refusal.of(alone, arguments) : Refusal.atItem(layer, inLayer, arguments);
     }
 }

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.reading;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -127,6 +128,23 @@ public sealed interface Entry {
     }
 
     /**
+     * This entry as it would be typed: a whole number has no decimals.
+     *
+     * @return the text; empty for a gap
+     */
+    default String written() {
+        if (this instanceof Text text) {
+            return text.text();
+        }
+        if (this instanceof Value number) {
+            return Double.isFinite(number.value())
+                    ? BigDecimal.valueOf(number.value()).stripTrailingZeros().toPlainString()
+                    : String.valueOf(number.value());
+        }
+        return "";
+    }
+
+    /**
      * This entry as a plain number, such as minutes or millimetres.
      *
      * @param row where it stands, for the refusal
@@ -140,10 +158,9 @@ public sealed interface Entry {
         if (this instanceof Gap) {
             throw Refusal.atRow(row, Trouble.BLANK);
         }
-        String written = this instanceof Text text ? text.text() : String.valueOf(((Value) this).value());
-        return TypedNumber.parse(written)
+        return TypedNumber.parse(written())
                 .filter(typed -> typed.scale().isEmpty())
-                .orElseThrow(() -> Refusal.atRow(row, Trouble.ROW_NOT_A_NUMBER, written))
+                .orElseThrow(() -> Refusal.atRow(row, Trouble.ROW_NOT_A_NUMBER, written()))
                 .value();
     }
 }

@@ -39,5 +39,16 @@ public enum SlipKind {
     /** A reading that lies off the curve of the others. */
     OFF_THE_CURVE,
     /** No single slip is found, and still the readings cannot be used as they are. */
-    REFUSED
+    REFUSED,
+    /** The readings can be used as they are, but somebody should know something of them. */
+    CAUTION;
+
+    /**
+     * Whether a jar is held back from rankings and verdicts until somebody has looked at it.
+     *
+     * @return true for all but a caution
+     */
+    public boolean holdsBack() {
+        return this != CAUTION;
+    }
 }

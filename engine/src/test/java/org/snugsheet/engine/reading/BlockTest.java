@@ -21,12 +21,30 @@ class BlockTest {
         "bare (C), bare, CELSIUS",
         "leaves [wet], leaves [wet],",
         "jar C, jar C,",
-        "(°F), jar 1, FAHRENHEIT"
+        "(°F), '', FAHRENHEIT"
     })
     void a_header_may_name_its_scale(String header, String name, String scale) {
         Block.Jar jar = Block.of(rows(header)).jars().get(0);
-        assertEquals(name, jar.name());
-        assertEquals(Optional.ofNullable(scale).map(Scale::valueOf), jar.scale());
+        assertEquals(name, jar.heading().name());
+        assertEquals(
+                Optional.ofNullable(scale).map(Scale::valueOf), jar.heading().scale());
+        assertEquals(1, jar.number());
+    }
+
+    /** Groups are often called 1 and 2, and a sheet hands over numbers. */
+    @Test
+    void a_number_is_a_name_as_it_was_typed() {
+        assertEquals("1", Heading.of(Entry.of(1)).name());
+        assertEquals("2.5", Heading.of(Entry.of(2.5)).name());
+        assertEquals("1000000", Heading.of(Entry.of(1e6)).name());
+    }
+
+    @Test
+    void each_column_of_readings_needs_its_heading() {
+        assertEquals(
+                Trouble.DIFFERENT_NAMES,
+                assertThrows(Refusal.class, () -> Block.of(row("0"), row("a", "b"), List.of(row("40"))))
+                        .trouble());
     }
 
     @Test
@@ -35,7 +53,7 @@ class BlockTest {
                 Block.of(List.of(row("min", "bare", "", "wool"), row("0", "40", "", "40"), row("5", "", "", "37")));
         assertEquals(
                 List.of("bare", "wool"),
-                block.jars().stream().map(Block.Jar::name).toList());
+                block.jars().stream().map(jar -> jar.heading().name()).toList());
         assertEquals(new Entry.Gap(), block.jars().get(0).temperatures().get(1));
         assertEquals(2, block.times().size());
     }

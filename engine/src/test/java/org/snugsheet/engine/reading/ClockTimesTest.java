@@ -176,9 +176,9 @@ class ClockTimesTest {
                         + "if more than 6 hours went by, add am or pm or the date.",
                 "=14:15 | =14:10 => Row 2: 14:10 goes back from 14:15 before it. Check both; "
                         + "if more than 12 hours went by, add am or pm or the date.",
-                "=0 | =5 => Row 2 is 5, a plain number and no time of day. "
+                "=0 | =5 => Row 2: 5 is a plain number and no time of day. "
                         + "Minutes can be used as they are; type a time as 9:05.",
-                "9:05 | soon => Row 2 says “soon”, which is not a time of day. Type it like 9:05, 9:05 am or 21:05.",
+                "9:05 | soon => Row 2: “soon” is not a time of day. Type it like 9:05, 9:05 am or 21:05.",
                 "0:00 | 5:00 => Row 2: from 0:00 to 5:00 may be hours or, on a stopwatch, minutes. "
                         + "Type plain minutes: 0, 5, 10.",
             })

@@ -70,7 +70,7 @@ class ReadingsTest {
                         List.of(Entry.of(0), Entry.of("soon")), List.of(Entry.of(40), Entry.of(39)), Scale.CELSIUS));
 
         assertEquals(
-                "Row 2 says “soon”, which is not a number. Type a plain number there.",
+                "Row 2: “soon” is not a number. Type a plain number there.",
                 refusal.finding().sentence());
     }
 

@@ -126,7 +126,7 @@ public final class Cells {
         if (entry instanceof Entry.Gap) {
             throw Refusal.atRow(1, Trouble.BLANK);
         }
-        return written(entry);
+        return entry.written();
     }
 
     /**
@@ -166,16 +166,17 @@ public final class Cells {
     }
 
     /**
-     * An entry as text.
+     * The columns of a block.
      *
-     * @param entry the entry
-     * @return what was written; empty for a gap
+     * @param block the cells
+     * @return their entries, column by column
      */
-    public static String written(Entry entry) {
-        if (entry instanceof Entry.Text text) {
-            return text.text();
+    public static List<List<Entry>> columns(Object[][] block) {
+        List<List<Entry>> columns = new ArrayList<>(block[0].length);
+        for (int column = 0; column < block[0].length; column++) {
+            columns.add(line(column(block, column)));
         }
-        return entry instanceof Entry.Gap ? "" : String.valueOf(entry.asNumber(1));
+        return columns;
     }
 
     static Entry entry(Object cell) {

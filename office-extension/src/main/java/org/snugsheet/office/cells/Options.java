@@ -28,7 +28,7 @@ public final class Options {
      * @throws org.snugsheet.engine.Refusal if it is no scale
      */
     public static Scale scale(@Nullable Object option) {
-        return given(option).map(entry -> Scale.parse(written(entry))).orElse(Scale.CELSIUS);
+        return given(option).map(entry -> Scale.parse(entry.written())).orElse(Scale.CELSIUS);
     }
 
     /**
@@ -51,7 +51,7 @@ public final class Options {
      * @throws org.snugsheet.engine.Refusal if it is no unit of an R-value
      */
     public static Unit resistanceUnit(@Nullable Object option) {
-        Unit unit = given(option).map(entry -> Unit.parse(written(entry))).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
+        Unit unit = given(option).map(entry -> Unit.parse(entry.written())).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
         // Refuses a unit of something else before anything is worked out.
         Unit.SQUARE_METRE_KELVIN_PER_WATT.from(1, unit);
         return unit;
@@ -79,7 +79,7 @@ public final class Options {
      * @throws org.snugsheet.engine.Refusal if it is several cells
      */
     public static Optional<String> words(@Nullable Object option) {
-        return given(option).map(Options::written);
+        return given(option).map(Entry::written);
     }
 
     /**
@@ -169,7 +169,7 @@ public final class Options {
 
     private static Lid lid(Optional<Entry> entry) {
         return entry.filter(Entry.Text.class::isInstance).isPresent()
-                ? Lid.parse(written(entry.orElseThrow()))
+                ? Lid.parse(entry.orElseThrow().written())
                 : new Lid.Closed(new ThermalResistance(needed(entry)));
     }
 
@@ -191,9 +191,5 @@ public final class Options {
         Entry entry = option instanceof Object[][] cells ? Cells.single(cells) : Cells.entry(option);
         boolean leftOut = entry instanceof Entry.Gap || (entry instanceof Entry.Value number && number.value() == 0);
         return leftOut ? Optional.empty() : Optional.of(entry);
-    }
-
-    private static String written(Entry entry) {
-        return entry instanceof Entry.Text text ? text.text() : String.valueOf(entry.asNumber(1));
     }
 }

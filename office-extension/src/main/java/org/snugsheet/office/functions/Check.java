@@ -33,11 +33,12 @@ public interface Check extends XInterface {
     @CellFunction(
             order = 0,
             name = "CHECK.READINGS",
-            text = "OK, or in plain words the first trouble with the readings: which row it is in and what to do.",
+            text =
+                    "OK, or in plain words the first trouble with the readings: where it is and what to do. It is the first line of CHECK.ALL.",
             formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
             source = Sources.OUTLIERS + "; " + Sources.LAWS,
             example = "CHECK.READINGS({0;5;5};{40;34;30};10)",
-            answer = "Row 3: the time 5 is not later than 5 before it. Type the times in rising order.")
+            answer = "Row 3 (minute 5): the time 5 is not later than 5 before it. Type the times in rising order.")
     String readings(
             XPropertySet document,
             @Argument(Words.TIMES) Object[][] times,
@@ -69,7 +70,7 @@ public interface Check extends XInterface {
             order = 2,
             name = "CHECK.SHEET",
             text =
-                    "A table of every trouble of every jar of a whole sheet: the jar, its row, what is wrong, how sure that is, and what to do.",
+                    "A table of every trouble of every jar of a whole sheet: the jar, its row, what is wrong, how sure that is, and what to do. What all jars share is said once; a jar without readings is not listed.",
             formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
             source = Sources.OUTLIERS + "; " + Sources.LAWS,
             example = "CHECK.SHEET({\"min\";\"bare\"|0;40|5;35|10;31|15;27|20;24};8)",

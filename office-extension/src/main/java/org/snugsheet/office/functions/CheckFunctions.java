@@ -7,12 +7,8 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.fairness.FairTest;
 import org.snugsheet.engine.jar.Lid;
-import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Block;
-import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.slips.Slip;
-import org.snugsheet.engine.slips.SlipFinder;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
@@ -21,8 +17,6 @@ import org.snugsheet.office.words.Language;
 
 /** The CHECK functions. */
 public final class CheckFunctions extends FamilyService implements Check {
-
-    private static final String ALL_WELL = "OK";
 
     /** For the office, which makes one for a session. */
     public CheckFunctions() {
@@ -38,14 +32,12 @@ public final class CheckFunctions extends FamilyService implements Check {
             @Nullable Object mark,
             @Nullable Object scale) {
         Language language = DocumentLanguage.of(document);
-        return Answer.inWords(language, () -> {
-            JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
-            jar.fit().constant();
-            return slips(times, temps, surroundings, mark, scale).stream()
-                    .findFirst()
-                    .map(slip -> language.say(slip.finding()))
-                    .orElse(ALL_WELL);
-        });
+        return Answer.inWords(
+                language,
+                () -> JarCells.of(times, temps, surroundings, mark, scale).summary().findings().stream()
+                        .findFirst()
+                        .map(slip -> language.say(slip.finding()))
+                        .orElse(TroubleTable.ALL_WELL));
     }
 
     @Override
@@ -60,7 +52,7 @@ public final class CheckFunctions extends FamilyService implements Check {
             WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit)
                     .resistance()
                     .in(Options.resistanceUnit(unit));
-            return ALL_WELL;
+            return TroubleTable.ALL_WELL;
         });
     }
 
@@ -72,10 +64,15 @@ public final class CheckFunctions extends FamilyService implements Check {
             String[][] surroundings,
             @Nullable Object mark,
             @Nullable Object scale) {
+        Language language = DocumentLanguage.of(document);
         try {
-            return TroubleTable.ofJar(slips(times, temps, surroundings, mark, scale), DocumentLanguage.of(document));
+            return TroubleTable.ofJar(
+                    JarCells.of(times, temps, surroundings, mark, scale)
+                            .summary()
+                            .findings(),
+                    language);
         } catch (Refusal refusal) {
-            return TroubleTable.ofJar(List.of(TroubleTable.refused(refusal)), DocumentLanguage.of(document));
+            return TroubleTable.refusedJar(refusal, language);
         }
     }
 
@@ -86,23 +83,13 @@ public final class CheckFunctions extends FamilyService implements Check {
             String[][] surroundings,
             @Nullable Object mark,
             @Nullable Object scale) {
-        TroubleTable table = TroubleTable.ofSheet(DocumentLanguage.of(document));
+        Language language = DocumentLanguage.of(document);
         try {
-            Scale common = Options.scale(scale);
-            List<Entry> around = Cells.line(surroundings).stream()
-                    .map(e -> e.onScale(common))
-                    .toList();
             Block sheet = Block.of(Cells.rows(block));
-            for (Block.Jar jar : sheet.jars()) {
-                Scale own = jar.scale().orElse(common);
-                table.add(
-                        jar.name(),
-                        SlipFinder.find(sheet.times(), jar.temperatures(), around, Options.mark(mark, own), own));
-            }
+            return TroubleTable.ofSheet(JarCells.summaries(sheet, surroundings, mark, scale, language), language);
         } catch (Refusal refusal) {
-            table.add("", List.of(TroubleTable.refused(refusal)));
+            return TroubleTable.refusedSheet(refusal, language);
         }
-        return table.cells();
     }
 
     @Override
@@ -135,17 +122,6 @@ public final class CheckFunctions extends FamilyService implements Check {
         } catch (Refusal refusal) {
             return FairTable.refused(refusal, DocumentLanguage.of(document));
         }
-    }
-
-    private static List<Slip> slips(
-            Object[][] times,
-            Object[][] temps,
-            String[][] surroundings,
-            @Nullable Object mark,
-            @Nullable Object scale) {
-        Scale s = Options.scale(scale);
-        return SlipFinder.find(
-                Cells.line(times), Cells.line(temps), Cells.line(surroundings), Options.mark(mark, s), s);
     }
 
     @Override

@@ -89,7 +89,7 @@ public final class ColdFunctions extends FamilyService implements Cold {
             List<Entry> cells = Cells.line(names);
             for (int i = 0; i < cells.size(); i++) {
                 if (!(cells.get(i) instanceof Entry.Gap)) {
-                    worn.add(Garments.find(Cells.written(cells.get(i)), i + 1));
+                    worn.add(Garments.find(cells.get(i).written(), i + 1));
                 }
             }
             return new Outfit(worn).insulation().in(clothingUnit(unit));

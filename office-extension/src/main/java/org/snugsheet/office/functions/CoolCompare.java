@@ -92,7 +92,7 @@ public interface CoolCompare extends XInterface {
             order = 3,
             name = "COOL.RANK",
             text =
-                    "A table of materials, best wrap first; those the readings cannot separate share a place. Jars of the same name are taken together.",
+                    "A table of materials, best wrap first; those the readings cannot separate share a place. Jars of the same name are taken together. Jars that cannot be judged are listed last, with the reason.",
             formula = "pᵢ·(m − i + 1) ≤ 0.05; i = 1, …, m",
             source = Sources.HOLM + "; " + Sources.WELCH + "; " + Sources.JARS,
             example =
@@ -115,7 +115,7 @@ public interface CoolCompare extends XInterface {
             order = 4,
             name = "COOL.SHEET",
             text =
-                    "A table of all jars of a whole sheet: readings used, cooling constant with its error, half-time, start, misfit, and what is wrong where a jar cannot be worked out.",
+                    "A table of all jars of a whole sheet: readings used, cooling constant with its error, half-time, start, misfit, and whether the jar can be used: OK, or why not.",
             formula = "T(t) = Tₛ + A·e^(−k·t); Σ(Tᵢ − T(tᵢ))² → min",
             source = Sources.NEWTON + "; " + Sources.FIT,
             example = "COOL.SHEET({\"min\";\"bare\";\"wool °F\"|0;40;104|5;34;98|10;30;94|15;26;91|20;24;88};10)",

@@ -3,24 +3,17 @@ package org.snugsheet.office.functions;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
-import org.snugsheet.engine.comparison.NamedEstimate;
-import org.snugsheet.engine.comparison.Ranking;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.cooling.CoolingFit;
-import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Block;
-import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.summary.JarRanking;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
-import org.snugsheet.office.cells.Options;
 import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** The COOL functions that set jars against each other. */
 abstract class CoolComparisons extends CoolFits implements CoolCompare {
@@ -101,22 +94,9 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            List<Entry> called = Cells.line(names);
-            int jars = block[0].length;
-            if (called.size() != jars) {
-                throw Refusal.of(Trouble.DIFFERENT_NAMES, called.size(), jars);
-            }
-            List<Entry> minutes = Cells.line(times);
-            List<Entry> around = Cells.line(surroundings);
-            Scale common = Options.scale(scale);
-            List<NamedEstimate> estimates = new ArrayList<>();
-            for (int jar = 0; jar < jars; jar++) {
-                List<Entry> temperatures = Cells.line(Cells.column(block, jar));
-                CoolingFit fit =
-                        JarCells.of(minutes, temperatures, around, mark, common).fit();
-                estimates.add(new NamedEstimate(Cells.written(called.get(jar)), fit.cautiousEstimate()));
-            }
-            return RankTable.of(Ranking.of(estimates), DocumentLanguage.of(document));
+            Language language = DocumentLanguage.of(document);
+            Block jars = Block.of(Cells.line(times), Cells.line(names), Cells.columns(block));
+            return RankTable.of(JarRanking.of(JarCells.summaries(jars, surroundings, mark, scale, language)), language);
         });
     }
 
@@ -128,12 +108,11 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             @Nullable Object mark,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> SheetTable.of(
-                Block.of(Cells.rows(block)),
-                Cells.line(surroundings),
-                mark,
-                Options.scale(scale),
-                DocumentLanguage.of(document)));
+        return Answer.of(() -> {
+            Language language = DocumentLanguage.of(document);
+            Block jars = Block.of(Cells.rows(block));
+            return SheetTable.of(JarCells.summaries(jars, surroundings, mark, scale, language), language);
+        });
     }
 
     private static <T> T compared(

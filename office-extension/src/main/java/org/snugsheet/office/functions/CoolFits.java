@@ -156,14 +156,15 @@ abstract class CoolFits extends FamilyService implements Cool {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
-            return ReportTable.of(jar.fit(), choice(jar, volume, bath), jar.mark(), DocumentLanguage.of(document));
+            return ReportTable.of(jar.summary(), choice(jar, volume, bath), DocumentLanguage.of(document));
         });
     }
 
     private static ModelChoice choice(JarCells jar, @Nullable Object volume, @Nullable Object bath) {
+        // What cannot be fitted is refused here, with its place.
+        CoolingFit fit = jar.fit();
         List<ClosedPair> pair = new ArrayList<>();
-        Options.ratio(volume, bath)
-                .ifPresent(ratio -> pair.add(new ClosedPair(jar.fit().surroundings(), ratio)));
+        Options.ratio(volume, bath).ifPresent(ratio -> pair.add(new ClosedPair(fit.surroundings(), ratio)));
         return ModelChoice.of(jar.readings(), jar.surroundings(), jar.mark(), pair);
     }
 

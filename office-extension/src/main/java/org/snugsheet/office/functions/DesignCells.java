@@ -93,19 +93,19 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
 
     private static double number(Entry entry, Trouble ifBlank) {
         if (entry instanceof Entry.Gap) {
-            throw Refusal.atRow(1, ifBlank);
+            throw Refusal.atItem(1, ifBlank);
         }
         try {
             return entry.asNumber(1);
         } catch (Refusal refusal) {
-            throw Refusal.atRow(1, Trouble.LAYER_SAYS_NO_NUMBER, Cells.written(entry));
+            throw Refusal.atItem(1, Trouble.LAYER_SAYS_NO_NUMBER, entry.written());
         }
     }
 
     private static Refusal atLayer(int layer, Refusal refusal) {
         List<Object> arguments = refusal.finding().arguments();
         return refusal.row().isPresent()
-                ? Refusal.atRow(
+                ? Refusal.atItem(
                         layer,
                         refusal.trouble(),
                         arguments.subList(1, arguments.size()).toArray())

@@ -1,19 +1,24 @@
 package org.snugsheet.office.functions;
 
 import java.util.stream.Collectors;
+import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.RankedMaterial;
 import org.snugsheet.engine.comparison.Ranking;
+import org.snugsheet.engine.summary.JarRanking;
+import org.snugsheet.engine.summary.JarSummary;
 import org.snugsheet.office.words.Language;
 
-/** The table that COOL.RANK answers with. */
+/** The table that COOL.RANK answers with: the jars that can be ranked, and below them, without a place, those held back. */
 final class RankTable {
 
     private RankTable() {}
 
-    static Object[][] of(Ranking ranking, Language language) {
-        Object[][] table = new Object[ranking.materials().size() + 1][];
+    static Object[][] of(JarRanking jars, Language language) {
+        Ranking ranking = jars.ranking();
+        int ranked = ranking.materials().size();
+        Object[][] table = new Object[1 + ranked + jars.heldBack().size()][];
         table[0] = language.row(
                 TableWords.PLACE,
                 TableWords.MATERIAL,
@@ -23,7 +28,7 @@ final class RankTable {
                 TableWords.TO_95,
                 TableWords.HALF_TIME_MINUTES,
                 TableWords.NOT_TOLD_APART_FROM);
-        for (int i = 0; i < ranking.materials().size(); i++) {
+        for (int i = 0; i < ranked; i++) {
             RankedMaterial material = ranking.materials().get(i);
             Estimate rate = material.estimate();
             Interval limits = rate.interval(ReportTable.CONFIDENCE);
@@ -37,9 +42,19 @@ final class RankTable {
                 rate.value(),
                 Math.max(0, limits.low()),
                 limits.high(),
-                rate.value() > 0 ? (Object) (Math.log(2) / rate.value()) : language.words(TableWords.NO_LIMIT),
+                jars.halfTime(material)
+                        .found()
+                        .map(seconds -> (Object) (seconds / 60))
+                        .orElseGet(() -> language.words(TableWords.HARDLY_COOLS)),
                 ties
             };
+        }
+        for (int i = 0; i < jars.heldBack().size(); i++) {
+            JarSummary jar = jars.heldBack().get(i);
+            String reason = jar.isWaiting()
+                    ? language.words(TableWords.WAITING)
+                    : Finding.whatIsWrong(language.say(jar.heldBackBecause().orElseThrow()));
+            table[1 + ranked + i] = new Object[] {"", SheetTable.name(jar), "", "", "", "", "", reason};
         }
         return table;
     }

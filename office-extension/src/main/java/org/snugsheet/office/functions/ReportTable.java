@@ -2,7 +2,7 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
+import java.util.Optional;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.cooling.CoolingIntervals;
@@ -11,8 +11,9 @@ import org.snugsheet.engine.cooling.Outliers;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
-import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Reading;
+import org.snugsheet.engine.summary.JarFit;
+import org.snugsheet.engine.summary.JarSummary;
 import org.snugsheet.office.words.Language;
 
 /** The table that COOL.REPORT answers with. */
@@ -29,7 +30,8 @@ final class ReportTable {
         this.language = language;
     }
 
-    static Object[][] of(CoolingFit fit, ModelChoice choice, Mark mark, Language language) {
+    static Object[][] of(JarSummary jar, ModelChoice choice, Language language) {
+        CoolingFit fit = jar.fit().fit().orRefuse();
         ReportTable table = new ReportTable(language);
         table.row(language.row(
                 TableWords.QUANTITY,
@@ -38,9 +40,9 @@ final class ReportTable {
                 TableWords.FROM_95,
                 TableWords.TO_95,
                 TableWords.UNIT));
-        table.quantities(fit, fit.readings().scale());
+        table.quantities(jar.fit(), fit, fit.readings().scale());
         table.models(choice, fit.readings().scale());
-        for (Reading reading : Outliers.in(fit, mark)) {
+        for (Reading reading : Outliers.in(fit, jar.typed().mark())) {
             double minutes = reading.seconds() / SECONDS_PER_MINUTE;
             table.row(
                     language.say(TableWords.STANDS_OUT, reading.row()),
@@ -50,10 +52,13 @@ final class ReportTable {
                     "",
                     fit.readings().scale().symbol());
         }
+        jar.heldBackBecause()
+                .ifPresent(finding ->
+                        table.row(language.words(TableWords.TO_CHECK), language.say(finding), "", "", "", ""));
         return table.rows.toArray(Object[][]::new);
     }
 
-    private void quantities(CoolingFit fit, Scale scale) {
+    private void quantities(JarFit known, CoolingFit fit, Scale scale) {
         CoolingIntervals limits = fit.intervals(CONFIDENCE);
         Interval rate = limits.rate();
         row(
@@ -63,8 +68,8 @@ final class ReportTable {
                 limit(rate.low() * SECONDS_PER_MINUTE),
                 limit(rate.high() * SECONDS_PER_MINUTE),
                 language.words(TableWords.PER_MINUTE));
-        halfTime(fit, limits.halfTime());
-        start(fit, limits, scale);
+        halfTime(known, fit, limits.halfTime());
+        start(known, fit, limits, scale);
         Interval around = limits.surroundings();
         row(
                 language.words(TableWords.SURROUNDINGS),
@@ -78,37 +83,33 @@ final class ReportTable {
     }
 
     /** A jar that hardly cools has no half-time to name, but a time that it is longer than. */
-    private void halfTime(CoolingFit fit, Interval limits) {
-        Object value = language.words(TableWords.LONGER_THAN);
-        Object error = "";
-        try {
-            value = fit.halfTime() / SECONDS_PER_MINUTE;
-            error = fit.halfTimeError() / SECONDS_PER_MINUTE;
-        } catch (Refusal refusal) {
-            // Said by the words above and the lower limit.
-        }
+    private void halfTime(JarFit known, CoolingFit fit, Interval limits) {
+        Optional<Double> seconds = known.halfTime().found();
         row(
                 language.words(TableWords.HALF_TIME),
-                value,
-                error,
+                seconds.map(value -> (Object) (value / SECONDS_PER_MINUTE))
+                        .orElseGet(() -> language.words(TableWords.LONGER_THAN)),
+                seconds.map(value -> (Object) (fit.halfTimeError() / SECONDS_PER_MINUTE))
+                        .orElse(""),
                 limit(limits.low() / SECONDS_PER_MINUTE),
                 limit(limits.high() / SECONDS_PER_MINUTE),
                 language.words(TableWords.MINUTES));
     }
 
-    private void start(CoolingFit fit, CoolingIntervals limits, Scale scale) {
-        try {
-            Interval start = limits.start();
-            row(
-                    language.words(TableWords.START),
-                    fit.start().in(scale),
-                    fit.startError().in(scale),
-                    degrees(start.low(), scale),
-                    degrees(start.high(), scale),
-                    scale.symbol());
-        } catch (Refusal refusal) {
+    private void start(JarFit known, CoolingFit fit, CoolingIntervals limits, Scale scale) {
+        Optional<Temperature> start = known.start().found();
+        if (start.isEmpty()) {
             row(language.words(TableWords.START), language.words(TableWords.OUT_OF_REACH), "", "", "", "");
+            return;
         }
+        Interval within = limits.start();
+        row(
+                language.words(TableWords.START),
+                start.get().in(scale),
+                fit.startError().in(scale),
+                degrees(within.low(), scale),
+                degrees(within.high(), scale),
+                scale.symbol());
     }
 
     private void models(ModelChoice choice, Scale scale) {

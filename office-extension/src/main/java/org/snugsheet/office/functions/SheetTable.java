@@ -2,26 +2,22 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.reading.Block;
-import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.summary.JarSummary;
 import org.snugsheet.office.words.Language;
 
-/** The table that COOL.SHEET answers with: one line for each jar of a block, in the block’s order. */
+/**
+ * The table that COOL.SHEET answers with: one line for each jar of a block, in the block’s order. The last column says OK of a jar
+ * that can be used; a jar that cannot has no numbers, and there the reason.
+ */
 final class SheetTable {
 
     private static final double SECONDS_PER_MINUTE = 60;
 
     private SheetTable() {}
 
-    static Object[][] of(
-            Block block, List<Entry> surroundings, @Nullable Object mark, Scale common, Language language) {
-        // The surroundings are on the common scale, whatever a jar’s own thermometer shows.
-        List<Entry> around =
-                surroundings.stream().map(entry -> entry.onScale(common)).toList();
+    static Object[][] of(List<JarSummary> jars, Language language) {
         List<Object[]> rows = new ArrayList<>();
         rows.add(language.row(
                 TableWords.JAR,
@@ -33,38 +29,44 @@ final class SheetTable {
                 TableWords.SCALE,
                 TableWords.MISFIT_READ,
                 TableWords.CAN_IT_BE_USED));
-        for (Block.Jar jar : block.jars()) {
-            Scale scale = jar.scale().orElse(common);
-            try {
-                rows.add(line(
-                        jar.name(),
-                        JarCells.of(block.times(), jar.temperatures(), around, mark, scale)
-                                .fit(),
-                        scale,
-                        language));
-            } catch (Refusal refusal) {
-                rows.add(new Object[] {
-                    jar.name(), "", "", "", "", "", scale.symbol(), "", language.say(refusal.finding())
-                });
-            }
+        for (JarSummary jar : jars) {
+            rows.add(jar.isUsable() ? usable(jar, language) : heldBack(jar, language));
         }
         return rows.toArray(Object[][]::new);
     }
 
-    private static Object[] line(String name, CoolingFit fit, Scale scale, Language language) {
-        double constant = fit.constant().perMinute();
+    private static Object[] usable(JarSummary jar, Language language) {
+        CoolingFit fit = jar.fit().fit().orRefuse();
+        Scale scale = jar.typed().scale();
         return new Object[] {
-            name,
+            name(jar),
             (double) fit.readings().size(),
-            constant,
+            fit.constant().perMinute(),
             fit.constantError().perMinute(),
-            constant > 0
-                    ? (Object) (fit.constant().halfTime() / SECONDS_PER_MINUTE)
-                    : language.words(TableWords.NO_LIMIT),
-            fit.at(0).in(scale),
+            jar.fit()
+                    .halfTime()
+                    .found()
+                    .map(seconds -> (Object) (seconds / SECONDS_PER_MINUTE))
+                    .orElseGet(() -> language.words(TableWords.HARDLY_COOLS)),
+            jar.fit()
+                    .start()
+                    .found()
+                    .map(start -> (Object) start.in(scale))
+                    .orElseGet(() -> language.words(TableWords.OUT_OF_REACH)),
             scale.symbol(),
             fit.misfit().in(scale),
-            "OK"
+            TroubleTable.ALL_WELL
         };
+    }
+
+    private static Object[] heldBack(JarSummary jar, Language language) {
+        String reason = jar.isWaiting()
+                ? language.words(TableWords.WAITING)
+                : language.say(jar.heldBackBecause().orElseThrow());
+        return new Object[] {name(jar), "", "", "", "", "", jar.typed().scale().symbol(), "", reason};
+    }
+
+    static String name(JarSummary jar) {
+        return jar.typed().name().orElse("");
     }
 }

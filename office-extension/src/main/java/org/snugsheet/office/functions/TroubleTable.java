@@ -6,10 +6,15 @@ import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipKind;
+import org.snugsheet.engine.summary.JarSummary;
+import org.snugsheet.engine.summary.SheetSummary;
 import org.snugsheet.office.words.Language;
 
 /** The tables that CHECK.ALL and CHECK.SHEET answer with. */
 final class TroubleTable {
+
+    /** What every language says of readings without a finding. */
+    static final String ALL_WELL = "OK";
 
     private static final double SURE = 0.999;
     private static final double VERY_LIKELY = 0.98;
@@ -36,18 +41,40 @@ final class TroubleTable {
         return table.cells();
     }
 
-    static TroubleTable ofSheet(Language language) {
-        return new TroubleTable(true, language);
+    /** What all jars have in common is said once; a jar that waits for its first reading is no trouble. */
+    static Object[][] ofSheet(List<JarSummary> jars, Language language) {
+        TroubleTable table = new TroubleTable(true, language);
+        SheetSummary sheet = SheetSummary.of(jars);
+        if (!sheet.common().isEmpty()) {
+            table.add(language.words(TroubleWords.ALL_JARS), sheet.common());
+        }
+        for (JarSummary jar : jars) {
+            List<Slip> own = sheet.own(jar);
+            if (jar.findings().isEmpty() || !own.isEmpty()) {
+                table.add(SheetTable.name(jar), own);
+            }
+        }
+        return table.cells();
+    }
+
+    static Object[][] refusedSheet(Refusal refusal, Language language) {
+        TroubleTable table = new TroubleTable(true, language);
+        table.add("", List.of(refused(refusal)));
+        return table.cells();
+    }
+
+    static Object[][] refusedJar(Refusal refusal, Language language) {
+        return ofJar(List.of(refused(refusal)), language);
     }
 
     /** What cannot even be looked at, as a slip that is sure. */
-    static Slip refused(Refusal refusal) {
+    private static Slip refused(Refusal refusal) {
         return new Slip(SlipKind.REFUSED, 1, refusal.finding());
     }
 
-    void add(String jar, List<Slip> slips) {
+    private void add(String jar, List<Slip> slips) {
         if (slips.isEmpty()) {
-            row(jar, "", "OK", "", "");
+            row(jar, "", ALL_WELL, "", "");
         }
         for (Slip slip : slips) {
             Object row = slip.row().isPresent() ? (Object) (double) slip.row().getAsInt() : "";
@@ -56,12 +83,12 @@ final class TroubleTable {
                     jar,
                     row,
                     Finding.whatIsWrong(sentence),
-                    language.words(howSure(slip.certainty())),
+                    language.words(slip.kind().holdsBack() ? howSure(slip.certainty()) : TroubleWords.CAUTION),
                     Finding.whatToDo(sentence));
         }
     }
 
-    Object[][] cells() {
+    private Object[][] cells() {
         return rows.toArray(Object[][]::new);
     }
 

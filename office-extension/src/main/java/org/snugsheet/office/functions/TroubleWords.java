@@ -12,7 +12,9 @@ enum TroubleWords implements Phrase {
     SURE("sure"),
     VERY_LIKELY("very likely"),
     LIKELY("likely"),
-    PERHAPS("perhaps");
+    PERHAPS("perhaps"),
+    CAUTION("a caution"),
+    ALL_JARS("all jars");
 
     private final String english;
 

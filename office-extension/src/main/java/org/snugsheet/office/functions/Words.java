@@ -20,7 +20,7 @@ final class Words {
             "The temperature of what all jars stand in: one cell, or a column read at the same times.";
     static final String BLOCK = "The temperatures: one column for each jar, one row for each time.";
     static final String NAMES =
-            "What each jar is wrapped in, one cell for each column. Jars of one name are jars of one material.";
+            "What each jar is wrapped in, one cell for each column. Jars of one name are jars of one material. A name such as wool °F names its scale.";
     static final String CLOCK =
             "The clock times of the readings, one column: cells with a time, or text such as 9:05, 9.05 am or 21:05.";
     static final String VOLUME = "Millilitres of water in the jar.";

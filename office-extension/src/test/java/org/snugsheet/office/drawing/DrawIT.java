@@ -92,7 +92,7 @@ class DrawIT {
                     "The curves are on the sheet “Curves”. Without a curve: bare. Below the chart stands why.",
                     draw(sheet, "A1:C10"));
             assertEquals(
-                    "Row 3 says “warm”, which is not a temperature. Type a number, or leave the cell blank.",
+                    "Row 3 (minute 10): “warm” is not a temperature. Type a number, or leave the cell blank.",
                     sheet.at("Curves.B29").text());
             assertEquals("OK", sheet.at("Curves.B30").text());
         }

@@ -117,19 +117,21 @@ class CellsIT {
         sheet.text("B3", "warm");
         refused(
                 "A1:A5;B1:B5;D1",
-                "Row 3 says “warm”, which is not a temperature. Type a number, or leave the cell blank.");
+                "Row 3 (minute 10): “warm” is not a temperature. Type a number, or leave the cell blank.");
     }
 
     @Test
     void textThatIsNoTimeIsRefusedByItsRow() {
         sheet.text("A4", "late");
-        refused("A1:A5;B1:B5;D1", "Row 4 says “late”, which is not a number. Type a plain number there.");
+        refused("A1:A5;B1:B5;D1", "Row 4: “late” is not a number. Type a plain number there.");
     }
 
     @Test
     void timesThatDoNotRiseAreRefusedByTheirRow() {
         sheet.number("A3", 5);
-        refused("A1:A5;B1:B5;D1", "Row 3: the time 5 is not later than 5 before it. Type the times in rising order.");
+        refused(
+                "A1:A5;B1:B5;D1",
+                "Row 3 (minute 5): the time 5 is not later than 5 before it. Type the times in rising order.");
     }
 
     @Test
@@ -137,14 +139,14 @@ class CellsIT {
         sheet.number("D1", 29);
         refused(
                 "A1:A5;B1:B5;D1",
-                "Row 4 reads 26 °C, but the surroundings are 29 °C: no jar can pass its surroundings. Check both.");
+                "Row 4 (minute 15): 26 °C, but the surroundings are 29 °C, and no jar can pass its surroundings. Check both.");
     }
 
     @Test
     void theSentenceSpeaksInTheScaleOfTheSheet() {
         sheet.number("D1", 29);
         assertEquals(
-                "Row 4 reads 26 °F, but the surroundings are 29 °F: no jar can pass its surroundings. Check both.",
+                "Row 4 (minute 15): 26 °F, but the surroundings are 29 °F, and no jar can pass its surroundings. Check both.",
                 result("CHECK.READINGS(A1:A5;B1:B5;D1;2;\"F\")").text());
     }
 

@@ -36,8 +36,8 @@ class CheckIT {
             delimiter = '|',
             value = {
                 "{40;35;30;26;23;20;18;16};8 | OK",
-                "{40;35;30;62;23;20;18;16};8 | Row 4 says 62, but 26 would fit: two digits may be swapped. Look again; if so, type 26.",
-                "{40;35;30;26;73;20;18;16};8 | Row 5: 73 °F looks like",
+                "{40;35;30;62;23;20;18;16};8 | Row 4 (minute 15): 62, but 26 would fit; two digits may be swapped. Look again; if so, type 26.",
+                "{40;35;30;26;73;20;18;16};8 | Row 5 (minute 20): 73 °F looks like",
                 "{40;35;30;260;23;20;18;16};8 | Row 4",
                 "{104;95;86;79;73;68;64;61};8 | All readings look like °F",
                 "{21;21;21;21;21;21;21;21};8 | All readings stay near 21 °C. Check that the thermometer is in the water, and read again.",

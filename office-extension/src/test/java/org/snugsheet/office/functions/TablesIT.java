@@ -118,7 +118,7 @@ class TablesIT {
         assertEquals(
                 8.18586452, result("COOL.SURROUNDINGS(A1:A7;B1:B7;\"fit\")").number(), 1e-6);
         assertEquals(
-                "Row 7: the surroundings were not read at that time. Type their temperature in that row.",
+                "Row 7 (minute 30): the surroundings were not read at that time. Type their temperature in that row.",
                 sheet.text("D7", "")
                         .formula("H20", "CHECK.READINGS(A1:A7;B1:B7;D1:D7)")
                         .at("H20")

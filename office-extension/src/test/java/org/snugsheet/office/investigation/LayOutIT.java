@@ -102,7 +102,7 @@ class LayOutIT {
             sheet.text("Investigation.B" + (head + 1), "wram");
             int checks = sheet.rowOf(InvestigationWords.CHECKS.english(), "Investigation.A1") + 2;
             assertEquals(
-                    "Row 1 says “wram”, which is not a temperature.",
+                    "bare, minute 0: “wram” is not a temperature.",
                     sheet.at("Investigation.C" + checks).text());
             assertEquals(
                     "Type a number, or leave the cell blank.",

@@ -1,0 +1,85 @@
+package org.snugsheet.engine.summary;
+
+import java.util.List;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Location;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.comparison.Estimate;
+import org.snugsheet.engine.comparison.NamedEstimate;
+import org.snugsheet.engine.comparison.RankedMaterial;
+import org.snugsheet.engine.comparison.Ranking;
+import org.snugsheet.engine.cooling.CoolingConstant;
+
+/**
+ * A ranking of the jars that can be used; the others are held back and take nothing from it.
+ *
+ * @param ranking the ranking, in which nothing speaks of those held back
+ * @param ranked the jars in it, in the order they were given
+ * @param heldBack the jars left out, in that order
+ */
+public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSummary> heldBack) {
+
+    /** A ranking; the lists are copied. */
+    public JarRanking {
+        ranked = List.copyOf(ranked);
+        heldBack = List.copyOf(heldBack);
+    }
+
+    /**
+     * Ranks jars.
+     *
+     * @param jars their summaries; jars of one name are jars of one material
+     * @return the ranking
+     * @throws Refusal if jars of at least two names are not left; it says which jars are held back and why
+     */
+    public static JarRanking of(List<JarSummary> jars) {
+        List<JarSummary> usable = jars.stream().filter(JarSummary::isUsable).toList();
+        List<NamedEstimate> estimates = usable.stream()
+                .map(jar ->
+                        new NamedEstimate(name(jar), jar.fit().fit().orRefuse().cautiousEstimate()))
+                .toList();
+        List<JarSummary> heldBack = jars.stream().filter(jar -> !jar.isUsable()).toList();
+        try {
+            return new JarRanking(Ranking.of(estimates), usable, heldBack);
+        } catch (Refusal refusal) {
+            if (refusal.trouble() != Trouble.NOTHING_TO_RANK || heldBack.isEmpty()) {
+                throw refusal;
+            }
+            throw Refusal.of(
+                    Trouble.TOO_FEW_TO_RANK,
+                    heldBack.stream().map(JarRanking::reason).toList());
+        }
+    }
+
+    /**
+     * The half-time of a material: of a single jar its own, of several that of their mean, by the rule of a single jar.
+     *
+     * @param material one of the ranked
+     * @return seconds, or why there is none
+     */
+    public Known<Double> halfTime(RankedMaterial material) {
+        if (material.jars().isSingleJar()) {
+            return ranked.stream()
+                    .filter(jar -> name(jar).strip().equalsIgnoreCase(material.name()))
+                    .findFirst()
+                    .orElseThrow()
+                    .fit()
+                    .halfTime();
+        }
+        Estimate mean = material.estimate();
+        return Known.of(() ->
+                CoolingConstant.ofPerMinute(mean.value()).halfTime(CoolingConstant.ofPerMinute(mean.standardError())));
+    }
+
+    /** Why a jar is held back, in a sentence that names it. */
+    private static Finding reason(JarSummary jar) {
+        Finding reason = jar.heldBackBecause().orElseThrow();
+        boolean namesTheJar = reason.location().flatMap(Location::jar).isPresent();
+        return namesTheJar ? reason : Finding.of(Trouble.HELD_BACK, name(jar), reason);
+    }
+
+    private static String name(JarSummary jar) {
+        return jar.typed().name().orElse("");
+    }
+}

@@ -1,0 +1,88 @@
+package org.snugsheet.engine.summary;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.slips.Slip;
+import org.snugsheet.engine.slips.SlipFinder;
+import org.snugsheet.engine.slips.SlipKind;
+
+/**
+ * All that is to be said of one jar’s readings.
+ *
+ * <pre>{@code
+ * JarSummary jar = JarSummary.of(typed);
+ * jar.isUsable();                        // neither without readings nor held back because of a finding
+ * jar.fit().halfTime();                  // a value, or why there is none
+ * }</pre>
+ *
+ * @param typed what was typed
+ * @param findings what the checks find, the surest first and cautions last, each with its place
+ * @param fit the fit of the readings as they stand
+ */
+public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
+
+    /** A summary; the findings are copied. */
+    public JarSummary {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Looks at one jar.
+     *
+     * @param jar what was typed
+     * @return its summary; a jar that waits for its first reading has one finding, that there is none
+     */
+    public static JarSummary of(TypedJar jar) {
+        if (jar.isWaiting()) {
+            Finding waiting = Finding.of(Trouble.NO_READINGS);
+            return new JarSummary(
+                    jar, List.of(new Slip(SlipKind.REFUSED, 1, waiting)), new JarFit(new Known.Not<>(waiting)));
+        }
+        JarFit fit = JarFit.of(jar);
+        List<Slip> findings = new ArrayList<>();
+        for (Slip slip :
+                SlipFinder.find(jar.minutes(), jar.temperatures(), jar.surroundings(), jar.mark(), jar.scale())) {
+            findings.add(new Slip(slip.kind(), slip.certainty(), jar.located(slip.finding())));
+        }
+        if (fit.fit().found().isPresent()) {
+            Stream.of(fit.halfTime().whyNot(), fit.start().whyNot())
+                    .flatMap(Optional::stream)
+                    .forEach(finding -> findings.add(new Slip(SlipKind.CAUTION, 1, finding)));
+        }
+        return new JarSummary(jar, findings, fit);
+    }
+
+    /**
+     * Whether it waits for its first reading.
+     *
+     * @return true if nothing was typed for it yet
+     */
+    public boolean isWaiting() {
+        return typed.isWaiting();
+    }
+
+    /**
+     * Why it is left out of rankings, verdicts and curves: the first finding that is more than a caution.
+     *
+     * @return the reason; empty if the jar can be used
+     */
+    public Optional<Finding> heldBackBecause() {
+        return findings.stream()
+                .filter(slip -> slip.kind().holdsBack())
+                .map(Slip::finding)
+                .findFirst();
+    }
+
+    /**
+     * Whether its readings can be used.
+     *
+     * @return true if nothing holds it back; then it has a fit
+     */
+    public boolean isUsable() {
+        return heldBackBecause().isEmpty();
+    }
+}

@@ -1,0 +1,71 @@
+package org.snugsheet.engine.summary;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.slips.Slip;
+
+/**
+ * The jars of a block, and what is to be said of all of them at once: what is wrong with the times or the surroundings is not said
+ * again for each jar.
+ *
+ * @param jars the jars
+ * @param common what is found in every jar that has readings
+ */
+public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
+
+    private static final Set<Trouble> OF_SURROUNDINGS =
+            EnumSet.of(Trouble.SURROUNDINGS_BLANK, Trouble.SURROUNDINGS_NOT_A_TEMPERATURE, Trouble.SURROUNDINGS_LENGTH);
+
+    /** A summary; the lists are copied. */
+    public SheetSummary {
+        jars = List.copyOf(jars);
+        common = List.copyOf(common);
+    }
+
+    /**
+     * Looks at the jars of a block.
+     *
+     * @param jars their summaries
+     * @return the summary of all
+     */
+    public static SheetSummary of(List<JarSummary> jars) {
+        List<JarSummary> read = jars.stream().filter(jar -> !jar.isWaiting()).toList();
+        List<Slip> common = new ArrayList<>();
+        if (!read.isEmpty()) {
+            for (Slip slip : read.get(0).findings()) {
+                boolean ofAll = read.size() > 1
+                        || OF_SURROUNDINGS.contains(slip.finding().trouble());
+                if (ofAll && read.stream().allMatch(jar -> has(jar, slip))) {
+                    common.add(slip);
+                }
+            }
+        }
+        return new SheetSummary(jars, common);
+    }
+
+    /**
+     * What is found in one jar alone.
+     *
+     * @param jar one of the jars
+     * @return its findings without those common to all; none for a jar that waits for its first reading
+     */
+    public List<Slip> own(JarSummary jar) {
+        return jar.isWaiting()
+                ? List.of()
+                : jar.findings().stream()
+                        .filter(slip -> common.stream().noneMatch(one -> isSame(one, slip)))
+                        .toList();
+    }
+
+    private static boolean has(JarSummary jar, Slip slip) {
+        return jar.findings().stream().anyMatch(own -> isSame(own, slip));
+    }
+
+    /** Each jar is as sure of it as its own readings make it. */
+    private static boolean isSame(Slip one, Slip other) {
+        return one.kind() == other.kind() && one.finding().equals(other.finding());
+    }
+}

@@ -1,0 +1,143 @@
+package org.snugsheet.engine.summary;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Location;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Block;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+
+/**
+ * What was typed for one jar.
+ *
+ * @param name what it is called; empty for columns that nobody named
+ * @param minutes what was typed for the times, one for each row
+ * @param temperatures what was typed for the readings
+ * @param surroundings what was typed for the surroundings: one temperature, one for each row, or the word {@code fit}
+ * @param mark the mark of its thermometer
+ * @param scale the scale of its thermometer
+ */
+public record TypedJar(
+        Optional<String> name,
+        List<Entry> minutes,
+        List<Entry> temperatures,
+        List<Entry> surroundings,
+        Mark mark,
+        Scale scale) {
+
+    /** What is wrong with a time, or with the surroundings at a time: cells that the jars of a block share. */
+    private static final Set<Trouble> OF_ALL_JARS = EnumSet.of(
+            Trouble.ROW_NOT_A_NUMBER,
+            Trouble.TIME_NOT_LATER,
+            Trouble.ROW_MINUTES_SKIPPED,
+            Trouble.ROW_MINUTES_REPEATED,
+            Trouble.ROW_TIME_WRONG,
+            Trouble.SURROUNDINGS_MISSING);
+
+    /** What was typed; the lists are copied. */
+    public TypedJar {
+        minutes = List.copyOf(minutes);
+        temperatures = List.copyOf(temperatures);
+        surroundings = List.copyOf(surroundings);
+    }
+
+    /**
+     * The jars of a block. A jar whose heading names a scale was read on that; the surroundings, and a mark that somebody typed,
+     * are on the common scale.
+     *
+     * @param block the block
+     * @param called what each jar is called
+     * @param surroundings what was typed for the surroundings of all
+     * @param mark the mark of the thermometers; empty for the usual one of each jar’s scale
+     * @param common the scale of jars whose headings name none
+     * @return the jars, in the order of the block
+     */
+    public static List<TypedJar> of(
+            Block block,
+            Function<Block.Jar, String> called,
+            List<Entry> surroundings,
+            Optional<Mark> mark,
+            Scale common) {
+        List<Entry> around =
+                surroundings.stream().map(entry -> entry.onScale(common)).toList();
+        return block.jars().stream()
+                .map(jar -> {
+                    Scale own = jar.heading().scale().orElse(common);
+                    return new TypedJar(
+                            Optional.of(called.apply(jar)),
+                            block.times(),
+                            jar.temperatures(),
+                            around,
+                            mark.orElseGet(() -> Mark.usual(own)),
+                            own);
+                })
+                .toList();
+    }
+
+    /**
+     * Whether nobody typed a reading yet.
+     *
+     * @return true if every reading is a gap
+     */
+    public boolean isWaiting() {
+        return temperatures.stream().allMatch(Entry.Gap.class::isInstance);
+    }
+
+    /**
+     * Its readings.
+     *
+     * @return the readings, perhaps none
+     * @throws Refusal as {@link Readings#ofMinutes} does, with the place
+     */
+    public Readings readings() {
+        return located(() -> Readings.ofMinutes(minutes, temperatures, scale));
+    }
+
+    /**
+     * What it stood in.
+     *
+     * @return the surroundings
+     * @throws Refusal as {@link Surroundings#of} does, with the place
+     */
+    public Surroundings around() {
+        return located(() -> Surroundings.of(surroundings, minutes, scale));
+    }
+
+    /** What a call answers; a refusal that names a row names the minute and the jar too. */
+    <T> T located(Supplier<T> call) {
+        try {
+            return call.get();
+        } catch (Refusal refusal) {
+            throw new Refusal(located(refusal.finding()));
+        }
+    }
+
+    /** A finding about these readings, with the minute and the jar. */
+    Finding located(Finding finding) {
+        boolean ofAllJars = OF_ALL_JARS.contains(finding.trouble());
+        return finding.located(there -> new Location(
+                there.row(), minute(there.row()), ofAllJars ? Optional.empty() : name, ofAllJars && name.isPresent()));
+    }
+
+    private OptionalDouble minute(int row) {
+        if (row > minutes.size()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(minutes.get(row - 1).asNumber(row));
+        } catch (Refusal notANumber) {
+            return OptionalDouble.empty();
+        }
+    }
+}
