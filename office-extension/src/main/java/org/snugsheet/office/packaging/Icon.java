@@ -13,9 +13,9 @@ import java.nio.file.Path;
 /** The picture of this extension in the Extension Manager: a jar in a striped wrap with a thermometer in it, our own drawing. */
 enum Icon {
     /** On a light ground. */
-    DEFAULT("icons/icon.png", 0x35506B, 0xBFE0F2, 0xD9622B, 0xF6C18B, 0xC0392B),
+    DEFAULT("icons/icon.png", 0x35506B, 0xBFE0F2, 0xD9622B, 0xF6C18B, 0xB83A26),
     /** For an office in high contrast: light lines on a dark ground. */
-    HIGH_CONTRAST("icons/icon-high-contrast.png", 0xFFFFFF, 0x1F4E79, 0xFFD23F, 0x000000, 0xFFFFFF);
+    HIGH_CONTRAST("icons/icon-high-contrast.png", 0xFFFFFF, 0x24506B, 0xFFD23F, 0x000000, 0xFFFFFF);
 
     /** What the office asks for: 42 by 42 pixels. */
     static final int SIZE = 42;

@@ -12,7 +12,7 @@ public final class Palette {
     public static final int QUIET = 0x4A4A4A;
 
     /** Headings and their rules. */
-    public static final int HEADING = 0x17375E;
+    public static final int HEADING = 0x1B3A4B;
 
     /** Lines between rows. */
     public static final int RULE = 0xB8C2CC;
@@ -30,7 +30,7 @@ public final class Palette {
     public static final int CAUTION = 0x9C2A00;
 
     /** Lines behind a chart. */
-    public static final int GRID = 0xD9D9D9;
+    public static final int GRID = 0xD4DADF;
 
     /** Lines of squared paper. */
     public static final int SQUARES = 0x8C8C8C;

@@ -10,9 +10,6 @@ import org.junit.jupiter.api.Test;
 /** Jars can be told apart without any colour, and every line is seen on white paper. */
 class InkTest {
 
-    /** WCAG 2.2, success criterion 1.4.11: graphics need a contrast of 3 to 1. */
-    private static final double CONTRAST = 3;
-
     @Test
     void noTwoJarsShareASymbolOrAKindOfLine() {
         Set<Integer> symbols = new HashSet<>();
@@ -31,17 +28,7 @@ class InkTest {
     @Test
     void everyLineStandsOutFromThePaper() {
         for (Ink ink : Ink.forJars()) {
-            assertTrue(1.05 / (luminance(ink.colour()) + 0.05) >= CONTRAST, ink.name());
+            assertTrue(Contrast.between(ink.colour(), Palette.PAPER) >= Contrast.OF_GRAPHICS, ink.name());
         }
-    }
-
-    /** WCAG 2.2, relative luminance. */
-    private static double luminance(int colour) {
-        return 0.2126 * linear(colour >> 16) + 0.7152 * linear(colour >> 8) + 0.0722 * linear(colour);
-    }
-
-    private static double linear(int eightBits) {
-        double part = (eightBits & 0xFF) / 255.0;
-        return part <= 0.04045 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
     }
 }
