@@ -23,7 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** An office that dies, hangs or never comes up: said clearly, in bounded time, with nothing left behind. */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "signals and shell scripts")
 class BrokenOfficeIT {
-    private static final Duration QUICK = Duration.ofSeconds(5);
+    private static final Duration QUICK = Patience.scaled(Duration.ofSeconds(5));
+    private static final Duration BOUNDED = Patience.scaled(Duration.ofSeconds(20));
 
     @Test
     void anOfficeThatEndsWellLeavesNothing() {
@@ -72,8 +73,8 @@ class BrokenOfficeIT {
         long pid = lastOf(processes).pid();
         assertEquals(
                 0, new ProcessBuilder("sh", "-c", "kill -STOP " + pid).start().waitFor());
-        OfficeFailure failure = assertThrows(
-                OfficeFailure.class, () -> assertTimeout(Duration.ofSeconds(20), () -> office.evaluate("=1")));
+        OfficeFailure failure =
+                assertThrows(OfficeFailure.class, () -> assertTimeout(BOUNDED, () -> office.evaluate("=1")));
         assertTrue(failure.getMessage().contains("hung"), failure.getMessage());
         assertTimeout(QUICK, office::close);
         assertGone(office, processes);
@@ -105,8 +106,7 @@ class BrokenOfficeIT {
         Path note = folder.resolve("folder");
         OfficeSetup setup =
                 OfficeSetup.plain().using(script(folder, "pwd > " + note + "; echo the snow is too deep; exit 3"));
-        OfficeFailure failure =
-                assertThrows(OfficeFailure.class, () -> assertTimeout(Duration.ofSeconds(20), setup::start));
+        OfficeFailure failure = assertThrows(OfficeFailure.class, () -> assertTimeout(BOUNDED, setup::start));
         assertTrue(failure.getMessage().contains("the snow is too deep"), failure.getMessage());
         assertFalse(Files.exists(Path.of(Files.readString(note).strip())), "its folder is gone");
     }
@@ -117,8 +117,7 @@ class BrokenOfficeIT {
         OfficeSetup setup = OfficeSetup.plain()
                 .using(script(folder, "sleep 1000 & echo $! $$ > " + note + "; echo waiting; wait"))
                 .withPatience(Duration.ofSeconds(2));
-        OfficeFailure failure =
-                assertThrows(OfficeFailure.class, () -> assertTimeout(Duration.ofSeconds(20), setup::start));
+        OfficeFailure failure = assertThrows(OfficeFailure.class, () -> assertTimeout(BOUNDED, setup::start));
         assertTrue(failure.getMessage().contains("did not answer within 2 s"), failure.getMessage());
         assertTrue(failure.getMessage().contains("waiting"), failure.getMessage());
         for (String pid : Files.readString(note).strip().split(" ", -1)) {
@@ -134,8 +133,7 @@ class BrokenOfficeIT {
                 .using(soffice)
                 .withExtension(SmallExtension.writeTo(folder))
                 .withPatience(Duration.ofSeconds(2));
-        OfficeFailure failure =
-                assertThrows(OfficeFailure.class, () -> assertTimeout(Duration.ofSeconds(20), setup::start));
+        OfficeFailure failure = assertThrows(OfficeFailure.class, () -> assertTimeout(BOUNDED, setup::start));
         assertTrue(failure.getMessage().contains("hung for 2 s"), failure.getMessage());
     }
 

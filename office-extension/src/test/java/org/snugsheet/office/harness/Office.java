@@ -221,7 +221,7 @@ public final class Office implements AutoCloseable {
     }
 
     private void askToEnd() {
-        try (Watchdog watchdog = Watchdog.over(Duration.ofSeconds(20), process::kill)) {
+        try (Watchdog watchdog = Watchdog.over(Patience.scaled(Duration.ofSeconds(20)), process::kill)) {
             try {
                 Object desktop =
                         context.getServiceManager().createInstanceWithContext("com.sun.star.frame.Desktop", context);

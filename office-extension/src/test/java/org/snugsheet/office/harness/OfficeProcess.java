@@ -179,7 +179,8 @@ final class OfficeProcess {
 
     /** After a broken line: gives a dying office a moment to be seen dead; true when it lives on. */
     boolean settle() {
-        for (int i = 0; i < 20 && isAlive(); i++) {
+        long end = System.nanoTime() + Patience.scaled(Duration.ofSeconds(1)).toNanos();
+        while (isAlive() && System.nanoTime() < end) {
             Workspace.pause(50);
         }
         return isAlive();

@@ -28,7 +28,7 @@ public record OfficeSetup(
         boolean java,
         boolean windows,
         Duration patience) {
-    /** Generous, because a machine that runs several builds at once is slow. */
+    /** Generous, because the first start of an office on a machine reads it from the disk. */
     private static final Duration USUAL_PATIENCE = Duration.ofMinutes(2);
 
     /** A setup; the extensions are copied. */
@@ -38,7 +38,7 @@ public record OfficeSetup(
 
     /** American English, no extension, whichever office is found. */
     public static OfficeSetup plain() {
-        return new OfficeSetup(List.of(), Locale.US, Optional.empty(), true, false, USUAL_PATIENCE);
+        return new OfficeSetup(List.of(), Locale.US, Optional.empty(), true, false, Patience.scaled(USUAL_PATIENCE));
     }
 
     /** The same with this extension installed as well; the file must end in {@code .oxt}. */
@@ -71,6 +71,14 @@ public record OfficeSetup(
     /** The same with another limit for anything that can hang. */
     public OfficeSetup withPatience(Duration limit) {
         return new OfficeSetup(extensions, locale, soffice, java, windows, limit);
+    }
+
+    /**
+     * Whether this office can show windows at all. One that was built without them, such as Debian's {@code -nogui} packages, has none
+     * of the parts that draw windows, and asks nobody anything.
+     */
+    public boolean canShowWindows() {
+        return Programs.find(soffice).drawWindows();
     }
 
     /**

@@ -99,7 +99,10 @@ final class OwnProcess {
 
     /** The exit code of an ended process; Java may learn of it a moment after the process is gone. */
     int exitCode() {
-        return process.onExit().orTimeout(10, TimeUnit.SECONDS).join().exitValue();
+        return process.onExit()
+                .orTimeout(moment(), TimeUnit.MILLISECONDS)
+                .join()
+                .exitValue();
     }
 
     long pid() {
@@ -118,14 +121,19 @@ final class OwnProcess {
         return !living().isEmpty();
     }
 
+    /** Milliseconds after which a killed process should be gone. */
+    private static long moment() {
+        return Patience.scaled(Duration.ofSeconds(10)).toMillis();
+    }
+
     /** Ends the whole family by force and waits until it is gone. */
     void kill() {
         living().forEach(ProcessHandle::destroyForcibly);
         try {
-            process.waitFor(10, TimeUnit.SECONDS);
+            process.waitFor(moment(), TimeUnit.MILLISECONDS);
             for (ProcessHandle handle : living()) {
                 handle.destroyForcibly();
-                handle.onExit().get(10, TimeUnit.SECONDS);
+                handle.onExit().get(moment(), TimeUnit.MILLISECONDS);
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

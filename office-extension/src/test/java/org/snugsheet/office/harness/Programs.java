@@ -49,6 +49,19 @@ record Programs(Path soffice, Path unopkg) {
                 .map(text -> Path.of(text).toAbsolutePath());
     }
 
+    /** On macOS and Windows every office does; elsewhere it has a part for each kind of desktop, or none. */
+    boolean drawWindows() {
+        String system = System.getProperty("os.name", "");
+        if (system.startsWith("Mac") || system.startsWith("Windows")) {
+            return true;
+        }
+        try (Stream<Path> parts = Files.list(soffice.toRealPath().resolveSibling(""))) {
+            return parts.anyMatch(part -> part.getFileName().toString().matches("libvclplug_.+lo\\.so"));
+        } catch (IOException e) {
+            throw new OfficeFailure("Cannot look beside " + soffice, e);
+        }
+    }
+
     /** Of the same office, even when several are installed: beside the script that the link points to. */
     private static Path unopkgBeside(Path soffice) {
         Path folder;

@@ -7,7 +7,8 @@
  * use the JDK, the UNO classes and JUnit, and nothing else of this project.
  *
  * <p>Needed on the machine: LibreOffice with Calc, and for an extension written in Java also its Java part (on Debian
- * {@code libreoffice-calc-nogui} and {@code libreoffice-java-common}). The office is looked for under the system
+ * {@code libreoffice-calc}, or {@code libreoffice-calc-nogui} for all but windows, and {@code libreoffice-java-common}). The
+ * office is looked for under the system
  * property {@code snugsheet.soffice}, then on the search path, then in the usual places.
  */
 @NullMarked

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
+import org.snugsheet.office.harness.Patience;
 
 /** The screen and the keyboard of whoever sits before the office. */
 final class Screen {
@@ -91,7 +92,7 @@ final class Screen {
 
     /** Waits for something. */
     void await(String what, BooleanSupplier come) {
-        Instant end = Instant.now().plus(PATIENCE);
+        Instant end = Instant.now().plus(Patience.scaled(PATIENCE));
         while (!come.getAsBoolean()) {
             if (Instant.now().isAfter(end)) {
                 keep("missed");
