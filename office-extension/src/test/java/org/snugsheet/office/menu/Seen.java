@@ -1,67 +1,83 @@
 package org.snugsheet.office.menu;
 
-import com.sun.star.accessibility.AccessibleRole;
-import com.sun.star.accessibility.XAccessible;
-import com.sun.star.accessibility.XAccessibleAction;
-import com.sun.star.accessibility.XAccessibleContext;
-import com.sun.star.accessibility.XAccessibleEditableText;
-import com.sun.star.accessibility.XAccessibleText;
+import com.sun.star.awt.Key;
+import com.sun.star.awt.XButton;
 import com.sun.star.awt.XExtendedToolkit;
+import com.sun.star.awt.XFixedText;
 import com.sun.star.awt.XTopWindow;
+import com.sun.star.awt.XVclContainer;
+import com.sun.star.awt.XVclWindowPeer;
+import com.sun.star.awt.XWindow;
 import com.sun.star.awt.XWindow2;
+import com.sun.star.lang.DisposedException;
+import com.sun.star.lang.IndexOutOfBoundsException;
 import com.sun.star.uno.UnoRuntime;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.Patience;
 import org.snugsheet.office.uno.Uno;
 
-/** A window that stands open in the office, as a screen reader finds and works it. */
+/**
+ * A window that stands open in the office, read by what is written on its parts and worked by the keyboard. Its accessibility would
+ * tell more, but from 26 on the office does not hand that out with its windows.
+ */
 final class Seen {
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final long PAUSE = 100;
 
-    private final XAccessibleContext window;
+    private final Keyboard keyboard;
+    private final XTopWindow window;
 
-    private Seen(XAccessibleContext window) {
+    private Seen(Office office, XTopWindow window) {
+        this.keyboard = new Keyboard(office);
         this.window = window;
     }
 
     /** Waits for the window of this title. */
     static Seen window(Office office, String title) throws Exception {
-        Instant end = Instant.now().plus(PATIENCE);
-        while (Instant.now().isBefore(end)) {
-            Optional<XAccessibleContext> found = find(office, title);
+        long end = end();
+        while (System.nanoTime() < end) {
+            Optional<XTopWindow> found = find(office, title);
             if (found.isPresent()) {
-                return new Seen(found.get());
+                return new Seen(office, found.get());
             }
             Thread.sleep(PAUSE);
         }
-        throw new AssertionError("No window " + title);
+        throw new AssertionError("No window " + title + " among "
+                + shown(office).stream().map(Seen::written).toList());
     }
 
     /** Waits until no window of this title is left: a pressed button works a moment later. */
     static void awaitGone(Office office, String title) throws Exception {
-        Instant end = Instant.now().plus(PATIENCE);
+        long end = end();
         while (find(office, title).isPresent()) {
-            if (Instant.now().isAfter(end)) {
+            if (System.nanoTime() > end) {
                 throw new AssertionError(title + " stays open");
             }
             Thread.sleep(PAUSE);
         }
     }
 
+    /** What a choice told, once its last window is closed. */
+    static String told(CompletableFuture<String> choice) throws Exception {
+        return choice.get(Patience.scaled(PATIENCE).toMillis(), TimeUnit.MILLISECONDS);
+    }
+
     /** The names of its fields and buttons, in the order in which the tabulator key reaches them. */
-    List<String> stops() throws Exception {
+    List<String> stops() {
         List<String> names = new ArrayList<>();
-        for (int i = 0; i < window.getAccessibleChildCount(); i++) {
-            XAccessibleContext part = window.getAccessibleChild(i).getAccessibleContext();
-            if (part.getAccessibleRole() != AccessibleRole.LABEL) {
-                names.add(part.getAccessibleName());
+        String label = "";
+        for (XWindow part : parts()) {
+            if (isLabel(part)) {
+                label = written(part);
+            } else {
+                names.add(isField(part) ? label : written(part));
             }
         }
         return names;
@@ -69,70 +85,93 @@ final class Seen {
 
     /** Everything written in the window. */
     String text() throws Exception {
-        StringBuilder text = new StringBuilder();
-        for (XAccessibleContext part : all()) {
-            XAccessibleText written = UnoRuntime.queryInterface(XAccessibleText.class, part);
-            text.append(written == null ? part.getAccessibleName() : written.getText())
-                    .append('\n');
+        StringBuilder text = new StringBuilder(written(window)).append('\n');
+        for (XWindow part : parts()) {
+            text.append(isField(part) ? keyboard.copy(part) : written(part)).append('\n');
         }
         return text.toString();
     }
 
     /** Types into the field that this label names. */
     void type(String label, String text) throws Exception {
-        for (XAccessibleContext part : all()) {
-            XAccessibleEditableText field = UnoRuntime.queryInterface(XAccessibleEditableText.class, part);
-            if (field != null && part.getAccessibleName().equals(label)) {
-                field.setText(text);
-                return;
-            }
+        int place = stops().indexOf(label);
+        if (place < 0) {
+            throw new AssertionError(label + " is not among " + stops());
         }
-        throw new AssertionError(label + " is not among " + stops());
+        List<XWindow> stops = parts().stream().filter(part -> !isLabel(part)).toList();
+        keyboard.retype(stops.get(place), text);
     }
 
     /** Presses a button. */
     void press(String button) throws Exception {
-        for (XAccessibleContext part : all()) {
-            if (part.getAccessibleRole() == AccessibleRole.PUSH_BUTTON
-                    && part.getAccessibleName().equals(button)) {
-                Uno.as(XAccessibleAction.class, part).doAccessibleAction(0);
+        for (XWindow part : parts()) {
+            if (UnoRuntime.queryInterface(XButton.class, part) != null
+                    && written(part).equals(button)) {
+                keyboard.press(part, Key.RETURN, '\r', 0);
                 return;
             }
         }
         throw new AssertionError(button + " is not among " + stops());
     }
 
-    private List<XAccessibleContext> all() throws Exception {
-        List<XAccessibleContext> parts = new ArrayList<>();
-        collect(window, parts);
+    private List<XWindow> parts() {
+        List<XWindow> parts = new ArrayList<>();
+        for (XWindow part : Uno.as(XVclContainer.class, window).getWindows()) {
+            // The bars of a form that needs none, and the picture of a message.
+            if (Uno.as(XWindow2.class, part).isVisible()
+                    && Uno.as(XWindow2.class, part).isEnabled()) {
+                parts.add(part);
+            }
+        }
         return parts;
     }
 
-    private static void collect(XAccessibleContext from, List<XAccessibleContext> parts) throws Exception {
-        parts.add(from);
-        for (int i = 0; i < from.getAccessibleChildCount(); i++) {
-            XAccessible child = from.getAccessibleChild(i);
-            if (child != null) {
-                collect(child.getAccessibleContext(), parts);
-            }
+    private static boolean isLabel(XWindow part) {
+        return UnoRuntime.queryInterface(XFixedText.class, part) != null;
+    }
+
+    /** Around a field the office draws a border, on which nothing is written. */
+    private static boolean isField(XWindow part) {
+        return !isLabel(part) && written(part).isEmpty();
+    }
+
+    /** As it is read, without the mark before the letter that leads there. */
+    private static String written(Object part) {
+        try {
+            return String.valueOf(Uno.as(XVclWindowPeer.class, part).getProperty("Text"))
+                    .replace("~", "");
+        } catch (DisposedException gone) {
+            return "";
         }
     }
 
-    private static Optional<XAccessibleContext> find(Office office, String title) throws Exception {
-        XExtendedToolkit toolkit = Uno.as(
-                XExtendedToolkit.class,
-                office.uno().getServiceManager().createInstanceWithContext("com.sun.star.awt.Toolkit", office.uno()));
+    private static Optional<XTopWindow> find(Office office, String title) throws Exception {
+        return shown(office).stream()
+                .filter(window -> title.equals(written(window)))
+                .findFirst();
+    }
+
+    /** The windows that stand open; one may go while they are listed, and then is not among them. */
+    private static List<XTopWindow> shown(Office office) throws Exception {
+        XExtendedToolkit toolkit = office.service("com.sun.star.awt.Toolkit", XExtendedToolkit.class);
+        List<XTopWindow> windows = new ArrayList<>();
         for (int i = 0; i < toolkit.getTopWindowCount(); i++) {
-            XTopWindow top = toolkit.getTopWindow(i);
-            @Nullable XAccessible seen = UnoRuntime.queryInterface(XAccessible.class, top);
-            // A window that is made but not yet shown would lose what is pressed.
-            if (seen != null && Uno.as(XWindow2.class, top).isVisible()) {
-                XAccessibleContext window = seen.getAccessibleContext();
-                if (title.equals(window.getAccessibleName())) {
-                    return Optional.of(window);
+            try {
+                XTopWindow top = toolkit.getTopWindow(i);
+                // A window that is made but not yet shown would lose what is pressed.
+                if (top != null && Uno.as(XWindow2.class, top).isVisible()) {
+                    windows.add(top);
+                }
+            } catch (DisposedException | IndexOutOfBoundsException gone) {
+                if (!office.isAlive()) {
+                    throw gone;
                 }
             }
         }
-        return Optional.empty();
+        return windows;
+    }
+
+    private static long end() {
+        return System.nanoTime() + Patience.scaled(PATIENCE).toNanos();
     }
 }
