@@ -97,13 +97,14 @@ newest() {
 has_package() { dpkg-query -W -f '${Status}' "$1" 2>/dev/null | grep -q '^install ok installed$'; }
 
 # Debian packs one office with windows and one without, and they exclude each other: whatever part of one is there stays.
+# Where there is none, the one with windows comes, even where no display is: the tests of the windows need one that can.
 missing_calc() {
     if has_package libreoffice-calc || has_package libreoffice-calc-nogui; then
         return 0
-    elif has_package libreoffice-core; then
-        echo libreoffice-calc
-    elif has_package libreoffice-core-nogui || ! has_display; then
+    elif has_package libreoffice-core-nogui; then
         echo libreoffice-calc-nogui
+    elif has_package libreoffice-core || ! has_display; then
+        echo libreoffice-calc
     else
         echo libreoffice-calc libreoffice-gtk3
     fi
@@ -166,7 +167,7 @@ check_tools() {
     local scratch office tools
     # Even to tell its version, the office writes down which Java it found: not into the user's own profile.
     scratch=$(mktemp -d)
-    office=$(limited 60 "$OFFICE" --version "-env:UserInstallation=$(file_url "$scratch")" 2>/dev/null </dev/null |
+    office=$(limited 300 "$OFFICE" --version "-env:UserInstallation=$(file_url "$scratch")" 2>/dev/null </dev/null |
         sed -nE 's/^LibreOffice ([0-9.]+).*/\1/p') || true
     rm -rf "$scratch"
     [ -n "$office" ] || fail "$OFFICE does not start: it does not even tell its version."
