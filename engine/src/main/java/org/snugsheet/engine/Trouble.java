@@ -16,6 +16,9 @@ public enum Trouble implements Phrase {
     UNKNOWN_SCALE("“{0}” is not a temperature scale. Use C, F or K."),
     /** A quantity that must be more than zero is not. */
     NOT_POSITIVE("The {0} must be more than zero, but it is {1}. Check that cell."),
+    /** An option that is 0, or refers to a blank cell: the office hands over both alike. */
+    OPTION_ZERO(
+            "An option is 0, or its cell is blank: these cannot be told apart. Leave it out for the usual value; for none at all type \"0\" in quotes."),
     /** A quantity that cannot be negative is. */
     NEGATIVE("The {0} cannot be less than zero, but it is {1}. Check that cell."),
     /** A unit nobody here knows. */
@@ -103,7 +106,8 @@ public enum Trouble implements Phrase {
     /** Warmer than the reading before. */
     WARMER_THAN_BEFORE("{0}: {1} {3} is warmer than {2} {3} before it. Check that reading, or stir and wait."),
     /** Clock times in place of minutes. */
-    DAY_FRACTIONS("The times look like clock times, which are parts of a day. Type minutes: 0, 5, 10."),
+    DAY_FRACTIONS(
+            "The times look like clock times, which are parts of a day. Type minutes, or give COOL.MINUTES(times) in their place, such as COOL.MINUTES(A2:A9)."),
 
     // ---- water and heat
     /** Water that would be ice. */
@@ -257,6 +261,9 @@ public enum Trouble implements Phrase {
     /** Too warm for the clothing standard. */
     CLOTHING_TOO_WARM(
             "The clothing needed is worked out for air up to 10 °C (50 °F), but it is at {0} {1}. Check the number and its scale."),
+    /** Too cold for the clothing standard. */
+    CLOTHING_TOO_COLD(
+            "The clothing needed is worked out for air down to -50 °C (-58 °F), but it is at {0} {1}. Check the number and its scale."),
     /** Too windy for the clothing standard. */
     CLOTHING_TOO_WINDY(
             "The clothing needed is worked out for winds up to 18 m/s (64 km/h, 40 mph), but this one is {0} {1}. Check its unit."),
@@ -275,7 +282,12 @@ public enum Trouble implements Phrase {
     /** Two digits swapped. */
     ROW_DIGITS_SWAPPED("{0}: {1}, but {2} would fit; two digits may be swapped. Look again; if so, type {2}."),
     /** A decimal comma lost. */
-    ROW_COMMA_LOST("{0}: {1}, but {2} would fit; the decimal point may be lost. Look again; if so, type {2}."),
+    ROW_COMMA_LOST(
+            "{0}: {1}, but {2} would fit; the decimal point may be lost or misplaced. Look again; if so, type {2}."),
+    /** A minus sign too many or too few. */
+    ROW_SIGN_WRONG("{0}: {1}, but {2} would fit; the sign may be wrong. Look again; if so, type {2}."),
+    /** Ten degrees off. */
+    ROW_TENS_MISREAD("{0}: {1}, but {2} would fit; the tens may be misread. Look again; if so, type {2}."),
     /** Minutes skipped. */
     ROW_MINUTES_SKIPPED(
             "{0}: the time is {1}, but {2} would fit; minutes may be skipped. Look again; if so, type {2} and fix the times below."),
@@ -313,10 +325,18 @@ public enum Trouble implements Phrase {
     CONSTANT_COLUMN("All readings stay near {0} {1}. Check that the thermometer is in the water, and read again."),
     /** A block without readings. */
     NO_BLOCK("Give a header row, the times below its first cell, and one column for each jar. Select the whole block."),
+    /** A stopwatch typed as hours and minutes; {0} is its second time as hours. */
+    STOPWATCH_HOURS(
+            "The times look like a stopwatch’s: {0} in a cell is hours, not minutes. Type plain minutes: 0, 5, 10; COOL.MINUTES(times), as in COOL.MINUTES(A2:A9), takes times of day only."),
+    /** Seconds in place of minutes; {0} is how long the readings took. */
+    SECONDS_FOR_MINUTES(
+            "The times run over {0} minutes: are these seconds? Look again. If so, divide the times by 60."),
     /** Times of day as text. */
-    CLOCK_TIMES("The times are times of day, such as {0}. Type minutes: 0, 5, 10."),
+    CLOCK_TIMES(
+            "The times are times of day, such as {0}. Type minutes, or give COOL.MINUTES(times) in their place, such as COOL.MINUTES(A2:A9)."),
     /** Times of day written as numbers. */
-    CLOCK_NUMBERS("The times look like times of day: {0} may be {1}. Type minutes: 0, 5, 10.");
+    CLOCK_NUMBERS(
+            "The times look like times of day: {0} may be {1}. Type minutes: 0, 5, 10; or type the times with a colon and give COOL.MINUTES(times) in their place, such as COOL.MINUTES(A2:A9).");
 
     private final String english;
 

@@ -18,6 +18,10 @@ import org.snugsheet.engine.quantity.Unit;
 public record Outdoors(Temperature air, Temperature radiant, Speed wind, double humidity) {
 
     private static final double WARMEST = 10;
+
+    /** As far down as the figures of the standard reach (ISO 11079:2007; from memory). */
+    private static final double COLDEST = -50;
+
     private static final Speed CALMEST = new Speed(0.4);
     private static final Speed WINDIEST = new Speed(18);
 
@@ -27,11 +31,14 @@ public record Outdoors(Temperature air, Temperature radiant, Speed wind, double 
     /**
      * The cold around a person.
      *
-     * @throws Refusal if the air is warmer than 10 °C or the wind stronger than 18 m/s
+     * @throws Refusal if the air is warmer than 10 °C, colder than −50 °C, or the wind stronger than 18 m/s
      */
     public Outdoors {
         if (air.celsius() > WARMEST) {
             throw Refusal.of(Trouble.CLOTHING_TOO_WARM, air.celsius(), Scale.CELSIUS.symbol());
+        }
+        if (air.celsius() < COLDEST) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_COLD, air.celsius(), Scale.CELSIUS.symbol());
         }
         if (wind.compareTo(WINDIEST) > 0) {
             throw Refusal.of(Trouble.CLOTHING_TOO_WINDY, wind.metresPerSecond(), Unit.METRE_PER_SECOND.symbol());
@@ -48,7 +55,7 @@ public record Outdoors(Temperature air, Temperature radiant, Speed wind, double 
      * @param air temperature of the air and of all around
      * @param wind speed of the air past the person
      * @return the cold
-     * @throws Refusal if the air is warmer than 10 °C or the wind stronger than 18 m/s
+     * @throws Refusal if the air is warmer than 10 °C, colder than −50 °C, or the wind stronger than 18 m/s
      */
     public static Outdoors of(Temperature air, Speed wind) {
         return new Outdoors(air, air, wind, USUAL_HUMIDITY);

@@ -48,7 +48,11 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
             throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
         }
         double worn = new BrentSolver(TOLERANCE).solve(LIMIT, balance::surplus, LEAST, MOST);
-        return new RequiredClothing(new ThermalResistance(worn), new ThermalResistance(inStillAir(worn, balance)));
+        double inStillAir = inStillAir(worn, balance);
+        if (inStillAir > MOST) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
+        }
+        return new RequiredClothing(new ThermalResistance(worn), new ThermalResistance(inStillAir));
     }
 
     /**

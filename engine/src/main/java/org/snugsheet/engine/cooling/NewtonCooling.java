@@ -23,9 +23,12 @@ public record NewtonCooling(Temperature start, Temperature surroundings, Cooling
      *
      * @param seconds time since the start; before the start if negative
      * @return the temperature then
-     * @throws Refusal if it would be colder than absolute zero or beyond all bounds
+     * @throws Refusal if it would be colder than absolute zero or beyond all bounds, or the constant is below zero
      */
     public Temperature after(double seconds) {
+        if (constant.perSecond() < 0) {
+            throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
+        }
         // expm1 keeps the drop exact to the last digit where it is small beside the temperature.
         double lost = start.minus(surroundings).kelvins() * Math.expm1(-constant.perSecond() * seconds);
         return start.plus(new TemperatureDifference(lost));

@@ -85,9 +85,9 @@ public enum Unit {
     /** British thermal unit (thermochemical). */
     BTU_THERMOCHEMICAL(ENERGY, 4184 * 0.45359237 * 5 / 9, "Btu_th"),
     /** Calorie (International Table), exact. */
-    CALORIE(ENERGY, 4.1868, "cal", "cal_it", "calorie"),
-    /** Calorie (thermochemical), exact. */
-    CALORIE_THERMOCHEMICAL(ENERGY, 4.184, "cal_th"),
+    CALORIE(ENERGY, 4.1868, "cal_IT"),
+    /** Calorie (thermochemical), exact; a thousand of them are the kilocalorie below. */
+    CALORIE_THERMOCHEMICAL(ENERGY, 4.184, "cal", "cal_th", "calorie"),
     /** The kilocalorie of food labels (thermochemical), exact. */
     KILOCALORIE(ENERGY, 4184, "kcal", "kilocalorie", "food calorie"),
     /** Kilowatt hour, exact. */

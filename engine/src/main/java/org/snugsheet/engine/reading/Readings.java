@@ -51,12 +51,16 @@ public record Readings(List<Reading> all, Scale scale) {
      * @param temperatures readings, one for each row; a text may carry its own scale
      * @param scale the scale of the other readings
      * @return the readings, perhaps none
-     * @throws Refusal if the columns differ in length, hold something that cannot be read, or the times do not rise
+     * @throws Refusal if the columns differ in length, hold something that cannot be read, or the times do not rise or are
+     *     times of day
      */
     public static Readings ofMinutes(List<Entry> minutes, List<Entry> temperatures, Scale scale) {
         if (minutes.size() != temperatures.size()) {
             throw Refusal.of(Trouble.DIFFERENT_LENGTH, minutes.size(), temperatures.size());
         }
+        TimeColumn.of(minutes).notMinutes().ifPresent(finding -> {
+            throw new Refusal(finding);
+        });
         List<Reading> readings = new ArrayList<>(minutes.size());
         for (int i = 0; i < minutes.size(); i++) {
             if (minutes.get(i) instanceof Entry.Gap || temperatures.get(i) instanceof Entry.Gap) {

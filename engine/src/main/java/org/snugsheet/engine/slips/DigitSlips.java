@@ -10,16 +10,21 @@ import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Trouble;
 
-/** A reading with two neighbouring digits swapped (43 for 34), or without its decimal comma (415 for 41,5). */
+/**
+ * A reading with two neighbouring digits swapped (43 for 34), its decimal comma lost or misplaced (415 or 4,15 for 41,5), a wrong
+ * sign, or read ten degrees off at the numbers of the thermometer.
+ */
 final class DigitSlips implements Suspicion {
 
     private static final double SWAPPED = 5;
     private static final double COMMA = 3;
+    private static final double SIGN = 4;
+    private static final double TENS = 7;
 
     @Override
     public Stream<Story> stories(Column column, Clues clues) {
         return IntStream.range(0, column.size())
-                .filter(clues::isMisread)
+                .filter(i -> clues.isMisread(i) && !column.at(i).mended())
                 .boxed()
                 .flatMap(i -> of(column, i).stream());
     }
@@ -35,18 +40,32 @@ final class DigitSlips implements Suspicion {
                     SWAPPED,
                     i));
         }
-        if (line.typed() == Math.rint(line.typed()) && Math.abs(line.typed()) >= 100) {
-            for (double divisor : new double[] {10, 100}) {
-                double meant = line.typed() / divisor;
-                stories.add(Story.ofReading(
-                        SlipKind.COMMA_LOST,
-                        Finding.atRow(line.row(), Trouble.ROW_COMMA_LOST, line.typed(), meant),
-                        column.with(i, l -> l.withTyped(meant)),
-                        COMMA,
-                        i));
-            }
+        double typed = line.typed();
+        if (typed == Math.rint(typed) && Math.abs(typed) >= 100) {
+            stories.add(other(column, i, SlipKind.COMMA_LOST, Trouble.ROW_COMMA_LOST, typed / 10, COMMA));
+            stories.add(other(column, i, SlipKind.COMMA_LOST, Trouble.ROW_COMMA_LOST, typed / 100, COMMA));
+        }
+        if (typed != Math.rint(typed) && Math.abs(typed) < 10) {
+            stories.add(other(column, i, SlipKind.COMMA_LOST, Trouble.ROW_COMMA_LOST, typed * 10, COMMA));
+        }
+        if (typed != 0) {
+            stories.add(other(column, i, SlipKind.SIGN_WRONG, Trouble.ROW_SIGN_WRONG, -typed, SIGN));
+        }
+        for (double tens : new double[] {-10, 10}) {
+            stories.add(other(column, i, SlipKind.TENS_MISREAD, Trouble.ROW_TENS_MISREAD, typed + tens, TENS));
         }
         return stories;
+    }
+
+    private static Story other(Column column, int i, SlipKind kind, Trouble trouble, double number, double cost) {
+        Line line = column.at(i);
+        double meant = Math.rint(number * 1e6) / 1e6;
+        return Story.ofReading(
+                kind,
+                Finding.atRow(line.row(), trouble, line.typed(), meant),
+                column.with(i, l -> l.withTyped(meant)),
+                cost,
+                i);
     }
 
     /** All numbers that two swapped neighbouring digits may have been; a comma stays where it is. */

@@ -15,7 +15,8 @@ final class Misreadings {
     static List<Slip> in(Column column, Clues clues) {
         List<Slip> slips = new ArrayList<>();
         for (int i = 0; i < column.size(); i++) {
-            if (clues.isMisread(i)) {
+            // A reading that was mended has been named already, and its number is not one that anybody typed.
+            if (clues.isMisread(i) && !column.at(i).mended()) {
                 slips.add(slip(column, clues, i));
             }
         }
@@ -25,9 +26,10 @@ final class Misreadings {
     private static Slip slip(Column column, Clues clues, int i) {
         double certainty = certainty(clues, i);
         Line line = column.at(i);
-        Scale scale = column.scale();
-        double read = shown(line.celsius(), scale);
-        double pointedTo = roundedTo(column, clues.fit().fitted(i));
+        // In the number that was typed, and the scale it was typed on.
+        Scale scale = line.scale();
+        double read = line.typed();
+        double pointedTo = roundedTo(column, scale, clues.fit().fitted(i));
         double mark = column.mark().graduation().kelvins();
         double side = Math.signum(clues.fit().difference());
         if (i == 0 && clues.isOnTheSideOfTheSurroundings(0)) {
@@ -47,7 +49,9 @@ final class Misreadings {
                             shown(line.around(), scale),
                             scale.symbol()));
         }
-        if (i > 0 && (line.celsius() - column.at(i - 1).celsius()) * side > mark) {
+        if (i > 0
+                && !column.at(i - 1).mended()
+                && (line.celsius() - column.at(i - 1).celsius()) * side > mark) {
             return new Slip(
                     SlipKind.GOES_BACK,
                     certainty,
@@ -74,9 +78,9 @@ final class Misreadings {
     }
 
     /** What the others point to is no better known than to a mark. */
-    private static double roundedTo(Column column, double celsius) {
-        double mark = column.mark().graduation().in(column.scale());
-        double degrees = new Temperature(Math.max(celsius, -273)).in(column.scale());
+    private static double roundedTo(Column column, Scale scale, double celsius) {
+        double mark = column.mark().graduation().in(scale);
+        double degrees = new Temperature(Math.max(celsius, -273)).in(scale);
         return Math.rint(Math.rint(degrees / mark) * mark * 1000) / 1000;
     }
 }

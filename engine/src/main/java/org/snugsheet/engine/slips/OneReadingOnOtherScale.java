@@ -14,7 +14,9 @@ final class OneReadingOnOtherScale implements Suspicion {
     @Override
     public Stream<Story> stories(Column column, Clues clues) {
         return IntStream.range(0, column.size())
-                .filter(i -> clues.isMisread(i) && column.at(i).scale() == column.scale())
+                .filter(i -> clues.isMisread(i)
+                        && !column.at(i).mended()
+                        && column.at(i).scale() == column.scale())
                 .mapToObj(i -> of(column, i));
     }
 
@@ -29,7 +31,7 @@ final class OneReadingOnOtherScale implements Suspicion {
                         line.typed(),
                         other.symbol(),
                         line.scale().symbol()),
-                column.with(i, l -> l.withScale(other)),
+                column.with(i, l -> l.withOwnScale(other)),
                 COST,
                 i);
     }

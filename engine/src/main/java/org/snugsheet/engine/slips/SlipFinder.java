@@ -119,11 +119,13 @@ public final class SlipFinder {
     }
 
     private static Believed weighed(Story story, Clues clues) {
-        double gain = clues.score() - Clues.of(story.weighed()).score() - story.cost();
+        Clues mended = Clues.of(story.weighed());
+        double gain = clues.score() - mended.score() - story.cost();
         if (story.accused() >= 0) {
-            // That the reading is wrong is known; the story only says how.
+            // That the reading is wrong is known; the story only says how, and does not if the mended one is wrong too.
             double certainty = Misreadings.certainty(clues, story.accused());
-            return new Believed(story, new Slip(story.kind(), certainty, story.finding()), gain);
+            double margin = mended.isMisread(story.accused()) ? Double.NEGATIVE_INFINITY : gain;
+            return new Believed(story, new Slip(story.kind(), certainty, story.finding()), margin);
         }
         Slip slip = new Slip(story.kind(), certainty(gain), story.finding());
         return new Believed(story, slip, gain - LEAST_GAIN);

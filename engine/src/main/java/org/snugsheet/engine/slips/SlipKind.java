@@ -6,6 +6,8 @@ public enum SlipKind {
     UNREADABLE,
     /** Clock times or parts of a day in place of minutes. */
     CLOCK_TIMES,
+    /** Seconds in place of minutes. */
+    SECONDS_FOR_MINUTES,
     /** The whole column was typed on the other scale than the surroundings. */
     COLUMN_ON_OTHER_SCALE,
     /** Everything was typed on the other scale, the surroundings as well. */
@@ -18,8 +20,12 @@ public enum SlipKind {
     READING_ON_OTHER_SCALE,
     /** Two digits of a reading were swapped. */
     DIGITS_SWAPPED,
-    /** The decimal comma of a reading was lost. */
+    /** The decimal comma of a reading was lost or misplaced. */
     COMMA_LOST,
+    /** A reading has a minus sign too many or too few. */
+    SIGN_WRONG,
+    /** A reading is ten degrees off. */
+    TENS_MISREAD,
     /** Minutes were skipped, so that this and all later times are too late. */
     MINUTES_SKIPPED,
     /** Minutes were repeated, so that this and all later times are too early. */

@@ -16,6 +16,7 @@ final class TimeSlips implements Suspicion {
 
     private static final double SKIPPED = RARE - 1;
     private static final double ALONE = RARE - 1;
+    private static final double AN_HOUR = 1;
     private static final double SAME = 0.02;
     private static final int MOST_STEPS = 4;
 
@@ -29,6 +30,9 @@ final class TimeSlips implements Suspicion {
         for (int i = 1; i < column.size(); i++) {
             double excess = excess(column, i, step);
             boolean regular = Math.abs(excess) < SAME;
+            if (i == column.size() - 1 && isAnHourLate(column, i, step)) {
+                stories.add(alone(column, i, due(column, i, step), AN_HOUR));
+            }
             if (isWhole(excess)) {
                 stories.add(skipped(column, i, -Math.rint(excess) * step));
             }
@@ -41,6 +45,11 @@ final class TimeSlips implements Suspicion {
             }
         }
         return stories.stream();
+    }
+
+    /** The hour of a clock is the first thing to be typed wrong, and no class waits an hour for its last reading. */
+    private static boolean isAnHourLate(Column column, int i, double step) {
+        return Math.abs(column.at(i).minute() - due(column, i, step) - 60) < SAME * step;
     }
 
     /** Whether the times leave out a few whole steps just before a row, given the usual {@linkplain #stepPerRow step}. */
@@ -67,7 +76,7 @@ final class TimeSlips implements Suspicion {
             double due = due(column, i, step);
             stories.add(Story.ofColumn(
                     SlipKind.MINUTES_REPEATED,
-                    Finding.atRow(line.row(), Trouble.ROW_MINUTES_REPEATED, line.minute(), due),
+                    Finding.atRow(line.row(), Trouble.ROW_MINUTES_REPEATED, line.clock(), due),
                     column.withAllFrom(i, l -> l.withMinute(l.minute() + due - line.minute())),
                     SKIPPED));
             if (i == column.size() - 1 || due < column.at(i + 1).minute()) {
@@ -85,8 +94,8 @@ final class TimeSlips implements Suspicion {
                 Finding.atRow(
                         column.at(i).row(),
                         Trouble.TIME_NOT_LATER,
-                        column.at(i).minute(),
-                        column.at(i - 1).minute()),
+                        column.at(i).clock(),
+                        column.at(i - 1).clock()),
                 without,
                 RARE + 8));
         return stories;
@@ -96,7 +105,7 @@ final class TimeSlips implements Suspicion {
         Line line = column.at(i);
         return Story.ofColumn(
                 SlipKind.MINUTES_SKIPPED,
-                Finding.atRow(line.row(), Trouble.ROW_MINUTES_SKIPPED, line.minute(), line.minute() + shift),
+                Finding.atRow(line.row(), Trouble.ROW_MINUTES_SKIPPED, line.clock(), line.minute() + shift),
                 column.withAllFrom(i, l -> l.withMinute(l.minute() + shift)),
                 SKIPPED);
     }
@@ -105,7 +114,7 @@ final class TimeSlips implements Suspicion {
         Line line = column.at(i);
         return Story.ofColumn(
                 SlipKind.TIME_WRONG,
-                Finding.atRow(line.row(), Trouble.ROW_TIME_WRONG, line.minute(), due),
+                Finding.atRow(line.row(), Trouble.ROW_TIME_WRONG, line.clock(), due),
                 column.with(i, l -> l.withMinute(due)),
                 cost);
     }

@@ -15,6 +15,7 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
+import org.snugsheet.engine.reading.TimeColumn;
 
 /**
  * What was typed for a jar, read as far as it can be: what cannot be read is a slip and then left out.
@@ -24,6 +25,9 @@ import org.snugsheet.engine.reading.Surroundings;
  * @param refusal why the readings cannot be used as they stand, if they cannot
  */
 record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
+
+    /** Readings over ten hours are rarer than seconds for minutes (common practice, no source). */
+    private static final double SECONDS = 0.95;
 
     TypedColumn {
         slips = List.copyOf(slips);
@@ -36,15 +40,27 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
         if (minutes.size() != temperatures.size()) {
             return new TypedColumn(List.of(), new Column(List.of(), mark, scale), refusal);
         }
-        TypedTimes times = TypedTimes.of(minutes);
-        List<Slip> slips = new ArrayList<>(times.slips());
+        TimeColumn times = TimeColumn.of(minutes);
+        List<Slip> slips = new ArrayList<>();
+        times.unreadable().forEach(finding -> slips.add(new Slip(SlipKind.UNREADABLE, 1, finding)));
+        times.notMinutes().ifPresent(finding -> slips.add(new Slip(SlipKind.CLOCK_TIMES, 1, finding)));
+        times.doubt().ifPresent(finding -> slips.add(new Slip(SlipKind.SECONDS_FOR_MINUTES, SECONDS, finding)));
         List<Line> lines = new ArrayList<>();
         double[] around = around(surroundings, times.minutes(), scale, slips);
         for (int i = 0; i < minutes.size(); i++) {
             Optional<Temperature> reading = temperature(temperatures.get(i), i + 1, scale, slips);
             if (reading.isPresent() && times.minutes().get(i) instanceof Entry.Value minute) {
                 Scale own = temperatures.get(i).ownScale().orElse(scale);
-                lines.add(new Line(i + 1, minute.value(), number(reading.get(), own), own, around[i], 0, false));
+                lines.add(new Line(
+                        i + 1,
+                        minute.value(),
+                        minute.value(),
+                        number(reading.get(), own),
+                        own,
+                        around[i],
+                        0,
+                        false,
+                        false));
             }
         }
         return new TypedColumn(slips, new Column(lines, mark, scale), refusal);

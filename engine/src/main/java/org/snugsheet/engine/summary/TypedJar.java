@@ -17,6 +17,7 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
+import org.snugsheet.engine.reading.TimeColumn;
 
 /**
  * What was typed for one jar.
@@ -131,13 +132,9 @@ public record TypedJar(
     }
 
     private OptionalDouble minute(int row) {
-        if (row > minutes.size()) {
-            return OptionalDouble.empty();
-        }
-        try {
-            return OptionalDouble.of(minutes.get(row - 1).asNumber(row));
-        } catch (Refusal notANumber) {
-            return OptionalDouble.empty();
-        }
+        List<Entry> read = TimeColumn.of(minutes).minutes();
+        return row <= read.size() && read.get(row - 1) instanceof Entry.Value minute
+                ? OptionalDouble.of(minute.value())
+                : OptionalDouble.empty();
     }
 }

@@ -158,7 +158,9 @@ class RequiredClothingTest {
         "10.1, 1, 100, CLOTHING_TOO_WARM",
         "0, 18.1, 100, CLOTHING_TOO_WINDY",
         "10, 0.4, 300, CLOTHING_TOO_LITTLE",
-        "-60, 17, 58, CLOTHING_TOO_MUCH",
+        "-50, 17, 58, CLOTHING_TOO_MUCH",
+        "-40, 16.667, 70, CLOTHING_TOO_MUCH",
+        "-50.1, 1, 300, CLOTHING_TOO_COLD",
         "0, 1, 57, ACTIVITY_OUT_OF_RANGE",
         "0, 1, 401, ACTIVITY_OUT_OF_RANGE"
     })

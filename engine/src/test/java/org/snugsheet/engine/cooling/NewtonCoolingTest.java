@@ -78,6 +78,15 @@ class NewtonCoolingTest {
         assertEquals(Trouble.NEVER_REACHED, refusal.trouble());
     }
 
+    @Test
+    void aConstantBelowZeroLeadsNowhere() {
+        NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(-0.001));
+
+        assertEquals(
+                Trouble.RATE_NOT_POSITIVE,
+                assertThrows(Refusal.class, () -> jar.after(600)).trouble());
+    }
+
     @ParameterizedTest
     @CsvSource({"0", "-0.001"})
     void aJarThatDoesNotCoolReachesNothing(double perSecond) {

@@ -151,7 +151,7 @@ class UnitTest {
         "lbs, POUND",
         "ounces, OUNCE",
         "kcal, KILOCALORIE",
-        "calories, CALORIE",
+        "calories, CALORIE_THERMOCHEMICAL",
         "kWh, KILOWATT_HOUR",
         "watts, WATT",
         "BTU/hr, BTU_PER_HOUR",
@@ -236,5 +236,11 @@ class UnitTest {
                 }
             }
         }
+    }
+
+    /** Kilo means a thousand, so both are of one kind: thermochemical, as on food labels. */
+    @Test
+    void a_kilocalorie_is_a_thousand_calories() {
+        assertEquals(1000, Unit.parse("cal").from(1, Unit.parse("kcal")), 1e-9);
     }
 }

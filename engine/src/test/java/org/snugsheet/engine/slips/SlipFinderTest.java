@@ -133,6 +133,52 @@ class SlipFinderTest {
         assertFalse(find(List.of(40.0), 5, Scale.CELSIUS).isEmpty(), "one reading is too few");
     }
 
+    /** Slips of the hand, each with what was meant; the readings are invented, rounded to a mark of 1 °C or half of one. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 4.15, COMMA_LOST, 41.5",
+        "1, 3.5, COMMA_LOST, 35",
+        "3, -26, SIGN_WRONG, 26",
+        "2, 40, TENS_MISREAD, 30",
+        "5, 10, TENS_MISREAD, 20"
+    })
+    void what_was_meant_is_proposed(int index, double typed, SlipKind kind, double meant) {
+        List<Double> readings = new ArrayList<>(TEMPERATURES);
+        readings.set(index, typed);
+        Slip slip = find(readings, 0, Scale.CELSIUS).get(0);
+        assertEquals(kind, slip.kind(), slip.finding().sentence());
+        assertEquals(index + 1, slip.row().orElse(0));
+        assertEquals(meant, (double) slip.finding().arguments().get(2), 1e-9);
+    }
+
+    /** Two readings were typed in each other’s rows. Whatever is said, it quotes numbers that stand there. */
+    @RepeatedTest(60)
+    void no_reading_is_quoted_that_nobody_typed(RepetitionInfo seed) {
+        SplittableRandom random = new SplittableRandom(seed.getCurrentRepetition());
+        SlipLab.Typed clean = SlipLab.clean(1, random);
+        List<Entry> temps = new ArrayList<>(clean.temps());
+        int one = random.nextInt(temps.size() - 4);
+        java.util.Collections.swap(temps, one, one + random.nextInt(2, 5));
+        for (Slip slip : SlipFinder.find(clean.times(), temps, clean.around(), clean.mark(), clean.scale())) {
+            if (slip.row().isPresent() && slip.finding().arguments().size() == 4) {
+                Entry typed = temps.get(slip.row().getAsInt() - 1);
+                assertEquals(
+                        ((Entry.Value) typed).value(),
+                        (double) slip.finding().arguments().get(1),
+                        1e-6,
+                        slip.finding().sentence());
+            }
+        }
+    }
+
+    @Test
+    void a_swap_in_the_first_rows_quotes_what_stands_there() {
+        List<Double> readings = List.of(35.0, 36.0, 37.0, 33.0, 32.0, 31.0, 30.0, 29.0, 28.0);
+        for (Slip slip : find(readings, 19, Scale.CELSIUS, 3)) {
+            assertFalse(slip.finding().sentence().contains("73"), slip.finding().sentence());
+        }
+    }
+
     private static List<String> kindsAndRows(List<Slip> slips) {
         return slips.stream()
                 .map(slip -> slip.kind() + " " + slip.row().orElse(0))

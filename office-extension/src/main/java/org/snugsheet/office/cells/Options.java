@@ -3,8 +3,11 @@ package org.snugsheet.office.cells;
 import com.sun.star.uno.Any;
 import com.sun.star.uno.TypeClass;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Scale;
@@ -94,6 +97,22 @@ public final class Options {
     }
 
     /**
+     * An option that is a number, the usual value of which is not 0. A lone blank cell arrives as 0 too, so that nobody can
+     * know which was meant: neither is taken for the usual value in silence.
+     *
+     * @param option what was given; the text {@code "0"} is 0
+     * @return the number; empty when left out
+     * @throws Refusal if it is no number, or the number 0
+     */
+    public static Optional<Double> numberNotZero(@Nullable Object option) {
+        Optional<Entry> given = given(option);
+        if (given.isEmpty() && option instanceof Number) {
+            throw Refusal.of(Trouble.OPTION_ZERO);
+        }
+        return given.map(entry -> entry.asNumber(1));
+    }
+
+    /**
      * An option that is a temperature.
      *
      * @param option what was given
@@ -177,6 +196,10 @@ public final class Options {
         return entry.orElseGet(Entry.Gap::new).asNumber(1);
     }
 
+    private static boolean isLeftOut(@Nullable Object option) {
+        return option == null || (option instanceof Any any && any.getType().getTypeClass() == TypeClass.VOID);
+    }
+
     /**
      * Whatever was given for an option.
      *
@@ -185,10 +208,11 @@ public final class Options {
      * @throws org.snugsheet.engine.Refusal if it is several cells
      */
     public static Optional<Entry> given(@Nullable Object option) {
-        if (option == null || (option instanceof Any any && any.getType().getTypeClass() == TypeClass.VOID)) {
+        if (isLeftOut(option)) {
             return Optional.empty();
         }
-        Entry entry = option instanceof Object[][] cells ? Cells.single(cells) : Cells.entry(option);
+        Entry entry =
+                option instanceof Object[][] cells ? Cells.single(cells) : Cells.entry(Objects.requireNonNull(option));
         boolean leftOut = entry instanceof Entry.Gap || (entry instanceof Entry.Value number && number.value() == 0);
         return leftOut ? Optional.empty() : Optional.of(entry);
     }

@@ -5,6 +5,8 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.CoolingFit;
@@ -18,6 +20,7 @@ import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.ClockTimes;
 import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.TimeColumn;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
@@ -66,6 +69,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
             Language language = DocumentLanguage.of(document);
             List<Entry> wanted = Cells.line(at);
+            refuseTimesOfDay(wanted);
             CoolingFit fit = jar.fit();
             CoolingIntervals limits = fit.intervals(ReportTable.CONFIDENCE);
             Object[][] table = new Object[wanted.size() + 1][];
@@ -132,6 +136,16 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             WaterBody bath = WaterBody.of(millilitres(bathVolume), Cells.temperature(bathTemp, s));
             return Mixing.endTemperature(water(volume, temp, vessel, s), bath).in(s);
         });
+    }
+
+    /** Numbers may be as close as a chart wants them; a text such as 9:05 is no minute. */
+    private static void refuseTimesOfDay(List<Entry> wanted) {
+        TimeColumn.of(wanted)
+                .notMinutes()
+                .filter(finding -> finding.trouble() == Trouble.CLOCK_TIMES)
+                .ifPresent(finding -> {
+                    throw new Refusal(finding);
+                });
     }
 
     private static WaterBody water(String[][] volume, String[][] temp, @Nullable Object vessel, Scale scale) {

@@ -121,8 +121,8 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
         return Answer.of(() -> (double) new Power(
                         filling(rate, start, surroundings, minutes, interval, mark, scatter, scale),
                         filling(otherRate, start, surroundings, minutes, interval, mark, scatter, scale),
-                        Options.number(spread).orElse(Power.USUAL_SPREAD))
-                .jarsFor(Options.number(often).orElse(USUAL_POWER)));
+                        Options.numberNotZero(spread).orElse(Power.USUAL_SPREAD))
+                .jarsFor(Options.numberNotZero(often).orElse(USUAL_POWER)));
     }
 
     @Override
@@ -142,7 +142,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
         return Answer.of(() -> new Power(
                         filling(rate, start, surroundings, minutes, interval, mark, scatter, scale),
                         filling(otherRate, start, surroundings, minutes, interval, mark, scatter, scale),
-                        Options.number(spread).orElse(Power.USUAL_SPREAD))
+                        Options.numberNotZero(spread).orElse(Power.USUAL_SPREAD))
                 .of(Cells.whole(jars)));
     }
 
@@ -197,7 +197,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
         return ReadingPlan.forCertainty(
                 jar(rate, start, surroundings, scale),
                 seconds(minutes),
-                Options.number(certainty).orElse(USUAL_CERTAINTY),
+                Options.numberNotZero(certainty).orElse(USUAL_CERTAINTY),
                 graduation,
                 scatter(scatter, graduation, s));
     }
@@ -222,7 +222,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
     }
 
     private static double scatter(@Nullable Object option, Mark mark, Scale scale) {
-        return Options.number(option)
+        return Options.numberNotZero(option)
                 .map(degrees -> TemperatureDifference.of(degrees, scale).kelvins())
                 .orElseGet(() -> ReadingPlan.usualScatter(mark));
     }

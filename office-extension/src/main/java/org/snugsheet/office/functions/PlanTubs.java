@@ -140,7 +140,7 @@ abstract class PlanTubs extends FamilyService implements PlanWater {
                 WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITRE), Cells.temperature(start, s)),
                 constant(rate),
                 Cells.temperature(room, s),
-                Options.number(leak).orElseGet(() -> Bath.usualLeak(held)));
+                Options.numberNotZero(leak).orElseGet(() -> Bath.usualLeak(held)));
     }
 
     static CoolingConstant constant(String[][] rate) {

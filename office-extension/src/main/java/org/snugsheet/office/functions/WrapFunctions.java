@@ -152,12 +152,14 @@ public final class WrapFunctions extends WrapJars implements Wrap {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            Length size = Options.number(height).map(WrapFunctions::millimetres).orElse(USUAL_HEIGHT);
+            Length size = Options.numberNotZero(height)
+                    .map(WrapFunctions::millimetres)
+                    .orElse(USUAL_HEIGHT);
             Face face = new Face(
                     Options.words(facing).map(Facing::parse).orElse(Facing.SIDE),
                     size,
                     size,
-                    Options.number(emissivity).orElse(Face.USUAL_EMISSIVITY));
+                    Options.numberNotZero(emissivity).orElse(Face.USUAL_EMISSIVITY));
             Temperature warm = Cells.temperature(surface, s);
             Temperature around = Cells.temperature(cold, s);
             return Place.parse(Cells.text(place)).resistance(face, warm, around).in(Options.resistanceUnit(unit));

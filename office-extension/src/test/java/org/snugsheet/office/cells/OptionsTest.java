@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.sun.star.uno.Any;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
@@ -22,6 +24,19 @@ class OptionsTest {
             assertEquals(ThermalResistance.NONE, Options.resistance(nothing, Unit.CLO));
         }
         assertEquals(Scale.CELSIUS, Options.scale(null));
+    }
+
+    /** A typed 0 and a lone blank cell arrive alike; neither may become the usual value in silence, and “0” in quotes is 0. */
+    @Test
+    void aNoughtIsNotTheUsualValueInSilence() {
+        assertEquals(
+                Trouble.OPTION_ZERO,
+                assertThrows(Refusal.class, () -> Options.numberNotZero(0.0)).trouble());
+        assertEquals(Optional.of(0.0), Options.numberNotZero("0"));
+        assertEquals(Optional.of(0.1), Options.numberNotZero(0.1));
+        for (Object nothing : new Object[] {Any.VOID, "", new Object[][] {{""}}}) {
+            assertEquals(Optional.empty(), Options.numberNotZero(nothing));
+        }
     }
 
     @Test

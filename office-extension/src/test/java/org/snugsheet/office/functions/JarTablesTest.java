@@ -48,7 +48,8 @@ class JarTablesTest {
             assertEquals("", table[row][3], "no rate");
         }
         assertEquals("socks", table[3][1]);
-        assertTrue(table[3][7].toString().startsWith("socks, minute 10: 3.5 "), table[3][7].toString());
+        assertTrue(
+                table[3][7].toString().startsWith("socks, minute 10: 3.5, but 35 would fit"), table[3][7].toString());
         assertEquals("waiting for readings", table[4][7]);
         assertEquals("Only 2 of the readings can be used, and 3 are needed.", table[5][7]);
     }
@@ -59,7 +60,7 @@ class JarTablesTest {
                 IllegalArgumentException.class, () -> rank(ENGLISH, heads("bare", "socks", "straw"), BARE, SOCKS, TWO));
         String said = Answer.refusal(thrown).orElseThrow().finding().sentence();
         assertTrue(said.startsWith("A ranking needs at least two jars"), said);
-        assertTrue(said.contains("socks, minute 10: 3.5 "), said);
+        assertTrue(said.contains("socks, minute 10: 3.5, but 35 would fit"), said);
         assertTrue(said.contains("straw: Only 2 of the readings"), said);
     }
 
@@ -173,6 +174,68 @@ class JarTablesTest {
         assertEquals("To be checked", last[0]);
         assertTrue(last[1].toString().startsWith("Row 3 (minute 10): 53, but 35 would fit"), last[1].toString());
         assertEquals(check.readings(ENGLISH, column(TIMES), column(swapped), one("8"), LEFT_OUT, LEFT_OUT), last[1]);
+    }
+
+    /** The fit refuses before anybody looked for a slip, and blames an innocent row: the checks go on looking. */
+    @Test
+    void theFirstLineOfAllFindingsIsWhatTheCheckSays() {
+        Object[] swapped = {14., 39., 36., 34., 33., 31.};
+        double[] times = {0, 3, 6, 9, 12, 15};
+        Object[][] all = check.all(ENGLISH, column(times), column(swapped), one("18"), LEFT_OUT, LEFT_OUT);
+        String said = check.readings(ENGLISH, column(times), column(swapped), one("18"), LEFT_OUT, LEFT_OUT);
+        assertEquals(all[1][1] + " " + all[1][3], said);
+        assertTrue(said.startsWith("Row 1 (minute 0): 14, but 41 would fit"), said);
+
+        Object[] wild = {43., 41., 40., 39., 37., 97.};
+        double[] fours = {0, 4, 8, 12, 16, 20};
+        String row = check.readings(ENGLISH, column(fours), column(wild), one("13"), LEFT_OUT, LEFT_OUT);
+        assertTrue(row.startsWith("Row 6 (minute 20): 97"), row);
+    }
+
+    /** 9:05 in a time cell is 0.378; a stopwatch’s 5:00 typed there is 0.208. */
+    @Test
+    void timesOfDayAreRefusedAndTheSentenceNamesTheCall() {
+        Object[] readings = {40., 35., 30., 26., 23., 20.};
+        for (double step : new double[] {5 / 1440., 5 / 24.}) {
+            double[] times = new double[6];
+            for (int i = 0; i < 6; i++) {
+                times[i] = (step < 0.1 ? 0.375 : 0) + i * step;
+            }
+            assertNamesTheCall(assertThrows(
+                    IllegalArgumentException.class,
+                    () -> cool.rate(column(times), column(readings), one("8"), LEFT_OUT, LEFT_OUT)));
+            assertNamesTheCall(assertThrows(
+                    IllegalArgumentException.class,
+                    () -> cool.slower(
+                            column(times),
+                            column(readings),
+                            column(times),
+                            column(readings),
+                            one("8"),
+                            LEFT_OUT,
+                            LEFT_OUT)));
+            String said = check.readings(ENGLISH, column(times), column(readings), one("8"), LEFT_OUT, LEFT_OUT);
+            assertTrue(said.contains("COOL.MINUTES(A2:A9)"), said);
+        }
+        Object[] texts = {"9:00", "9:05", "9:10", "9:15", "9:20", "9:25"};
+        assertNamesTheCall(assertThrows(
+                IllegalArgumentException.class,
+                () -> cool.halftime(columns(texts), column(readings), one("8"), LEFT_OUT, LEFT_OUT)));
+        assertNamesTheCall(assertThrows(
+                IllegalArgumentException.class,
+                () -> cool.curve(ENGLISH, columns(texts), column(TIMES), column(BARE), one("8"), LEFT_OUT, LEFT_OUT)));
+    }
+
+    @Test
+    void secondsForMinutesAreAskedAbout() {
+        double[] seconds = {0, 300, 600, 900, 1200, 1500, 1800, 2100};
+        String said = check.readings(ENGLISH, column(seconds), column(BARE), one("8"), LEFT_OUT, LEFT_OUT);
+        assertTrue(said.contains("are these seconds?"), said);
+    }
+
+    private static void assertNamesTheCall(IllegalArgumentException thrown) {
+        String said = Answer.refusal(thrown).orElseThrow().finding().sentence();
+        assertTrue(said.contains("COOL.MINUTES(A2:A9)"), said);
     }
 
     private Object[][] rank(XPropertySet document, Object[] names, Object[]... jars) throws Exception {

@@ -1,0 +1,85 @@
+package org.snugsheet.engine.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
+
+class TimeColumnTest {
+
+    /** A time cell holds hours divided by 24: 9:05 is 0.378472, a stopwatch’s 5:00 in such a cell 0.208333. */
+    @ParameterizedTest
+    @CsvSource({
+        "540, 5, DAY_FRACTIONS", "540, 1, DAY_FRACTIONS", "0, 10, DAY_FRACTIONS", "0, 120, STOPWATCH_HOURS",
+        "0, 180, STOPWATCH_HOURS", "0, 300, STOPWATCH_HOURS", "0, 600, STOPWATCH_HOURS", "300, 300, STOPWATCH_HOURS",
+        "0, 540, STOPWATCH_HOURS"
+    })
+    void time_cells_are_refused_wherever_times_are_taken(int first, int step, Trouble trouble) {
+        List<Entry> times = IntStream.range(0, 6)
+                .mapToObj(i -> Entry.of((first + i * step) / 1440.0))
+                .toList();
+        assertEquals(trouble, TimeColumn.of(times).notMinutes().orElseThrow().trouble());
+        List<Entry> readings = Stream.of(40, 34, 30, 27, 25, 23).map(Entry::of).toList();
+        Refusal refusal = assertThrows(Refusal.class, () -> Readings.ofMinutes(times, readings, Scale.CELSIUS));
+        assertTrue(refusal.finding().sentence().contains("COOL.MINUTES(A2:A9)"));
+    }
+
+    @Test
+    void a_stopwatch_of_hours_counts_its_minutes() {
+        List<Entry> times =
+                IntStream.range(0, 6).mapToObj(i -> Entry.of(i * 5 / 24.0)).toList();
+        List<Entry> minutes = TimeColumn.of(times).minutes();
+        assertEquals(25, minutes.get(5).asNumber(6), 1e-9);
+    }
+
+    @Test
+    void texts_are_told_the_same() {
+        List<Entry> times = Stream.of("9:05", "9:10", "9:15").map(Entry::of).toList();
+        assertEquals(
+                "The times are times of day, such as 9:05. Type minutes, or give COOL.MINUTES(times) in their place, such as COOL.MINUTES(A2:A9).",
+                TimeColumn.of(times).notMinutes().map(Finding::sentence).orElseThrow());
+    }
+
+    @Test
+    void seconds_for_minutes_are_asked_about_but_not_refused() {
+        TimeColumn seconds = TimeColumn.of(steps(300, 6));
+        assertEquals(Optional.empty(), seconds.notMinutes());
+        assertEquals(
+                "The times run over 1,500 minutes: are these seconds? Look again. If so, divide the times by 60.",
+                seconds.doubt().map(Finding::sentence).orElseThrow());
+        assertEquals(
+                6, Readings.ofMinutes(steps(300, 6), steps(1, 6), Scale.CELSIUS).size());
+    }
+
+    /** Half minutes, hours of a thermos flask, and seconds divided by 60. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.25, 0.5, 1, 2, 2.5, 5, 10, 20, 60})
+    void minutes_are_minutes(double step) {
+        TimeColumn column = TimeColumn.of(steps(step, 10));
+        assertEquals(Optional.empty(), column.notMinutes());
+        assertEquals(Optional.empty(), column.doubt());
+    }
+
+    @Test
+    void one_time_with_a_nought_too_many_makes_no_seconds() {
+        List<Entry> times =
+                Stream.of(0, 10, 20, 30, 40, 500, 6000).map(Entry::of).toList();
+        assertEquals(Optional.empty(), TimeColumn.of(times).doubt());
+    }
+
+    private static List<Entry> steps(double step, int count) {
+        return IntStream.range(0, count).mapToObj(i -> Entry.of(i * step)).toList();
+    }
+}
