@@ -129,6 +129,25 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     }
 
     /**
+     * Whether it answers with a table, which needs more cells than one.
+     *
+     * @return true for a table
+     */
+    public boolean isTable() {
+        return method.getReturnType() == Object[][].class;
+    }
+
+    /**
+     * What it does and, for a table, how it is entered, in a language.
+     *
+     * @param language the language
+     * @return two sentences or more for a table, otherwise {@link #text}
+     */
+    public String description(Language language) {
+        return isTable() ? text(language) + " " + language.words(TableHint.HOW) : text(language);
+    }
+
+    /**
      * What its example answers in a document of a language.
      *
      * @param language the language

@@ -9,6 +9,7 @@ enum ExplainingWords implements Phrase {
     UNKNOWN_NAME(
             "The formula in cell {0} has a name that is not known here. Compare its spelling with the function reference."),
     HEAD("Cell {0}: {1}"),
+    FORMULA("Its formula: {0}"),
     GIVEN("What it was given:"),
     ARGUMENT("• {0} is {1}, that is {2}. {3}"),
     CONSTANT("• {0} is {1}. {2}"),
@@ -17,13 +18,25 @@ enum ExplainingWords implements Phrase {
     BLANK("blank"),
     ERROR("an error"),
     ANSWERS("It answers: {0}"),
+    IN_WORDS("In words for the class: {0}"),
     ANSWERS_TABLE("It answers with a table; in this cell stands: {0}"),
+    FIRST_HEAD(
+            "It answers with a table of {0} rows and {1} columns, but this cell shows only its first head. Choose Snugsheet ▸ Show the whole table. Or enter the formula once more with Ctrl+Shift+Enter (on a Mac ⌘+Shift+Enter) in place of Enter."),
+    WHOLE_FORMULA("With the rest of the formula the cell shows {0}."),
     REFUSED("It cannot answer. {0}"),
-    ERROR_GIVEN("It cannot answer, because {0} shows an error. Mend that first."),
-    TOO_MANY("It was given {0} arguments but takes {1} at most. Count the semicolons."),
-    TOO_FEW("It was given {0} arguments but needs {1}. Count the semicolons."),
+    HEADING("“{0}” looks like a heading, and headings are not read. Leave it out: {1} in place of {2}."),
+    NEEDS_QUOTES(
+            "{0} is neither a cell nor a name known here. If it is a word, it needs quotation marks round it: \"{0}\"."),
+    SEVERAL_SHEETS("{0} goes through several sheets. Give cells of one sheet."),
+    ERROR_GIVEN("It cannot answer, because {0} shows an error. Fix that first."),
+    TOO_MANY("It was given {0} arguments but takes {1} at most. Count what stands between the signs {2}"),
+    TOO_FEW("It was given {0} arguments but needs {1}. Count what stands between the signs {2}"),
     ANOTHER_PART("It can answer, but another part of the formula cannot, so the cell shows {0}."),
-    ALSO("The cell also asks {0}.");
+    ARRAY_NEEDED(
+            "It can answer, but {0} works out many cells at once, and a formula does so only if it is entered with Ctrl+Shift+Enter (on a Mac ⌘+Shift+Enter) in place of Enter. As it is, the cell shows {1}."),
+    ALSO("The cell also asks:"),
+    ALSO_ASKED("• {0}"),
+    ALSO_ANSWERED("• {0}: {1}");
 
     private final String english;
 

@@ -1,10 +1,10 @@
 package org.snugsheet.office.explaining;
 
-import com.sun.star.beans.XPropertySet;
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.uno.XComponentContext;
@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.declare.FunctionDeclaration.ArgumentDeclaration;
@@ -30,13 +31,18 @@ public final class Explanation {
     private final XSpreadsheetDocument document;
     private final Language language;
     private final XCell cell;
+    private final CellAddress at;
     private final String name;
+    private final String separator;
 
-    private Explanation(XSpreadsheetDocument document, Language language, XCell cell, String name) {
+    private Explanation(
+            XSpreadsheetDocument document, Language language, XCell cell, CellAddress at, String separator) {
         this.document = document;
         this.language = language;
         this.cell = cell;
-        this.name = name;
+        this.at = at;
+        this.name = CellName.of(at.Column, at.Row);
+        this.separator = separator;
     }
 
     /**
@@ -62,44 +68,47 @@ public final class Explanation {
                     name);
         }
         try (HiddenCopy copy = new HiddenCopy(office, document)) {
-            return new Explanation(document, language, cell, name).of(calls, new Givens(document, at, formula, copy));
+            return new Explanation(document, language, cell, at, formula.separator())
+                    .of(calls, new Givens(document, at, formula, copy));
         }
     }
 
     private String of(List<Call> calls, Givens givens) throws com.sun.star.uno.Exception {
-        // The first that cannot answer is the one to mend; else the outermost is the one asked about.
-        Told told = null;
+        // The first that cannot answer is the one to fix; otherwise the outermost is the one asked about.
+        List<Told> all = new ArrayList<>();
         for (Call call : calls) {
-            told = told(call, givens);
-            if (told.trouble().isPresent()) {
+            all.add(told(call, givens));
+            if (all.get(all.size() - 1).trouble().isPresent()) {
                 break;
             }
         }
-        if (told == null) {
-            throw new IllegalStateException("no call");
-        }
-        FunctionDeclaration function = told.function();
+        Told told = all.remove(all.size() - 1);
+        FunctionDeclaration function = told.call().function();
         List<String> paragraphs = new ArrayList<>();
-        paragraphs.add(language.say(ExplainingWords.HEAD, name, function.signature(language)));
+        paragraphs.add(language.say(ExplainingWords.HEAD, name, withSeparator(function.signature(language)))
+                + "\n"
+                + language.say(ExplainingWords.FORMULA, Uno.property(cell, "FormulaLocal")));
+        // First what was asked for: a window shows no more than the first half of a long explanation.
+        paragraphs.add(told.trouble().isPresent() ? told.trouble().get() : answer(told));
         paragraphs.add(function.text(language));
-        if (!told.arguments().isEmpty()) {
-            paragraphs.add(language.words(ExplainingWords.GIVEN) + "\n" + String.join("\n", told.arguments()));
+        if (!told.lines().isEmpty()) {
+            paragraphs.add(language.words(ExplainingWords.GIVEN) + "\n" + String.join("\n", told.lines()));
         }
-        paragraphs.add(told.trouble().isPresent() ? told.trouble().get() : answer());
-        String others = calls.stream()
-                .map(Call::function)
-                .filter(other -> !other.equals(function))
-                .map(FunctionDeclaration::name)
-                .distinct()
-                .collect(Collectors.joining(", "));
+        List<String> others = new ArrayList<>();
+        all.forEach(other -> others.add(inShort(other)));
+        calls.subList(all.size() + 1, calls.size())
+                .forEach(unasked -> others.add(language.say(
+                        ExplainingWords.ALSO_ASKED, unasked.function().name())));
         if (!others.isEmpty()) {
-            paragraphs.add(language.say(ExplainingWords.ALSO, others));
+            paragraphs.add(language.words(ExplainingWords.ALSO) + "\n"
+                    + others.stream().distinct().collect(Collectors.joining("\n")));
         }
         return String.join("\n\n", paragraphs);
     }
 
-    /** What is to be said of one call: its arguments line by line, and why it cannot answer, if it cannot. */
-    private record Told(FunctionDeclaration function, List<String> arguments, Optional<String> trouble) {}
+    /** What is to be said of one call: its arguments line by line, what it answers, and why it cannot, if it cannot. */
+    private record Told(
+            Call call, List<Given> givens, List<String> lines, Optional<Object> answer, Optional<String> trouble) {}
 
     private Told told(Call call, Givens lookUp) throws com.sun.star.uno.Exception {
         List<Given> givens = new ArrayList<>();
@@ -107,54 +116,129 @@ public final class Explanation {
             givens.add(lookUp.of(argument));
         }
         List<ArgumentDeclaration> declared = call.function().arguments();
+        List<Given> all = new ArrayList<>(givens);
+        while (all.size() < declared.size()) {
+            all.add(Given.LEFT_OUT);
+        }
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < declared.size(); i++) {
-            lines.add(
-                    new GivenWords(language).line(declared.get(i), i < givens.size() ? givens.get(i) : Given.LEFT_OUT));
+            lines.add(new GivenWords(language).line(declared.get(i), all.get(i)));
         }
-        return new Told(call.function(), lines, trouble(call.function(), givens));
+        Optional<String> trouble = faults(call.function(), givens);
+        if (trouble.isPresent() || !all.stream().allMatch(Given::isKnown)) {
+            return new Told(call, all, lines, Optional.empty(), trouble);
+        }
+        Rerun.Result result = Rerun.of(call.function(), all, language);
+        return new Told(
+                call,
+                all,
+                lines,
+                result.answer(),
+                result.refusal().map(refusal -> language.say(ExplainingWords.REFUSED, reason(refusal, all))));
     }
 
-    private Optional<String> trouble(FunctionDeclaration function, List<Given> givens) {
-        List<ArgumentDeclaration> declared = function.arguments();
-        long needed = declared.stream().filter(argument -> !argument.optional()).count();
-        if (givens.size() > declared.size()) {
-            return Optional.of(language.say(ExplainingWords.TOO_MANY, givens.size(), declared.size()));
+    /** What is wrong before any value is looked at. */
+    private Optional<String> faults(FunctionDeclaration function, List<Given> givens) {
+        int most = function.arguments().size();
+        long needed = function.arguments().stream()
+                .filter(argument -> !argument.optional())
+                .count();
+        if (givens.size() > most) {
+            return Optional.of(language.say(ExplainingWords.TOO_MANY, givens.size(), most, separator));
         }
         if (givens.size() < needed || givens.stream().limit(needed).anyMatch(Given::isLeftOut)) {
             long given = givens.stream()
                     .limit(needed)
                     .filter(one -> !one.isLeftOut())
                     .count();
-            return Optional.of(language.say(ExplainingWords.TOO_FEW, given, needed));
+            return Optional.of(language.say(ExplainingWords.TOO_FEW, given, needed, separator));
         }
-        Optional<String> error =
-                givens.stream().flatMap(one -> one.error().stream()).findFirst();
-        if (error.isPresent()) {
-            return Optional.of(language.say(ExplainingWords.ERROR_GIVEN, error.get()));
+        Optional<Given.Fault> fault =
+                givens.stream().flatMap(one -> one.fault().stream()).findFirst();
+        if (fault.isPresent()) {
+            return Optional.of(language.say(
+                    ExplainingWords.REFUSED,
+                    language.say(fault.get().words(), fault.get().what())));
         }
-        if (!givens.stream().allMatch(Given::isKnown)) {
-            return Optional.empty();
-        }
-        List<Given> all = new ArrayList<>(givens);
-        while (all.size() < declared.size()) {
-            all.add(Given.LEFT_OUT);
-        }
-        return Rerun.refusal(function, all, Uno.as(XPropertySet.class, document))
-                .map(Refusal::finding)
-                .map(language::say)
-                .map(sentence -> language.say(ExplainingWords.REFUSED, sentence));
+        return givens.stream()
+                .flatMap(one -> one.error().stream())
+                .findFirst()
+                .map(error -> language.say(ExplainingWords.ERROR_GIVEN, error));
     }
 
-    private String answer() throws com.sun.star.uno.Exception {
-        String shown = Uno.as(XText.class, cell).getString();
+    private String reason(Refusal refusal, List<Given> givens) {
+        String sentence = language.say(refusal.finding());
+        return Headings.blamed(refusal, givens)
+                // To type a number over a heading is not the way out.
+                .map(headings -> Finding.whatIsWrong(sentence) + " " + headings.words(language))
+                .orElse(sentence);
+    }
+
+    private String answer(Told told) throws com.sun.star.uno.Exception {
+        String inCell = Uno.as(XText.class, cell).getString();
         if (cell.getError() != 0) {
-            return language.say(ExplainingWords.ANOTHER_PART, shown);
+            return told.givens().stream()
+                    .filter(given -> given.manyAtOnce() && !cell.getFormula().startsWith("{"))
+                    .findFirst()
+                    .map(given -> language.say(ExplainingWords.ARRAY_NEEDED, given.written(), inCell))
+                    .orElseGet(() -> language.say(ExplainingWords.ANOTHER_PART, inCell));
         }
-        if (Uno.property(cell, "FormulaResultType2").equals(FormulaResult.VALUE)) {
-            shown = new GivenWords(language).value(cell.getValue());
+        boolean number = Uno.property(cell, "FormulaResultType2").equals(FormulaResult.VALUE);
+        String shown = number ? new GivenWords(language).value(cell.getValue()) : inCell;
+        List<String> parts = new ArrayList<>();
+        boolean whole = told.call().isWhole();
+        Optional<String> meaning = meaning(told);
+        if (whole && told.answer().orElse("") instanceof Object[][] table && isInOneCell()) {
+            parts.add(language.say(ExplainingWords.FIRST_HEAD, table.length, table[0].length));
+        } else if (cell.getFormula().startsWith("{")) {
+            parts.add(language.say(ExplainingWords.ANSWERS_TABLE, shown));
+        } else if (whole && meaning.isEmpty()) {
+            parts.add(language.say(ExplainingWords.ANSWERS, shown));
         }
-        boolean table = cell.getFormula().startsWith("{");
-        return language.say(table ? ExplainingWords.ANSWERS_TABLE : ExplainingWords.ANSWERS, shown);
+        meaning.ifPresent(sentence -> parts.add(language.say(ExplainingWords.IN_WORDS, sentence)));
+        if (!whole) {
+            if (meaning.isEmpty()) {
+                value(told).ifPresent(value -> parts.add(language.say(ExplainingWords.ANSWERS, value)));
+            }
+            parts.add(language.say(ExplainingWords.WHOLE_FORMULA, shown));
+        }
+        // What a check says of a heading, its cell shows without knowing that it is one.
+        if (told.call().function().name().startsWith("CHECK.")) {
+            Headings.anywhere(told.givens(), shown).ifPresent(headings -> parts.add(headings.words(language)));
+        }
+        return String.join("\n\n", parts);
+    }
+
+    /** Entered with Enter, or into one cell alone. */
+    private boolean isInOneCell() throws com.sun.star.uno.Exception {
+        CellRangeAddress area = WholeTable.area(document, at);
+        return area.StartColumn == area.EndColumn && area.StartRow == area.EndRow;
+    }
+
+    private String inShort(Told other) {
+        String asked = withSeparator(other.call().function().name()
+                + other.givens().stream()
+                        .map(Given::written)
+                        .collect(Collectors.joining("; ", "(", ")"))
+                        .replaceFirst("(; )+\\)$", ")"));
+        return meaning(other)
+                .or(() -> value(other))
+                .map(answer -> language.say(ExplainingWords.ALSO_ANSWERED, asked, answer))
+                .orElseGet(() -> language.say(ExplainingWords.ALSO_ASKED, asked));
+    }
+
+    private Optional<String> meaning(Told told) {
+        return told.answer().flatMap(answer -> Meaning.of(told.call().function(), told.givens(), answer, language));
+    }
+
+    private Optional<String> value(Told told) {
+        return told.answer()
+                .filter(answer -> answer instanceof Double || answer instanceof String)
+                .map(answer -> new GivenWords(language).value(answer));
+    }
+
+    /** As the formula bar separates arguments. */
+    private String withSeparator(String typed) {
+        return typed.replace("; ", separator.strip() + " ");
     }
 }

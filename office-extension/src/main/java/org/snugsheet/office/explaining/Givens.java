@@ -1,6 +1,7 @@
 package org.snugsheet.office.explaining;
 
 import com.sun.star.container.XNameAccess;
+import com.sun.star.container.XNamed;
 import com.sun.star.sheet.ComplexReference;
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.FormulaToken;
@@ -19,12 +20,17 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
 /** Looks up what the arguments of a call were given: constants, cells, names, and whatever else by a hidden copy. */
 final class Givens {
+
+    /** Marks that look like quotation marks, with which a word is not quoted in a formula. */
+    private static final Pattern QUOTES = Pattern.compile("[\"'“”„‟‘’‚«»‹›]");
 
     private final XSpreadsheetDocument document;
     private final CellAddress cell;
@@ -43,28 +49,45 @@ final class Givens {
         if (written.isEmpty()) {
             return Given.LEFT_OUT;
         }
+        String shown = formula.shown(argument).strip();
+        Optional<String> word = formula.unknownWord(argument);
+        if (word.isPresent()) {
+            String bare = QUOTES.matcher(word.get()).replaceAll("");
+            // The office writes a word it does not know in small letters; a scale is a capital.
+            return Given.faulty(
+                    shown, ExplainingWords.NEEDS_QUOTES, bare.length() == 1 ? bare.toUpperCase(Locale.ROOT) : bare);
+        }
         List<FormulaToken> tokens = byName(written).orElse(argument);
         if (tokens.size() == 1) {
             Object data = tokens.get(0).Data;
+            if (data instanceof ComplexReference range && sheet(range.Reference1) != sheet(range.Reference2)) {
+                return Given.faulty(shown, ExplainingWords.SEVERAL_SHEETS, shown);
+            }
             if (data instanceof SingleReference || data instanceof ComplexReference) {
-                return cells(written, place(data));
+                return cells(shown, place(data));
             }
             if (data instanceof Double || data instanceof String) {
-                return Given.of(written, new Object[][] {{data}}, true, Optional.empty());
+                return Given.of(shown, new Object[][] {{data}}, true, Optional.empty());
             }
             if (data instanceof Object[][] rows) {
-                return Given.of(written, rows, false, Optional.empty());
+                return Given.of(shown, rows, false, Optional.empty());
             }
         }
-        return copy.workedOut(written, formula.written(withSheets(argument)), cell);
+        return copy.workedOut(shown, formula.written(withSheets(tokens)), cell);
     }
 
+    /** A name of the cell’s own sheet comes before one of the document. */
     private Optional<List<FormulaToken>> byName(String written) throws com.sun.star.uno.Exception {
-        XNameAccess names = Uno.as(XNameAccess.class, Uno.property(document, "NamedRanges"));
-        return names.hasByName(written)
-                ? Optional.of(List.of(
-                        Uno.as(XFormulaTokens.class, names.getByName(written)).getTokens()))
-                : Optional.empty();
+        for (Object owner : List.of(Uno.sheets(document).get(cell.Sheet), document)) {
+            XNameAccess names = Uno.as(XNameAccess.class, Uno.property(owner, "NamedRanges"));
+            for (String name : names.getElementNames()) {
+                if (name.equalsIgnoreCase(written)) {
+                    return Optional.of(List.of(
+                            Uno.as(XFormulaTokens.class, names.getByName(name)).getTokens()));
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private CellRangeAddress place(Object reference) {
@@ -102,17 +125,21 @@ final class Givens {
         int lastRow = Math.max(place.StartRow, Math.min(place.EndRow, end.EndRow));
         XCellRange range = sheet.getCellRangeByPosition(place.StartColumn, place.StartRow, lastColumn, lastRow);
         Object[][] rows = Uno.as(XCellRangeData.class, range).getDataArray();
-        boolean oneCell = place.StartColumn == place.EndColumn && place.StartRow == place.EndRow;
-        return Given.of(written, rows, oneCell, firstError(range));
+        return Given.ofCells(written, rows, place, firstError(range, prefix(sheet, place)));
     }
 
-    private static Optional<String> firstError(XCellRange range) {
+    /** Names the sheet of a cell that stands on another one. */
+    private String prefix(XSpreadsheet sheet, CellRangeAddress place) {
+        return place.Sheet == cell.Sheet ? "" : Uno.as(XNamed.class, sheet).getName() + ".";
+    }
+
+    private static Optional<String> firstError(XCellRange range, String prefix) {
         CellRangeAddress[] errors = Uno.as(XCellRangesQuery.class, Uno.as(XSheetCellRange.class, range))
                 .queryFormulaCells((short) FormulaResult.ERROR)
                 .getRangeAddresses();
         return errors.length == 0
                 ? Optional.empty()
-                : Optional.of(CellName.of(errors[0].StartColumn, errors[0].StartRow));
+                : Optional.of(prefix + CellName.of(errors[0].StartColumn, errors[0].StartRow));
     }
 
     /** The same tokens with the sheet in each reference, so that they mean the same cells on any sheet. */

@@ -7,10 +7,12 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
+import com.sun.star.util.XProtectable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,14 +49,44 @@ final class HiddenCopy implements AutoCloseable {
         int rows = (int) Math.min(MOST, number(page, at, "=ROWS(" + expression + ")"));
         int columns = (int) Math.min(MOST, number(page, at, "=COLUMNS(" + expression + ")"));
         if (rows < 1 || columns < 1) {
-            return new Given(written, List.of(), true, Optional.empty());
+            return Given.unknown(written);
         }
         XCellRange range = page.getCellRangeByPosition(at.Column, at.Row, at.Column + columns - 1, at.Row + rows - 1);
         Uno.as(XArrayFormulaRange.class, range).setArrayFormula("=" + expression);
         Object[][] values = Uno.as(XCellRangeData.class, range).getDataArray();
         boolean failed = range.getCellByPosition(0, 0).getError() != 0;
         Uno.as(XArrayFormulaRange.class, range).setArrayFormula("");
-        return Given.of(written, values, rows == 1 && columns == 1, failed ? Optional.of(written) : Optional.empty());
+        boolean one = rows == 1 && columns == 1;
+        Given given = Given.of(written, values, one, failed ? Optional.of(written) : Optional.empty());
+        return !one && number(page, at, "=ISREF(" + expression + ")") == 0 ? given.ofManyAtOnce() : given;
+    }
+
+    /**
+     * How large the table is that a whole formula answers with.
+     *
+     * @param formula the formula with the names that are typed, without what makes it a formula
+     * @param area the cells it stands in
+     * @return rows and columns; one of each if it answers with a single value
+     */
+    CellRangeAddress sizeOf(String formula, CellRangeAddress area) throws com.sun.star.uno.Exception {
+        XSpreadsheet sheet = Uno.sheets(copied()).get(area.Sheet);
+        XProtectable protection = Uno.as(XProtectable.class, sheet);
+        if (protection.isProtected()) {
+            try {
+                protection.unprotect("");
+            } catch (com.sun.star.lang.IllegalArgumentException passwordNeeded) {
+                // The formula’s own cells are open, or nobody would have asked; no others are touched.
+            }
+        }
+        // At its own place, so that what counts from the cell or leaves out the sheet means the same.
+        XCellRange own = sheet.getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow);
+        Uno.as(XArrayFormulaRange.class, own).setArrayFormula("");
+        CellAddress at = new CellAddress(area.Sheet, area.StartColumn, area.StartRow);
+        CellRangeAddress size =
+                new CellRangeAddress(area.Sheet, area.StartColumn, area.StartRow, area.StartColumn, area.StartRow);
+        size.EndRow += (int) number(sheet, at, "=ROWS(" + formula + ")") - 1;
+        size.EndColumn += (int) number(sheet, at, "=COLUMNS(" + formula + ")") - 1;
+        return size;
     }
 
     private static double number(XSpreadsheet page, CellAddress at, String formula) throws com.sun.star.uno.Exception {
@@ -68,13 +100,19 @@ final class HiddenCopy implements AutoCloseable {
     }
 
     private XSpreadsheet page() throws com.sun.star.uno.Exception {
-        if (copy == null) {
-            copy = load();
-            XSpreadsheets sheets = Uno.as(XSpreadsheetDocument.class, copy).getSheets();
+        List<XSpreadsheet> sheets = Uno.sheets(copied());
+        return sheets.get(sheets.size() - 1);
+    }
+
+    private XSpreadsheetDocument copied() throws com.sun.star.uno.Exception {
+        XComponent made = copy;
+        if (made == null) {
+            made = load();
+            copy = made;
+            XSpreadsheets sheets = Uno.as(XSpreadsheetDocument.class, made).getSheets();
             sheets.insertNewByName("_", (short) sheets.getElementNames().length);
         }
-        List<XSpreadsheet> sheets = Uno.sheets(Uno.as(XSpreadsheetDocument.class, copy));
-        return sheets.get(sheets.size() - 1);
+        return Uno.as(XSpreadsheetDocument.class, made);
     }
 
     private XComponent load() throws com.sun.star.uno.Exception {

@@ -12,24 +12,34 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.words.Language;
 
-/** Makes a call once more in Java, with the values the office would hand over, to learn why it is refused. */
+/** Makes a call once more in Java, with the values the office would hand over, to learn what it answers or why it is refused. */
 final class Rerun {
 
     private Rerun() {}
 
     /**
-     * Why a call is refused.
+     * How a call went: exactly one of the two is there.
+     *
+     * @param answer a number, a text or a table
+     * @param refusal why there is no answer
+     */
+    record Result(Optional<Object> answer, Optional<Refusal> refusal) {}
+
+    /**
+     * Makes a call.
      *
      * @param givens as many as the function has arguments, all known and without errors
-     * @return the refusal; empty if there is none
+     * @param language the language of answers in words
+     * @return its answer or its refusal
      */
-    static Optional<Refusal> refusal(FunctionDeclaration function, List<Given> givens, XPropertySet document) {
+    static Result of(FunctionDeclaration function, List<Given> givens, Language language) {
         Method method = function.method();
         List<Object> values = new ArrayList<>();
         Iterator<Given> next = givens.iterator();
         for (Class<?> type : method.getParameterTypes()) {
-            values.add(type == XPropertySet.class ? document : handedOver(next.next(), type));
+            values.add(type == XPropertySet.class ? new LanguageOnly(language) : handedOver(next.next(), type));
         }
         try {
             Object family = method.getDeclaringClass()
@@ -37,10 +47,13 @@ final class Rerun {
                     .implementation()
                     .getDeclaredConstructor()
                     .newInstance();
-            method.invoke(family, values.toArray());
-            return Optional.empty();
+            return new Result(Optional.of(method.invoke(family, values.toArray())), Optional.empty());
         } catch (InvocationTargetException thrown) {
-            return Answer.refusal(thrown.getTargetException());
+            Optional<Refusal> refusal = Answer.refusal(thrown.getTargetException());
+            if (refusal.isEmpty()) {
+                throw new IllegalStateException(thrown.getTargetException());
+            }
+            return new Result(Optional.empty(), refusal);
         } catch (ReflectiveOperationException impossible) {
             throw new IllegalStateException(impossible);
         }

@@ -5,8 +5,11 @@
  * <p>{@link org.snugsheet.office.explaining.Explanation} writes the text. The formula is taken apart by the office’s own parser
  * ({@link org.snugsheet.office.explaining.FormulaCalls}), each argument is looked up where it stands or worked out in a hidden
  * copy ({@link org.snugsheet.office.explaining.Givens}), and the call is made once more in Java
- * ({@link org.snugsheet.office.explaining.Rerun}), for the office keeps the error of a refusal but loses its sentence. The
- * user’s document is never changed.
+ * ({@link org.snugsheet.office.explaining.Rerun}), for the office keeps the error of a refusal but loses its sentence. Nothing
+ * of that changes the user’s document. {@link org.snugsheet.office.explaining.Meaning} says what a number means.
+ *
+ * <p>{@link org.snugsheet.office.explaining.WholeTable} is the only one here that changes anything: it puts the whole table of a
+ * formula into the sheet.
  *
  * <p>This package uses the declarations, the families’ classes and the office’s interfaces.
  */

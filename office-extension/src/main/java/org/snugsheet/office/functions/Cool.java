@@ -241,4 +241,25 @@ public interface Cool extends XInterface {
             @Argument(Words.JAR_VOLUME) @Nullable Object volume,
             @Argument(Words.BATH_VOLUME) @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException;
+
+    /** COOL.SENTENCE: see its declaration. */
+    @CellFunction(
+            order = 11,
+            name = "COOL.SENTENCE",
+            text =
+                    "One sentence a class can read: in how many minutes the jar loses half its extra warmth, that is, half of its difference to the surroundings.",
+            formula = "t½ = ln 2/k; s(t½) = t½·s(k)/k",
+            source = Sources.NEWTON + "; " + Sources.ERRORS + "; " + Sources.LAWS,
+            example = "COOL.SENTENCE({0;5;10;15;20};{40;34;30;26;24};10)",
+            answer = "The jar loses half its extra warmth every 17.5 minutes, give or take 0.7.",
+            refused = "COOL.SENTENCE({0;5;10};{40;40;40};10)",
+            because = "the temperature does not change")
+    String sentence(
+            XPropertySet document,
+            @Argument(Words.TIMES) Object[][] times,
+            @Argument(Words.TEMPS) Object[][] temps,
+            @Argument(Words.SURROUNDINGS) String[][] surroundings,
+            @Argument(Words.MARK) @Nullable Object mark,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
 }

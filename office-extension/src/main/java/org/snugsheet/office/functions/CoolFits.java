@@ -160,6 +160,19 @@ abstract class CoolFits extends FamilyService implements Cool {
         });
     }
 
+    @Override
+    public String sentence(
+            XPropertySet document,
+            Object[][] times,
+            Object[][] temps,
+            String[][] surroundings,
+            @Nullable Object mark,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() ->
+                SentenceWords.of(JarCells.of(times, temps, surroundings, mark, scale), DocumentLanguage.of(document)));
+    }
+
     private static ModelChoice choice(JarCells jar, @Nullable Object volume, @Nullable Object bath) {
         // What cannot be fitted is refused here, with its place.
         CoolingFit fit = jar.fit();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.cooling.CoolingFit;
+import org.snugsheet.engine.cooling.ModelChoice;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
@@ -89,5 +90,10 @@ record JarCells(TypedJar typed) {
 
     Mark mark() {
         return typed.mark();
+    }
+
+    /** The law these readings support, with no bath to be thought of. */
+    ModelChoice law() {
+        return ModelChoice.of(readings(), surroundings(), mark(), List.of());
     }
 }

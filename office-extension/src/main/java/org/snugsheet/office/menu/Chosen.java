@@ -14,6 +14,8 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.explaining.Explanation;
+import org.snugsheet.office.explaining.WholeTable;
+import org.snugsheet.office.explaining.WholeTableWords;
 import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.CopyFile;
 import org.snugsheet.office.uno.DocumentFile;
@@ -59,6 +61,7 @@ final class Chosen {
             case LAY_OUT -> Pages.layOut(choice);
             case DRAW -> Pages.draw(choice);
             case EXPLAIN -> explain();
+            case TABLE -> table();
             case SHARE -> share();
             case BRING_BACK ->
                 Outcome.said(choice.language().say(MenuWords.BROUGHT_BACK, BringBack.into(choice.document())));
@@ -83,6 +86,18 @@ final class Chosen {
     private Outcome explain() throws com.sun.star.uno.Exception {
         XSpreadsheetDocument document = choice.document();
         return Outcome.toRead(Explanation.of(choice.office(), document, chosenCell(), choice.language()));
+    }
+
+    private Outcome table() throws com.sun.star.uno.Exception {
+        XSpreadsheetDocument document = choice.document();
+        CellAddress at = chosenCell();
+        String step = choice.language().words(MenuItem.TABLE).replace("~", "");
+        CellRangeAddress cells = WholeTable.show(choice.office(), document, at, step);
+        Uno.as(XSelectionSupplier.class, choice.window().getController())
+                .select(Uno.sheets(document)
+                        .get(cells.Sheet)
+                        .getCellRangeByPosition(cells.StartColumn, cells.StartRow, cells.EndColumn, cells.EndRow));
+        return Outcome.seen(choice.language().say(WholeTableWords.SHOWN, WholeTable.written(cells)));
     }
 
     private CellAddress chosenCell() {

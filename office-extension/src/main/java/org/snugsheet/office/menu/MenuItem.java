@@ -12,14 +12,16 @@ public enum MenuItem implements Phrase {
     DRAW("line2", "draw", "~Draw the curves…"),
     /** What a formula does, what it was given, why it refuses. */
     EXPLAIN("line3", "explain", "~Explain this cell"),
+    /** All of a table, where the cell of its formula shows one head. */
+    TABLE("line4", "table", "Show the ~whole table"),
     /** A copy for colleagues without this extension. */
-    SHARE("line4", "share", "~Make a copy to share…"),
+    SHARE("line5", "share", "~Make a copy to share…"),
     /** The way back. */
-    BRING_BACK("line5", "bring-back", "~Bring the formulas back"),
+    BRING_BACK("line6", "bring-back", "~Bring the formulas back"),
     /** Every function with its arguments. */
-    REFERENCE("line6", "reference", "~Function reference"),
+    REFERENCE("line7", "reference", "~Function reference"),
     /** What can hurt. */
-    CAUTIONS("line7", "cautions", "~Cautions");
+    CAUTIONS("line8", "cautions", "~Cautions");
 
     /** Begins the address of every line. */
     public static final String PROTOCOL = "org.snugsheet:";

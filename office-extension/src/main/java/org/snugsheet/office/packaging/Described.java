@@ -50,7 +50,7 @@ record Described(FunctionDeclaration declaration, Language language) {
     }
 
     String text() {
-        return declaration.text(language);
+        return declaration.description(language);
     }
 
     List<Argument> arguments() {

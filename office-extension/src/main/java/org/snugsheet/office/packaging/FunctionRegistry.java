@@ -41,7 +41,7 @@ final class FunctionRegistry {
     private void add(Element functions, FunctionDeclaration function) {
         Element entry = entry(functions, function.method().getName());
         translated(entry, "DisplayName", any -> function.name());
-        translated(entry, "Description", function::text);
+        translated(entry, "Description", function::description);
         xml.child(property(entry, "Category"), "value", Map.of()).setTextContent(CATEGORY);
         translated(entry, "CompatibilityName", any -> function.name());
         Element parameters = node(entry, "Parameters");

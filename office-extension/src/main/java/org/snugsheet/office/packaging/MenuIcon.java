@@ -106,6 +106,14 @@ final class MenuIcon {
                     outline(ask, ground.line);
                     dot(18.8, 16.8);
                 }
+                case TABLE -> {
+                    wrap(new Rectangle2D.Double(3, 3, 8, 6));
+                    line(13.5, 6, 21, 6);
+                    sheet(2, 2, 20, 20);
+                    line(2, 12, 22, 12);
+                    line(12, 12, 12, 22);
+                    line(2, 17, 22, 17);
+                }
                 case SHARE -> {
                     sheet(2, 2, 12, 13.5);
                     outline(new Line2D.Double(9, 19.9, 21.5, 19.9), ground.wrap);

@@ -4,18 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.table.CellAddress;
 import com.sun.star.util.XModifiable;
+import com.sun.star.util.XProtectable;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.declare.TableHint;
 import org.snugsheet.office.functions.Families;
 import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.menu.Menu;
@@ -43,14 +53,18 @@ class ExplainIT {
     void anAnswerIsExplainedByWhatItWasGiven() {
         try (CalcDocument sheet = jar()) {
             String said = explained(sheet, "COOL.RATE(A1:A5;$B$1:B5;C1;;\"C\")");
-            assertStarts("Cell D1: COOL.RATE(times; temps; surroundings; [mark]; [scale])", said);
+            // The office of the tests writes American English: commas between arguments.
+            assertStarts("Cell D1: COOL.RATE(times, temps, surroundings, [mark], [scale])\n", said);
+            assertHas("Its formula: =COOL.RATE(A1:A5,$B$1:B5,C1,,\"C\")", said);
             assertHas("The cooling constant per minute", said);
             assertHas("times is A1:A5, that is 0; 5; 10; 15; 20.", said);
             assertHas("temps is $B$1:B5, that is 40; 34; blank; 26; 24.", said);
             assertHas("surroundings is C1, that is 10.", said);
             assertHas("mark is left out.", said);
             assertHas("scale is \"C\".", said);
-            assertHas("It answers: 0.0395966", said);
+            assertHas("The jar loses 3.9 % of its extra warmth each minute, give or take 0.2 %.", said);
+            assertHas("The jar loses half its extra warmth every 17.5 minutes, give or take 0.9.", said);
+            assertFalse(said.contains("0.0395"), said);
         }
     }
 
@@ -60,9 +74,7 @@ class ExplainIT {
         try (CalcDocument sheet = jar()) {
             sheet.text("B2", "warm");
             assertHas(
-                    Refusal.atRow(2, Trouble.NOT_A_TEMPERATURE, "warm")
-                            .finding()
-                            .sentence(),
+                    "Row 2 (minute 5): “warm” is not a temperature. Type a number, or leave the cell blank.",
                     explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
             assertHas(
                     Refusal.of(Trouble.TOO_FEW_READINGS, 3, 1).finding().sentence(),
@@ -84,9 +96,22 @@ class ExplainIT {
         try (CalcDocument sheet = jar()) {
             String said = explained(sheet, "COOL.RATE(A1:A5+1;B1:B5;SUM(C1;2)-2)");
             assertHas("times is A1:A5+1, that is 1; 6; 11; 16; 21.", said);
-            assertHas("surroundings is SUM(C1;2)-2, that is 10.", said);
+            assertHas("surroundings is SUM(C1,2)-2, that is 10.", said);
             assertEquals(1, sheet.sheetNames().size());
             assertEquals("", sheet.formulaAt("A1"));
+        }
+    }
+
+    /** Found in the hand: the office gives A1:A5+1 as one number where the formula was ended with Enter. */
+    @Test
+    void whatOnlyAnArrayFormulaWorksOutIsToldSo() {
+        try (CalcDocument sheet = jar()) {
+            String said = explained(sheet, "COOL.RATE(A1:A5+1;B1:B5;C1)");
+            assertHas("A1:A5+1 works out many cells at once", said);
+            assertHas("Ctrl+Shift+Enter", said);
+            sheet.formula("D1", "").arrayFormula("D1:D1", "COOL.RATE(A1:A5+1;B1:B5;C1)");
+            Menu.select(office, sheet, "D1");
+            assertHas("every 17.5 minutes", Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET));
         }
     }
 
@@ -96,7 +121,7 @@ class ExplainIT {
             String said = explained(sheet, "COOL.TEMP(5;40;10;COOL.RATE(A1:A2;B1:B2;C1))");
             assertStarts("Cell D1: COOL.RATE(", said);
             assertHas(Refusal.of(Trouble.TOO_FEW_READINGS, 3, 2).finding().sentence(), said);
-            assertHas("The cell also asks COOL.TEMP.", said);
+            assertHas("The cell also asks:\n• COOL.TEMP", said);
         }
     }
 
@@ -105,7 +130,9 @@ class ExplainIT {
         try (CalcDocument sheet = jar()) {
             sheet.formula("B2", "1/0");
             assertHas("B2 shows an error", explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
-            assertHas("given 2 arguments but needs 3", explained(sheet, "COOL.RATE(A1:A5;B1:B5)"));
+            assertHas(
+                    "given 2 arguments but needs 3. Count what stands between the signs ,",
+                    explained(sheet, "COOL.RATE(A1:A5;B1:B5)"));
             assertHas("none of our functions", explained(sheet, "SUM(A1:A5)"));
             assertHas("a name that is not known", explained(sheet, "COOL.RAET(A1)"));
             assertHas("another part of the formula", explained(sheet, "WRAP.LAYER(20;0.04)/0"));
@@ -154,6 +181,144 @@ class ExplainIT {
                             Refusal.of(Trouble.TOO_FEW_READINGS, 3, 2).finding()),
                     said);
             assertHas("10,5", said);
+        }
+    }
+
+    @Test
+    void aWordWithoutQuotesIsToldToNeedThem() {
+        try (CalcDocument sheet = jar()) {
+            String said = explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1;2;F)");
+            assertHas("If it is a word, it needs quotation marks round it: \"F\"", said);
+            assertFalse(said.contains("another part"), said);
+            assertHas("quotation marks round it: \"fit\"", explained(sheet, "COOL.RATE(A1:A5;B1:B5;fit)"));
+        }
+    }
+
+    @Test
+    void aHeadingAmongTheReadingsIsCalledOne() {
+        try (CalcDocument sheet = jar()) {
+            sheet.text("F1", "m").numbersDown("F2", 0, 5, 10, 15, 20);
+            sheet.text("G1", "wool").numbersDown("G2", 40, 34, 30, 26, 24);
+            String said = explained(sheet, "COOL.RATE(F1:F6;G1:G6;C1)");
+            assertHas("Row 1: “m” is not a number. “m” looks like a heading", said);
+            assertHas("Leave it out: F2:F6, G2:G6 in place of F1:F6, G1:G6.", said);
+            assertHas("F2:F6, G2:G6", explained(sheet, "CHECK.READINGS(F1:F6;G1:G6;C1)"));
+            assertFalse(explained(sheet, "COOL.RATE(F2:F6;G2:G6;C1)").contains("heading"));
+            sheet.text("A1", "warm");
+            sheet.formula("A2", "F3").formula("A3", "F4");
+            assertHas("“warm” looks like a heading", explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
+        }
+    }
+
+    @Test
+    void aTableInOneCellIsToldToNeedMore() {
+        try (CalcDocument sheet = jar()) {
+            String said = explained(sheet, "COOL.REPORT(A1:A5;B1:B5;C1)");
+            assertHas("shows only its first head", said);
+            assertHas("6 columns", said);
+            assertHas("Ctrl+Shift+Enter", said);
+            assertHas("every 17.5 minutes", said);
+            sheet.formula("D1", "").arrayFormula("E1:J9", "COOL.REPORT(A1:A5;B1:B5;C1)");
+            Menu.select(office, sheet, "F2");
+            assertFalse(Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET).contains("first head"));
+            assertFalse(
+                    explained(sheet, "INDEX(COOL.REPORT(A1:A5;B1:B5;C1);2;2)").contains("first head"));
+        }
+    }
+
+    /** Both ways are named as the menu names them. */
+    @ParameterizedTest
+    @EnumSource
+    void theMenuIsNamedAsItIs(Language language) {
+        String line = language.words(MenuItem.TABLE).replace("~", "");
+        for (Phrase words : List.of(ExplainingWords.FIRST_HEAD, TableHint.HOW)) {
+            assertTrue(language.words(words).contains("Snugsheet ▸ " + line), language.words(words));
+        }
+    }
+
+    @Test
+    void severalOfOurFunctionsAreEachToldWithTheirAnswers() {
+        try (CalcDocument sheet = jar()) {
+            String said = explained(sheet, "COOL.TEMP(5;40;C1;COOL.RATE(A1:A5;B1:B5;C1))*2");
+            assertHas("At that time the jar is at about 35 °C.", said);
+            assertHas("With the rest of the formula the cell shows 69", said);
+            assertHas("• COOL.RATE(A1:A5, B1:B5, C1): The jar loses 3.9 % of its extra warmth each minute", said);
+        }
+    }
+
+    @Test
+    void theErrorIsSaidBesideWhatItIsTheErrorOf() {
+        try (CalcDocument sheet = jar()) {
+            assertHas("every 17.5 minutes, give or take 0.9.", explained(sheet, "COOL.HALFTIME.ERROR(A1:A5;B1:B5;C1)"));
+            assertHas(
+                    "At minute 0 the jar was at 39.7 °C, give or take 0.5.",
+                    explained(sheet, "COOL.START(A1:A5;B1:B5;C1)"));
+            assertHas("The second jar cools", explained(sheet, "COOL.SLOWER(A1:A5;B1:B5;A1:A5;{40;39;38;37;36};C1)"));
+            assertHas("about 2 watts get through", explained(sheet, "WRAP.LAYER(20;0.04)"));
+            // 2.8391 ft²·°F·h/Btu are 0.5 m²·K/W (NIST SP 811, B.8: 1 ft²·°F·h/Btu is 0.1761102 m²·K/W).
+            assertHas("about 2 watts get through", explained(sheet, "WRAP.LAYER(20;0.04;\"US\")"));
+        }
+    }
+
+    @Test
+    void cellsOfSeveralSheetsNamesAndBlankSurroundingsAreToldPlainly() {
+        try (CalcDocument sheet = jar()) {
+            office.call("adding", () -> {
+                sheet.uno().getSheets().insertNewByName("Wool", (short) 1);
+                Uno.as(XNamedRanges.class, Uno.property(sheet.uno(), "NamedRanges"))
+                        .addNewByName("Minutes", "$Sheet1.$A$1:$A$5", new CellAddress(), 0);
+                Uno.as(XNamedRanges.class, Uno.property(Uno.sheets(sheet.uno()).get(0), "NamedRanges"))
+                        .addNewByName("Warmth", "$Sheet1.$B$1:$B$5", new CellAddress(), 0);
+                return true;
+            });
+            assertHas("goes through several sheets", explained(sheet, "COOL.RATE(A1:A5;$Sheet1.B1:$Wool.B5;C1)"));
+            String named = explained(sheet, "COOL.RATE(minutes;Warmth;C1)");
+            assertHas("that is 0; 5; 10; 15; 20.", named);
+            assertHas("that is 40; 34; blank; 26; 24.", named);
+            assertHas("every 17.5 minutes", named);
+            assertHas("Its formula: =COOL.RATE(Minutes,Warmth,C1)", named);
+            assertHas(
+                    Refusal.of(Trouble.SURROUNDINGS_BLANK).finding().sentence(),
+                    explained(sheet, "COOL.RATE(A1:A5;B1:B5;C2)"));
+            sheet.formula("Wool.B2", "1/0");
+            assertHas("Wool.B2 shows an error. Fix that first.", explained(sheet, "COOL.RATE(A1:A5;$Wool.B1:B5;C1)"));
+        }
+    }
+
+    @Test
+    void aLockedSheetIsExplainedToo() {
+        try (CalcDocument sheet = jar()) {
+            sheet.formula("D1", "COOL.RATE(OFFSET(A1;0;0;5;1);B1:B5;C1)");
+            office.call("locking", () -> {
+                Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0)).protect("secret");
+                return true;
+            });
+            Menu.select(office, sheet, "D1");
+            assertHas("every 17.5 minutes", Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET));
+        }
+    }
+
+    @Test
+    void aDocumentForReadingOnlyIsExplainedToo(@TempDir Path folder) {
+        Path file = folder.resolve("jar.ods");
+        try (CalcDocument sheet = jar()) {
+            sheet.formula("D1", "COOL.RATE(OFFSET(A1;0;0;5;1);B1:B5;C1)").saveAs(file, FileFormat.ODS);
+        }
+        assertTrue(file.toFile().setReadOnly());
+        try (CalcDocument sheet = office.open(file)) {
+            Menu.select(office, sheet, "D1");
+            assertHas("every 17.5 minutes", Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET));
+        }
+    }
+
+    @Test
+    void aGermanDocumentIsExplainedInTheLanguageOfTheOffice() {
+        try (CalcDocument sheet = jar()) {
+            sheet.locale("de-DE").text("B3", "30,5 °C");
+            String said = explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)");
+            assertHas("that is 40; 34; 30,5 °C; 26; 24.", said);
+            assertHas("The jar loses half its extra warmth every 17", said);
+            assertHas("The jar loses half", explained(sheet, "COOL.HALFTIME(A1:A5;B1:B5;C1)"));
         }
     }
 

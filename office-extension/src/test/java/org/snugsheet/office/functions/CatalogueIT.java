@@ -16,6 +16,7 @@ import org.snugsheet.office.harness.ErrorCodes;
 import org.snugsheet.office.harness.FunctionWizard;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.words.Language;
 
 /** Every declared function in a real office: its two examples, and what the function wizard says of it. */
 @ExtendWith(SharedOffice.class)
@@ -69,7 +70,7 @@ class CatalogueIT {
         FunctionWizard.Function shown = office.functionWizard().find(name).orElseThrow();
 
         assertEquals(FunctionWizard.Category.ADD_IN, shown.category());
-        assertEquals(declaration.function().text(), shown.description());
+        assertEquals(declaration.description(Language.ENGLISH), shown.description());
         List<FunctionWizard.Argument> declared = declaration.arguments().stream()
                 .map(a -> new FunctionWizard.Argument(a.name(), a.text(), a.optional()))
                 .toList();

@@ -172,6 +172,7 @@ class GeneratedFilesTest {
                 "SNUGSHEET.COOL.MISFIT",
                 "SNUGSHEET.COOL.MODEL",
                 "SNUGSHEET.COOL.REPORT",
+                "SNUGSHEET.COOL.SENTENCE",
                 "SNUGSHEET.COOL.CURVE",
                 "SNUGSHEET.COOL.SLOWER",
                 "SNUGSHEET.COOL.SLOWERERROR",
