@@ -13,8 +13,8 @@ import org.snugsheet.sheets.builder.Book;
 /**
  * The last page of a sheet about one jar, with what its chart draws. Nobody types here.
  *
- * <p>It speaks of the names {@code times}, {@code temps}, {@code surroundings}, {@code mark} and {@code scale} of the first
- * page.
+ * <p>It speaks of the names {@code times}, {@code temps} and {@code check} of {@link OneJarRead}, and of {@code surroundings},
+ * {@code mark} and {@code scale} of the first page.
  */
 final class BehindOneJar {
 
@@ -33,16 +33,11 @@ final class BehindOneJar {
      * Adds the page, and the name {@code scales} for the two scales to choose from.
      *
      * @param book the document
-     * @param typed the page with the readings
-     * @param times the column with the minutes
-     * @param temps the column with the readings
-     * @param first the row of the first reading
-     * @param readings how many rows there are for readings
+     * @param grid where the readings are typed
      * @return the new page
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    static Page add(Book book, Page typed, String times, String temps, int first, int readings)
-            throws com.sun.star.uno.Exception {
+    static Page add(Book book, Grid grid) throws com.sun.star.uno.Exception {
         Page page = book.page(NAME);
         page.width("A1:D1", 26)
                 .width("E1", 6)
@@ -56,7 +51,7 @@ final class BehindOneJar {
                 .merge("A2:L2")
                 .look("A2:L2", Look.PURPOSE);
         writeCurve(page);
-        writePoints(page, typed, times, temps, first, readings);
+        writePoints(page, grid.rows());
         writeSurroundings(page);
         page.look("L4", Look.SECTION).text("L4", "Scales");
         page.text("L6", "C").text("L7", "F").look("L6:L7", Look.LABEL);
@@ -74,20 +69,20 @@ final class BehindOneJar {
             page.formula("A" + (FIRST_ROW + step), "=" + step + "*MAX(times)/" + STEPS);
         }
         // Texts while the readings cannot be used: nothing is drawn of them, and the legend shows a dash.
-        page.table("B5:D" + LAST_ROW, OrDash.of("COOL.CURVE(A" + FIRST_ROW + ":A" + LAST_ROW + ";" + JAR + ")"));
+        page.table(
+                "B5:D" + LAST_ROW,
+                OrDash.of("IF(check=\"OK\";COOL.CURVE(A" + FIRST_ROW + ":A" + LAST_ROW + ";" + JAR + ");" + OrDash.DASH
+                        + ")"));
         page.numbers("A" + FIRST_ROW + ":D" + LAST_ROW, "0.0");
     }
 
-    private static void writePoints(Page page, Page typed, String times, String temps, int first, int readings)
-            throws com.sun.star.uno.Exception {
+    private static void writePoints(Page page, int readings) throws com.sun.star.uno.Exception {
         page.look("F4:G4", Look.SECTION).text("F4", "Readings");
         page.look("F5:G5", Look.HEAD).text("F5", "minutes").text("G5", "readings");
         page.look("F6:G" + (5 + readings), Look.RESULT).numbers("G6:G" + (5 + readings), "0.0");
-        String from = "=$'" + typed.name() + "'.";
         for (int row = 0; row < readings; row++) {
-            page.formula("F" + (FIRST_ROW + row), from + times + (first + row));
-            String reading = from.substring(1) + temps + (first + row);
-            page.formula("G" + (FIRST_ROW + row), "=TEMP.READ(" + reading + ";scale)");
+            page.formula("F" + (FIRST_ROW + row), "=INDEX(times;" + (row + 1) + ")");
+            page.formula("G" + (FIRST_ROW + row), "=TEMP.READ(INDEX(temps;" + (row + 1) + ");scale)");
         }
     }
 

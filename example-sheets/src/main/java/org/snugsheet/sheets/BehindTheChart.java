@@ -87,10 +87,9 @@ final class BehindTheChart {
         }
         for (int row = 0; row < readings; row++) {
             int here = 6 + row;
-            int there = 8 + row;
-            page.formula("H" + here, "=$" + jars.name() + ".A" + there);
+            page.formula("H" + here, "=INDEX(times;" + (row + 1) + ")");
             for (int jar = 0; jar < WindowsillJars.JARS.size(); jar++) {
-                String reading = "$" + jars.name() + "." + WindowsillJars.column(jar) + there;
+                String reading = "INDEX(same_scale;" + (row + 1) + ";" + (jar + 1) + ")";
                 page.formula(pointColumn(jar) + here, OrDash.of("TEMP.CONVERT(" + reading + ";\"C\";\"C\")"));
             }
         }
@@ -114,8 +113,9 @@ final class BehindTheChart {
         page.formula("Q4", "=\"Curve and 95 % band, °C: \"&" + HowSureAreWe.nameOf(HowSureAreWe.SHOWN));
         page.table(
                 "Q5:S" + last,
-                OrDash.of("COOL.CURVE(A" + FIRST_STEP_ROW + ":A" + last + ";times;"
-                        + HowSureAreWe.readingsOf(HowSureAreWe.SHOWN) + ";surroundings;mark)"));
+                OrDash.of("IF(INDEX(checks;1;" + (HowSureAreWe.SHOWN + 1) + ")=\"OK\";COOL.CURVE(A" + FIRST_STEP_ROW
+                        + ":A" + last + ";times;" + HowSureAreWe.readingsOf(HowSureAreWe.SHOWN) + ";surroundings;mark);"
+                        + OrDash.DASH + ")"));
         page.numbers("Q" + FIRST_STEP_ROW + ":S" + last, "0.00");
     }
 

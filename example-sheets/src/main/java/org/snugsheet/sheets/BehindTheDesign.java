@@ -44,7 +44,7 @@ final class BehindTheDesign {
         writeWorkings(book, page);
         writeWayOut(book, page);
         writeCurves(page);
-        writePoints(page, design);
+        writePoints(page);
         writeSurroundings(page);
         writeBars(page, design);
         new PrintSetup(PrintSetup.Way.LYING, "Behind the charts of a wrap").applyUnprinted(page);
@@ -124,7 +124,7 @@ final class BehindTheDesign {
         page.numbers("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, "0.0");
     }
 
-    private static void writePoints(Page page, Page design) throws com.sun.star.uno.Exception {
+    private static void writePoints(Page page) throws com.sun.star.uno.Exception {
         page.look("E4:G4", Look.SECTION).formula("E4", Degrees.label("What the class read, "));
         page.look("E5:G5", Look.HEAD)
                 .text("E5", "minutes")
@@ -132,11 +132,10 @@ final class BehindTheDesign {
                 .text("G5", "wrapped jar");
         page.look("E6:G" + LAST_READING_ROW, Look.RESULT).numbers("F6:G" + LAST_READING_ROW, "0.0");
         for (int i = 0; i < DesignAWrap.MINUTES.size(); i++) {
-            String there = "$" + design.name() + "." + (char) ('B' + i);
             int row = FIRST_STEP_ROW + i;
-            page.formula("E" + row, "=IF(LEN(" + there + "33)=0;\"\";" + there + "33)");
-            page.formula("F" + row, OrDash.of("TEMP.CONVERT(" + there + "34;scale;scale)"));
-            page.formula("G" + row, OrDash.of("TEMP.CONVERT(" + there + "35;scale;scale)"));
+            page.formula("E" + row, "=INDEX(times;" + (i + 1) + ")");
+            page.formula("F" + row, OrDash.of("TEMP.CONVERT(INDEX(bare;" + (i + 1) + ");scale;scale)"));
+            page.formula("G" + row, OrDash.of("TEMP.CONVERT(INDEX(wrapped;" + (i + 1) + ");scale;scale)"));
         }
     }
 

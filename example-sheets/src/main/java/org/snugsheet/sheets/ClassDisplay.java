@@ -22,7 +22,7 @@ final class ClassDisplay {
         page.text("A1", "Which wrap wins?").look("A1", Look.WALL);
         page.look("A2", Look.WALL).formula("A2", "=" + Ranked.WINNER);
         page.look("A4", Look.LARGE)
-                .text("A4", "A short bar is a snug jar. (Invented readings until you type your own.)");
+                .formula("A4", "=\"A short bar is a snug jar.\"&IF(invented;\" (Invented readings.)\";\"\")");
         Ranked.bars(ranked, POINTS).draw(page, "degrees_lost", "A3");
         new PrintSetup(PrintSetup.Way.LYING, "Which wrap wins? Degrees lost in 10 minutes").apply(page, "A1:A4");
         page.protect();

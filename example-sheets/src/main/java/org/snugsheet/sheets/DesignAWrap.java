@@ -42,6 +42,8 @@ final class DesignAWrap implements WorkedSheet {
     static final double LESSON = 30;
     static final double MARK = 1;
 
+    static final Grid GRID = new Grid('F', 'G', 'H', 32, MINUTES.size());
+
     private static final String TITLE = "Design a wrap";
     private static final String INVENTED = "invented readings";
 
@@ -59,6 +61,7 @@ final class DesignAWrap implements WorkedSheet {
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Page page = book.page(PAGE);
         defineNames(book.names(), page);
+        Page read = DesignRead.add(book, page);
         Page behind = BehindTheDesign.add(book, page);
         Page materials = MaterialsPage.add(book);
         setSizes(page);
@@ -66,12 +69,15 @@ final class DesignAWrap implements WorkedSheet {
         writeJar(page);
         LayersTable.write(page);
         writeReadings(page);
+        Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
+        writeCheck(page);
         ExpectedAndMeasured.write(page);
         rule(page);
         BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
         BehindTheDesign.curves(page, behind).draw(book.office(), page, "expected_curves", "J16:N29");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:N42");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:N42");
         page.protect();
+        read.protect();
         behind.protect();
         materials.protect();
         book.describe(
@@ -107,10 +113,7 @@ final class DesignAWrap implements WorkedSheet {
                 .fixed("lid_mm", page, "C27")
                 .fixed("base", page, "B28")
                 .fixed("base_mm", page, "C28")
-                .fixed("times", page, "B33:H33")
-                .fixed("bare", page, "B34:H34")
-                .fixed("wrapped", page, "B35:H35")
-                .fixed("mark", page, "B36")
+                .fixed("mark", page, "B15")
                 .fixed("bare_rate", page, "K33")
                 .fixed("wrapped_rate", page, "M33");
     }
@@ -119,8 +122,7 @@ final class DesignAWrap implements WorkedSheet {
         page.width("A1", 46).width("B1", 38).width("C1:D1", 19).width("E1", 20).width("F1:H1", 18);
         page.width("I1", 4).width("J1", 54).width("K1:N1", 24);
         page.height("A1:A42", 5.5).height("A1", 10).height("A2", 7).height("A3", 10.5);
-        page.height("A4", 1.5).height("A5", 6).height("A6", 7).height("A15", 2).height("A16", 7);
-        page.height("A37:A38", 6.7);
+        page.height("A4", 1.5).height("A5", 6).height("A6", 7).height("A16", 7);
         page.height("A17", 9.5)
                 .height("A29", 9.5)
                 .height("A30", 2)
@@ -148,12 +150,12 @@ final class DesignAWrap implements WorkedSheet {
                         "B5",
                         "is for you to choose or type in. Everything else works itself out and is locked against slips;"
                                 + " there is no password (Tools, Protect Sheet).")
-                .look("B5:N5", Look.HINT);
+                .look("B5:N5", Look.FOLLOWS);
     }
 
     private static void writeJar(Page page) throws com.sun.star.uno.Exception {
         page.look("A6:H6", Look.SECTION).text("A6", "1  The jar, and where it stands");
-        page.look("A7:A14", Look.LABEL).look("B7:B14", Look.INPUT).look("C7:H14", Look.HINT);
+        page.look("A7:A15", Look.LABEL).look("B7:B15", Look.INPUT).look("C7:H15", Look.HINT);
         page.text("A7", "Scale, C or F").text("B7", "C");
         page.text("C7", "for all temperatures here; type them anew if you change it");
         page.text("A8", "Water, millilitres").number("B8", VOLUME);
@@ -168,6 +170,8 @@ final class DesignAWrap implements WorkedSheet {
         page.text("C12", "the air over the snow, or the tub of water");
         page.text("A13", "Where it stands").text("B13", PLACE);
         page.text("C13", "contact is packed in snow; for wind, type its speed");
+        page.formula("A15", Degrees.label("Smallest mark, ")).number("B15", MARK);
+        page.text("C15", "from one line of the thermometer to the next");
         page.text("A14", "Lesson, minutes").number("B14", LESSON);
         page.formula(
                 "C14",
@@ -177,39 +181,40 @@ final class DesignAWrap implements WorkedSheet {
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         page.look("A31:H31", Look.SECTION);
-        page.formula("A31", Degrees.label("3  What the class read, ", " (invented: type your own over it)"));
+        page.formula("A31", Degrees.label("3  What the class read, ") + "&" + Invented.WORDS);
         page.text("A32", "The bare jar has the same lid and base, but no wrap round its side.")
-                .look("A32:H32", Look.HINT);
-        page.text("A33", "Time, minutes").text("A34", "Bare jar").text("A35", "Wrapped jar");
-        page.look("A33:A36", Look.LABEL).look("B33:H35", Look.INPUT).look("B36", Look.INPUT);
+                .look("A32:E32", Look.HINT);
+        page.look("F32:H32", Look.HEAD)
+                .text("F32", "minutes")
+                .text("G32", "bare jar")
+                .text("H32", "wrapped jar");
+        page.wrapped("F32:H32").look(GRID.typed(), Look.INPUT);
         double[] bare = ReadingsOfTheClass.bare();
         double[] wrapped = ReadingsOfTheClass.wrapped();
         for (int i = 0; i < MINUTES.size(); i++) {
-            String column = String.valueOf((char) ('B' + i));
-            page.number(column + "33", MINUTES.get(i));
-            page.number(column + "34", bare[i]);
-            page.number(column + "35", wrapped[i]);
+            int row = GRID.firstRow() + i;
+            page.number("F" + row, MINUTES.get(i));
+            page.number("G" + row, bare[i]);
+            page.number("H" + row, wrapped[i]);
         }
-        page.formula("A36", Degrees.label("Smallest mark, ")).number("B36", MARK);
-        page.text("C36", "from one line of the thermometer to the next").look("C36:H36", Look.HINT);
-        page.text("A37", "Can these be used?").look("A37", Look.MESSAGE);
-        page.merge("A37:A38").merge("B37:H38").look("B37:H38", Look.MESSAGE);
+        page.text("A33", "Can these be used?").look("A33:E33", Look.LABEL);
+    }
+
+    private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
+        page.merge("A34:E38").look("A34:E38", Look.MESSAGE);
         page.formula(
-                "B37",
-                "=IF(COUNTA(bare)+COUNTA(wrapped)=0;\"Nothing is read yet. Blank rows are fine.\";IF("
-                        + notFine("bare") + ";\"Bare jar: \"&" + words("bare") + ";IF(" + notFine("wrapped")
-                        + ";\"Wrapped jar: \"&" + words("wrapped")
+                "A34",
+                "=IF(COUNTA(typed_readings)=0;\"Nothing is read yet. A jar nobody reads stays blank.\";IF("
+                        + notFine("bare") + ";\"Bare jar: \"&check_bare;IF(" + notFine("wrapped")
+                        + ";\"Wrapped jar: \"&check_wrapped"
                         + ";\"OK: all readings can be used. A missed one stays blank.\")))");
         Highlight.when(
-                page, "B37:H38", "NOT(OR(LEFT($B$37;3)=\"OK:\";LEFT($B$37;7)=\"Nothing\"))", Look.TROUBLE_MESSAGE);
+                page, "A34:E38", "NOT(OR(LEFT($A$34;3)=\"OK:\";LEFT($A$34;7)=\"Nothing\"))", Look.TROUBLE_MESSAGE);
+        DesignRead.mark(page);
     }
 
     private static String notFine(String jar) {
-        return "IF(COUNTA(" + jar + ")=0;FALSE();" + words(jar) + "<>\"OK\")";
-    }
-
-    private static String words(String jar) {
-        return "CHECK.READINGS(times;" + jar + ";cold;mark;scale)";
+        return "AND(check_" + jar + "<>\"OK\";check_" + jar + "<>\"\")";
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {
@@ -237,9 +242,7 @@ final class DesignAWrap implements WorkedSheet {
                         "Material",
                         "Choose from the list. Blank: a thin lid or base, left bare.")
                 .aboveZero("C27:C28", "Thickness", "Millimetres. The usual thickness of one layer stands beside.")
-                .atLeast("B33:H33", 0, "Time", "Minutes since the start, rising: 0, 5, 10.")
-                .hint("B34:H35", "Reading", "In the scale chosen above. Missed one? Leave it blank.")
                 .aboveZero(
-                        "B36", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
+                        "B15", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
     }
 }

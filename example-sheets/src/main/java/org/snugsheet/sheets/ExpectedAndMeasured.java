@@ -77,15 +77,16 @@ final class ExpectedAndMeasured {
     }
 
     private static String ofReadings(String function, String jar) {
-        return OrDash.of(function + "(times;" + jar + ";cold;mark;scale)");
+        return OrDash.of(
+                "IF(check_" + jar + "=\"OK\";" + function + "(times;" + jar + ";cold;mark;scale);" + OrDash.DASH + ")");
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
-        page.look("A39:H39", Look.SECTION).text("A39", "5  Do readings and layers agree? The wrapped jar");
-        page.merge("A40:H42").look("A40:H42", Look.NOTE);
+        page.look("A39:E39", Look.SECTION).text("A39", "5  Do readings and layers agree? The wrapped jar");
+        page.merge("A40:E42").look("A40:E42", Look.NOTE);
         page.formula(
                 "A40",
-                "=IF(COUNTA(wrapped)=0;\"Type what the class read: the answer comes here.\";IFERROR(WRAP.VERDICT(N33;N34;"
+                "=IF(SUMPRODUCT(--(LEN(wrapped)>0))=0;\"Type what the class read: the answer comes here.\";IFERROR(WRAP.VERDICT(N33;N34;"
                         + DesignAWrap.WRAPPED
                         + ";vessel;scale);\"No answer yet: mend first what the messages above say.\"))");
     }

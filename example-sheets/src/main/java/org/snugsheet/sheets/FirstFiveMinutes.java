@@ -33,7 +33,9 @@ final class FirstFiveMinutes implements WorkedSheet {
     private static final double PER_MINUTE = 0.026;
     private static final long SEED = 20_261_201;
 
-    private static final String FINE = "LEFT(check;3)=\"OK:\"";
+    private static final String FINE = "check=\"OK\"";
+
+    private static final Grid GRID = new Grid('B', 'C', 'C', FIRST_ROW - 1, ROWS);
 
     @Override
     public String fileName() {
@@ -48,14 +50,10 @@ final class FirstFiveMinutes implements WorkedSheet {
     @Override
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Page page = book.page(PAGE);
-        int last = FIRST_ROW + ROWS - 1;
         book.names()
-                .fixed("times", page, "B" + FIRST_ROW + ":B" + last)
-                .fixed("temps", page, "C" + FIRST_ROW + ":C" + last)
-                .fixed("scale", page, "C20")
-                .fixed("surroundings", page, "C21")
-                .fixed("mark", page, "C22")
-                .fixed("check", page, "F7")
+                .fixed("scale", page, "D20")
+                .fixed("surroundings", page, "D21")
+                .fixed("mark", page, "D22")
                 .fixed("answers", page, "G14:G16");
         setSizes(page);
         new Top(
@@ -68,13 +66,16 @@ final class FirstFiveMinutes implements WorkedSheet {
                 .write(page, "B", "C", "H");
         writeReadings(page);
         writeSettings(page);
+        Page read = OneJarRead.add(book, page, GRID);
+        Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
         writeAnswer(page);
         writeNext(page);
         rule(page);
-        Page behind = BehindOneJar.add(book, page, "B", "C", FIRST_ROW, ROWS);
+        Page behind = BehindOneJar.add(book, GRID);
         BehindOneJar.chart(behind, ROWS, false).draw(book.office(), page, "cooling_curve", "F17:H25");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:H25");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H25");
         page.protect();
+        read.protect();
         book.describe(
                 TITLE,
                 "How fast one jar cools, from the readings of one thermometer",
@@ -96,7 +97,7 @@ final class FirstFiveMinutes implements WorkedSheet {
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
-        page.look("A6:D6", Look.SECTION).text("A6", "1  Type your own readings over these (invented) ones");
+        page.look("A6:D6", Look.SECTION).formula("A6", Invented.heading("1  Type what your thermometer read"));
         page.text("B7", "Minutes").look("B7:C7", Look.HEAD).formula("C7", Degrees.label("Thermometer, "));
         page.look("B8:C" + last, Look.INPUT).look("D8:D" + last, Look.HINT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
@@ -116,32 +117,27 @@ final class FirstFiveMinutes implements WorkedSheet {
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
         page.look("A19:D19", Look.SECTION).text("A19", "2  Say how it was measured");
         for (int row = 20; row <= 22; row++) {
-            page.merge("A" + row + ":B" + row).look("A" + row + ":B" + row, Look.LABEL);
+            page.merge("A" + row + ":C" + row).look("A" + row + ":C" + row, Look.LABEL);
         }
-        page.look("C20:C22", Look.INPUT).look("D20:D22", Look.HINT);
-        page.text("A20", "Scale, C or F").text("C20", "C").text("D20", "of all temperatures on this page");
-        page.formula("A21", Degrees.label("Around the jar, ")).number("C21", SURROUNDINGS);
-        page.text("D21", "measured beside the jar, not in it");
-        page.formula("A22", Degrees.label("Smallest mark, ")).number("C22", MARK);
-        page.text("D22", "from one line to the next");
+        page.look("D20:D22", Look.INPUT);
+        page.text("A20", "Scale of all temperatures, C or F").text("D20", "C");
+        page.formula("A21", Degrees.label("Measured beside the jar, ")).number("D21", SURROUNDINGS);
+        page.formula("A22", Degrees.label("From one line to the next, ")).number("D22", MARK);
     }
 
     private static void writeAnswer(Page page) throws com.sun.star.uno.Exception {
         page.look("F6:H6", Look.SECTION).text("F6", "3  Read the answer");
         page.merge("F7:H8").look("F7:H8", Look.MESSAGE);
-        String check = "CHECK.READINGS(" + BehindOneJar.JAR + ")";
-        page.formula(
-                "F7",
-                "=IF(" + check + "=\"OK\";\"OK: these readings can be used.\";" + check
-                        + "&\" (Row 1 is the first reading.)\")");
-        Highlight.when(page, "F7:H8", "NOT(" + FINE + ")", Look.TROUBLE_MESSAGE);
+        page.formula("F7", OneJarRead.message());
+        Highlight.when(page, "F7:H8", OneJarRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        OneJarRead.mark(page, GRID);
         page.merge("F9:H11").look("F9:H11", Look.SENTENCE);
         page.formula(
                 "F9",
                 "=IF(" + FINE + ";IFERROR(\"Every \"&ROUND(COOL.HALFTIME(" + BehindOneJar.JAR
                         + ");0)&\" minutes, half of its warmth above the surroundings is gone.\";"
                         + "\"This jar does not cool enough to tell how fast.\");"
-                        + "\"Mend what the words above say: the answer comes here.\")");
+                        + "\"The answer comes here.\")");
         page.merge("F12:H13").look("F12:H13", Look.MESSAGE);
         page.formula("F12", "=IF(" + FINE + ";IFERROR(" + howSure() + ";\"\");\"\")");
         row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + BehindOneJar.JAR + ")");
@@ -196,12 +192,9 @@ final class FirstFiveMinutes implements WorkedSheet {
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {
-        int last = FIRST_ROW + ROWS - 1;
         InputRules.on(page)
-                .atLeast("B8:B" + last, 0, "Minutes", "Minutes since the first reading, rising: 0, 5, 10.")
-                .hint("C8:C" + last, "Reading", "What it shows; blank if missed.")
-                .only("C20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .hint("C21", "Around the jar", "Of the air, the water or the snow.")
-                .aboveZero("C22", "Smallest mark", "Degrees from line to line: 1, 2 or 0.5.");
+                .only("D20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
+                .hint("D21", "Around the jar", "How warm the air, the water or the snow is, not the jar.")
+                .aboveZero("D22", "Smallest mark", "Degrees from line to line: 1, 2 or 0.5.");
     }
 }

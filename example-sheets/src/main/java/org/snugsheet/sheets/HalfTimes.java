@@ -29,10 +29,10 @@ final class HalfTimes {
         for (int row = FIRST_ROW; row <= last; row++) {
             String there = "$" + TypeYourReadings.PAGE + ".";
             int line = row - FIRST_ROW + TypeYourReadings.FIRST_RESULT;
-            page.formula("A" + row, "=" + there + "A" + line + "&\"\"");
-            String half = there + "D" + line;
+            page.formula("A" + row, "=IF(" + there + "J" + line + "=\"OK\";" + there + "D" + line + "&\"\";\"\")");
+            String half = there + "G" + line;
             page.formula(
-                    "B" + row, "=IF(AND(" + there + "G" + line + "=\"OK\";ISNUMBER(" + half + "));" + half + ";0)");
+                    "B" + row, "=IF(AND(" + there + "J" + line + "=\"OK\";ISNUMBER(" + half + "));" + half + ";0)");
         }
         new PrintSetup(PrintSetup.Way.UPRIGHT, "Behind the bars").applyUnprinted(page);
         page.protect();

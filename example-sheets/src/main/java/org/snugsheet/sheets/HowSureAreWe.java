@@ -11,8 +11,7 @@ import org.snugsheet.sheets.builder.Book;
  * of one jar. Nobody types here; all of it follows from the first page.
  *
  * <p>The tables of the cell functions may get shorter or longer with the readings: jars of one name share a row, readings
- * that stand out get rows of their own. So one array formula holds the rows that are always there, and the cells below it ask
- * for one value each, or stay empty.
+ * that stand out get rows of their own. So there is room for the longest, and what lies beyond stays empty.
  */
 final class HowSureAreWe {
 
@@ -27,9 +26,6 @@ final class HowSureAreWe {
 
     private static final String RANK = "COOL.RANK(times;all_readings;jars;surroundings;mark)";
     private static final int RANK_ROW = 5;
-    // The heading and the two materials without which nothing is ranked.
-    private static final int RANK_SURE = 3;
-
     private static final int REPORT_ROW = 17;
     // The heading, six quantities, and Newton’s law; then the other laws, and up to two readings that stand out.
     private static final int REPORT_SURE = 8;
@@ -38,25 +34,24 @@ final class HowSureAreWe {
     private HowSureAreWe() {}
 
     /**
-     * Adds the page.
+     * Fills the page, all but its chart.
      *
-     * @param book the document
-     * @return the new page, still without its chart
+     * @param page the page
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    static Page add(Book book) throws com.sun.star.uno.Exception {
-        Page page = book.page(NAME);
+    static void fill(Page page) throws com.sun.star.uno.Exception {
         setSizes(page);
         page.text("A1", NAME + "?").look("A1", Look.TITLE);
         page.merge("A2:H2").look("A2:H2", Look.PURPOSE);
-        page.text("A2", "What the readings of the first page can tell, and what they cannot. Nothing to type here.");
+        page.formula(
+                "A2",
+                Invented.heading(
+                        "What the readings of the first page can tell, and what they cannot. Nothing to type here."));
         writeRanking(page);
         writeVerdict(page);
         writeReport(page);
         writeNotes(page);
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "How sure are we? Four wrapped jars: invented readings")
-                .apply(page, "A1:H33");
-        return page;
+        new PrintSetup(PrintSetup.Way.UPRIGHT, "How sure are we? Four wrapped jars").apply(page, "A1:H33");
     }
 
     /**
@@ -78,7 +73,7 @@ final class HowSureAreWe {
 
     /** A formula for the readings of a jar. */
     static String readingsOf(int jar) {
-        return "INDEX(all_readings;0;" + (jar + 1) + ")";
+        return "INDEX(same_scale;0;" + (jar + 1) + ")";
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
@@ -94,7 +89,7 @@ final class HowSureAreWe {
         int last = RANK_ROW + WindowsillJars.JARS.size();
         page.look("A4:H4", Look.SECTION).text("A4", "Which wrap is best? The best comes first");
         page.look("A5:H5", Look.NARROW_HEAD).look("A6:H" + last, Look.RESULT).look("B6:B" + last, Look.LABEL);
-        fill(page, 'A', 'H', RANK_ROW, RANK_SURE, WindowsillJars.JARS.size() + 1, RANK);
+        page.growingTable("A" + RANK_ROW + ":H" + last, RANK);
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
     }
 
@@ -104,11 +99,17 @@ final class HowSureAreWe {
                 "A13",
                 "=\"The first jar: \"&" + nameOf(FIRST_COMPARED) + "&\". The second jar: \"&" + nameOf(SECOND_COMPARED)
                         + "&\".\"");
+        String held = heldBack(FIRST_COMPARED) + heldBack(SECOND_COMPARED);
         page.merge("A14:H14").look("A14:H14", Look.MESSAGE);
         page.formula(
                 "A14",
-                "=IFERROR(COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;" + readingsOf(SECOND_COMPARED)
-                        + ";surroundings;mark);\"No verdict yet: mend first what the page Jars says.\")");
+                "=" + held + "IFERROR(COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;"
+                        + readingsOf(SECOND_COMPARED)
+                        + ";surroundings;mark);\"No verdict: fix first what the page Jars says.\")))");
+    }
+
+    private static String heldBack(int jar) {
+        return "IF(INDEX(checks;1;" + (jar + 1) + ")<>\"OK\";\"No verdict: \"&" + nameOf(jar) + "&\" is held back.\";";
     }
 
     private static void writeReport(Page page) throws com.sun.star.uno.Exception {
@@ -125,25 +126,13 @@ final class HowSureAreWe {
         Highlight.when(page, "C" + (lastSure + 1) + ":G" + last, "$B1<>\"\"", Look.RESULT);
         page.wrapped("B24:D27");
         String report = "COOL.REPORT(times;" + readingsOf(SHOWN) + ";surroundings;mark)";
-        fill(page, 'B', 'G', REPORT_ROW, REPORT_SURE, REPORT_SURE + REPORT_MORE, report);
+        page.growingTable(
+                "B" + REPORT_ROW + ":G" + last, "IF(INDEX(checks;1;" + (SHOWN + 1) + ")=\"OK\";" + report + ";\"\")");
         page.numbers("C18:F18", "0.0000")
                 .numbers("C19:F21", "0.0")
                 .numbers("C22", "0.00")
                 .numbers("C23", "0");
         page.numbers("C24:F" + last, "0.0").numbers("C24:C27", "0.00");
-    }
-
-    /** A table of which the first rows are sure to be there, and others may be. */
-    private static void fill(Page page, char first, char last, int top, int sure, int all, String table)
-            throws com.sun.star.uno.Exception {
-        page.table("" + first + top + ":" + last + (top + sure - 1), OrDash.of(table));
-        for (int row = sure; row < all; row++) {
-            for (char column = first; column <= last; column++) {
-                page.formula(
-                        "" + column + (top + row),
-                        "=IFERROR(INDEX(" + table + ";" + (row + 1) + ";" + (column - first + 1) + ");\"\")");
-            }
-        }
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {

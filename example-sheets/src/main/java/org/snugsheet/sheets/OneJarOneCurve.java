@@ -21,6 +21,8 @@ final class OneJarOneCurve implements WorkedSheet {
     static final int FIRST_ROW = 8;
     static final int ROWS = 12;
 
+    private static final Grid GRID = new Grid('A', 'B', 'B', FIRST_ROW - 1, ROWS);
+
     private static final String TITLE = "One jar, one curve";
     private static final String INVENTED = "invented readings";
     private static final List<Integer> MINUTES = List.of(0, 4, 8, 12, 16, 20, 25, 30, 35, 40);
@@ -56,15 +58,19 @@ final class OneJarOneCurve implements WorkedSheet {
                 .write(page, "H");
         writeReadings(page);
         writeSettings(page);
+        Page read = OneJarRead.add(book, page, GRID);
+        Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
+        writeCheck(page);
         writeResults(page);
         writeHalves(page);
         writeQuestions(page);
         writeNotes(page);
         rule(page);
-        Page behind = BehindOneJar.add(book, page, "A", "B", FIRST_ROW, ROWS);
+        Page behind = BehindOneJar.add(book, GRID);
         BehindOneJar.chart(behind, ROWS, true).draw(book.office(), page, "cooling_curve", "H6:H20");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:H28");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H28");
         page.protect();
+        read.protect();
         book.describe(
                 TITLE,
                 "Cooling constant, half-time and heat of one jar, with their uncertainties",
@@ -79,13 +85,10 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void defineNames(Names names, Page page) {
-        int last = FIRST_ROW + ROWS - 1;
-        names.fixed("times", page, "A" + FIRST_ROW + ":A" + last)
-                .fixed("temps", page, "B" + FIRST_ROW + ":B" + last)
-                .fixed("surroundings", page, "B20")
-                .fixed("mark", page, "B21")
-                .fixed("scale", page, "B22")
-                .fixed("volume", page, "B23")
+        names.fixed("scale", page, "C20")
+                .fixed("surroundings", page, "C21")
+                .fixed("mark", page, "C22")
+                .fixed("volume", page, "C23")
                 .fixed("halftime", page, "E7")
                 .fixed("rate", page, "E8")
                 .fixed("start", page, "E9")
@@ -95,9 +98,9 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 42)
+        page.width("A1", 24)
                 .width("B1", 28)
-                .width("C1", 4)
+                .width("C1", 26)
                 .width("D1", 64)
                 .width("E1", 26)
                 .width("F1", 36);
@@ -107,7 +110,7 @@ final class OneJarOneCurve implements WorkedSheet {
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
-        page.look("A6:B6", Look.SECTION).text("A6", "1  Type your readings (invented)");
+        page.look("A6:B6", Look.SECTION).formula("A6", Invented.heading("1  The readings"));
         page.look("A7:B7", Look.HEAD).text("A7", "Minutes").formula("B7", Degrees.label("reading, "));
         page.look("A" + FIRST_ROW + ":B" + last, Look.INPUT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
@@ -118,17 +121,20 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A20:A23", Look.LABEL).look("B20:B23", Look.INPUT);
-        page.formula("A20", Degrees.label("Around the jar, ")).number("B20", SURROUNDINGS);
-        page.formula("A21", Degrees.label("Smallest mark, ")).number("B21", MARK);
-        page.text("A22", "Scale, C or F").text("B22", "C");
-        page.text("A23", "Water, millilitres").number("B23", MILLILITRES);
-        page.merge("A24:B28").look("A24:B28", Look.MESSAGE);
-        page.formula(
-                "A24",
-                "=IF(CHECK.READINGS(" + BehindOneJar.JAR + ")=\"OK\";\"OK: these readings can be used.\";"
-                        + "CHECK.READINGS(" + BehindOneJar.JAR + ")&\" (Row 1 is the first reading.)\")");
-        Highlight.when(page, "A24:B28", "LEFT($A$24;3)<>\"OK:\"", Look.TROUBLE_MESSAGE);
+        for (int row = 20; row <= 23; row++) {
+            page.merge("A" + row + ":B" + row).look("A" + row + ":B" + row, Look.LABEL);
+        }
+        page.look("C20:C23", Look.INPUT);
+        page.text("A20", "Scale, C or F").text("C20", "C");
+        page.formula("A21", Degrees.label("Around the jar, ")).number("C21", SURROUNDINGS);
+        page.formula("A22", Degrees.label("Smallest mark, ")).number("C22", MARK);
+        page.text("A23", "Water, millilitres").number("C23", MILLILITRES);
+    }
+
+    private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
+        page.merge("A24:C28").look("A24:C28", Look.MESSAGE).formula("A24", OneJarRead.message());
+        Highlight.when(page, "A24:C28", OneJarRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        OneJarRead.mark(page, GRID);
     }
 
     private static void writeResults(Page page) throws com.sun.star.uno.Exception {
@@ -143,7 +149,7 @@ final class OneJarOneCurve implements WorkedSheet {
         page.formula("D11", Degrees.label("Misfit of the curve, ")).text("F11", "below a mark is good");
         row(page, 12, "Heat given off so far, kilojoules", "0.0", "");
         page.formula(
-                "E12", OrDash.of("COOL.HEAT(volume;start;COOL.TEMP(MAX(times);start;cold;rate;scale);;scale)/1000"));
+                "E12", ifUsable("COOL.HEAT(volume;start;COOL.TEMP(MAX(times);start;cold;rate;scale);;scale)/1000"));
         page.formula("F12", "=\"in \"&MAX(times)&\" minutes\"");
         row(page, 13, "Heat lost at the start, watts", "0.0", "COOL.POWER(volume;rate;start;cold;;scale)");
         page.text("F13", "joules each second");
@@ -151,13 +157,13 @@ final class OneJarOneCurve implements WorkedSheet {
         page.merge("E14:F15")
                 .look("E14:F15", Look.RESULT)
                 .wrapped("E14:F15")
-                .formula("E14", OrDash.of("COOL.MODEL(" + BehindOneJar.JAR + ")"));
+                .formula("E14", ifUsable("COOL.MODEL(" + BehindOneJar.JAR + ")"));
     }
 
     private static void fitted(Page page, int row, String label, String numbers, String function)
             throws com.sun.star.uno.Exception {
         row(page, row, label, numbers, function + "(" + BehindOneJar.JAR + ")");
-        page.formula("F" + row, OrDash.of(function + ".ERROR(" + BehindOneJar.JAR + ")"));
+        page.formula("F" + row, ifUsable(function + ".ERROR(" + BehindOneJar.JAR + ")"));
         page.numbers("F" + row, "\"± \"" + numbers);
     }
 
@@ -166,8 +172,13 @@ final class OneJarOneCurve implements WorkedSheet {
         page.text("D" + row, label).look("D" + row, Look.LABEL).look("E" + row, Look.RESULT);
         page.look("F" + row, Look.UNCERTAINTY).numbers("E" + row, numbers);
         if (!formula.isEmpty()) {
-            page.formula("E" + row, OrDash.of(formula));
+            page.formula("E" + row, ifUsable(formula));
         }
+    }
+
+    // The dash is for show only: the message says what is wrong.
+    private static String ifUsable(String formula) {
+        return OrDash.of("IF(check=\"OK\";" + formula + ";" + OrDash.DASH + ")");
     }
 
     private static void writeHalves(Page page) throws com.sun.star.uno.Exception {
@@ -213,14 +224,11 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {
-        int last = FIRST_ROW + ROWS - 1;
         InputRules.on(page)
-                .atLeast("A" + FIRST_ROW + ":A" + last, 0, "Minutes", "Minutes since the start, rising: 0, 4, 8.")
-                .hint("B" + FIRST_ROW + ":B" + last, "Reading", "What it shows; blank if missed.")
-                .hint("B20", "Around the jar", "How cold it is around the jar. Nobody read it? Type fit.")
-                .aboveZero("B21", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
-                .only("B22", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .aboveZero("B23", "Water", "Millilitres of water in the jar.")
+                .only("C20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
+                .hint("C21", "Around the jar", "How cold it is around the jar. Nobody read it? Type fit.")
+                .aboveZero("C22", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
+                .aboveZero("C23", "Water", "Millilitres of water in the jar.")
                 .atLeast("E25", 0, "Minutes", "Minutes since the first reading.")
                 .hint("E26", "Temperature", "A temperature between the start and the surroundings.");
     }

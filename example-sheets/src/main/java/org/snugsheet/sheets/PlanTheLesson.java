@@ -51,8 +51,9 @@ final class PlanTheLesson implements WorkedSheet {
         rule(page);
         Page run = RunSheet.add(book);
         Page behind = BehindThePlan.add(book);
+        Invented.keep(book, behind, "R4", page, "B" + FIRST_INPUT + ":B20");
         BehindThePlan.curves(behind).draw(book.office(), page, "expected_curves", "A22:G22");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:G22");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:G22");
         page.protect();
         run.protect();
         behind.protect();
@@ -111,14 +112,14 @@ final class PlanTheLesson implements WorkedSheet {
                         "B5",
                         "is for you to type in. Everything else works itself out and is locked against slips; there is"
                                 + " no password (Tools, Protect Sheet).")
-                .look("B5:G5", Look.HINT);
+                .look("B5:G5", Look.FOLLOWS);
         page.merge("A6:G6").look("A6:G6", Look.PURPOSE);
         page.formula("A6", "=IFERROR(PLAN.SAFE(start);\"Type the start as a temperature in °C, such as 40.\")");
         Highlight.when(page, "A6:G6", BehindThePlan.TOO_HOT, Look.ALARM);
     }
 
     private static void writeInputs(Page page) throws com.sun.star.uno.Exception {
-        page.look("A8:C8", Look.SECTION).text("A8", "1  The lesson (invented: type your own over it)");
+        page.look("A8:C8", Look.SECTION).formula("A8", Invented.heading("1  The lesson"));
         page.look("A9:A20", Look.LABEL).look("B9:B20", Look.INPUT).look("C9:C20", Look.HINT);
         input(page, 9, "Reading lasts, minutes", 30, "from the first reading to the last");
         input(page, 10, "Water in one jar, millilitres", 250, "as much as a teacup holds");

@@ -9,7 +9,7 @@ import org.snugsheet.sheets.builder.Book;
 
 /**
  * The last page of {@link WhichWrapWins}: the ranking as COOL.RANK gives it, what each jar loses in ten minutes, and the
- * bars. Nobody types here. While a reading cannot be used all of it is empty.
+ * bars. Nobody types here. A jar that cannot be used stands below the others, without a place and with the reason.
  */
 final class Ranked {
 
@@ -30,6 +30,9 @@ final class Ranked {
     /** A sentence that names the best wrap, or those that share the first place. */
     static final String WINNER = winner();
 
+    /** A sentence about the two jars that somebody chose; a jar that is held back is in no verdict. */
+    static final String VERDICT = verdict();
+
     private Ranked() {}
 
     static Page add(Book book) throws com.sun.star.uno.Exception {
@@ -37,6 +40,7 @@ final class Ranked {
         int last = FIRST_ROW + WhichWrapWins.JARS.size() - 1;
         page.width("A1", 16).width("B1", 36).width("C1", 16).width("D1:G1", 28).width("H1", 60);
         page.width("I1", 6).width("J1", 36).width("K1:M1", 34).width("N1", 6).width("O1", 20);
+        page.width("P1", 6).width("Q1", 36);
         page.text("A1", "Behind the ranking").look("A1", Look.TITLE).height("A1", 10);
         page.text("A2", "Nothing to type here: the other pages show these cells.")
                 .merge("A2:O2")
@@ -51,16 +55,22 @@ final class Ranked {
         page.text("L5", "95 % from").text("M5", "95 % to");
         page.look("J6:J" + last, Look.LABEL).look("K6:M" + last, Look.RESULT).numbers("K6:M" + last, "0.0");
         for (int row = FIRST_ROW; row <= last; row++) {
-            page.formula("J" + row, "=" + WRAP + row + "&\"\"");
+            // Neither a name nor a bar for a jar that is held back.
+            page.formula("J" + row, "=IF(ISNUMBER(" + PLACE + row + ");" + WRAP + row + "&\"\";\"\")");
+            page.formula(
+                    "Q" + row,
+                    "=IF(OR(ISNUMBER(" + PLACE + row + ");LEN(" + WRAP + row + ")=0);\"\";" + WRAP + row + "&\"\")");
             page.formula("K" + row, lost("D", row));
             page.formula("L" + row, lost("E", row));
             page.formula("M" + row, lost("F", row));
         }
+        page.look("Q4", Look.SECTION).text("Q4", "Held back").look("Q6:Q" + last, Look.LABEL);
         page.look("O4", Look.SECTION).text("O4", "Scales").text("O6", "C").text("O7", "F");
         page.look("O6:O7", Look.LABEL);
         book.names()
                 .fixed("scales", page, "O6:O7")
                 .fixed("places", page, "A6:A" + last)
+                .fixed("held_back", page, "Q6:Q" + last)
                 .fixed("best", page, "B6");
         new PrintSetup(PrintSetup.Way.LYING, "Behind the ranking").applyUnprinted(page);
         page.protect();
@@ -71,11 +81,23 @@ final class Ranked {
         return "=IF(ISNUMBER(" + rate + row + ");from-COOL.TEMP(10;from;surroundings;" + rate + row + ";scale);\"\")";
     }
 
+    private static String verdict() {
+        String first = "MATCH(first_jar;groups;0)";
+        String second = "MATCH(second_jar;groups;0)";
+        return "IFERROR(IF(INDEX(checks;1;" + first + ")<>\"OK\";\"No verdict: \"&first_jar&\" is held back.\";"
+                + "IF(INDEX(checks;1;" + second + ")<>\"OK\";\"No verdict: \"&second_jar&\" is held back.\";"
+                + "COOL.VERDICT(times;INDEX(same_scale;0;" + first + ");times;INDEX(same_scale;0;" + second
+                + ");surroundings;mark;scale)));\"Choose two wraps from the list.\")";
+    }
+
     private static String winner() {
         String others = "$" + NAME + ".$" + NOT_TOLD_FROM + "$" + FIRST_ROW;
-        return "IF(best&\"\"=\"\";\"The readings cannot be ranked yet: see the words below them.\";IF(COUNTIF(places;1)>1;"
+        String waits = "\"No ranking yet: it takes two jars whose readings can be used.\"";
+        String held = "IF(COUNTIF(held_back;\"?*\")=0;\"\";\" Held back: \"&TEXTJOIN(\", \";1;held_back)&\".\")";
+        return "IF(COUNT(places)=0;" + waits + ";IF(COUNTIF(places;1)>1;"
                 + "\"First place is shared: \"&best&\", \"&" + others
-                + "&\". These readings cannot tell them apart.\";\"The winner: \"&best&\". It lets out the least heat.\"))";
+                + "&\". These readings cannot tell them apart.\";\"The winner: \"&best&\". It lets out the least heat.\")"
+                + "&" + held + ")";
     }
 
     /** A cell of the page, for a formula on another one. */

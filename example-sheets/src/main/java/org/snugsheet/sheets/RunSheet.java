@@ -35,7 +35,9 @@ final class RunSheet {
         page.height("A" + (FIRST_ROW + 1), 13);
         page.text("A1", "Run sheet for the lesson").look("A1", Look.TITLE);
         page.merge("A2:D2").look("A2:D2", Look.PURPOSE);
-        page.text("A2", "What to prepare, when to read, and what to expect. It follows from the page Plan.");
+        page.formula(
+                "A2",
+                "=\"What to prepare, when to read, and what to expect.\"&IF(invented;\" The numbers are invented.\";\"\")");
         page.merge("A3:D3").look("A3:D3", Look.CAUTION);
         page.paragraphs(
                 "A3",
@@ -45,8 +47,7 @@ final class RunSheet {
                         + " school’s policy and local rules come first.");
         writeMessage(page);
         writeTable(page);
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "Run sheet for the lesson: invented numbers")
-                .apply(page, "A1:D" + LAST_ROW);
+        new PrintSetup(PrintSetup.Way.UPRIGHT, "Run sheet for the lesson").apply(page, "A1:D" + LAST_ROW);
         return page;
     }
 

@@ -56,6 +56,7 @@ final class TeachersNotes implements WorkedSheet {
         Page more = NotesToRead.secondPage(book);
         more.text("T1", "Scales").text("T2", "C").text("T3", "F").look("T1:T3", Look.HINT);
         book.names().fixed("scales", more, "T2:T3");
+        Invented.keep(book, more, "V1", page, "B8:B11");
         new PrintSetup(PrintSetup.Way.UPRIGHT, TITLE).apply(page, "A1:E" + NotesToRead.LAST_ROW);
         page.protect();
         more.protect();
@@ -73,7 +74,7 @@ final class TeachersNotes implements WorkedSheet {
     }
 
     private static void writeHelper(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:B6", Look.SECTION).text("A6", "Do two results differ? (invented)");
+        page.look("A6:B6", Look.SECTION).formula("A6", Invented.heading("Do two results differ?"));
         page.text("A7", "two half-times, say, and their ±").look("A7:B7", Look.HINT);
         page.look("A8:A11", Look.LABEL).look("B8:B11", Look.INPUT);
         page.text("A8", "the first value").number("B8", 48);

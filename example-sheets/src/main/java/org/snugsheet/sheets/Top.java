@@ -51,7 +51,7 @@ record Top(String title, String purpose, String caution) {
                         hint + "5",
                         "is for you to type in. Everything else works itself out and is locked against slips; there is"
                                 + " no password (Tools, Protect Sheet).")
-                .look(hint + "5:" + last + "5", Look.HINT);
+                .look(hint + "5:" + last + "5", Look.FOLLOWS);
     }
 
     /**

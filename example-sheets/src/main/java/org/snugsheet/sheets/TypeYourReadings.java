@@ -25,10 +25,10 @@ final class TypeYourReadings implements WorkedSheet {
     static final int JARS = 6;
     static final int FIRST_RESULT = 26;
     private static final int FIRST_ROW = 8;
+    static final Grid GRID = new Grid('D', 'E', 'J', FIRST_ROW - 1, 12);
     private static final double SURROUNDINGS = 3;
     private static final long SEED = 20_261_125;
 
-    private static final String BLOCK = "block;surroundings;mark";
     private static final int CHECKS = 12;
 
     // The fourth reading of the bare jar with its digits swapped, the sixth of the leaves without its comma.
@@ -50,25 +50,28 @@ final class TypeYourReadings implements WorkedSheet {
 
     @Override
     public String results() {
-        return PAGE + ".A25:G29";
+        return PAGE + ".D25:J29";
     }
 
     @Override
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Page page = book.page(PAGE);
         book.names()
-                .fixed("block", page, "A7:G19")
-                .fixed("surroundings", page, "B20")
-                .fixed("mark", page, "B21");
+                .fixed("names", page, "B8:B13")
+                .fixed("surroundings", page, "B15")
+                .fixed("mark", page, "B16");
         setSizes(page);
         writeTop(page);
         writeBlock(page);
+        Page read = AsRead.add(book, page, GRID, "\"C\"", "surroundings;mark");
+        Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
         writeChecks(page);
         writeResults(page);
         rule(page);
-        HalfTimes.add(book).draw(page, "half_times", "I20:M31");
-        new PrintSetup(PrintSetup.Way.LYING, "Type your readings here: " + INVENTED).apply(page, "A1:M31");
+        HalfTimes.add(book).draw(page, "half_times", "L20:P31");
+        new PrintSetup(PrintSetup.Way.LYING, "Type your readings here").apply(page, "A1:P31");
         page.protect();
+        read.protect();
         book.describe(
                 "Type your readings here",
                 "Thermometer readings of several groups, checked as they are typed",
@@ -79,12 +82,13 @@ final class TypeYourReadings implements WorkedSheet {
                 "cooling curve",
                 "worked sheet",
                 INVENTED);
-        book.openAt(page, "B8");
+        book.openAt(page, "E8");
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 30).width("B1:G1", 23).width("H1", 4);
-        page.width("I1", 24).width("J1", 9).width("K1", 84).width("L1", 24).width("M1", 72);
+        page.width("A1", 26).width("B1", 36).width("C1", 3).width("D1", 22).width("E1:J1", 21);
+        page.width("K1", 4);
+        page.width("L1", 24).width("M1", 14).width("N1", 76).width("O1", 22).width("P1", 56);
         page.height("A1:A31", 5.5)
                 .height("A1", 10)
                 .height("A2", 7)
@@ -100,48 +104,49 @@ final class TypeYourReadings implements WorkedSheet {
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
         page.text("A1", "Type your readings here").look("A1", Look.TITLE);
-        page.merge("A2:M2").look("A2:M2", Look.PURPOSE);
-        page.text(
-                "A2",
-                "One column for each jar. The checks on the right speak as you type; the results below follow by themselves.");
-        page.merge("A3:M3").look("A3:M3", Look.CAUTION);
+        page.merge("A2:P2").look("A2:P2", Look.PURPOSE);
+        page.text("A2", "One column for each jar. What the checks find is said on the right.");
+        page.merge("A3:P3").look("A3:P3", Look.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
                 "start no warmer than 43 °C (109 °F), and let an adult pour. Glass breaks: carry jars with both hands. Wipe up water"
                         + " at once. Use no mercury thermometers. Follow the safety policy of your school.");
         page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
-        page.text(
-                        "B5",
-                        "is for you to type in. Missed a reading? Leave it blank. A °F thermometer? End the jar’s name with °F.")
-                .look("B5:G5", Look.HINT);
+        page.text("B5", "is for you to type in. The results below follow by themselves.")
+                .look("B5:C5", Look.FOLLOWS)
+                .text("I5", "Missed a reading? Leave it blank. A °F thermometer? End the jar’s name with °F.")
+                .look("I5", Look.HINT);
     }
 
     private static void writeBlock(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:G6", Look.SECTION).text("A6", "What the thermometers read (invented: type your own over them)");
-        page.text("A7", "Minutes")
-                .look("A7", Look.HEAD)
-                .look("B7:G7", Look.INPUT_HEAD)
-                .wrapped("B7:G7")
+        page.look("D6:J6", Look.SECTION).formula("D6", Invented.heading("2  What the thermometers read"));
+        page.text("D7", "Minutes")
+                .look("D7", Look.HEAD)
+                .look("E7:J7", Look.HEAD)
+                .wrapped("E7:J7")
                 .height("A7", 10);
-        page.look("A8:G19", Look.INPUT);
+        page.look(GRID.typed(), Look.INPUT);
+        page.look("A6:B6", Look.SECTION).text("A6", "1  Your jars");
+        page.look("A8:A13", Look.LABEL).look("B8:B13", Look.INPUT);
+        for (int jar = 0; jar < JARS; jar++) {
+            page.text("A" + (8 + jar), "jar " + (jar + 1)).formula(column(jar) + "7", "=B" + (8 + jar) + "&\"\"");
+        }
         for (int row = 0; row < MINUTES.size(); row++) {
-            page.number("A" + (FIRST_ROW + row), MINUTES.get(row));
+            page.number("D" + (FIRST_ROW + row), MINUTES.get(row));
         }
         for (int jar = 0; jar < GROUPS.size(); jar++) {
             Group group = GROUPS.get(jar);
-            page.text(column(jar) + "7", group.header());
+            page.text("B" + (8 + jar), group.header());
             double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(41), 0.5, SEED)
                     .of(group.header(), CoolingConstant.ofPerMinute(group.perMinute()), MINUTES);
             for (int row = 0; row < celsius.length; row++) {
                 page.number(column(jar) + (FIRST_ROW + row), typed(jar, row, celsius[row], group.scale()));
             }
         }
-        page.look("A20:A21", Look.LABEL).look("B20:B21", Look.INPUT).look("C20:G21", Look.HINT);
-        page.text("A20", "Surroundings, °C").number("B20", SURROUNDINGS);
-        page.text("C20", "the air over the snow, beside the jars");
-        page.text("A21", "Smallest mark").number("B21", 1);
-        page.text("C21", "degrees from one line of the thermometer to the next");
+        page.look("A15:A16", Look.LABEL).look("B15:B16", Look.INPUT).wrapped("A15:A16");
+        page.text("A15", "Surroundings, °C").number("B15", SURROUNDINGS);
+        page.text("A16", "Smallest mark").number("B16", 1);
     }
 
     private static double typed(int jar, int row, double celsius, Scale scale) {
@@ -153,67 +158,70 @@ final class TypeYourReadings implements WorkedSheet {
     }
 
     private static void writeChecks(Page page) throws com.sun.star.uno.Exception {
-        page.look("I6:M6", Look.SECTION).text("I6", "What the checks say; row 1 is the first reading");
-        page.look("I7:M7", Look.HEAD).look("I8:M" + (7 + CHECKS), Look.SMALL_MESSAGE);
-        String[] heads = {"Jar", "Row", "What is wrong", "How sure", "What to do"};
-        String table = "CHECK.SHEET(" + BLOCK + ")";
+        page.look("L6:P6", Look.SECTION).text("L6", "3  What the checks say");
+        page.look("L7:P7", Look.HEAD).look("L8:P" + (7 + CHECKS), Look.SMALL_MESSAGE);
+        String[] heads = {"Jar", "Minute", "What is wrong", "How sure", "What to do"};
         for (int column = 0; column < heads.length; column++) {
-            page.text((char) ('I' + column) + "7", heads[column]);
+            char letter = (char) ('L' + column);
+            page.text(letter + "7", heads[column]);
+            for (int line = 1; line <= CHECKS; line++) {
+                String said = "INDEX(findings;" + (line + 1) + ";" + (column + 1) + ")";
+                String shown = column == 1 ? "IFERROR(INDEX(times;VALUE(" + said + "))&\"\";\"\")" : said + "&\"\"";
+                page.formula(letter + "" + (7 + line), "=" + shown);
+            }
         }
-        // The block has one jar at least, so that the first line is there and must not hide an error.
-        page.table("I8:M8", "=" + page.part("I8:M8", table, 2, 1) + "&\"\"");
-        String others = "I9:M" + (7 + CHECKS);
-        page.table(others, "=IFERROR(" + page.part(others, table, 3, 1) + "&\"\";\"\")");
         for (int row = 8; row < 8 + CHECKS; row++) {
-            Highlight.unlessOk(page, "I" + row + ":M" + row, "$K$" + row, Look.SMALL_TROUBLE);
+            Highlight.unlessOk(page, "L" + row + ":P" + row, "$N$" + row, Look.SMALL_TROUBLE);
         }
+        page.text("D20", "usable?").look("D20", Look.LABEL).look("E20:J20", Look.RESULT);
+        page.formula("E20:J20", "=IF(LEN(surroundings)=0;\"\";check)");
+        Highlight.when(page, "E20:J20", AsRead.heldBack("A$20"), Look.TROUBLE);
+        page.merge("D21:J22").look("D21:J22", Look.MESSAGE);
+        page.formula("D21", AsRead.message(GRID, "All readings can be used."));
+        Highlight.when(page, "D21:J22", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        AsRead.mark(page, GRID);
     }
 
     private static void writeResults(Page page) throws com.sun.star.uno.Exception {
-        page.look("A23:G23", Look.SECTION).text("A23", "What the curves say. Mend the slips first");
+        page.look("D23:J23", Look.SECTION).text("D23", "4  What the curves of the jars that can be used say");
         String[] heads = {"Jar", "constant, 1/min", "±", "half-time, min", "start", "scale", "usable?"};
         String[] numbers = {"", "0.0000", "\"± \"0.0000", "0.0", "0.0", "", ""};
-        page.look("A25:G25", Look.HEAD).wrapped("A25:G25").height("A24", 2).height("A25", 10);
-        int last = 25 + JARS;
+        int[] columns = {1, 3, 4, 5, 6, 7, 9};
+        page.look("D25:J25", Look.HEAD).wrapped("D25:J25").height("A24", 2).height("A25", 10);
+        int last = FIRST_RESULT + JARS - 1;
         for (int column = 0; column < heads.length; column++) {
-            char letter = (char) ('A' + column);
-            String cells = letter + "26:" + letter + last;
+            char letter = (char) ('D' + column);
+            String cells = letter + "" + FIRST_RESULT + ":" + letter + last;
             page.text(letter + "25", heads[column]).look(cells, column == 0 ? Look.LABEL : Look.RESULT);
             if (!numbers[column].isEmpty()) {
                 page.numbers(cells, numbers[column]);
             }
+            for (int row = FIRST_RESULT; row <= last; row++) {
+                String said = "INDEX(each_jar;" + (row - FIRST_RESULT + 2) + ";" + columns[column] + ")";
+                page.formula(
+                        letter + "" + row,
+                        column < heads.length - 1
+                                ? "=" + said
+                                : "=IF(LEN(D" + row
+                                        + ")=0;\"\";IFERROR(INDEX({\"OK\";\"waiting\"};MATCH(INDEX(checks;1;MATCH("
+                                        + (row - FIRST_RESULT + 1)
+                                        + ";lines;0));{\"OK\";\"waiting\"};0));\"see checks\"))");
+            }
         }
-        String table = "COOL.SHEET(" + BLOCK + ")";
-        page.table("A26", "=" + page.part("A26", table, 2, 1))
-                .table("B26:F26", "=" + page.part("B26:F26", table, 2, 3));
-        page.table("A27:A" + last, "=IFERROR(" + page.part("A27:A" + last, table, 3, 1) + ";\"\")");
-        page.table("B27:F" + last, "=IFERROR(" + page.part("B27:F" + last, table, 3, 3) + ";\"\")");
-        for (int row = 26; row <= last; row++) {
-            // Beyond the last jar the first column is blank: no error has to be caught here.
-            page.formula("G" + row, "=" + unlessAccused(row, "INDEX(" + table + ";" + (row - 24) + ";9)"));
+        for (int row = FIRST_RESULT; row <= last; row++) {
+            Highlight.when(page, "J" + row, "$J$" + row + "=\"see checks\"", Look.TROUBLE_MESSAGE);
         }
-        for (int row = 26; row < 26 + JARS; row++) {
-            Highlight.when(page, "G" + row, "$G$" + row + "=\"see checks\"", Look.TROUBLE_MESSAGE);
-        }
-    }
-
-    private static String unlessAccused(int row, String cell) {
-        String last = String.valueOf(7 + CHECKS);
-        return "IF($A" + row + "=\"\";\"\";IF(COUNTIFS($I$8:$I$" + last + ";$A" + row + ";$K$8:$K$" + last
-                + ";\"<>OK\")>0;\"see checks\";" + cell + ")";
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {
         InputRules.on(page)
-                .hint("B7:G7", "Jar", "What you call this jar. End with °F if its thermometer shows °F.")
-                .hint("A8:A19", "Minutes", "Minutes since the start, rising: 0, 3, 6.")
-                .hint("B8:G19", "Reading", "What the thermometer shows. Missed one? Leave it blank.")
-                .hint("B20", "Surroundings", "How warm it is around the jars, in °C; or type for example 37 °F.")
+                .name("B8:B13", "Jar", "What you call this jar. End with °F if its thermometer shows °F.")
+                .hint("B15", "Surroundings", "How warm it is around the jars, in °C; or type for example 37 °F.")
                 .aboveZero(
-                        "B21", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
+                        "B16", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
     }
 
     private static String column(int jar) {
-        return String.valueOf((char) ('B' + jar));
+        return String.valueOf(GRID.column(jar));
     }
 }

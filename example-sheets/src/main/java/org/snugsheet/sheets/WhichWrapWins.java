@@ -38,7 +38,9 @@ final class WhichWrapWins implements WorkedSheet {
 
     static final int ROWS = 8;
 
-    static final String OF_ALL = "times;used_block;used_groups;surroundings;mark;scale";
+    static final Grid GRID = new Grid('A', 'B', 'I', FIRST_ROW - 1, ROWS);
+
+    static final String OF_ALL = "times;all_readings;jars;surroundings;mark;scale";
 
     private static final String TITLE = "Which wrap wins?";
     private static final String INVENTED = "invented readings";
@@ -65,7 +67,6 @@ final class WhichWrapWins implements WorkedSheet {
         Page page = book.page(PAGE);
         defineNames(book.names(), page);
         Page display = book.page(ClassDisplay.NAME);
-        Page ranked = Ranked.add(book);
         setSizes(page);
         new Top(
                         TITLE,
@@ -74,16 +75,20 @@ final class WhichWrapWins implements WorkedSheet {
                         "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
                                 + " Glass breaks: carry jars with both hands. Wipe up water and melted snow at once. Follow"
                                 + " the safety policy of your school.")
-                .write(page, "K");
+                .write(page, "L");
         writeReadings(page);
         writeSettings(page);
+        Page read = AsRead.add(book, page, GRID, "scale", "surroundings;mark;scale");
+        Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
+        Page ranked = Ranked.add(book);
         writeCheck(page);
         writeRanking(page);
         writeVerdict(page);
         rule(page);
         ClassDisplay.fill(display, ranked);
-        new PrintSetup(PrintSetup.Way.LYING, TITLE + " " + INVENTED).apply(page, "A1:K32");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:L32");
         page.protect();
+        read.protect();
         book.describe(
                 TITLE,
                 "Wraps compared by the readings of several groups",
@@ -94,45 +99,38 @@ final class WhichWrapWins implements WorkedSheet {
                 "ranking",
                 "cooling curve",
                 INVENTED);
-        book.openAt(page, "B7");
+        book.openAt(page, "B" + FIRST_ROW);
     }
 
     private static void defineNames(Names names, Page page) {
-        int last = FIRST_ROW + ROWS - 1;
-        names.fixed("times", page, "A" + FIRST_ROW + ":A" + last)
-                .fixed("groups", page, "B7:I7")
-                .fixed("block", page, "B" + FIRST_ROW + ":I" + last)
-                .sameColumn("readings", page, "B" + FIRST_ROW + ":B" + last)
-                .fixed("surroundings", page, "B16")
-                .fixed("mark", page, "B17")
-                .fixed("scale", page, "B18")
-                .fixed("from", page, "B19")
-                .fixed("first_jar", page, "K15")
-                .fixed("second_jar", page, "K17");
-        // The groups fill the columns from the left; those without a name are left out.
-        names.computed("used_groups", "OFFSET(groups;0;0;1;MAX(1;COUNTA(groups)))")
-                .computed("used_block", "OFFSET(block;0;0;" + ROWS + ";MAX(1;COUNTA(groups)))");
+        names.fixed("scale", page, "L7")
+                .fixed("surroundings", page, "L8")
+                .fixed("mark", page, "L9")
+                .fixed("from", page, "L10")
+                .fixed("groups", page, "L12:L19")
+                .fixed("first_jar", page, "L21")
+                .fixed("second_jar", page, "L22");
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 38).width("B1:I1", 22).width("J1", 4).width("K1", 72);
+        page.width("A1", 38).width("B1:I1", 22).width("J1", 4).width("K1", 46).width("L1", 36);
         page.height("A6:A32", 5.6).height("A6", 6.5).height("A7", 9.5);
-        page.height("A21", 9.5)
-                .height("A22", 2)
+        page.height("A17", 10).height("A18", 6.5);
+        page.height("A19:A21", 5.6)
+                .height("A22", 6.5)
                 .height("A23", 6.5)
                 .height("A24", 9.5)
                 .height("A25:A32", 7.6);
     }
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
-        int last = FIRST_ROW + ROWS - 1;
         page.look("A6:" + LAST + "6", Look.SECTION);
-        page.formula("A6", Degrees.label("1  What the thermometers read, ", " (invented: type your own over them)"));
+        page.formula("A6", Degrees.label("1  What the thermometers read, ") + "&" + Invented.WORDS);
         page.text("A7", "Time, minutes")
                 .look("A7", Look.HEAD)
-                .look("B7:I7", Look.INPUT_HEAD)
+                .look("B7:I7", Look.HEAD)
                 .wrapped("B7:I7");
-        page.look("A" + FIRST_ROW + ":I" + last, Look.INPUT);
+        page.look(GRID.typed(), Look.INPUT);
         InventedReadings invented =
                 new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED);
         for (int row = 0; row < MINUTES.size(); row++) {
@@ -140,7 +138,9 @@ final class WhichWrapWins implements WorkedSheet {
         }
         for (int jar = 0; jar < JARS.size(); jar++) {
             String column = WindowsillJars.column(jar);
-            page.text(column + "7", JARS.get(jar).name());
+            page.formula(column + "7", "=L" + (12 + jar) + "&\"\"");
+            page.text("K" + (12 + jar), "group " + (jar + 1))
+                    .text("L" + (12 + jar), JARS.get(jar).name());
             double[] celsius = invented.of(JARS.get(jar), MINUTES);
             for (int row = 0; row < celsius.length; row++) {
                 page.number(column + (FIRST_ROW + row), celsius[row]);
@@ -149,47 +149,33 @@ final class WhichWrapWins implements WorkedSheet {
     }
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A16:A19", Look.LABEL).look("B16:B19", Look.INPUT).look("C16:I19", Look.HINT);
-        page.formula("A16", Degrees.label("Around the jars, ")).number("B16", SURROUNDINGS);
-        page.text("C16", "the air over the snow, beside the jars");
-        page.formula("A17", Degrees.label("Smallest mark, ")).number("B17", MARK);
-        page.text("C17", "from one line of the thermometer to the next");
-        page.text("A18", "Scale, C or F").text("B18", "C");
-        page.text("C18", "of all numbers here; one reading in the other scale: type 95 °F");
-        page.formula("A19", Degrees.label("Compare from, ")).number("B19", START);
-        page.text("C19", "“lost in 10 minutes” counts from here for every jar: that is fair");
+        page.look("K6:L6", Look.SECTION).text("K6", "2  Say how it was measured");
+        page.look("K7:K10", Look.LABEL).look("L7:L10", Look.INPUT);
+        page.text("K7", "Scale, C or F").text("L7", "C");
+        page.formula("K8", Degrees.label("Around the jars, ")).number("L8", SURROUNDINGS);
+        page.formula("K9", Degrees.label("Smallest mark, ")).number("L9", MARK);
+        page.formula("K10", Degrees.label("Compare all from, ")).number("L10", START);
+        page.look("K11:L11", Look.SECTION).text("K11", "The wraps, named once");
+        page.look("K12:K19", Look.LABEL).look("L12:L19", Look.INPUT);
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.text("A20", "Can these be used?").look("A20", Look.LABEL).look("B20:I20", Look.RESULT);
-        String check = "CHECK.READINGS(times;readings;surroundings;mark;scale)";
-        for (int jar = 0; jar < JARS.size(); jar++) {
-            String column = WindowsillJars.column(jar);
-            page.formula(column + "20", "=IF(" + column + "7=\"\";\"\";" + check + ")");
-        }
-        Highlight.unlessOk(page, "B20:I20", "A$20", Look.TROUBLE);
-        page.merge("A21:I21").look("A21:I21", Look.MESSAGE);
-        StringBuilder words = new StringBuilder();
-        for (int jar = 0; jar < JARS.size(); jar++) {
-            String column = WindowsillJars.column(jar);
-            words.append("IF(AND(" + column + "20<>\"\";" + column + "20<>\"OK\");" + column + "7&\": \"&" + column
-                    + "20&\" (Row 1 is the first reading.)\";");
-        }
-        page.formula(
-                "A21",
-                "=" + words + "\"All readings can be used. Fewer groups? Clear their columns from the right.\""
-                        + ")".repeat(JARS.size()));
-        Highlight.when(
-                page, "A21:I21", "COUNTIF($B$20:$I$20;\"OK\")+COUNTIF($B$20:$I$20;\"\")<8", Look.TROUBLE_MESSAGE);
+        page.text("A16", "Can these be used?").look("A16", Look.LABEL).look("B16:I16", Look.RESULT);
+        page.formula("B16:I16", "=IF(LEN(surroundings)=0;\"\";check)");
+        Highlight.when(page, "B16:I16", AsRead.heldBack("A$16"), Look.TROUBLE);
+        page.merge("A17:I17").look("A17:I17", Look.MESSAGE);
+        page.formula("A17", AsRead.message(GRID, "All readings can be used. Fewer groups? Leave their columns blank."));
+        Highlight.when(page, "A17:I17", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        AsRead.mark(page, GRID);
     }
 
     private static void writeRanking(Page page) throws com.sun.star.uno.Exception {
-        page.look("A23:I23", Look.SECTION).text("A23", "2  The ranking: the best wrap first");
+        page.look("A23:I23", Look.SECTION).text("A23", "4  The ranking: the best wrap first");
         page.look("A24:I24", Look.HEAD).wrapped("A24:I24").merge("G24:I24");
         page.text("A24", "wrap").text("B24", "place").text("C24", "jars").text("D24", "half-time, minutes");
         page.formula("E24", Degrees.label("lost in 10 min, "))
                 .text("F24", "95 % sure")
-                .text("G24", "cannot be told from");
+                .text("G24", "cannot be told from; or why held back");
         for (int place = 0; place < JARS.size(); place++) {
             int row = 25 + place;
             page.look("A" + row, Look.LABEL).look("B" + row + ":C" + row, Look.COUNT);
@@ -203,51 +189,41 @@ final class WhichWrapWins implements WorkedSheet {
             page.formula("E" + row, "=" + Ranked.cell(place, Ranked.LOST));
             page.formula(
                     "F" + row,
-                    "=IF(A" + row + "=\"\";\"\";FIXED(" + Ranked.cell(place, Ranked.LOST_FROM) + ";1)&\" to \"&FIXED("
-                            + Ranked.cell(place, Ranked.LOST_TO) + ";1))");
+                    "=IF(ISNUMBER(B" + row + ");FIXED(" + Ranked.cell(place, Ranked.LOST_FROM) + ";1)&\" to \"&FIXED("
+                            + Ranked.cell(place, Ranked.LOST_TO) + ";1);\"\")");
             page.formula("G" + row, "=" + Ranked.cell(place, Ranked.NOT_TOLD_FROM) + "&\"\"");
         }
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
-        page.look("K6", Look.SECTION).text("K6", "3  The verdict");
-        page.merge("K7:K11").look("K7:K11", Look.SENTENCE).formula("K7", "=" + Ranked.WINNER);
-        page.text("K13", "Is one of two jars really slower?").look("K13", Look.SECTION);
-        page.text("K14", "the first jar").look("K14", Look.HINT).text("K16", "the second jar");
-        page.look("K16", Look.HINT).look("K15", Look.INPUT).look("K17", Look.INPUT);
-        page.text("K15", JARS.get(0).name()).text("K17", JARS.get(3).name());
-        page.merge("K18:K21").look("K18:K21", Look.MESSAGE);
-        page.formula(
-                "K18",
-                "=IFERROR(COOL.VERDICT(times;" + column("first_jar") + ";times;" + column("second_jar")
-                        + ";surroundings;mark;scale);\"Choose two groups whose readings can be used.\")");
-        page.look("K23", Look.SECTION).text("K23", "What to look for");
-        page.merge("K24:K32").look("K24:K32", Look.NOTE);
+        page.look("A18:I18", Look.SECTION).text("A18", "3  The verdict");
+        page.merge("A19:I21").look("A19:I21", Look.SENTENCE).formula("A19", "=" + Ranked.WINNER);
+        page.text("K20", "Is one of two jars really slower?").look("K20:L20", Look.SECTION);
+        page.text("K21", "the first jar").text("K22", "the second jar").look("K21:K22", Look.LABEL);
+        page.look("L21:L22", Look.INPUT);
+        page.text("L21", JARS.get(0).name()).text("L22", JARS.get(3).name());
+        page.merge("K23:L25").look("K23:L25", Look.MESSAGE);
+        page.formula("K23", "=" + Ranked.VERDICT);
+        page.look("K26:L26", Look.SECTION).text("K26", "What to look for");
+        page.merge("K27:L32").look("K27:L32", Look.NOTE);
         page.paragraphs(
-                "K24",
+                "K27",
                 "Do wraps share a place?",
-                "Then these readings cannot tell them apart, and a longer half-time may be chance.",
+                "Then these readings cannot tell them apart.",
                 "Was it fair?",
                 "Same water, same start, same place: only the wrap may differ.",
-                "For the wall:",
-                "the page " + ClassDisplay.NAME + " shows the bars to the whole class.");
-    }
-
-    private static String column(String jar) {
-        return "INDEX(block;0;MATCH(" + jar + ";groups;0))";
+                "A °F thermometer?",
+                "End the wrap’s name with °F.");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {
-        int last = FIRST_ROW + ROWS - 1;
         InputRules.on(page)
-                .hint("B7:I7", "Wrap", "What the jar is wrapped in. Jars of one name count together.")
-                .atLeast("A8:A" + last, 0, "Time", "Minutes since the start, rising: 0, 5, 10.")
-                .hint("B8:I" + last, "Reading", "What the thermometer shows. Missed one? Leave it blank.")
-                .hint("B16", "Around the jars", "How warm the air, the water or the snow around the jars is.")
-                .aboveZero("B17", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
-                .only("B18", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .hint("B19", "Compare from", "The start temperature from which every jar is compared, such as 40 °C.")
-                .choice("K15", "groups", "The first jar", "Choose a group from the list.")
-                .choice("K17", "groups", "The second jar", "Choose a group from the list.");
+                .only("L7", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
+                .hint("L8", "Around the jars", "How warm the air, the water or the snow around the jars is.")
+                .aboveZero("L9", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
+                .hint("L10", "Compare from", "“Lost in 10 minutes” counts from here for every jar: that is fair.")
+                .name("L12:L19", "Wrap", "What the jar is wrapped in; jars of one name count together.")
+                .choice("L21", "groups", "The first jar", "Choose a wrap from the list.")
+                .choice("L22", "groups", "The second jar", "Choose a wrap from the list.");
     }
 }

@@ -40,6 +40,8 @@ final class WindowsillJars implements WorkedSheet {
     private static final String PAGE = "Jars";
     private static final String INVENTED = "invented readings";
 
+    static final Grid GRID = new Grid('A', 'B', 'F', 7, 9);
+
     private static final String OF_ONE_JAR = "times;readings;surroundings;mark";
 
     // The readings somebody forgot to take, and took with the other thermometer.
@@ -55,7 +57,7 @@ final class WindowsillJars implements WorkedSheet {
 
     @Override
     public String results() {
-        return PAGE + ".A24:F37";
+        return PAGE + ".A24:F33";
     }
 
     @Override
@@ -66,19 +68,22 @@ final class WindowsillJars implements WorkedSheet {
         writeTop(page);
         writeReadings(page);
         writeSettings(page);
+        writeJars(page);
+        Page sure = book.page(HowSureAreWe.NAME);
+        Page read = AsRead.add(book, page, GRID, "\"C\"", "surroundings;mark");
+        Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
         writeCheck(page);
         writeCurveResults(page);
-        writeWraps(page);
         writeQuestions(page);
         rule(page);
-        Page sure = HowSureAreWe.add(book);
+        HowSureAreWe.fill(sure);
         Page behind = BehindTheChart.add(book, page);
         HowSureAreWe.drawChart(book, sure, behind);
-        BehindTheChart.chart(page, behind).draw(book.office(), page, "cooling_curves", "H6:H25");
-        new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill: " + INVENTED)
-                .apply(page, "A1:H37");
+        BehindTheChart.chart(page, behind).draw(book.office(), page, "cooling_curves", "H17:J32");
+        new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill").apply(page, "A1:J37");
         page.protect();
         sure.protect();
+        read.protect();
         behind.protect();
         book.describe(
                 "Four wrapped jars on a snowy windowsill",
@@ -94,35 +99,32 @@ final class WindowsillJars implements WorkedSheet {
     }
 
     private static void defineNames(Names names, Page page) {
-        names.fixed("times", page, "A8:A16")
-                .fixed("surroundings", page, "B17")
-                .fixed("mark", page, "B18")
-                .fixed("later", page, "B19")
-                .fixed("jars", page, "B7:F7")
-                .fixed("all_readings", page, "B8:F16")
-                .sameColumn("readings", page, "B8:B16")
-                .sameColumn("check", page, "B20")
+        names.fixed("names", page, "H8:H12")
+                .fixed("wraps", page, "I8:I12")
+                .fixed("thicknesses", page, "J8:J12")
+                .fixed("surroundings", page, "J13")
+                .fixed("mark", page, "J14")
+                .fixed("later", page, "J15")
                 .sameColumn("rate", page, "B25")
-                .sameColumn("start", page, "B29")
-                .sameColumn("material", page, "B35")
-                .sameColumn("thickness", page, "B36");
+                .sameColumn("start", page, "B29");
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 48).width("B1:F1", 22).width("G1", 4).width("H1", 114);
-        page.height("A1:A40", 5).height("A1", 10).height("A2", 7).height("A3", 10.5);
-        page.height("A4", 1.5).height("A5", 6).height("A6", 8).height("A21", 13);
-        page.height("A22", 2).height("A23", 6.5).height("A33", 2).height("A34", 6.5);
+        page.width("A1", 48).width("B1:F1", 22).width("G1", 4);
+        page.width("H1", 44).width("I1", 42).width("J1", 28);
+        page.height("A1:A34", 5).height("A1", 10).height("A2", 7).height("A3", 10.5);
+        page.height("A4", 1.5).height("A5", 6).height("A6", 8);
+        page.height("A22", 2).height("A23", 6.5).height("A34", 6.5).height("A35:A37", 11);
     }
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
         page.text("A1", "Four wrapped jars on a snowy windowsill").look("A1", Look.TITLE);
-        page.merge("A2:H2").look("A2:H2", Look.PURPOSE);
+        page.merge("A2:J2").look("A2:J2", Look.PURPOSE);
         page.text(
                 "A2",
                 "Type what your thermometers read, and see which wrap keeps a jar of warm water warm longest, and how"
                         + " sure you can be.");
-        page.merge("A3:H3").look("A3:H3", Look.CAUTION);
+        page.merge("A3:J3").look("A3:J3", Look.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
@@ -134,21 +136,21 @@ final class WindowsillJars implements WorkedSheet {
                         "B5",
                         "is for you to type in. Everything else works itself out and is locked against slips; there is"
                                 + " no password (Tools, Protect Sheet).")
-                .look("B5:H5", Look.HINT);
+                .look("B5:J5", Look.FOLLOWS);
     }
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         page.look("A6:F6", Look.SECTION);
-        page.text("A6", "What the thermometers read, °C (invented: type your own over them)");
-        page.text("A7", "Time, minutes").look("A7", Look.HEAD).look("B7:F7", Look.INPUT_HEAD);
-        page.look("A8:F16", Look.INPUT);
+        page.formula("A6", Invented.heading("1  What the thermometers read, °C"));
+        page.text("A7", "Time, minutes").look("A7", Look.HEAD).look("B7:F7", Look.HEAD);
+        page.look(GRID.typed(), Look.INPUT);
         InventedReadings invented =
                 new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED);
         for (int row = 0; row < MINUTES.size(); row++) {
             page.number(cell(-1, row), MINUTES.get(row));
         }
         for (int jar = 0; jar < JARS.size(); jar++) {
-            page.text(column(jar) + "7", JARS.get(jar).name());
+            page.formula(column(jar) + "7", "=H" + (8 + jar) + "&\"\"");
             double[] celsius = invented.of(JARS.get(jar), MINUTES);
             for (int row = 0; row < celsius.length; row++) {
                 if (jar == OTHER_JAR && row == OTHER_ROW) {
@@ -165,33 +167,42 @@ final class WindowsillJars implements WorkedSheet {
     }
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A17:A19", Look.LABEL).look("B17:B19", Look.INPUT).look("C17:F19", Look.HINT);
-        page.text("A17", "Surroundings, °C").number("B17", SURROUNDINGS);
-        page.text("C17", "the air over the snow, beside the jars");
-        page.text("A18", "Smallest mark, °C").number("B18", MARK);
-        page.text("C18", "from one line of the thermometer to the next");
-        page.text("A19", "A later time, minutes").number("B19", LATER);
-        page.text("C19", "for “Temperature then” below");
+        for (int row = 13; row <= 15; row++) {
+            page.merge("H" + row + ":I" + row).look("H" + row + ":I" + row, Look.LABEL);
+        }
+        page.look("J13:J15", Look.INPUT);
+        page.text("H13", "Surroundings, °C: beside the jars").number("J13", SURROUNDINGS);
+        page.text("H14", "Smallest mark, °C: from line to line").number("J14", MARK);
+        page.text("H15", "A later time, minutes").number("J15", LATER);
+    }
+
+    private static void writeJars(Page page) throws com.sun.star.uno.Exception {
+        page.look("H6:J6", Look.SECTION).text("H6", "2  The jars, and where they stand");
+        page.look("H7:J7", Look.HEAD).text("H7", "jar").text("I7", "wrapped in").text("J7", "mm thick");
+        page.look("H8:J12", Look.INPUT);
+        for (int jar = 0; jar < JARS.size(); jar++) {
+            int row = 8 + jar;
+            page.text("H" + row, JARS.get(jar).name());
+            if (JARS.get(jar).wrap().isPresent()) {
+                Jar.Wrap wrap = JARS.get(jar).wrap().get();
+                page.text("I" + row, wrap.material()).number("J" + row, wrap.millimetres());
+            }
+        }
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.text("A20", "Can these be used?").look("A20", Look.LABEL).look("B20:F20", Look.RESULT);
-        page.formula("B20:F20", "=CHECK.READINGS(" + OF_ONE_JAR + ")");
-        Highlight.unless(page, "B20:F20", "OK", Look.TROUBLE);
-        page.merge("A21:F21").look("A21:F21", Look.MESSAGE);
-        page.formula("A21", "=" + firstTrouble());
-        Highlight.when(page, "A21:F21", "COUNTIF($B$20:$F$20;\"OK\")<" + JARS.size(), Look.TROUBLE_MESSAGE);
-    }
-
-    private static String firstTrouble() {
-        String otherwise =
-                "\"All readings can be used. A missed reading stays blank; one typed with °F is read as °F.\"";
-        for (int jar = JARS.size() - 1; jar >= 0; jar--) {
-            String check = column(jar) + "20";
-            otherwise = "IF(" + check + "<>\"OK\";" + column(jar) + "7&\": \"&" + check
-                    + "&\" (Row 1 is the first reading.)\";" + otherwise + ")";
-        }
-        return otherwise;
+        page.text("A17", "Can these be used?").look("A17", Look.LABEL).look("B17:F17", Look.RESULT);
+        page.formula("B17:F17", "=IF(LEN(surroundings)=0;\"\";check)");
+        Highlight.when(page, "B17:F17", AsRead.heldBack("A$17"), Look.TROUBLE);
+        page.merge("A18:F21").look("A18:F21", Look.MESSAGE);
+        page.formula(
+                "A18",
+                AsRead.message(
+                        GRID,
+                        "All readings can be used. A missed reading stays blank; one typed with °F is read as °F."
+                                + " A °F thermometer? End the jar’s name with °F."));
+        Highlight.when(page, "A18:F21", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        AsRead.mark(page, GRID);
     }
 
     private static void writeCurveResults(Page page) throws com.sun.star.uno.Exception {
@@ -208,37 +219,31 @@ final class WindowsillJars implements WorkedSheet {
         uncertainty(page, 30, "0.0", fit("COOL.START.ERROR"));
         result(page, 31, "Misfit of the curve, °C", "0.00", fit("COOL.MISFIT"));
         result(page, 32, "", "0.0", OrDash.of("COOL.TEMP(later;start;surroundings;rate)"));
+        writeResistances(page);
         page.formula("A32", "=\"Temperature then (\"&later&\" min), °C\"");
     }
 
     private static String fit(String function) {
-        return OrDash.of(function + "(" + OF_ONE_JAR + ")");
+        return OrDash.of("IF(check=\"OK\";" + function + "(" + OF_ONE_JAR + ");" + OrDash.DASH + ")");
     }
 
-    private static void writeWraps(Page page) throws com.sun.star.uno.Exception {
-        page.look("A34:F34", Look.SECTION).text("A34", "What the wraps are made of");
-        page.text("A35", "Material").text("A36", "Thickness, mm").look("A35:A36", Look.LABEL);
-        page.look("B35:F36", Look.INPUT);
+    private static void writeResistances(Page page) throws com.sun.star.uno.Exception {
+        result(page, 33, "R-value of the wrap, m²·K/W", "0.000", "");
         for (int jar = 0; jar < JARS.size(); jar++) {
-            if (JARS.get(jar).wrap().isPresent()) {
-                Jar.Wrap wrap = JARS.get(jar).wrap().get();
-                page.text(column(jar) + "35", wrap.material());
-                page.number(column(jar) + "36", wrap.millimetres());
-            }
+            String wrap = "INDEX(wraps;" + (jar + 1) + ")";
+            String thickness = "INDEX(thicknesses;" + (jar + 1) + ")";
+            page.formula(
+                    column(jar) + "33",
+                    "=IF(LEN(" + wrap + ")+LEN(" + thickness + ")=0;\"no wrap\";IFERROR(WRAP.LAYER(" + thickness + ";"
+                            + wrap + ");\"look again\"))");
         }
-        result(
-                page,
-                37,
-                "R-value of the wrap, m²·K/W",
-                "0.000",
-                "=IF(AND(ISBLANK(material);ISBLANK(thickness));\"no wrap\";IFERROR(WRAP.LAYER(thickness;material);\"look again\"))");
     }
 
     private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {
-        page.look("H27", Look.SECTION).text("H27", "What to look for");
-        page.merge("H28:H37").look("H28:H37", Look.NOTE);
+        page.look("A34:J34", Look.SECTION).text("A34", "What to look for");
+        page.merge("A35:J37").look("A35:J37", Look.NOTE);
         page.paragraphs(
-                "H28",
+                "A35",
                 "Which wrap is best?",
                 "The jar with the longest half-time stays warm longest: after one half-time, half of its difference to"
                         + " the surroundings is gone.",
@@ -252,14 +257,12 @@ final class WindowsillJars implements WorkedSheet {
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {
         InputRules.on(page)
-                .hint("B7:F7", "Jar", "What you call this jar.")
-                .atLeast("A8:A16", 0, "Time", "Minutes since the start, rising: 0, 5, 10.")
-                .hint("B8:F16", "Reading", "°C; blank if missed. In °F: type 95 °F.")
-                .hint("B17", "Surroundings", "How warm it is around the jars, in °C.")
-                .aboveZero("B18", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
-                .atLeast("B19", 0, "A later time", "Minutes since the start.")
-                .choice("B35:F35", "materials", "Material", "Choose from the list, or type a conductivity in W/(m·K).")
-                .aboveZero("B36:F36", "Thickness", "Millimetres, as thick as it is on the jar.");
+                .name("H8:H12", "Jar", "What you call this jar.")
+                .choice("I8:I12", "materials", "Material", "Choose from the list, or type a conductivity in W/(m·K).")
+                .aboveZero("J8:J12", "Thickness", "Millimetres, as thick as it is on the jar.")
+                .hint("J13", "Surroundings", "How warm it is around the jars, in °C.")
+                .aboveZero("J14", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
+                .atLeast("J15", 0, "A later time", "Minutes since the start.");
     }
 
     private static void result(Page page, int row, String label, String numbers, String formula)
@@ -277,7 +280,10 @@ final class WindowsillJars implements WorkedSheet {
     private static void fillRow(Page page, int row, Look look, String numbers, String formula)
             throws com.sun.star.uno.Exception {
         String cells = "B" + row + ":F" + row;
-        page.look(cells, look).numbers(cells, numbers).formula(cells, formula);
+        page.look(cells, look).numbers(cells, numbers);
+        if (!formula.isEmpty()) {
+            page.formula(cells, formula);
+        }
     }
 
     private static String cell(int jar, int reading) {

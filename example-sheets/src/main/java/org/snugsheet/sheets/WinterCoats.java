@@ -24,7 +24,7 @@ final class WinterCoats implements WorkedSheet {
 
     private static final String TITLE = "Winter coats";
     private static final String INVENTED = "invented outfits and animals";
-    private static final int FIRST_GARMENT = 14;
+    private static final int FIRST_GARMENT = 15;
     private static final int FIRST_ANIMAL = 16;
 
     private static final List<String> PLACES = List.of(
@@ -65,7 +65,7 @@ final class WinterCoats implements WorkedSheet {
 
     @Override
     public String results() {
-        return PAGE + ".A22:C23";
+        return PAGE + ".A23:C24";
     }
 
     @Override
@@ -87,8 +87,18 @@ final class WinterCoats implements WorkedSheet {
         writeNotes(page);
         rule(page);
         Page behind = BehindTheCoats.add(book);
+        int lastGarment = FIRST_GARMENT + GARMENTS - 1;
+        Invented.keep(
+                book,
+                behind,
+                "P4",
+                page,
+                "B8:B9",
+                "B" + FIRST_GARMENT + ":C" + lastGarment,
+                "G" + FIRST_ANIMAL + ":G" + (FIRST_ANIMAL + ANIMALS - 1));
+        behind.protect();
         BehindTheCoats.bars(behind).draw(page, "coats_compared", "E23:H33");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE + ": " + INVENTED).apply(page, "A1:H33");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H33");
         page.protect();
         book.describe(
                 TITLE,
@@ -110,71 +120,76 @@ final class WinterCoats implements WorkedSheet {
                 .fixed("air", page, "B8")
                 .fixed("wind", page, "B9")
                 .fixed("activity", page, "B10")
-                .fixed("wearers", page, "B13:C13")
+                .fixed("wearers", page, "B12:B13")
                 .sameColumn("garments_worn", page, "B" + FIRST_GARMENT + ":B" + last)
-                .sameColumn("keeps_in", page, "B22")
+                .sameColumn("keeps_in", page, "B23")
+                .fixed("grid", page, "B" + FIRST_GARMENT + ":C" + last)
                 .fixed("outfits", page, "B" + FIRST_GARMENT + ":C" + last)
                 .fixed("animals", page, "E" + FIRST_ANIMAL + ":G" + (FIRST_ANIMAL + ANIMALS - 1))
-                .fixed("needed", page, "B11");
+                .fixed("needed", page, "H12");
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 44).width("B1:C1", 56).width("D1", 4);
         page.width("E1", 44).width("F1", 30).width("G1", 22).width("H1", 26);
-        page.height("A6:A33", 6.2).height("A12", 8).height("A13", 7);
-        page.height("A24", 12);
+        page.height("A6:A33", 6.2).height("A11", 8).height("A14", 7);
+        page.height("A25", 12);
     }
 
     private static void writeWeather(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:C6", Look.SECTION).text("A6", "1  The weather (invented: type your own over it)");
-        page.look("A7:A11", Look.LABEL).look("B7:B10", Look.INPUT).look("C7:C11", Look.HINT);
+        page.look("A6:C6", Look.SECTION).formula("A6", Invented.heading("1  The weather"));
+        page.look("A7:A10", Look.LABEL).look("B7:B10", Look.INPUT).look("C7:C10", Look.HINT);
         page.text("A7", "Scale, C or F").text("B7", "C").text("C7", "F: wind is in mph then");
         page.formula("A8", Degrees.label("Air, ")).number("B8", -6).text("C8", "out of the sun");
         page.formula("A9", "=\"Wind, \"&IF(scale=\"F\";\"mph\";\"km/h\")").number("B9", 15);
         page.text("C9", "as the weather report says");
         page.text("A10", "What people do").text("B10", "playing in the snow").text("C10", "choose from the list");
-        page.text("A11", "Clothing needed, clo").look("B11", Look.RESULT).numbers("B11", "0.0");
-        page.formula("B11", "=IFERROR(COLD.NEEDED(air;activity;wind;scale);\"none told\")");
-        page.text("C11", "by an adult; 1 clo: a suit indoors");
+        page.text("E12", "Clothing needed by an adult, clo").merge("E12:G12").look("E12:G12", Look.LABEL);
+        page.look("H12", Look.RESULT).numbers("H12", "0.0");
+        page.formula("H12", "=IFERROR(COLD.NEEDED(air;activity;wind;scale);\"none told\")");
+        page.text("E13", "1 clo: a suit indoors").look("E13:H13", Look.HINT);
         page.look("E6:H6", Look.SECTION).text("E6", "How cold does it feel?");
         page.merge("E7:H8").look("E7:H8", Look.SENTENCE);
         page.formula(
                 "E7",
                 "=IFERROR(\"On a bare face it feels like \"&ROUND(COLD.WINDCHILL(air;wind;scale);0)&" + Degrees.UNIT
                         + "&\".\";" + "\"No wind chill: that is for a wind in air up to 10 °C (50 °F).\")");
-        page.merge("E9:H13").look("E9:H13", Look.MESSAGE);
+        page.merge("E9:H11").look("E9:H11", Look.MESSAGE);
         page.formula("E9", "=IFERROR(COLD.FROSTBITE(air;wind;scale);\"Type the air and the wind as numbers.\")");
         // From −28 °C on bare skin can freeze within half an hour; see the engine’s Frostbite. Not asked by its words:
         // they
         // follow the language of the document.
-        Highlight.when(page, "E9:H13", "ROUND(chill;0)<=-28", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "E9:H11", "ROUND(chill;0)<=-28", Look.TROUBLE_MESSAGE);
     }
 
     private static void writeOutfits(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_GARMENT + GARMENTS - 1;
-        page.look("A12:C12", Look.SECTION).text("A12", "2  Two outfits for an adult (invented)");
-        page.text("A13", "worn").look("A13", Look.HEAD).look("B13:C13", Look.INPUT_HEAD);
-        page.text("B13", "snowman builder").text("C13", "in a hurry");
+        page.look("A11:C11", Look.SECTION).formula("A11", Invented.heading("2  Two outfits for an adult"));
+        page.text("A12", "Who wears the first?").text("A13", "Who wears the second?");
+        page.look("A12:A13", Look.LABEL).look("B12:B13", Look.INPUT);
+        page.text("B12", "snowman builder").text("B13", "in a hurry");
+        page.text("A14", "worn").look("A14:C14", Look.HEAD);
+        page.formula("B14", "=INDEX(wearers;1)&\"\"").formula("C14", "=INDEX(wearers;2)&\"\"");
         page.look("A" + FIRST_GARMENT + ":A" + last, Look.LABEL).look("B" + FIRST_GARMENT + ":C" + last, Look.INPUT);
         for (int i = 0; i < GARMENTS; i++) {
             int row = FIRST_GARMENT + i;
             page.text("A" + row, PLACES.get(i)).text("B" + row, SNOWMAN.get(i)).text("C" + row, IN_A_HURRY.get(i));
         }
-        page.text("A22", "Keeps in, clo").text("A23", "Warm enough?").look("A22:A23", Look.LABEL);
-        page.look("B22:C22", Look.RESULT).look("B23:C24", Look.MESSAGE).numbers("B22:C22", "0.0");
-        page.merge("A23:A24").merge("B23:B24").merge("C23:C24");
-        page.formula("B22:C22", "=IFERROR(COLD.OUTFIT(garments_worn);\"choose garments\")");
+        page.text("A23", "Keeps in, clo").text("A24", "Warm enough?").look("A23:A24", Look.LABEL);
+        page.look("B23:C23", Look.RESULT).look("B24:C25", Look.MESSAGE).numbers("B23:C23", "0.0");
+        page.merge("A24:A25").merge("B24:B25").merge("C24:C25");
+        page.formula("B23:C23", "=IFERROR(COLD.OUTFIT(garments_worn);\"choose garments\")");
         page.formula(
-                "B23:C23",
+                "B24:C24",
                 "=IF(ISTEXT(keeps_in);\"Every garment must be one of the list.\";IF(ISTEXT(needed);\"It is not cold enough"
                         + " to ask.\";IF(keeps_in>=needed;\"Yes, for an adult. A child needs more.\";\"No: \"&FIXED(needed-keeps_in;1)&\" clo short."
                         + " Add a layer, move more, or go in sooner.\")))");
-        Highlight.when(page, "B23:C24", "LEFT(A$23;2)=\"No\"", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "B24:C25", "LEFT(A$24;2)=\"No\"", Look.TROUBLE_MESSAGE);
     }
 
     private static void writeAnimals(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ANIMAL + ANIMALS - 1;
-        page.look("E14:H14", Look.SECTION).text("E14", "3  Coats of animals (invented thicknesses)");
+        page.look("E14:H14", Look.SECTION).formula("E14", Invented.heading("3  Coats of animals"));
         page.look("E15:H15", Look.HEAD).text("E15", "animal").text("F15", "covering");
         page.text("G15", "mm thick").text("H15", "keeps in, clo");
         page.look("E" + FIRST_ANIMAL + ":G" + last, Look.INPUT);
@@ -194,10 +209,10 @@ final class WinterCoats implements WorkedSheet {
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
-        page.look("A25:C25", Look.SECTION).text("A25", "What to look for");
-        page.merge("A26:C33").look("A26:C33", Look.NOTE);
+        page.look("A26:C26", Look.SECTION).text("A26", "What to look for");
+        page.merge("A27:C33").look("A27:C33", Look.NOTE);
         page.paragraphs(
-                "A26",
+                "A27",
                 "What is a clo?",
                 "The warmth of a suit indoors: 0.155 m²·K/W. It measures fur as well as coats.",
                 "Why are animals ahead?",
@@ -215,13 +230,13 @@ final class WinterCoats implements WorkedSheet {
                 .hint("B8", "Air", "The temperature outside, out of the sun.")
                 .atLeast("B9", 0, "Wind", "Its speed as the weather report says: km/h, or mph with F.")
                 .choice("B10", "activities", "What people do", "Choose from the list.")
-                .hint("B13:C13", "Outfit", "Who wears it.")
+                .name("B12:B13", "Outfit", "Who wears it.")
                 .choice(
                         "B" + FIRST_GARMENT + ":C" + last,
                         "garments",
                         "Garment",
                         "Choose from the list, or type its usual name, such as hoodie.")
-                .hint("E" + FIRST_ANIMAL + ":E" + lastAnimal, "Animal", "Any animal.")
+                .name("E" + FIRST_ANIMAL + ":E" + lastAnimal, "Animal", "Any animal.")
                 .choice("F" + FIRST_ANIMAL + ":F" + lastAnimal, "coverings", "Covering", "Choose from the list.")
                 .aboveZero(
                         "G" + FIRST_ANIMAL + ":G" + lastAnimal,

@@ -2,16 +2,21 @@ package org.snugsheet.sheets;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.time.Duration;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
+import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
 
-/** Builds all sheets into {@code target/sheets}, once for the test run, and hands one to every test that asks. */
+/** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
 final class BuiltSheets implements ParameterResolver {
     private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(BuiltSheets.class);
 
@@ -27,17 +32,40 @@ final class BuiltSheets implements ParameterResolver {
      */
     record Sheet(List<String> lines, Path ods, Path fods, Path pdf, Path letter, Path letterPdf) {}
 
-    /**
-     * All sheets, in the order in which they are built.
-     *
-     * @param sheets the sheets
-     */
-    record All(List<Sheet> sheets) {
-        Sheet named(String fileName) {
-            return sheets.stream()
-                    .filter(sheet -> sheet.ods().endsWith(fileName + ".ods"))
+    /** All sheets; each is built when a test first asks for it, in one office for all of them. */
+    static final class All implements AutoCloseable {
+        private static final Duration PATIENCE = Duration.ofMinutes(5);
+
+        private final Map<String, Sheet> sheets = new HashMap<>();
+        private final Map<Paper, Path> folders = new EnumMap<>(Paper.class);
+        private final Office office;
+
+        private All() throws IOException {
+            Path folder = Path.of("target", "sheets").toAbsolutePath();
+            folders.put(Paper.A4, Files.createDirectories(folder));
+            folders.put(Paper.LETTER, Files.createDirectories(folder.resolve(Paper.LETTER.shortName())));
+            office = Office.startWith(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY)));
+            office.setPatience(PATIENCE);
+        }
+
+        synchronized Sheet named(String fileName) {
+            return sheets.computeIfAbsent(fileName, this::build);
+        }
+
+        private Sheet build(String fileName) {
+            WorkedSheet sheet = BuildSheets.SHEETS.stream()
+                    .filter(each -> each.fileName().equals(fileName))
                     .findFirst()
                     .orElseThrow();
+            BuildSheets.Built built = BuildSheets.build(sheet, office, folders);
+            BuildSheets.Files files = built.on(Paper.A4);
+            BuildSheets.Files letter = built.on(Paper.LETTER);
+            return new Sheet(built.lines(), files.ods(), files.fods(), files.pdf(), letter.ods(), letter.pdf());
+        }
+
+        @Override
+        public void close() {
+            office.close();
         }
     }
 
@@ -63,7 +91,7 @@ final class BuiltSheets implements ParameterResolver {
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-        All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> build(), All.class);
+        All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> begin(), All.class);
         Class<?> type = parameter.getParameter().getType();
         if (type == All.class) {
             return all;
@@ -76,18 +104,9 @@ final class BuiltSheets implements ParameterResolver {
                 : all.named(new WindowsillJars().fileName());
     }
 
-    private static All build() {
+    private static All begin() {
         try {
-            Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
-            List<Sheet> sheets = new ArrayList<>();
-            List<Paper> papers = List.of(Paper.values());
-            for (BuildSheets.Built built : BuildSheets.into(Path.of("target", "sheets"), oxt, papers)) {
-                BuildSheets.Files files = built.on(Paper.A4);
-                BuildSheets.Files letter = built.on(Paper.LETTER);
-                sheets.add(
-                        new Sheet(built.lines(), files.ods(), files.fods(), files.pdf(), letter.ods(), letter.pdf()));
-            }
-            return new All(List.copyOf(sheets));
+            return new All();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -11,6 +11,7 @@ import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XCellRangesQuery;
@@ -32,6 +33,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -73,12 +75,15 @@ class HouseRulesIT {
                     () -> hasNames(document),
                     () -> assertEquals(List.of(), inputsGivenByAddress(document, pages), "name these cells"),
                     () -> hasNoMacroAndNoLink(ods),
+                    () -> assertEquals(
+                            List.of(), ArrayFormulas.overlaps(built.named(name).fods()), "a formula below an array"),
+                    () -> enterStaysInTheGrid(document),
                     () -> assertTrue(printed(pages) > 0, "a page to print"));
             for (XSpreadsheet page : pages) {
                 assertAll(
                         name,
                         () -> assertEquals("", Opened.failingCells(page)),
-                        () -> inputsAreStyledUnlockedAndRuled(page),
+                        () -> inputsAreStyledUnlockedAndRuled(document, page),
                         () -> picturesAreToldInWords(page),
                         () -> isSetUpForPaper(document, page, Paper.A4),
                         () -> isProtectedWithoutAPassword(page));
@@ -204,7 +209,8 @@ class HouseRulesIT {
     }
 
     /** Looks at all cells that are formatted alike together: a few dozen sorts on a page, instead of thousands of cells. */
-    private static void inputsAreStyledUnlockedAndRuled(XSpreadsheet page) throws com.sun.star.uno.Exception {
+    private static void inputsAreStyledUnlockedAndRuled(CalcDocument document, XSpreadsheet page)
+            throws com.sun.star.uno.Exception {
         var sorts = Opened.as(XUniqueCellFormatRangesSupplier.class, Opened.used(page))
                 .getUniqueCellFormatRanges();
         for (int i = 0; i < sorts.getCount(); i++) {
@@ -212,7 +218,8 @@ class HouseRulesIT {
             String where = cells.getRangeAddressesAsString();
             boolean open = !((CellProtection) Opened.property(cells, "CellProtection")).IsLocked;
             assertEquals(open, Opened.property(cells, "CellStyle").toString().matches(INPUT_STYLE), where);
-            if (open) {
+            // A hint beside a cell of a grid would cover its neighbors.
+            if (open && !isInGrid(document, cells)) {
                 Object rule = Opened.property(cells, "Validation");
                 assertTrue((boolean) Opened.property(rule, "ShowInputMessage"), where + " has no hint");
                 assertFalse(Opened.property(rule, "InputMessage").toString().isBlank(), where);
@@ -223,6 +230,62 @@ class HouseRulesIT {
                 assertEquals("", formulas, "a formula in an input cell would be typed over");
             }
         }
+    }
+
+    private static boolean isInGrid(CalcDocument document, XSheetCellRanges cells) throws com.sun.star.uno.Exception {
+        Optional<CellRangeAddress> grid = grid(document);
+        return grid.isPresent()
+                && Arrays.stream(cells.getRangeAddresses()).allMatch(range -> isWithin(range, grid.get()));
+    }
+
+    private static boolean isWithin(CellRangeAddress range, CellRangeAddress grid) {
+        return range.Sheet == grid.Sheet
+                && range.StartColumn >= grid.StartColumn
+                && range.EndColumn <= grid.EndColumn
+                && range.StartRow >= grid.StartRow
+                && range.EndRow <= grid.EndRow;
+    }
+
+    /** The cells that a class fills with readings, for which every sheet that has some uses the same name. */
+    private static Optional<CellRangeAddress> grid(CalcDocument document) throws com.sun.star.uno.Exception {
+        XNamedRanges names = Opened.as(XNamedRanges.class, Opened.property(document.uno(), "NamedRanges"));
+        if (!names.hasByName("grid")) {
+            return Optional.empty();
+        }
+        Object cells =
+                Opened.as(XCellRangeReferrer.class, names.getByName("grid")).getReferredCells();
+        return Optional.of(Opened.as(XCellRangeAddressable.class, cells).getRangeAddress());
+    }
+
+    /**
+     * On a protected page Enter goes down to the next cell that is not locked, and from the last of a column to the first of the
+     * next column that has one. So the columns of a grid hold nothing else that can be typed into.
+     */
+    private static void enterStaysInTheGrid(CalcDocument document) throws com.sun.star.uno.Exception {
+        Optional<CellRangeAddress> found = grid(document);
+        if (found.isEmpty()) {
+            return;
+        }
+        CellRangeAddress grid = found.get();
+        XSpreadsheet page = Opened.pages(document).get(grid.Sheet);
+        var sorts = Opened.as(XUniqueCellFormatRangesSupplier.class, Opened.used(page))
+                .getUniqueCellFormatRanges();
+        for (int i = 0; i < sorts.getCount(); i++) {
+            XSheetCellRanges cells = Opened.as(XSheetCellRanges.class, sorts.getByIndex(i));
+            if (!((CellProtection) Opened.property(cells, "CellProtection")).IsLocked) {
+                for (CellRangeAddress range : cells.getRangeAddresses()) {
+                    // Going into a grid from cells above its first column is no harm.
+                    int first = grid.StartColumn + (isAbove(range, grid) ? 1 : 0);
+                    assertTrue(
+                            isWithin(range, grid) || range.EndColumn < first || range.StartColumn > grid.EndColumn,
+                            "Enter would run into " + cells.getRangeAddressesAsString());
+                }
+            }
+        }
+    }
+
+    private static boolean isAbove(CellRangeAddress range, CellRangeAddress grid) {
+        return range.EndRow < grid.StartRow && range.EndColumn == grid.StartColumn;
     }
 
     private static void picturesAreToldInWords(XSpreadsheet page) throws com.sun.star.uno.Exception {

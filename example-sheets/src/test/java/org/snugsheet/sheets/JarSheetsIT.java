@@ -43,15 +43,15 @@ class JarSheetsIT {
     @Test
     void aNewcomerGetsAnAnswerFromReadingsInFahrenheit(Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, "first-five-minutes")) {
-            sheet.text("C20", "F").number("C21", 68).number("C22", 1);
+            sheet.text("D20", "F").number("D21", 68).number("D22", 1);
             sheet.numbersDown("C8", 104, 93, 86, 81, 77, 74.4, 72.5).calculateAll();
             assertTrue(sheet.at("F7").text().startsWith("OK:"), sheet.at("F7").text());
             assertEquals(10, sheet.at("G14").number(), 0.3);
             assertTrue(sheet.at("F9").text().startsWith("Every 10 minutes"));
             assertEquals("Thermometer, °F", sheet.at("C7").text());
             sheet.number("C10", 860).calculateAll();
-            assertTrue(sheet.at("F7").text().contains("Row 3"), sheet.at("F7").text());
-            assertTrue(sheet.at("F9").text().startsWith("Mend what the words above say"));
+            assertTrue(sheet.at("F7").text().contains("860"), sheet.at("F7").text());
+            assertTrue(sheet.at("F9").text().startsWith("The answer comes here"));
             assertEquals("–", sheet.at("G14").text());
         }
     }
@@ -92,7 +92,7 @@ class JarSheetsIT {
         try (CalcDocument sheet = open(office, built, name)) {
             sheet.number(reading, -20).calculateAll();
             String words = sheet.at(message).text();
-            assertTrue(words.contains("-20 °C") && words.endsWith("(Row 1 is the first reading.)"), words);
+            assertTrue(words.contains("-20 °C"), words);
             for (List<CellResult> row : sheet.all(answers)) {
                 assertEquals("–", row.get(0).text());
             }
@@ -116,9 +116,9 @@ class JarSheetsIT {
             }
             assertEquals(
                     "First place is shared: feathers, dry leaves. These readings cannot tell them apart.",
-                    sheet.at("K7").text());
+                    sheet.at("A19").text());
             assertEquals(
-                    sheet.at("K7").text(), sheet.at(ClassDisplay.NAME + ".A2").text());
+                    sheet.at("A19").text(), sheet.at(ClassDisplay.NAME + ".A2").text());
         }
     }
 
@@ -126,23 +126,23 @@ class JarSheetsIT {
     void fewerGroupsAreRankedAndASlipIsNamed(Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
             for (char column : new char[] {'G', 'H', 'I'}) {
-                for (int row = 7; row <= 14; row++) {
+                for (int row = 8; row <= 14; row++) {
                     sheet.text(column + "" + row, "");
                 }
             }
-            sheet.calculateAll();
+            sheet.text("L17", "").text("L18", "").text("L19", "").calculateAll();
             assertEquals("bubble wrap", sheet.at("A25").text());
             assertEquals("", sheet.at("A30").text());
-            assertTrue(sheet.at("A21").text().startsWith("All readings can be used"));
+            assertTrue(sheet.at("A17").text().startsWith("All readings can be used"));
             assertTrue(
-                    sheet.at("K7").text().contains("bubble wrap"),
-                    sheet.at("K7").text());
+                    sheet.at("A19").text().contains("bubble wrap"),
+                    sheet.at("A19").text());
             sheet.text("B9", "lukewarm").calculateAll();
-            assertTrue(
-                    sheet.at("A21").text().startsWith("bare jar: Row 2"),
-                    sheet.at("A21").text());
-            assertTrue(sheet.at("K7").text().startsWith("The readings cannot be ranked yet"));
-            assertEquals("", sheet.at("A25").text());
+            String words = sheet.at("A17").text();
+            assertTrue(words.startsWith("bare jar") && words.contains("lukewarm"), words);
+            assertEquals("bubble wrap", sheet.at("A25").text());
+            assertEquals("bare jar", sheet.at("A29").text());
+            assertEquals("", sheet.at("B29").text());
         }
     }
 

@@ -5,6 +5,9 @@ import com.sun.star.sheet.TableValidationVisibility;
 import com.sun.star.sheet.ValidationAlertStyle;
 import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
 /** What may be typed into input cells, and the hint that shows beside the cursor. */
@@ -67,7 +70,8 @@ public final class InputRules {
     }
 
     /**
-     * A choice from a list; something else may be typed after a question.
+     * A choice from a list. Something else may be typed, such as a name that the functions know and the list does not; what cannot
+     * be used is said by the checks of the page.
      *
      * @param address the cells
      * @param listName the named range with the list
@@ -78,7 +82,7 @@ public final class InputRules {
      */
     public InputRules choice(String address, String listName, String title, String hint)
             throws com.sun.star.uno.Exception {
-        return list(address, listName, ValidationAlertStyle.WARNING, title, hint);
+        return put(address, list(address, listName, title, hint));
     }
 
     /**
@@ -93,17 +97,39 @@ public final class InputRules {
      */
     public InputRules only(String address, String listName, String title, String hint)
             throws com.sun.star.uno.Exception {
-        return list(address, listName, ValidationAlertStyle.STOP, title, hint);
+        Object rule = list(address, listName, title, hint);
+        alert(rule, ValidationAlertStyle.STOP, title, hint);
+        return put(address, rule);
     }
 
-    private InputRules list(String address, String listName, ValidationAlertStyle otherwise, String title, String hint)
-            throws com.sun.star.uno.Exception {
+    /**
+     * A name. A number is asked about first: after the last reading of a grid the cursor may go on to a list of names, and what is
+     * typed there in good faith would replace one.
+     *
+     * @param address the cells
+     * @param title the heading of the hint
+     * @param hint what to type
+     * @return these rules
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public InputRules name(String address, String title, String hint) throws com.sun.star.uno.Exception {
+        Object rule = rule(address, title, hint);
+        CellRangeAddress first = page.place(address);
+        Uno.set(rule, "Type", ValidationType.CUSTOM);
+        XSheetCondition condition = Uno.as(XSheetCondition.class, rule);
+        condition.setSourcePosition(new CellAddress(first.Sheet, first.StartColumn, first.StartRow));
+        condition.setFormula1("ISTEXT(" + CellName.of(first.StartColumn, first.StartRow) + ")");
+        alert(rule, ValidationAlertStyle.WARNING, title, hint);
+        return put(address, rule);
+    }
+
+    private Object list(String address, String listName, String title, String hint) throws com.sun.star.uno.Exception {
         Object rule = rule(address, title, hint);
         Uno.set(rule, "Type", ValidationType.LIST);
         Uno.set(rule, "ShowList", TableValidationVisibility.UNSORTED);
         Uno.as(XSheetCondition.class, rule).setFormula1(listName);
-        alert(rule, otherwise, title, hint);
-        return put(address, rule);
+        Uno.set(rule, "ShowErrorMessage", false);
+        return rule;
     }
 
     private InputRules number(String address, ConditionOperator operator, double limit, String title, String hint)

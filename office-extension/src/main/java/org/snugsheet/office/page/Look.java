@@ -50,6 +50,8 @@ public enum Look {
     MESSAGE("Snug message"),
     /** What a result becomes when there is something to mend. */
     TROUBLE("Snug trouble"),
+    /** What an input cell becomes when a finding speaks of it. */
+    FOUND("Snug found"),
     /** What a sentence becomes when there is something to mend. */
     TROUBLE_MESSAGE("Snug trouble message"),
     /** A calculated sentence in small type, in a line of many. */
@@ -61,7 +63,12 @@ public enum Look {
     /** A remark in running text. */
     NOTE("Snug note"),
     /** A remark in small type beside a cell. */
-    HINT("Snug hint");
+    HINT("Snug hint"),
+    /**
+     * A sentence that promises that results follow what is typed. A copy to share, in which they do not, finds such cells by the
+     * name of the style and empties them.
+     */
+    FOLLOWS("Snugsheet follows");
 
     private final String styleName;
 

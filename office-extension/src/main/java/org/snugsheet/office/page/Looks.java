@@ -85,6 +85,7 @@ public final class Looks {
                 .ruledBelow(Palette.RULE, 9);
         style(Look.NOTE).wrapped().high();
         style(Look.HINT).size(9).ink(Palette.QUIET).indented(150);
+        style(Look.FOLLOWS).size(9).ink(Palette.QUIET).indented(150);
     }
 
     private void defineInputs() throws com.sun.star.uno.Exception {
@@ -92,6 +93,13 @@ public final class Looks {
         boxed(Look.INPUT_HEAD).bold().unlocked();
         boxed(Look.INPUT_LARGE).size(18).bold().unlocked();
         boxed(Look.SAMPLE);
+        style(Look.FOUND)
+                .bold()
+                .ink(Palette.CAUTION)
+                .paper(Palette.CAUTION_PAPER)
+                .aligned(CellHoriJustify.CENTER)
+                .boxed(Palette.CAUTION, 53)
+                .unlocked();
     }
 
     private void defineResults() throws com.sun.star.uno.Exception {

@@ -67,7 +67,7 @@ public final class Names {
     }
 
     private Names add(String name, Page page, String cells, CellAddress seenFrom) {
-        ranges.addNewByName(name, "$" + page.name() + "." + cells, seenFrom, 0);
+        ranges.addNewByName(name, "$'" + page.name() + "'." + cells, seenFrom, 0);
         return this;
     }
 }

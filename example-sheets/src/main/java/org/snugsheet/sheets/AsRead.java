@@ -1,0 +1,275 @@
+package org.snugsheet.sheets;
+
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.sheets.builder.Book;
+
+/**
+ * A page behind the others with the typed block as the functions take it, at the same cells: clock times are minutes since the
+ * first of them. Beside it, what the functions find in it and say of each jar. Nobody types here.
+ *
+ * <p>All pages ask this one whether a jar can be used, so that no two of them disagree.
+ */
+final class AsRead {
+
+    static final String NAME = "As read";
+
+    /** What is said of a jar that has a name and no readings. */
+    static final String WAITING = "waiting";
+
+    private static final int HELPERS = 5;
+    private static final int SHEET_COLUMNS = 9;
+    private static final int CHECK_COLUMNS = 5;
+
+    private final Page page;
+    private final Page typed;
+    private final Grid grid;
+    private final String scale;
+    private final String options;
+
+    private AsRead(Page page, Page typed, Grid grid, String scale, String options) {
+        this.page = page;
+        this.typed = typed;
+        this.grid = grid;
+        this.scale = scale;
+        this.options = options;
+    }
+
+    /**
+     * Adds the page, and the names {@code times}, {@code block} and {@code readings} for what stands on it; {@code check},
+     * {@code own_scale} and {@code around} for each jar in its own column.
+     *
+     * @param book the document
+     * @param typed the page that is typed on
+     * @param grid where
+     * @param scale a formula for the scale of the page
+     * @param options the arguments behind the block: surroundings, mark, scale
+     * @return the page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static Page add(Book book, Page typed, Grid grid, String scale, String options) throws com.sun.star.uno.Exception {
+        Page page = book.page(NAME);
+        new AsRead(page, typed, grid, scale, options).write(book);
+        return page;
+    }
+
+    private void write(Book book) throws com.sun.star.uno.Exception {
+        writeTop(page);
+        names(book.names());
+        mirror(book, page, grid);
+        String there = "=$'" + typed.name() + "'.";
+        for (char column = grid.first(); column <= grid.last(); column++) {
+            page.formula(column + "" + grid.head(), there + column + grid.head() + "&\"\"");
+        }
+        jars();
+        sameScale();
+        findings();
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
+    }
+
+    private void names(Names names) {
+        int last = grid.lastRow();
+        names.fixed("typed_times", typed, grid.minutes())
+                .fixed("typed_readings", typed, grid.readings())
+                .fixed("typed_heads", typed, grid.heads())
+                .fixed("grid", typed, grid.typed())
+                .fixed("times", page, grid.minutes())
+                .fixed("block", page, grid.block())
+                .fixed("all_readings", page, grid.readings())
+                .fixed("jars", page, grid.heads())
+                .sameColumn("readings", page, sameScale(grid.first(), grid.first()))
+                .fixed("same_scale", page, sameScale(grid.first(), grid.last()))
+                .sameColumn("line", page, grid.first() + "" + (last + 2))
+                .sameColumn("own_scale", page, grid.first() + "" + (last + 3))
+                .sameColumn("around", page, grid.first() + "" + (last + 4))
+                .sameColumn("check", page, grid.first() + "" + (last + 5))
+                .fixed("checks", page, grid.first() + "" + (last + 5) + ":" + grid.last() + (last + 5))
+                .fixed("own_scales", page, grid.first() + "" + (last + 3) + ":" + grid.last() + (last + 3))
+                .fixed("names_read", page, grid.first() + "" + (last + 6) + ":" + grid.last() + (last + 6))
+                .fixed("lines", page, grid.first() + "" + (last + 2) + ":" + grid.last() + (last + 2))
+                .fixed("each_jar", page, sheetCells())
+                .fixed("findings", page, findingCells())
+                .fixed("found_jar", page, found(0))
+                .fixed("found_row", page, found(1))
+                .fixed("found", page, found(2))
+                .fixed("accused", page, found(CHECK_COLUMNS));
+    }
+
+    static void writeTop(Page page) throws com.sun.star.uno.Exception {
+        page.text("A1", "As the functions read it").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A2", "Nothing to type here: what was typed on the first page, with clock times as minutes.");
+        page.width("A1:Z1", 24);
+    }
+
+    /** What is typed, at the same cells of another page, by the names {@code typed_times} and {@code typed_readings}. */
+    static void mirror(Book book, Page page, Grid grid) throws com.sun.star.uno.Exception {
+        // Somebody who types 9:05 types a part of a day, less than 1; texts such as 9.05 am are left to COOL.MINUTES,
+        // too.
+        // Readings of one lesson lie within a fifth of a day, or pass noon or midnight on a clock of twelve hours.
+        book.names()
+                .computed(
+                        "by_clock",
+                        "OR(SUMPRODUCT(--ISTEXT(typed_times))>0;AND(COUNT(typed_times)>1;MAX(typed_times)<1;"
+                                + "OR(MAX(typed_times)-MIN(typed_times)<0.2;"
+                                + "INDEX(typed_times;COUNT(typed_times))<MAX(typed_times))))");
+        page.look(grid.block(), Look.RESULT).look(grid.heads(), Look.HEAD);
+        page.text(grid.times() + "" + grid.head(), "minutes").look(grid.times() + "" + grid.head(), Look.HEAD);
+        page.table(
+                grid.minutes(),
+                "=IFERROR(IF(by_clock;COOL.MINUTES(typed_times);" + asTyped("typed_times") + ");"
+                        + asTyped("typed_times") + ")");
+        // An error that somebody typed spoils its own jar only.
+        page.table(grid.readings(), "=IFERROR(" + asTyped("typed_readings") + ";\"?\")");
+    }
+
+    private static String asTyped(String cells) {
+        return "IF(LEN(" + cells + ")=0;\"\";" + cells + ")";
+    }
+
+    private void jars() throws com.sun.star.uno.Exception {
+        int row = grid.lastRow() + 2;
+        String[] labels = {"line below", "own scale", "around", "can it be used", "name"};
+        for (int i = 0; i < HELPERS; i++) {
+            page.text(grid.times() + "" + (row + i), labels[i]).look(grid.times() + "" + (row + i), Look.LABEL);
+        }
+        page.look(grid.first() + "" + row + ":" + grid.last() + (row + HELPERS - 1), Look.RESULT);
+        String sheet = sheetCells();
+        page.look(sheet, Look.RESULT).growingTable(sheet, "COOL.SHEET(block;" + options + ")");
+        String index = "INDEX(" + fixed(sheet) + ";line+1;";
+        for (char column = grid.first(); column <= grid.last(); column++) {
+            String before = "$" + grid.times() + row + ":" + (char) (column - 1) + row;
+            String readings =
+                    "$'" + typed.name() + "'." + column + "$" + grid.firstRow() + ":" + column + "$" + grid.lastRow();
+            page.formula(
+                    column + "" + row,
+                    "=IF(LEN(" + column + grid.head() + ")+COUNTA(" + readings + ")=0;\"\";COUNT(" + before + ")+1)");
+            page.formula(column + "" + (row + 1), "=IF(line=\"\";" + scale + ";RIGHT(" + index + "7)&\"\";1))");
+            page.formula(
+                    column + "" + (row + 2),
+                    "=IF(AND(own_scale<>" + scale + ";ISNUMBER(surroundings));surroundings&\" °\"&" + scale + ";"
+                            + asTyped("surroundings") + ")");
+            page.formula(column + "" + (row + 4), "=IF(line=\"\";\"\";" + index + "1)&\"\")");
+            page.formula(
+                    column + "" + (row + 3),
+                    "=IF(line=\"\";\"\";IF(COUNTA(" + readings + ")=0;\"" + WAITING
+                            + "\";IFERROR(INDEX(found;MATCH(" + column + (row + 4) + ";accused;0));" + index
+                            + "9)&\"\")))");
+        }
+    }
+
+    /** The readings on the scale of the page: those of a jar with a scale of its own bear its sign. */
+    private void sameScale() throws com.sun.star.uno.Exception {
+        page.look(sameScale(grid.first(), grid.last()), Look.RESULT);
+        for (char column = grid.first(); column <= grid.last(); column++) {
+            for (int row = 0; row < grid.rows(); row++) {
+                String reading = column + "" + (grid.firstRow() + row);
+                page.formula(
+                        column + "" + (sameScaleTop() + row),
+                        "=IF(AND(ISNUMBER(" + reading + ");own_scale<>" + scale + ");" + reading + "&\" °\"&own_scale;"
+                                + reading + ")");
+            }
+        }
+    }
+
+    private int sameScaleTop() {
+        return grid.lastRow() + 8;
+    }
+
+    private String sameScale(char from, char to) {
+        return from + "" + sameScaleTop() + ":" + to + (sameScaleTop() + grid.rows() - 1);
+    }
+
+    private void findings() throws com.sun.star.uno.Exception {
+        String cells = findingCells();
+        for (int row = findingTop() + 1; row <= findingLast(); row++) {
+            // The jar that a finding holds back; a caution does not.
+            page.formula(
+                    "F" + row,
+                    "=IF(OR(C" + row + "=\"\";C" + row + "=\"OK\";D" + row + "=\"a caution\");\"\";A" + row + ")");
+        }
+        // Put together anew, or a text of the table would equal no other.
+        page.look(cells, Look.RESULT)
+                .table(
+                        cells,
+                        "=IFERROR(" + page.part(cells, "CHECK.SHEET(block;" + options + ")", 1, 1) + "&\"\";\"\")");
+    }
+
+    private String sheetCells() {
+        int top = sameScaleTop() + grid.rows() + 1;
+        return "A" + top + ":" + (char) ('A' + SHEET_COLUMNS - 1) + (top + grid.jars());
+    }
+
+    private int findingTop() {
+        return sameScaleTop() + grid.rows() + 3 + grid.jars();
+    }
+
+    private int findingLast() {
+        return findingTop() + 2 * grid.jars() + 6;
+    }
+
+    private String findingCells() {
+        return "A" + findingTop() + ":" + (char) ('A' + CHECK_COLUMNS - 1) + findingLast();
+    }
+
+    private String found(int column) {
+        char letter = (char) ('A' + column);
+        return letter + "" + (findingTop() + 1) + ":" + letter + findingLast();
+    }
+
+    private static String fixed(String cells) {
+        return cells.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
+    }
+
+    /** The row behind all others, at which something else may be kept on this page. */
+    static String below(Grid grid) {
+        return "A" + (grid.lastRow() + grid.rows() + 28 + 3 * grid.jars());
+    }
+
+    /**
+     * Colors what a finding speaks of, where it was typed.
+     *
+     * @param typed the page that is typed on
+     * @param grid where
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static void mark(Page typed, Grid grid) throws com.sun.star.uno.Exception {
+        String here = "*(found_row=(ROW()-" + grid.head() + ")&\"\")*(found<>\"OK\"))>0";
+        for (int jar = 0; jar < grid.jars(); jar++) {
+            String own = "SUMPRODUCT((found_jar=INDEX(names_read;1;" + (jar + 1) + "))*(LEN(found_jar)>0)" + here;
+            Highlight.when(typed, grid.readings(grid.column(jar)), own, Look.FOUND);
+        }
+        // What is said of all jars at once is said of the times.
+        Highlight.when(typed, grid.minutes(), "SUMPRODUCT((found_jar=\"all jars\")" + here, Look.FOUND);
+    }
+
+    /**
+     * The message below the grid: what to do next, or the first finding.
+     *
+     * @param grid where the readings are typed
+     * @param well what to say if all readings can be used
+     * @return the formula
+     */
+    static String message(Grid grid, String well) {
+        StringBuilder words = new StringBuilder("=IF(COUNTA(typed_readings)=0;\"Type what the thermometers read.\";"
+                + "IF(LEN(surroundings)=0;\"How warm is it around the jars? Type it into its box.\";");
+        for (int jar = 0; jar < grid.jars(); jar++) {
+            String check = "INDEX(checks;1;" + (jar + 1) + ")";
+            String name = "INDEX(names_read;1;" + (jar + 1) + ")";
+            words.append("IF(AND(" + check + "<>\"OK\";" + check + "<>\"\";" + check + "<>\"" + WAITING + "\");"
+                    + "IF(LEFT(" + check + ";LEN(" + name + "))=" + name + ";\"\";" + name + "&\": \")&" + check + ";");
+        }
+        return words + "\"" + well + "\"" + ")".repeat(grid.jars() + 2);
+    }
+
+    /** Whether the check of a jar holds it back, of which nothing is said before it has a reading. */
+    static String heldBack(String check) {
+        return "AND(" + check + "<>\"OK\";" + check + "<>\"\";" + check + "<>\"" + WAITING + "\")";
+    }
+
+    /** Where the message speaks of a finding, not of what comes next. */
+    static final String HAS_FINDING = "AND(COUNTA(typed_readings)>0;COUNTIF(checks;\"OK\")+COUNTIF(checks;\"\")"
+            + "+COUNTIF(checks;\"" + WAITING + "\")<COLUMNS(checks))";
+}

@@ -1,0 +1,60 @@
+package org.snugsheet.sheets;
+
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.sheets.builder.Book;
+
+/**
+ * A page behind {@link DesignAWrap}: what the class typed as the functions take it, with clock times as minutes, and what the
+ * checks say of each jar. Nobody types here.
+ *
+ * @see AsRead
+ */
+final class DesignRead {
+
+    private static final int FOUND = 12;
+
+    private DesignRead() {}
+
+    static Page add(Book book, Page typed) throws com.sun.star.uno.Exception {
+        Grid grid = DesignAWrap.GRID;
+        Page page = book.page(AsRead.NAME);
+        AsRead.writeTop(page);
+        int below = grid.lastRow() + 2;
+        book.names()
+                .fixed("typed_times", typed, grid.minutes())
+                .fixed("typed_readings", typed, grid.readings())
+                .fixed("grid", typed, grid.typed())
+                .fixed("times", page, grid.minutes())
+                .fixed("bare", page, grid.readings('G'))
+                .fixed("wrapped", page, grid.readings('H'));
+        AsRead.mirror(book, page, grid);
+        page.text("F" + below, "Can they be used?").look("F" + below, Look.LABEL);
+        for (String jar : new String[] {"bare", "wrapped"}) {
+            String column = jar.equals("bare") ? "G" : "H";
+            String found = column + (below + 1) + ":" + column + (below + FOUND);
+            String of = "(times;" + jar + ";cold;mark;scale)";
+            book.names().fixed("check_" + jar, page, column + below).fixed("found_" + jar, page, found);
+            page.look(column + below + ":" + column + (below + FOUND), Look.RESULT);
+            page.formula(column + below, "=IF(SUMPRODUCT(--(LEN(" + jar + ")>0))=0;\"\";CHECK.READINGS" + of + ")");
+            page.table(found, "=IFERROR(" + page.part(found, "CHECK.ALL" + of, 2, 1) + "&\"\";\"\")");
+        }
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
+        return page;
+    }
+
+    /** Colors what a finding speaks of, where it was typed. */
+    static void mark(Page typed) throws com.sun.star.uno.Exception {
+        Grid grid = DesignAWrap.GRID;
+        for (String jar : new String[] {"bare", "wrapped"}) {
+            Highlight.when(
+                    typed,
+                    grid.readings(jar.equals("bare") ? 'G' : 'H'),
+                    "AND(check_" + jar + "<>\"OK\";check_" + jar + "<>\"\";COUNTIF(found_" + jar + ";ROW()-"
+                            + grid.head() + ")>0)",
+                    Look.FOUND);
+        }
+    }
+}

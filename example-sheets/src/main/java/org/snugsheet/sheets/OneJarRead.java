@@ -1,0 +1,80 @@
+package org.snugsheet.sheets;
+
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.sheets.builder.Book;
+
+/**
+ * A page behind a sheet about one jar: what was typed as the functions take it, with clock times as minutes, and what the checks
+ * find. Nobody types here.
+ *
+ * @see AsRead
+ */
+final class OneJarRead {
+
+    /** Where the message speaks of a finding, not of what comes next. */
+    static final String HAS_FINDING = "AND(COUNTA(typed_readings)>0;LEN(surroundings)>0;check<>\"OK\")";
+
+    private static final int FOUND = 20;
+
+    private OneJarRead() {}
+
+    /**
+     * Adds the page, and the names {@code times}, {@code temps} and {@code check}.
+     *
+     * @param book the document
+     * @param typed the page that is typed on
+     * @param grid where
+     * @return the page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static Page add(Book book, Page typed, Grid grid) throws com.sun.star.uno.Exception {
+        Page page = book.page(AsRead.NAME);
+        AsRead.writeTop(page);
+        int below = grid.lastRow() + 2;
+        String check = grid.first() + "" + below;
+        String found = "A" + (below + 3) + ":D" + (below + FOUND);
+        book.names()
+                .fixed("typed_times", typed, grid.minutes())
+                .fixed("typed_readings", typed, grid.readings())
+                .fixed("grid", typed, grid.typed())
+                .fixed("times", page, grid.minutes())
+                .fixed("temps", page, grid.readings())
+                .fixed("check", page, check)
+                .fixed("found_row", page, "A" + (below + 3) + ":A" + (below + FOUND))
+                .fixed("found", page, "B" + (below + 3) + ":B" + (below + FOUND));
+        AsRead.mirror(book, page, grid);
+        page.text(grid.times() + "" + below, "Can they be used?").look(grid.times() + "" + below, Look.LABEL);
+        page.formula(check, "=CHECK.READINGS(" + BehindOneJar.JAR + ")").look(check, Look.RESULT);
+        page.look(found, Look.RESULT)
+                .table(
+                        found,
+                        "=IFERROR(" + page.part(found, "CHECK.ALL(" + BehindOneJar.JAR + ")", 2, 1) + "&\"\";\"\")");
+        new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
+        return page;
+    }
+
+    /** What to do next, or the first finding. */
+    static String message() {
+        return "=IF(COUNTA(typed_readings)=0;\"Type what your thermometer read.\";IF(LEN(surroundings)=0;"
+                + "\"How warm is it around the jar? Type it into its box.\";IF(check=\"OK\";"
+                + "\"OK: these readings can be used.\";check)))";
+    }
+
+    /**
+     * Colors what a finding speaks of, where it was typed.
+     *
+     * @param typed the page that is typed on
+     * @param grid where
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static void mark(Page typed, Grid grid) throws com.sun.star.uno.Exception {
+        Highlight.when(
+                typed,
+                grid.readings(),
+                "AND(" + HAS_FINDING + ";SUMPRODUCT((found_row=(ROW()-" + grid.head() + ")&\"\")*(found<>\"OK\"))>0)",
+                Look.FOUND);
+    }
+}
