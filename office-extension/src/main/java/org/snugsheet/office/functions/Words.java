@@ -35,7 +35,7 @@ final class Words {
             "Millilitres of water in the jar, if it stands in a bath that keeps its heat. Left out: the bath does not matter.";
     static final String BATH_VOLUME = "Millilitres of water in that bath. Left out: the bath does not matter.";
     static final String MARK =
-            "Degrees from one mark of the thermometer to the next. Left out, blank or 0: 1 °C or 2 °F.";
+            "Degrees from one mark of the thermometer to the next. Left out: 1 °C or 2 °F; a blank cell or 0 counts as left out.";
     static final String SCALE = "The scale of the temperatures: C or F. Left out: C.";
     static final String MINUTES = "Minutes since the start.";
     static final String START = "The temperature at minute 0.";
