@@ -131,22 +131,22 @@ class CellsIT {
         sheet.number("A3", 5);
         refused(
                 "A1:A5;B1:B5;D1",
-                "Row 3 (minute 5): the time 5 is not later than 5 before it. Type the times in rising order.");
+                "Row 3 (minute 5): the time 5 is out of step, 10 would fit. Look again; if so, type 10.");
     }
 
     @Test
-    void aReadingBeyondTheSurroundingsIsRefusedByItsRow() {
+    void surroundingsThatTheReadingsPassAreRefused() {
         sheet.number("D1", 29);
         refused(
                 "A1:A5;B1:B5;D1",
-                "Row 4 (minute 15): 26 °C, but the surroundings are 29 °C, and no jar can pass its surroundings. Check both.");
+                "The surroundings, 29, look like °F. Look again; if so, type them with their scale: 29 °F.");
     }
 
     @Test
     void theSentenceSpeaksInTheScaleOfTheSheet() {
         sheet.number("D1", 29);
         assertEquals(
-                "Row 4 (minute 15): 26 °F, but the surroundings are 29 °F, and no jar can pass its surroundings. Check both.",
+                "All readings look like °C, but °F is the scale here. Type readings and surroundings on one scale, and name it.",
                 result("CHECK.READINGS(A1:A5;B1:B5;D1;2;\"F\")").text());
     }
 
