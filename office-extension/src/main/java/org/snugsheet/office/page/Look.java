@@ -60,8 +60,6 @@ public enum Look {
     SMALL_TROUBLE("Snug small trouble"),
     /** What a sentence becomes when somebody could be hurt. */
     ALARM("Snug alarm"),
-    /** What a cell to type into becomes when something is found in it. */
-    FOUND("Snug found"),
     /** A remark in running text. */
     NOTE("Snug note"),
     /** A remark in small type beside a cell. */

@@ -151,12 +151,6 @@ public final class Looks {
                 .paper(Palette.CAUTION_PAPER)
                 .boxed(Palette.CAUTION, 35)
                 .numbers(TROUBLE_WORDS);
-        style(Look.FOUND)
-                .bold()
-                .ink(Palette.CAUTION)
-                .aligned(CellHoriJustify.CENTER)
-                .paper(Palette.CAUTION_PAPER)
-                .boxed(Palette.CAUTION, 70);
         style(Look.ALARM)
                 .size(14)
                 .wrapped()
