@@ -7,7 +7,8 @@ enum DialogWords implements Phrase {
     ACCEPT("~OK"),
     CANCEL("~Cancel"),
     READ("~Close"),
-    NOT_A_NUMBER("“{0}” is not a number. Type a plain number.");
+    NOT_A_NUMBER("“{0}” is not a number. Type a plain number."),
+    NOT_WHOLE("“{0}” is not a whole number. Type a number such as 3.");
 
     private final String english;
 

@@ -96,27 +96,6 @@ public final class Form implements AutoCloseable {
     }
 
     /**
-     * Adds a field for a whole number.
-     *
-     * @param name the field’s name
-     * @param label what is asked
-     * @param value the number at first
-     * @param least the smallest
-     * @param most the largest
-     * @return this form
-     * @throws com.sun.star.uno.Exception if the office fails
-     */
-    public Form number(String name, Phrase label, int value, int least, int most) throws com.sun.star.uno.Exception {
-        Object field = labelled(label, "NumericField", name, 1);
-        Uno.set(field, "DecimalAccuracy", (short) 0);
-        Uno.set(field, "ValueMin", (double) least);
-        Uno.set(field, "ValueMax", (double) most);
-        Uno.set(field, "Value", (double) value);
-        Uno.set(field, "Spin", true);
-        return this;
-    }
-
-    /**
      * Adds a choice.
      *
      * @param name the field’s name
@@ -184,17 +163,6 @@ public final class Form implements AutoCloseable {
      */
     public String textOf(String name) throws com.sun.star.uno.Exception {
         return String.valueOf(Uno.property(controls.named(name), "Text"));
-    }
-
-    /**
-     * What stands in a field for a number.
-     *
-     * @param name the field’s name
-     * @return its number
-     * @throws com.sun.star.uno.Exception if there is no such field
-     */
-    public int numberOf(String name) throws com.sun.star.uno.Exception {
-        return (int) Math.rint(((Number) Uno.property(controls.named(name), "Value")).doubleValue());
     }
 
     /**

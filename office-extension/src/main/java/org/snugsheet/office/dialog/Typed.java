@@ -50,4 +50,19 @@ public final class Typed {
             throw new Declined(DialogWords.NOT_A_NUMBER, typed.strip());
         }
     }
+
+    /**
+     * A whole number.
+     *
+     * @param typed what was typed
+     * @return the number
+     * @throws Declined if it is none
+     */
+    public static int whole(String typed) {
+        double number = number(typed);
+        if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
+            throw new Declined(DialogWords.NOT_WHOLE, typed.strip());
+        }
+        return (int) number;
+    }
 }

@@ -4,6 +4,7 @@ import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.functions.TroubleWords;
 import org.snugsheet.office.page.Ink;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
@@ -23,6 +24,12 @@ public final class Curves {
     public static final int MOST_JARS = Ink.forJars().size();
 
     private static final int STEPS = 40;
+
+    /** No stopwatch shows so many minutes, but a cell with a date and a time of the day holds more days. */
+    private static final int DAYS_SINCE_1900 = 20000;
+
+    /** How the numbers are shown; the chart draws them as they are. */
+    private static final String ROUNDED = "0.0";
 
     private final Page page;
     private final Source source;
@@ -86,10 +93,7 @@ public final class Curves {
     public Curves write(Language language) throws com.sun.star.uno.Exception {
         page.text(cell(0, 1), language.words(DrawingWords.MINUTES));
         page.text(cell(fitted(0) - 1, 1), language.words(DrawingWords.MINUTES));
-        for (int row = 0; row < source.times().size(); row++) {
-            String time = source.times().get(row);
-            page.formula(cell(0, 2 + row), "=IF(ISBLANK(" + time + ");\"\";" + time + ")");
-        }
+        page.table(column(0), "=" + minutes());
         String times = column(0);
         for (int step = 0; step <= STEPS; step++) {
             page.formula(
@@ -98,12 +102,25 @@ public final class Curves {
                             + "))/" + STEPS + ")");
         }
         for (int jar = 0; jar < source.jars().size(); jar++) {
-            write(jar);
+            write(jar, language);
         }
+        int last = fitted(source.jars().size() - 1) + 2;
+        page.numbers(range(0, 2, last, 2 + Math.max(STEPS, source.times().size())), ROUNDED);
         return this;
     }
 
-    private void write(int jar) throws com.sun.star.uno.Exception {
+    /** The times in minutes. Whoever types times of the day means them since the first; a stopwatch shows minutes already. */
+    private String minutes() {
+        List<String> cells = source.times();
+        String last = cells.get(cells.size() - 1);
+        String times = cells.get(0) + ":" + last.substring(last.lastIndexOf('.') + 1);
+        String given = "IF(ISBLANK(" + times + ");\"\";" + times + ")";
+        String ofTheDay = "OR(COUNTIF(" + times + ";\"*:*\")>0;MAX(" + times + ")>" + DAYS_SINCE_1900 + ";AND(COUNT("
+                + times + ")>1;MAX(" + times + ")<1))";
+        return "IF(" + ofTheDay + ";IFERROR(COOL.MINUTES(" + times + ");" + given + ");" + given + ")";
+    }
+
+    private void write(int jar, Language language) throws com.sun.star.uno.Exception {
         Jar from = source.jars().get(jar);
         String common = sign(source.scale());
         String name = "TRIM(" + from.name() + ")";
@@ -121,10 +138,15 @@ public final class Curves {
                     "=IF(ISBLANK(" + reading + ");\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading + ";" + own + ");"
                             + own + ";" + common + ");" + reading + "))");
         }
+        String troubles = "CHECK.ALL(" + arguments(jar) + ")";
+        page.formula(
+                checked(jar),
+                "=IFERROR(IF(INDEX(" + troubles + ";2;3)=\"" + language.words(TroubleWords.CAUTION) + "\";\"OK\";INDEX("
+                        + troubles + ";2;2)&\"\");\"\")");
         String at = range(fitted(0) - 1, 2, fitted(0) - 1, 2 + STEPS);
         page.table(
                 range(fitted(jar), 1, fitted(jar) + 2, 2 + STEPS),
-                "=IFERROR(COOL.CURVE(" + at + ";" + arguments(jar) + ");\"\")");
+                "=IF(" + checked(jar) + "=\"OK\";IFERROR(COOL.CURVE(" + at + ";" + arguments(jar) + ");\"\");\"\")");
     }
 
     /**
@@ -135,6 +157,20 @@ public final class Curves {
      */
     public String check(int jar) {
         return "=CHECK.READINGS(" + arguments(jar) + ")";
+    }
+
+    /** The cell that says whether a jar’s readings are in order: with an open finding it has no curve. */
+    private String checked(int jar) {
+        return cell(fitted(jar), 0);
+    }
+
+    /**
+     * The cells with the times in minutes.
+     *
+     * @return the cells
+     */
+    public String times() {
+        return column(0);
     }
 
     /**
@@ -161,13 +197,11 @@ public final class Curves {
      * Draws the chart.
      *
      * @param office the office’s context
-     * @param name the chart’s own name
      * @param cells the cells that it covers
      * @param language the language of its words
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public void draw(XComponentContext office, String name, String cells, Language language)
-            throws com.sun.star.uno.Exception {
+    public void draw(XComponentContext office, String cells, Language language) throws com.sun.star.uno.Exception {
         List<Plot> plots = new ArrayList<>();
         for (int jar = 0; jar < source.jars().size(); jar++) {
             for (int band = 1; band <= 2; band++) {
@@ -187,7 +221,7 @@ public final class Curves {
                                 DrawingWords.TEMPERATURE_AXIS, source.scale().symbol()),
                         language.say(DrawingWords.IN_WORDS, source.jars().size()),
                         plots)
-                .draw(office, page, name, cells);
+                .draw(office, page, "", cells);
     }
 
     private Plot curve(Plot.Form form, int jar, int line) {

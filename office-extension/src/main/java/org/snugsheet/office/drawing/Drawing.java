@@ -44,12 +44,13 @@ public record Drawing(String page, List<String> without) {
             XComponentContext office, XSpreadsheetDocument document, Curves.Source source, Language language)
             throws com.sun.star.uno.Exception {
         List<String> without = new ArrayList<>();
-        Page page = NewPage.in(document, language.words(DrawingWords.PAGE), sheet -> {
+        int jars = source.jars().size();
+        String printed = "A1:I" + (CHECKS_ROW + jars);
+        Page page = NewPage.in(office, document, language.words(DrawingWords.PAGE), printed, sheet -> {
+            without.clear();
             sheet.width("A1", 34).width("B1:I1", 22).height("A1:A26", 5.2);
-            int jars = source.jars().size();
             int numbers = CHECKS_ROW + jars + 2;
             Curves curves = new Curves(sheet, source, 0, numbers).write(language);
-            curves.draw(office, "cooling_curves", CHART, language);
             sheet.look("A" + CHECKS_ROW + ":I" + CHECKS_ROW, Look.SECTION)
                     .text("A" + CHECKS_ROW, language.words(DrawingWords.CHECKS));
             for (int jar = 0; jar < jars; jar++) {
@@ -63,9 +64,11 @@ public record Drawing(String page, List<String> without) {
                 }
             }
             sheet.text("A" + numbers, language.words(DrawingWords.BEHIND)).look("A" + numbers, Look.HINT);
+            // Last, because then the office may record steps again.
+            curves.draw(office, CHART, language);
             new PrintSetup(PrintSetup.Way.LYING, language.words(DrawingWords.TITLE))
                     .on(DocumentRegion.of(document).hasLetterPaper() ? Paper.LETTER : Paper.A4)
-                    .apply(sheet, "A1:I" + (CHECKS_ROW + jars));
+                    .applyStyle(sheet);
         });
         return new Drawing(page.name(), without);
     }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.uno.CellName;
@@ -28,8 +29,10 @@ import org.snugsheet.office.words.Declined;
  * @param times the cells of the times
  * @param jars the jars that have a name or readings
  * @param surroundings the second part of the selection, if there is one
+ * @param scale the scale of the readings, if the heads or the numbers leave no doubt
  */
-public record Selected(String sheet, List<String> times, List<Curves.Jar> jars, Optional<String> surroundings) {
+public record Selected(
+        String sheet, List<String> times, List<Curves.Jar> jars, Optional<String> surroundings, Optional<Scale> scale) {
 
     /** What is selected; the lists are copied. */
     public Selected {
@@ -49,7 +52,8 @@ public record Selected(String sheet, List<String> times, List<Curves.Jar> jars, 
     public static Selected in(XSpreadsheetDocument document, Object selection) throws com.sun.star.uno.Exception {
         List<CellRangeAddress> parts = parts(selection);
         XSpreadsheet sheet = Uno.sheets(document).get(parts.get(0).Sheet);
-        CellRangeAddress place = whole(sheet, parts.get(0));
+        CellRangeAddress place =
+                UsedPart.of(sheet, whole(sheet, parts.get(0))).orElseThrow(() -> new Declined(DrawingWords.NO_BLOCK));
         List<List<Entry>> rows = Cells.rows(Uno.as(
                         XCellRangeData.class,
                         sheet.getCellRangeByPosition(place.StartColumn, place.StartRow, place.EndColumn, place.EndRow))
@@ -73,11 +77,18 @@ public record Selected(String sheet, List<String> times, List<Curves.Jar> jars, 
         if (jars.size() > Curves.MOST_JARS) {
             throw new Declined(DrawingWords.TOO_MANY_JARS, jars.size(), Curves.MOST_JARS);
         }
-        Optional<String> surroundings = parts.size() < 2
-                ? Optional.empty()
-                : Optional.of(prefix + fixed(parts.get(1).StartColumn, parts.get(1).StartRow) + ":"
-                        + fixed(parts.get(1).EndColumn, parts.get(1).EndRow));
-        return new Selected(prefix, down(prefix, place.StartColumn, place), jars, surroundings);
+        Optional<String> surroundings =
+                parts.size() < 2 ? Optional.empty() : Optional.of(prefix + around(sheet, parts.get(1), place));
+        return new Selected(prefix, down(prefix, place.StartColumn, place), jars, surroundings, Scales.plain(rows));
+    }
+
+    /** The cells of the surroundings; of a whole column those beside the readings. */
+    private static String around(XSpreadsheet sheet, CellRangeAddress part, CellRangeAddress block) {
+        boolean isColumn = part.StartRow == 0
+                && part.EndRow == Uno.as(XCellRangeAddressable.class, sheet).getRangeAddress().EndRow;
+        int from = isColumn ? block.StartRow + 1 : part.StartRow;
+        int to = isColumn ? block.EndRow : part.EndRow;
+        return fixed(part.StartColumn, from) + ":" + fixed(part.EndColumn, to);
     }
 
     /**

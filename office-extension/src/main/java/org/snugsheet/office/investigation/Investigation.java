@@ -2,6 +2,7 @@ package org.snugsheet.office.investigation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.drawing.Curves;
@@ -11,14 +12,22 @@ import org.snugsheet.office.words.Declined;
  * What a teacher plans.
  *
  * @param jars how many jars
- * @param materials what they are wrapped in, in turn: more jars than materials are several of each
+ * @param materials what they are wrapped in, in turn: more jars than materials are several of each, and of more materials than
+ *     jars only the first are used
  * @param minutes how long the thermometers are read
+ * @param interval minutes from one reading to the next; empty for about a dozen readings
  * @param scale the scale of the thermometers
  * @param mark degrees from one mark to the next
  * @param surroundings what is typed for the surroundings; empty to type it on the day
  */
 public record Investigation(
-        int jars, List<String> materials, int minutes, Scale scale, double mark, String surroundings) {
+        int jars,
+        List<String> materials,
+        int minutes,
+        Optional<Integer> interval,
+        Scale scale,
+        double mark,
+        String surroundings) {
 
     /** Fewer are no comparison. */
     public static final int FEWEST_JARS = 2;
@@ -32,8 +41,14 @@ public record Investigation(
     /** A school day. */
     public static final int LONGEST = 360;
 
-    /** More readings than these do not fit on the page. */
-    private static final int MOST_READINGS = 13;
+    /** As many a class takes without haste in any time (common practice, no source). */
+    private static final int USUAL_READINGS = 13;
+
+    /** A curve has two unknowns at least, and one more reading shows whether it fits. */
+    private static final int FEWEST_READINGS = 3;
+
+    /** One a minute for an hour. */
+    private static final int MOST_READINGS = 61;
 
     /** Steps a class can follow on a clock. */
     private static final List<Integer> STEPS = List.of(1, 2, 3, 5, 10, 15, 20, 30);
@@ -46,16 +61,34 @@ public record Investigation(
      */
     public Investigation {
         materials = List.copyOf(materials);
+        if (materials.isEmpty()) {
+            throw new Declined(InvestigationWords.NO_MATERIALS);
+        }
         if (jars < FEWEST_JARS || jars > Curves.MOST_JARS) {
             throw new Declined(InvestigationWords.HOW_MANY_JARS, FEWEST_JARS, Curves.MOST_JARS);
-        }
-        if (materials.isEmpty() || materials.size() > jars) {
-            throw new Declined(InvestigationWords.HOW_MANY_MATERIALS, materials.size(), jars);
         }
         if (minutes < SHORTEST || minutes > LONGEST) {
             throw new Declined(InvestigationWords.HOW_MANY_MINUTES, SHORTEST, LONGEST);
         }
+        int step = interval.orElseGet(() -> usualInterval(minutes));
+        int readings = step < 1 ? 0 : 1 + minutes / step;
+        if (readings < FEWEST_READINGS || readings > MOST_READINGS) {
+            throw new Declined(InvestigationWords.HOW_OFTEN, minutes, FEWEST_READINGS, MOST_READINGS);
+        }
         Mark.of(mark, scale);
+    }
+
+    /**
+     * How often to read if nobody says it.
+     *
+     * @param minutes how long the thermometers are read
+     * @return minutes from one reading to the next
+     */
+    public static int usualInterval(int minutes) {
+        return STEPS.stream()
+                .filter(one -> minutes / one < USUAL_READINGS)
+                .findFirst()
+                .orElse(STEPS.get(STEPS.size() - 1));
     }
 
     /**
@@ -81,12 +114,9 @@ public record Investigation(
         return List.copyOf(names);
     }
 
-    /** When to read, in minutes: about a dozen times (common practice, no source). */
+    /** When to read, in minutes. */
     List<Integer> times() {
-        int step = STEPS.stream()
-                .filter(one -> minutes / one < MOST_READINGS)
-                .findFirst()
-                .orElseThrow();
+        int step = interval.orElseGet(() -> usualInterval(minutes));
         List<Integer> times = new ArrayList<>();
         for (int time = 0; time <= minutes; time += step) {
             times.add(time);

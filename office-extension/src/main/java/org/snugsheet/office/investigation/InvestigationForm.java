@@ -1,8 +1,11 @@
 package org.snugsheet.office.investigation;
 
 import com.sun.star.awt.ItemEvent;
+import com.sun.star.awt.TextEvent;
 import com.sun.star.awt.XItemListener;
 import com.sun.star.awt.XListBox;
+import com.sun.star.awt.XTextComponent;
+import com.sun.star.awt.XTextListener;
 import com.sun.star.frame.XFrame;
 import com.sun.star.lang.EventObject;
 import com.sun.star.uno.XComponentContext;
@@ -12,8 +15,8 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
-import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
 /** The window that asks what is planned. */
@@ -39,19 +42,13 @@ public final class InvestigationForm {
             throws com.sun.star.uno.Exception {
         String wraps = language.words(InvestigationWords.SOME_MATERIALS);
         try (Form form = new Form(office, language, InvestigationWords.ASK)) {
-            form.number(
+            form.field(
                             "Jars",
                             InvestigationWords.JARS,
-                            (int) wraps.lines().count(),
-                            Investigation.FEWEST_JARS,
-                            Curves.MOST_JARS)
+                            String.valueOf(wraps.lines().count()))
                     .field("Materials", InvestigationWords.MATERIALS, wraps)
-                    .number(
-                            "Minutes",
-                            InvestigationWords.MINUTES,
-                            Investigation.USUAL_MINUTES,
-                            Investigation.SHORTEST,
-                            Investigation.LONGEST)
+                    .field("Minutes", InvestigationWords.MINUTES, String.valueOf(Investigation.USUAL_MINUTES))
+                    .field("Interval", InvestigationWords.INTERVAL, usualInterval(Investigation.USUAL_MINUTES))
                     .choice(
                             "Scale",
                             InvestigationWords.SCALE,
@@ -62,18 +59,54 @@ public final class InvestigationForm {
                     .text(language.words(InvestigationWords.HELP), 3)
                     .ready();
             Uno.as(XListBox.class, form.control("Scale")).addItemListener(new MarkFollowsScale(form, language));
+            Uno.as(XTextComponent.class, form.control("Minutes")).addTextListener(new IntervalFollowsMinutes(form));
             return form.askUntil(window, trouble, () -> answers(form));
         }
     }
 
     private static Investigation answers(Form form) throws com.sun.star.uno.Exception {
         return new Investigation(
-                form.numberOf("Jars"),
+                Typed.whole(form.textOf("Jars")),
                 Investigation.materials(form.textOf("Materials")),
-                form.numberOf("Minutes"),
+                Typed.whole(form.textOf("Minutes")),
+                Optional.of(Typed.whole(form.textOf("Interval"))),
                 SCALES.get(form.choiceOf("Scale")),
                 Typed.number(form.textOf("Mark")),
                 form.textOf("Surroundings").strip());
+    }
+
+    private static String usualInterval(int minutes) {
+        return String.valueOf(Investigation.usualInterval(minutes));
+    }
+
+    /** Who changes how long to read is offered another interval, unless an own one was typed. */
+    private static final class IntervalFollowsMinutes implements XTextListener {
+
+        private final Form form;
+        private String offered = usualInterval(Investigation.USUAL_MINUTES);
+
+        IntervalFollowsMinutes(Form form) {
+            this.form = form;
+        }
+
+        @Override
+        public void textChanged(TextEvent typed) {
+            try {
+                if (form.textOf("Interval").equals(offered)) {
+                    offered = usualInterval(Typed.whole(form.textOf("Minutes")));
+                    form.write("Interval", offered);
+                }
+            } catch (Declined unfinished) {
+                // Half a number is no time yet.
+            } catch (com.sun.star.uno.Exception gone) {
+                throw new IllegalStateException(gone);
+            }
+        }
+
+        @Override
+        public void disposing(EventObject source) {
+            // Nothing is kept.
+        }
     }
 
     /** The usual mark of a thermometer differs from scale to scale. */

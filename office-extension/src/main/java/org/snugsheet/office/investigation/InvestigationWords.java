@@ -13,6 +13,8 @@ public enum InvestigationWords implements Phrase {
     /** Field. */
     MINUTES("Mi~nutes of reading"),
     /** Field. */
+    INTERVAL("Minutes ~between readings"),
+    /** Field. */
     SCALE("~Scale of the thermometers"),
     /** Field. */
     MARK("Smallest ~mark, degrees"),
@@ -20,15 +22,20 @@ public enum InvestigationWords implements Phrase {
     SURROUNDINGS("S~urroundings, degrees"),
     /** Below the fields. */
     HELP(
-            "With more jars than wraps there are several jars of each. Leave the surroundings empty to type them on the day, or type “fit” if nobody will read them."),
+            "With more jars than wraps there are several jars of each; with fewer, the first wraps are used. Leave the surroundings empty to type them on the day, or type “fit” if nobody will read them."),
     /** First wraps. */
     SOME_MATERIALS("no wrap\nwool sock\nnewspaper\nfleece\ndry leaves"),
     /** Refusal. */
     HOW_MANY_JARS("Plan {0} to {1} jars."),
     /** Refusal. */
-    HOW_MANY_MATERIALS("There are {0} wraps for {1} jars. Name one wrap at least, and no more wraps than jars."),
+    NO_MATERIALS("Name one wrap at least, such as “wool sock”."),
     /** Refusal. */
     HOW_MANY_MINUTES("Plan {0} to {1} minutes."),
+    /** Refusal. */
+    HOW_OFTEN("In {0} minutes, read {1} to {2} times. Type the whole minutes from one reading to the next."),
+    /** Said at the end. */
+    LAID_OUT_BUT(
+            "The investigation is laid out on the sheet “{0}” for {1} jars, with the first {1} of your {2} wraps. Type into the boxed cells."),
     /** Said at the end. */
     LAID_OUT("The investigation is laid out on the sheet “{0}”. Type into the boxed cells."),
     /** The name of the tab. */
@@ -46,14 +53,14 @@ public enum InvestigationWords implements Phrase {
     READINGS("What the thermometers read"),
     /** Head of the times. */
     MINUTES_HEAD("minutes"),
-    /** Label. */
-    SURROUNDINGS_LABEL("Surroundings, {0}"),
-    /** Beside it. */
-    SURROUNDINGS_HINT("what the jars stand in; “fit” if nobody reads it"),
-    /** Label. */
-    MARK_LABEL("Smallest mark, {0}"),
-    /** Beside it. */
-    MARK_HINT("from one line of the thermometer to the next"),
+    /** Beside the cell. */
+    SURROUNDINGS_LABEL("Surroundings, {0}: what the jars stand in; “fit” if nobody reads it"),
+    /** Beside the cell, once readings are there. */
+    SURROUNDINGS_ASKED("Type here what the jars stand in, or “fit” if nobody reads it. Nothing is worked out before."),
+    /** Beside the cell. */
+    MARK_LABEL("Smallest mark, {0}: from one line of the thermometer to the next"),
+    /** Beside the name of a jar. */
+    JAR_LABEL("Jar {0}"),
     /** Label. */
     START_LABEL("Warmest at first"),
     /** Hint at a cell. */
@@ -61,11 +68,9 @@ public enum InvestigationWords implements Phrase {
     /** Hint at a cell. */
     NAME_HINT("What this jar is wrapped in. Jars of one name are jars of one wrap."),
     /** Section. */
-    CHECKS("What the checks say; row 1 is the first reading"),
-    /** Section. */
-    RESULTS("What the curves say. Mend what the checks find first"),
+    RESULTS("What the curves say. Fix what the checks find first"),
     /** In the place of a long sentence. */
-    SEE_CHECKS("see the checks"),
+    SEE_CHECKS("see above"),
     /** Section. */
     RANKING("Which wrap is best, the best first"),
     /** As long as there is no ranking. */

@@ -6,12 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.engine.lesson.SafeStart;
-import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.InputRules;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.NewPage;
 import org.snugsheet.office.page.Page;
@@ -55,20 +53,30 @@ public final class LaidOut {
     public static Page on(
             XComponentContext office, XSpreadsheetDocument document, Investigation plan, Language language)
             throws com.sun.star.uno.Exception {
-        return NewPage.in(document, language.words(InvestigationWords.PAGE), page -> {
-            LaidOut laidOut = new LaidOut(plan, language, page);
-            laidOut.sizes();
-            laidOut.top();
-            laidOut.entries();
-            new Findings(plan, language, page, laidOut.places).write();
-            laidOut.chart(office);
-            new PrintSetup(PrintSetup.Way.UPRIGHT, language.words(InvestigationWords.TITLE))
-                    .on(DocumentRegion.of(document).hasLetterPaper() ? Paper.LETTER : Paper.A4)
-                    .withBreaks()
-                    .apply(page, "A1:" + LAST + laidOut.rows.end());
-            page.newPaperAt("A" + laidOut.rows.results());
-            page.protect();
-        });
+        return NewPage.in(
+                office,
+                document,
+                language.words(InvestigationWords.PAGE),
+                "A1:" + LAST + Rows.of(plan).end(),
+                page -> new LaidOut(plan, language, page).fill(office));
+    }
+
+    private void fill(XComponentContext office) throws com.sun.star.uno.Exception {
+        sizes();
+        top();
+        Curves curves = curves().write(language);
+        entries();
+        Behind behind = new Behind(plan, page, places);
+        behind.write(curves.times());
+        new Findings(plan, language, page, places, behind).write();
+        new Results(plan, language, page, places, behind).write();
+        page.newPaperAt("A" + rows.results()).protect();
+        // Last, because then the office may record steps again.
+        curves.draw(office, "A" + rows.chart() + ":" + LAST + rows.end(), language);
+        new PrintSetup(PrintSetup.Way.UPRIGHT, language.words(InvestigationWords.TITLE))
+                .on(DocumentRegion.of(page.document()).hasLetterPaper() ? Paper.LETTER : Paper.A4)
+                .withBreaks()
+                .applyStyle(page);
     }
 
     private void sizes() throws com.sun.star.uno.Exception {
@@ -83,10 +91,7 @@ public final class LaidOut {
         across(2, Look.PURPOSE).text("A2", language.words(InvestigationWords.PURPOSE));
         Findings.section(page, language, rows.cautions(), InvestigationWords.CAUTIONS);
         List<String> cautions = new ArrayList<>();
-        cautions.add(language.say(
-                InvestigationWords.START_LIMIT,
-                SafeStart.SCHOOL_LIMIT.in(Scale.CELSIUS),
-                Math.floor(SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT))));
+        cautions.add(StartLimit.in(language));
         Caution.ofEveryLesson().forEach(caution -> cautions.add(language.words(caution)));
         for (int i = 0; i < cautions.size(); i++) {
             int row = rows.cautions() + 1 + i;
@@ -97,28 +102,45 @@ public final class LaidOut {
         }
     }
 
+    /**
+     * What may be typed stands in the first column, above the times, but for the readings: so Enter at the end of one column of
+     * readings leads to the top of the next, and nothing else that can be typed lies on that way.
+     */
     private void entries() throws com.sun.star.uno.Exception {
         Findings.section(page, language, rows.readings(), InvestigationWords.READINGS);
+        given(places.surroundings(), rows.surroundings());
+        given(places.mark(), rows.surroundings() + 1);
+        page.text(
+                "B" + (rows.surroundings() + 1),
+                language.say(InvestigationWords.MARK_LABEL, plan.scale().symbol()));
+        if (!plan.surroundings().isEmpty()) {
+            type(places.surroundings(), plan.surroundings());
+        }
+        page.number(places.mark(), plan.mark());
         int head = rows.head();
         page.text("A" + head, language.words(InvestigationWords.MINUTES_HEAD)).look("A" + head, Look.HEAD);
         List<String> names = plan.names();
         for (int jar = 0; jar < plan.jars(); jar++) {
-            page.text(CellName.column(1 + jar) + head, names.get(jar));
+            page.text("A" + rows.name(jar), names.get(jar)).look("A" + rows.name(jar), Look.INPUT_HEAD);
+            page.formula(CellName.column(1 + jar) + head, "=A" + rows.name(jar) + "&\"\"");
         }
-        page.look(places.heads(), Look.INPUT_HEAD).wrapped(places.heads()).height("A" + head, 9);
+        page.look(places.heads(), Look.HEAD).wrapped(places.heads()).height("A" + head, 9);
         List<Integer> times = plan.times();
         for (int i = 0; i < times.size(); i++) {
             page.number("A" + (head + 1 + i), times.get(i));
         }
         page.look("A" + (head + 1) + ":" + places.lastJar() + rows.lastReading(), Look.INPUT);
-        given(rows.surroundings(), InvestigationWords.SURROUNDINGS_LABEL, InvestigationWords.SURROUNDINGS_HINT);
-        given(rows.surroundings() + 1, InvestigationWords.MARK_LABEL, InvestigationWords.MARK_HINT);
-        if (!plan.surroundings().isEmpty()) {
-            type("B" + rows.surroundings(), plan.surroundings());
-        }
-        page.number("B" + (rows.surroundings() + 1), plan.mark());
-        int start = rows.surroundings() + 2;
-        String first = "B" + (head + 1) + ":" + places.lastJar() + (head + 1);
+        page.text(
+                        "A" + (rows.lastReading() + 1),
+                        language.words(InvestigationWords.READING_HINT) + " "
+                                + language.words(InvestigationWords.NAME_HINT))
+                .look("A" + (rows.lastReading() + 1), Look.HINT);
+        start();
+    }
+
+    private void start() throws com.sun.star.uno.Exception {
+        int start = rows.start();
+        String first = "B" + (rows.head() + 1) + ":" + places.lastJar() + (rows.head() + 1);
         String said = "B" + start + ":" + LAST + start;
         page.text("A" + start, language.words(InvestigationWords.START_LABEL)).look("A" + start, Look.LABEL);
         page.merge(said).look(said, Look.MESSAGE).height("A" + start, 2.6 * LINE);
@@ -128,22 +150,10 @@ public final class LaidOut {
         // The limit is compared on the scale that is typed.
         double limit = SafeStart.SCHOOL_LIMIT.in(plan.scale());
         Highlight.when(page, said, "MAX(" + Places.fixed(first) + ")>" + limit, Look.TROUBLE_MESSAGE);
-        String what = language.words(InvestigationWords.READINGS);
-        InputRules.on(page)
-                .hint(
-                        places.heads(),
-                        language.words(InvestigationWords.PAGE),
-                        language.words(InvestigationWords.NAME_HINT))
-                .hint(
-                        "B" + (head + 1) + ":" + places.lastJar() + rows.lastReading(),
-                        what,
-                        language.words(InvestigationWords.READING_HINT));
     }
 
-    private void given(int row, InvestigationWords label, InvestigationWords hint) throws com.sun.star.uno.Exception {
-        page.text("A" + row, language.say(label, plan.scale().symbol())).look("A" + row, Look.LABEL);
-        page.look("B" + row, Look.INPUT);
-        page.text("C" + row, language.words(hint)).look("C" + row, Look.HINT);
+    private void given(String cell, int row) throws com.sun.star.uno.Exception {
+        page.look(cell, Look.INPUT).merge("B" + row + ":" + LAST + row).look("B" + row, Look.MESSAGE);
     }
 
     private void type(String cell, String typed) throws com.sun.star.uno.Exception {
@@ -154,7 +164,7 @@ public final class LaidOut {
         }
     }
 
-    private void chart(XComponentContext office) throws com.sun.star.uno.Exception {
+    private Curves curves() throws com.sun.star.uno.Exception {
         List<String> times = places.cells("A");
         List<Curves.Jar> jars = new ArrayList<>();
         for (int jar = 0; jar < plan.jars(); jar++) {
@@ -162,12 +172,10 @@ public final class LaidOut {
             jars.add(new Curves.Jar(column + rows.head(), places.cells(column)));
         }
         Curves.Source source = new Curves.Source(times, jars, places.surroundings(), places.mark(), plan.scale());
-        int top = rows.checks() + 2 + rows.checkLines();
+        int top = Findings.rows(plan) + 1;
         page.text(CellName.of(Places.HELPERS, top), language.words(DrawingWords.BEHIND))
                 .look(CellName.of(Places.HELPERS, top), Look.HINT);
-        new Curves(page, source, Places.HELPERS, top + 1)
-                .write(language)
-                .draw(office, "curves", "A" + rows.chart() + ":" + LAST + rows.end(), language);
+        return new Curves(page, source, Places.HELPERS, top + 1);
     }
 
     private Page across(int row, Look look) throws com.sun.star.uno.Exception {

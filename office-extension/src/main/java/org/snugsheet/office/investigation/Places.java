@@ -34,11 +34,6 @@ record Places(Investigation plan, Rows rows) {
         return "B" + (rows.head() + 1) + ":" + lastJar() + rows.lastReading();
     }
 
-    /** Names, times and readings together. */
-    String block() {
-        return "A" + rows.head() + ":" + lastJar() + rows.lastReading();
-    }
-
     String heads() {
         return "B" + rows.head() + ":" + lastJar() + rows.head();
     }
@@ -48,16 +43,22 @@ record Places(Investigation plan, Rows rows) {
     }
 
     String surroundings() {
-        return "B" + rows.surroundings();
+        return "A" + rows.surroundings();
     }
 
     String mark() {
-        return "B" + (rows.surroundings() + 1);
+        return "A" + (rows.surroundings() + 1);
     }
 
     /** The end of each call: surroundings, mark and scale. */
     String common() {
         return ";" + surroundings() + ";" + mark() + ";" + Curves.sign(plan.scale()) + ")";
+    }
+
+    /** The readings of a jar, counted from 0. */
+    String readings(int jar) {
+        String column = CellName.column(1 + jar);
+        return column + (rows.head() + 1) + ":" + column + rows.lastReading();
     }
 
     /** The same cells wherever the formula is taken. */

@@ -10,20 +10,25 @@ import com.sun.star.view.XSelectionSupplier;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.explaining.Explanation;
 import org.snugsheet.office.explaining.WholeTable;
 import org.snugsheet.office.explaining.WholeTableWords;
+import org.snugsheet.office.investigation.StartLimit;
 import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.CopyFile;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.Language;
 
 /** Does what a line of the menu stands for, in one window, and tells the user how it went. */
 final class Chosen {
+
+    private static final System.Logger LOG = System.getLogger(Chosen.class.getName());
 
     private final Choice choice;
 
@@ -65,7 +70,7 @@ final class Chosen {
             case SHARE -> share();
             case BRING_BACK ->
                 Outcome.said(choice.language().say(MenuWords.BROUGHT_BACK, BringBack.into(choice.document())));
-            case REFERENCE -> Outcome.seen(Reference.open(choice));
+            case REFERENCE -> reference();
             case CAUTIONS -> Outcome.said(cautions());
         });
     }
@@ -78,8 +83,10 @@ final class Chosen {
         } catch (Refusal refusal) {
             return Outcome.said(choice.language().say(refusal.finding()));
         } catch (Exception failed) {
-            // Whatever the office threw, the user is to hear of it rather than to wonder.
-            return Outcome.said(choice.language().say(MenuWords.FAILED, String.valueOf(failed.getMessage())));
+            // Whatever the office threw: the user hears in plain words that it did, and whoever is asked for help finds
+            // the rest.
+            LOG.log(System.Logger.Level.ERROR, "A choice from the menu failed", failed);
+            return Outcome.said(choice.language().words(MenuWords.FAILED));
         }
     }
 
@@ -126,7 +133,19 @@ final class Chosen {
         return Outcome.said(choice.language().say(said, formulas, DocumentFile.written(file.get())));
     }
 
+    /** Whether a browser answers cannot be seen from here, so its place is told. */
+    private Outcome reference() throws com.sun.star.uno.Exception {
+        String address = Reference.open(choice);
+        return choice.isQuiet()
+                ? Outcome.seen(address)
+                : Outcome.said(choice.language().say(MenuWords.REFERENCE_OPENED, DocumentFile.written(address)));
+    }
+
     private String cautions() {
-        return Caution.ofEveryLesson().stream().map(choice.language()::words).collect(Collectors.joining("\n\n"));
+        Language language = choice.language();
+        return Stream.concat(
+                        Stream.of(StartLimit.in(language)),
+                        Caution.ofEveryLesson().stream().map(language::words))
+                .collect(Collectors.joining("\n\n"));
     }
 }

@@ -9,7 +9,9 @@ public enum MenuWords implements Phrase {
             "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
     BROUGHT_BACK("Formulas back in their cells: {0}. Save the document to keep them."),
-    FAILED("That did not work: {0}"),
+    FAILED(
+            "That did not work. Save your work, close LibreOffice, start it again and choose this once more. Whoever helps you finds the details in what LibreOffice writes to its console."),
+    REFERENCE_OPENED("The function reference opens in the web browser. If no browser comes up, open this file: {0}"),
     NO_SHEET("Open a spreadsheet first."),
     NO_CELL("Choose a cell first."),
     NO_REFERENCE("The function reference is not installed here. Install the extension anew."),

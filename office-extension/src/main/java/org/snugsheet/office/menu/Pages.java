@@ -47,7 +47,13 @@ final class Pages {
         }
         Page page = LaidOut.on(choice.office(), pages.document, plan.get(), pages.written);
         pages.open(page.name());
-        return Outcome.said(choice.language().say(InvestigationWords.LAID_OUT, page.name()));
+        Language language = choice.language();
+        int named = plan.get().materials().size();
+        int jars = plan.get().jars();
+        return Outcome.said(
+                named > jars
+                        ? language.say(InvestigationWords.LAID_OUT_BUT, page.name(), jars, named)
+                        : language.say(InvestigationWords.LAID_OUT, page.name()));
     }
 
     /** Draws the curves of what is selected. */
@@ -75,7 +81,7 @@ final class Pages {
     }
 
     private DrawingForm.Answers answers(Selected selected) {
-        Scale scale = scale();
+        Scale scale = text("Scale").map(Scale::parse).or(selected::scale).orElse(usual);
         String surroundings = text("Surroundings")
                 .or(selected::surroundings)
                 .orElseGet(() -> choice.language().words(DrawingWords.FIT));
@@ -90,6 +96,7 @@ final class Pages {
                 whole("Jars", materials.size()),
                 materials,
                 whole("Minutes", Investigation.USUAL_MINUTES),
+                text("Interval").map(Typed::whole),
                 scale,
                 Typed.number(mark(scale)),
                 text("Surroundings").orElse(""));
@@ -112,7 +119,7 @@ final class Pages {
     }
 
     private int whole(String name, int otherwise) {
-        return text(name).map(typed -> (int) Typed.number(typed)).orElse(otherwise);
+        return text(name).map(Typed::whole).orElse(otherwise);
     }
 
     private Scale scale() {

@@ -41,7 +41,7 @@ final class CellStyle {
         return fresh.set("VertJustify", CellVertJustify2.CENTER);
     }
 
-    private static XNameContainer styles(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+    static XNameContainer styles(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         Object cells = Uno.as(XStyleFamiliesSupplier.class, document)
                 .getStyleFamilies()
                 .getByName("CellStyles");

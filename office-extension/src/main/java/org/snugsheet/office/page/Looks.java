@@ -2,6 +2,11 @@ package org.snugsheet.office.page;
 
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellHoriJustify;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
 
 /**
  * Puts the cell styles of {@link Look} into a document.
@@ -16,7 +21,10 @@ public final class Looks {
     private static final String TROUBLE_WORDS = ";;;\"look below\"";
 
     /** The style on which all others rest in a document of somebody’s own. */
-    private static final String OUR_PAPER = "Snug paper";
+    static final String OUR_PAPER = "Snug paper";
+
+    /** Those that say how numbers are written. */
+    private static final Set<Look> CODED = EnumSet.of(Look.COUNT, Look.TENTHS, Look.TROUBLE);
 
     private final XSpreadsheetDocument document;
     private final String parent;
@@ -38,20 +46,32 @@ public final class Looks {
     }
 
     /**
-     * Puts the styles into somebody’s document, whose own styles stay as they are. Ours bring their paper with them, so that they
-     * can be read where the office’s own ground is dark.
+     * Puts the styles for pages in somebody’s document into an empty one, from which they are brought there: see {@link BroughtLooks}.
+     * They bring their paper with them, so that they can be read where the office’s own ground is dark. Codes of numbers do not
+     * survive the way from one document to another, so those that have one are left out.
      *
-     * @param document the document
-     * @return the name of the style to give to all cells of a page of ours
+     * @param empty an empty document
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static String installBeside(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        CellStyle.add(document, OUR_PAPER, CellStyle.STANDARD)
+    static void installBeside(XSpreadsheetDocument empty) throws com.sun.star.uno.Exception {
+        CellStyle.add(empty, OUR_PAPER, CellStyle.STANDARD)
                 .font(FONT, 10)
                 .ink(Palette.TEXT)
                 .paper(Palette.PAPER);
-        new Looks(document, OUR_PAPER).define();
-        return OUR_PAPER;
+        new Looks(empty, OUR_PAPER).define();
+        for (Look coded : CODED) {
+            CellStyle.styles(empty).removeByName(coded.styleName());
+        }
+    }
+
+    /** The names of all styles that pages in somebody’s document may use. */
+    static List<String> besideNames() {
+        List<String> names = new ArrayList<>(List.of(OUR_PAPER));
+        Arrays.stream(Look.values())
+                .filter(look -> !CODED.contains(look))
+                .map(Look::styleName)
+                .forEach(names::add);
+        return List.copyOf(names);
     }
 
     private void define() throws com.sun.star.uno.Exception {

@@ -1,11 +1,15 @@
 package org.snugsheet.office.page;
 
 import com.sun.star.container.XNameContainer;
+import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XHeaderFooterContent;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.CellRangeAddress;
+import java.util.HashSet;
+import java.util.Set;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -68,7 +72,27 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
      */
     public void apply(Page page, String cells) throws com.sun.star.uno.Exception {
         style(page);
+        print(page, cells);
+    }
+
+    /**
+     * Says what is printed of a page.
+     *
+     * @param page the page
+     * @param cells what is printed
+     */
+    static void print(Page page, String cells) {
         Uno.as(XPrintAreas.class, page.sheet()).setPrintAreas(new CellRangeAddress[] {page.place(cells)});
+    }
+
+    /**
+     * Sets up a page of which it is said already what is printed.
+     *
+     * @param page the page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public void applyStyle(Page page) throws com.sun.star.uno.Exception {
+        style(page);
     }
 
     /**
@@ -107,6 +131,21 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
         return Uno.as(XNameContainer.class, styles);
     }
 
+    /** A page that was deleted or renamed leaves its style behind: one that no other page uses is taken. */
+    private static String free(Page page) throws com.sun.star.uno.Exception {
+        Set<Object> used = new HashSet<>();
+        for (XSpreadsheet sheet : Uno.sheets(page.document())) {
+            if (!Uno.as(XNamed.class, sheet).getName().equals(page.name())) {
+                used.add(Uno.property(sheet, "PageStyle"));
+            }
+        }
+        String free = OUR_STYLES + page.name();
+        for (int number = 2; used.contains(free); number++) {
+            free = OUR_STYLES + page.name() + " " + number;
+        }
+        return free;
+    }
+
     private static void size(Object style, Paper paper, boolean lying) throws com.sun.star.uno.Exception {
         Uno.set(style, "IsLandscape", lying);
         Uno.set(style, "Width", paper.width(lying));
@@ -114,9 +153,12 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
     }
 
     private void style(Page page) throws com.sun.star.uno.Exception {
-        String name = OUR_STYLES + page.name();
-        Object style = Uno.make(page.document(), "com.sun.star.style.PageStyle");
-        styles(page.document()).insertByName(name, style);
+        String name = free(page);
+        XNameContainer styles = styles(page.document());
+        if (!styles.hasByName(name)) {
+            styles.insertByName(name, Uno.make(page.document(), "com.sun.star.style.PageStyle"));
+        }
+        Object style = styles.getByName(name);
         size(style, paper, way == Way.LYING);
         for (String side : new String[] {"Left", "Right", "Top", "Bottom"}) {
             Uno.set(style, side + "Margin", MARGIN);
@@ -134,5 +176,6 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
         line.getRightText().setString("");
         Uno.set(style, "RightPageFooterContent", line);
         Uno.set(page.sheet(), "PageStyle", name);
+        NoSteps.again(page.document());
     }
 }

@@ -44,7 +44,7 @@ public record ScatterChart(String title, String across, String up, String inWord
      *
      * @param office the office’s context
      * @param page the page on which it stands
-     * @param name its own name
+     * @param name its own name, of which there is none yet in the document; empty for one that the office gives
      * @param cells the cells that it covers
      * @throws com.sun.star.uno.Exception if the office refuses
      */
@@ -54,9 +54,14 @@ public record ScatterChart(String title, String across, String up, String inWord
         CellRangeAddress[] some = {
             plots.get(0).up().page().place(plots.get(0).up().address())
         };
-        charts.addNewByName(name, page.rectangle(cells), some, false, false);
+        // A sheet that is brought back by Redo comes with its chart, whose cells the office has lost.
+        boolean isNew = charts.getElementNames().length == 0 || !name.isEmpty();
+        if (isNew) {
+            charts.addNewByName(name, page.rectangle(cells), some, false, false);
+        }
+        String own = name.isEmpty() ? charts.getElementNames()[0] : name;
         Object document =
-                Uno.as(XEmbeddedObjectSupplier.class, charts.getByName(name)).getEmbeddedObject();
+                Uno.as(XEmbeddedObjectSupplier.class, charts.getByName(own)).getEmbeddedObject();
         XChartDocument chart = Uno.as(XChartDocument.class, document);
         XDiagram diagram = Uno.as(XDiagram.class, Uno.make(chart, "com.sun.star.chart.XYDiagram"));
         chart.setDiagram(diagram);
@@ -67,7 +72,10 @@ public record ScatterChart(String title, String across, String up, String inWord
         ChartFrame.legend(chart, ChartLegendPosition.BOTTOM);
         drawAxes(chart.getDiagram());
         placeDiagram(chart.getDiagram(), page.rectangle(cells));
-        ChartFrame.describe(page, name, title, inWords);
+        if (isNew) {
+            ChartFrame.describe(page, own, title, inWords);
+            NoSteps.again(page.document());
+        }
     }
 
     // Left alone, the office leaves much room around the axes.

@@ -9,9 +9,13 @@ import com.sun.star.chart.XChartDocument;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.table.XTableChartsSupplier;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
@@ -92,7 +96,7 @@ class DrawIT {
                     "The curves are on the sheet “Curves”. Without a curve: bare. Below the chart stands why.",
                     draw(sheet, "A1:C10"));
             assertEquals(
-                    "Row 3 (minute 10): “warm” is not a temperature. Type a number, or leave the cell blank.",
+                    "Row 3 (minute 6): “warm” is not a temperature. Type a number, or leave the cell blank.",
                     sheet.at("Curves.B29").text());
             assertEquals("OK", sheet.at("Curves.B30").text());
         }
@@ -110,6 +114,54 @@ class DrawIT {
             assertTrue(Menu.choose(office, select(sheet, "A1:C10"), MenuItem.DRAW, Menu.QUIET, Uno.named("Mark", "0"))
                     .contains("more than zero"));
             assertEquals(1, sheet.sheetNames().size());
+        }
+    }
+
+    /** Whoever selects whole columns or the whole sheet means what stands in them, and does not wait. */
+    @ParameterizedTest
+    @ValueSource(strings = {"A1:C1048576", "A1:AMJ1048576"})
+    void wholeColumnsAndSheetsAreCut(String cells) {
+        try (CalcDocument sheet = block()) {
+            // Below the block something else would be a reading; it is not there.
+            Instant start = Instant.now();
+            String said = Menu.choose(
+                    office, select(sheet.text("A20", ""), cells), MenuItem.DRAW, Menu.QUIET, Uno.named("Scale", "C"));
+            assertTrue(Duration.between(start, Instant.now()).toSeconds() < 20, said);
+            assertEquals("The curves are on the sheet “Curves”.", said);
+            assertEquals("bare", sheet.at("Curves.A29").text());
+        }
+    }
+
+    @Test
+    void theScaleIsThatOfTheReadings() throws Exception {
+        try (CalcDocument sheet = block().locale("en-US").text("C1", "wool")) {
+            sheet.numbersDown("C2", 40, 38, 36, 34, 33, 32, 31, 30, 29);
+            Menu.choose(office, select(sheet, "A1:C10"), MenuItem.DRAW, Menu.QUIET);
+            assertEquals(
+                    "temperature, °C",
+                    title(Uno.as(XAxisYSupplier.class, chart(sheet).getDiagram())
+                            .getYAxisTitle()));
+        }
+        try (CalcDocument sheet = block().locale("de-DE").text("B1", "wool")) {
+            sheet.numbersDown("B2", 104, 101, 98, 95, 92, 90, 88, 86, 84);
+            Menu.choose(office, select(sheet, "A1:B10"), MenuItem.DRAW, Menu.QUIET);
+            int row = sheet.rowOf("wool", "Kurven.A1");
+            assertEquals("OK", sheet.at("Kurven.B" + row).text());
+            assertTrue(sheet.formulaAt("Kurven.B" + row).contains("\"F\""));
+        }
+    }
+
+    @Test
+    void numbersBehindTheCurvesAreShort() {
+        try (CalcDocument sheet = block()) {
+            draw(sheet, "A1:C10");
+            for (List<CellResult> row : sheet.all("Curves.A35:J75")) {
+                for (CellResult cell : row) {
+                    if (cell instanceof CellResult.OfNumber number) {
+                        assertTrue(number.shown().matches("-?\\d+([.,]\\d)?"), number.shown());
+                    }
+                }
+            }
         }
     }
 

@@ -69,6 +69,11 @@ public final class Office implements AutoCloseable {
         return load("private:factory/scalc");
     }
 
+    /** The same in a window, which nobody sees: a few steps of the office, such as to undo a new sheet, ask for the one in front. */
+    public CalcDocument newDocumentInView() {
+        return load("private:factory/scalc", true);
+    }
+
     /** Opens any file that the office can read as a spreadsheet; changes stay in memory until saved. */
     public CalcDocument open(Path file) {
         return load(Workspace.url(file.toAbsolutePath()));
@@ -173,9 +178,12 @@ public final class Office implements AutoCloseable {
     }
 
     private CalcDocument load(String url) {
+        return load(url, setup.windows() && OwnProcess.hasScreen());
+    }
+
+    private CalcDocument load(String url, boolean seen) {
         return call("opening " + url, () -> {
             XComponentLoader loader = service("com.sun.star.frame.Desktop", XComponentLoader.class);
-            boolean seen = setup.windows() && OwnProcess.hasScreen();
             PropertyValue[] how = {Uno.argument("Hidden", !seen), Uno.argument("OnMainThread", seen)};
             XComponent component = loader.loadComponentFromURL(url, "_blank", 0, how);
             if (component == null) {

@@ -10,7 +10,9 @@ import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.XTableChartsSupplier;
+import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -22,6 +24,7 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
+import org.snugsheet.office.menu.Written;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
@@ -94,25 +97,102 @@ class LayOutIT {
         }
     }
 
+    /** A finding names its place as the person sees it, stands above the readings, and marks the cell. */
     @Test
     void theChecksSpeakAtOnce() {
         try (CalcDocument sheet = office.newDocument()) {
             layOut(sheet, Uno.named("Scale", "C"), Uno.named("Surroundings", "3"));
             int head = sheet.rowOf("minutes", "Investigation.A1");
-            sheet.text("Investigation.B" + (head + 1), "wram");
-            int checks = sheet.rowOf(InvestigationWords.CHECKS.english(), "Investigation.A1") + 2;
+            int sock = sheet.rowOf("wool sock", "Investigation.A1");
+            sheet.numbersDown("Investigation.C" + (head + 1), 42, 39, 37, 35, 33, 31, 29.5, 28, 26.5, 25, 24);
+            assertEquals("OK", sheet.at("Investigation.C" + sock).text());
+            assertEquals("", sheet.at("Investigation.C" + (sock + 1)).text());
+            sheet.text("Investigation.C" + (head + 5), "wram");
             assertEquals(
-                    "bare, minute 0: “wram” is not a temperature.",
-                    sheet.at("Investigation.C" + checks).text());
-            assertEquals(
-                    "Type a number, or leave the cell blank.",
-                    sheet.at("Investigation.G" + checks).text());
-            assertMarkedBy(sheet, "A" + checks, "$C$" + checks);
+                    "wool sock, minute 12: “wram” is not a temperature. Type a number, or leave the cell blank.",
+                    sheet.at("Investigation.C" + sock).text());
+            assertTrue(sock < head);
+            assertMarkedBy(sheet, "C" + sock, "$C$" + sock);
             int results = sheet.rowOf(InvestigationWords.RESULTS.english(), "Investigation.A1") + 2;
             assertMarkedBy(sheet, "I" + results, "$I$" + results);
+            assertEquals(List.of(5), marked(sheet, "C", head));
+            sheet.number("Investigation.C" + (head + 5), 330);
+            assertEquals(List.of(5), marked(sheet, "C", head));
+            assertEquals(List.of(), marked(sheet, "B", head));
             sheet.number("Investigation.B" + (head + 1), 60);
             assertTrue(texts(sheet, "Investigation").stream()
                     .anyMatch(text -> text.startsWith(Caution.SCALDS_IN_SECONDS.english())));
+        }
+    }
+
+    /** Nothing is found before anything is typed, and the surroundings are asked for once, not once a jar. */
+    @Test
+    void missingSurroundingsAreAskedForOnce() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Scale", "C"));
+            String asked = InvestigationWords.SURROUNDINGS_ASKED.english();
+            assertFalse(texts(sheet, "Investigation").contains(asked));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            for (char column = 'B'; column <= 'F'; column++) {
+                sheet.numbersDown("Investigation." + column + (head + 1), 42, 39, 37, 35);
+            }
+            int jars = sheet.rowOf("no wrap", "Investigation.A1");
+            assertEquals(asked, sheet.at("Investigation.B" + (jars - 2)).text());
+            for (int jar = 0; jar < 5; jar++) {
+                assertEquals("", sheet.at("Investigation.C" + (jars + jar)).text());
+            }
+        }
+    }
+
+    /** Times of the day mean the minutes since the first. */
+    @Test
+    void clockTimesAreMinutes() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(
+                    sheet,
+                    Uno.named("Scale", "C"),
+                    Uno.named("Surroundings", "3"),
+                    Uno.named("Jars", 2),
+                    Uno.named("Minutes", 12));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            for (int i = 0; i <= 12; i++) {
+                sheet.number("Investigation.A" + (head + 1 + i), (9 * 60 + 5 + i) / 1440.0);
+                sheet.number("Investigation.B" + (head + 1 + i), Math.rint(10 * (3 + 38 * Math.exp(-0.045 * i))) / 10);
+            }
+            int results = sheet.rowOf(InvestigationWords.RESULTS.english(), "Investigation.A1") + 2;
+            assertEquals(0.045, sheet.at("Investigation.C" + results).number(), 0.002);
+            assertEquals(41, sheet.at("Investigation.F" + results).number(), 0.5);
+        }
+    }
+
+    /** Enter goes down and on to the next column, past all that is locked: there the readings must follow each other. */
+    @Test
+    void nothingLiesBetweenTheColumnsOfReadings() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Jars", 4));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            List<String> open = office.call("looking for what can be typed", () -> {
+                List<String> cells = new ArrayList<>();
+                XSpreadsheet page =
+                        Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+                for (int column = 1; column < 9; column++) {
+                    for (int row = 0; row < 80; row++) {
+                        CellProtection lock =
+                                (CellProtection) Uno.property(page.getCellByPosition(column, row), "CellProtection");
+                        if (!lock.IsLocked) {
+                            cells.add((char) ('A' + column) + String.valueOf(row + 1));
+                        }
+                    }
+                }
+                return cells;
+            });
+            List<String> readings = new ArrayList<>();
+            for (char column = 'B'; column <= 'E'; column++) {
+                for (int i = 1; i <= 11; i++) {
+                    readings.add(column + String.valueOf(head + i));
+                }
+            }
+            assertEquals(readings, open);
         }
     }
 
@@ -120,7 +200,8 @@ class LayOutIT {
     void theDocumentDecidesLanguageAndUnits() {
         try (CalcDocument sheet = office.newDocument().locale("en-US")) {
             layOut(sheet);
-            assertTrue(texts(sheet, "Investigation").contains("Surroundings, °F"));
+            assertTrue(texts(sheet, "Investigation")
+                    .contains(Language.ENGLISH.say(InvestigationWords.SURROUNDINGS_LABEL, "°F")));
             assertTrue(formulas(sheet, "Investigation").stream().anyMatch(formula -> formula.contains("\"F\"")));
         }
         try (CalcDocument sheet = office.newDocument().locale("de-DE")) {
@@ -174,14 +255,51 @@ class LayOutIT {
         }
     }
 
+    /** Who has fewer jars than wraps need not delete a line. */
     @Test
-    void whatCannotBePlannedAddsNothing() {
+    void fewerJarsThanWrapsTakeTheFirst() {
         try (CalcDocument sheet = office.newDocument()) {
+            assertEquals(
+                    "The investigation is laid out on the sheet “Investigation” for 3 jars, with the first 3 of your 5 wraps."
+                            + " Type into the boxed cells.",
+                    layOut(sheet, Uno.named("Jars", 3)));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            assertEquals("newspaper", sheet.at("Investigation.D" + head).text());
+            assertEquals(new CellResult.Blank(), sheet.at("Investigation.E" + head));
+        }
+    }
+
+    @Test
+    void howOftenToReadCanBeChosen() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Minutes", 12), Uno.named("Interval", 4));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            for (int i = 0; i < 4; i++) {
+                assertEquals(4 * i, sheet.at("Investigation.A" + (head + 1 + i)).number());
+            }
+            assertFalse(sheet.at("Investigation.A" + (head + 5)) instanceof CellResult.OfNumber);
+        }
+    }
+
+    @Test
+    void whatCannotBePlannedChangesNothing() {
+        try (CalcDocument sheet = office.newDocument()) {
+            List<String> before = Written.body(sheet);
+            String styles = Written.styles(sheet);
             assertEquals("Plan 2 to 8 jars.", layOut(sheet, Uno.named("Jars", 9)));
-            assertTrue(layOut(sheet, Uno.named("Jars", 2)).startsWith("There are 5 wraps for 2 jars."));
+            assertEquals(
+                    "“2.5” is not a whole number. Type a number such as 3.", layOut(sheet, Uno.named("Jars", 2.5)));
+            assertEquals("“many” is not a number. Type a plain number.", layOut(sheet, Uno.named("Jars", "many")));
+            assertTrue(layOut(sheet, Uno.named("Materials", ";")).startsWith("Name one wrap at least"));
             assertEquals("Plan 5 to 360 minutes.", layOut(sheet, Uno.named("Minutes", 1)));
+            for (int interval : new int[] {0, 16}) {
+                assertEquals(
+                        "In 30 minutes, read 3 to 61 times. Type the whole minutes from one reading to the next.",
+                        layOut(sheet, Uno.named("Interval", interval)));
+            }
             assertTrue(layOut(sheet, Uno.named("Mark", "0")).contains("more than zero"));
-            assertEquals(1, sheet.sheetNames().size());
+            Written.assertAgain(before, sheet);
+            assertEquals(styles, Written.styles(sheet));
         }
     }
 
@@ -204,6 +322,27 @@ class LayOutIT {
                     .getFormula1();
         });
         assertEquals("AND(" + teller + "<>\"OK\";" + teller + "<>\"\")", asked);
+    }
+
+    /** Which readings of a column, counted from 1, are marked: as the condition of the marks says. */
+    private List<Integer> marked(CalcDocument sheet, String column, int head) {
+        String condition = office.call("asking what marks a reading", () -> {
+            XSpreadsheet page =
+                    Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+            Object marks = Uno.property(page.getCellRangeByName(column + (head + 1)), "ConditionalFormat");
+            return Uno.as(
+                            XSheetCondition.class,
+                            Uno.as(XIndexAccess.class, marks).getByIndex(0))
+                    .getFormula1();
+        });
+        List<Integer> marked = new ArrayList<>();
+        for (int i = 1; i <= 11; i++) {
+            sheet.formula("Investigation.Z" + (head + i), condition);
+            if (sheet.at("Investigation.Z" + (head + i)).number() == 1) {
+                marked.add(i);
+            }
+        }
+        return List.copyOf(marked);
     }
 
     private static void assertMatches(String pattern, String shown) {

@@ -1,14 +1,21 @@
 package org.snugsheet.office.menu;
 
+import com.sun.star.awt.XCallback;
+import com.sun.star.awt.XRequestCallback;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.uno.Any;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.uno.Uno;
@@ -45,6 +52,26 @@ public final class Menu {
         });
     }
 
+    /**
+     * Does something as the menu, the keyboard and the mouse do: in the office’s main thread, while no window is painted. Between
+     * two calls from outside the office would paint, and what it does then is no part of the choice.
+     */
+    static <T> T asAPerson(Office office, Callable<T> work) {
+        XRequestCallback queue = office.service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
+        CompletableFuture<T> done = new CompletableFuture<>();
+        XCallback callback = nothing -> {
+            try {
+                done.complete(work.call());
+            } catch (Exception failed) {
+                done.completeExceptionally(failed);
+            }
+        };
+        return office.call("waiting for the office’s main thread", () -> {
+            queue.addCallback(callback, Any.VOID);
+            return done.get(2, TimeUnit.MINUTES);
+        });
+    }
+
     /** Whether anybody answers to an address in the window of this sheet, as it is now. */
     static boolean answers(Office office, CalcDocument sheet, String address) {
         return office.call("asking who answers to " + address, () -> {
@@ -63,6 +90,17 @@ public final class Menu {
                 "selecting " + cells,
                 () -> Uno.as(XSelectionSupplier.class, controller(sheet))
                         .select(Uno.sheets(sheet.uno()).get(0).getCellRangeByName(cells)));
+    }
+
+    /** Selects cells of another sheet. */
+    static boolean selectOn(Office office, CalcDocument sheet, String page, String cells) {
+        return office.call(
+                "selecting " + cells,
+                () -> Uno.as(XSelectionSupplier.class, controller(sheet))
+                        .select(Uno.as(
+                                        XSpreadsheet.class,
+                                        sheet.uno().getSheets().getByName(page))
+                                .getCellRangeByName(cells)));
     }
 
     private static XController controller(CalcDocument sheet) {

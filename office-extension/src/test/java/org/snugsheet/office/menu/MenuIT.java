@@ -117,6 +117,7 @@ class MenuIT {
         try (CalcDocument sheet = office.newDocument()) {
             String told = choose(sheet, MenuItem.CAUTIONS, Menu.QUIET);
             assertTrue(told.contains(Caution.GLASS.english()), told);
+            assertTrue(told.contains("Start no warmer than 43 °C (109 °F)."), told);
             assertTrue(told.contains(Caution.SCHOOL_RULES.english()), told);
         }
     }

@@ -103,8 +103,11 @@ class PicturesIT {
             screen.keep("lay-out-3-told");
             screen.press(KeyEvent.VK_ENTER);
             screen.still();
-            fillIn(sheet, sheet.sheetNames().get(1));
+            String page = sheet.sheetNames().get(1);
+            enterRunsOnToTheNextColumn(sheet, page);
+            fillIn(sheet, page);
             screen.still();
+            screen.keep("lay-out-4-found");
             pages("lay-out-4-sheet", 5);
         }
     }
@@ -202,6 +205,29 @@ class PicturesIT {
             screen.keep("reference");
             screen.press(KeyEvent.VK_ESCAPE);
             screen.still();
+        }
+    }
+
+    /** Typing on after the last reading of a column fills the first of the next, and nothing else. */
+    private static void enterRunsOnToTheNextColumn(CalcDocument sheet, String page) {
+        int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
+        int last = head + MINUTES.length;
+        Menu.selectOn(office, sheet, page, "A" + last);
+        for (String typed : new String[] {"30", "41"}) {
+            screen.type(typed);
+            screen.press(KeyEvent.VK_ENTER);
+        }
+        screen.still();
+        assertEquals(41, sheet.at(page + ".B" + (head + 1)).number());
+        for (char column = 'B'; column < 'F'; column++) {
+            Menu.selectOn(office, sheet, page, column + String.valueOf(last));
+            for (String typed : new String[] {"20", "42"}) {
+                screen.type(typed);
+                screen.press(KeyEvent.VK_ENTER);
+            }
+            screen.still();
+            char next = (char) (column + 1);
+            assertEquals(42, sheet.at(page + "." + next + (head + 1)).number(), "after " + column);
         }
     }
 

@@ -45,7 +45,7 @@ class WindowsIT {
             CompletableFuture<String> chosen = choose(sheet, MenuItem.LAY_OUT);
             Seen form = Seen.window(office, "Lay out an investigation");
             assertEquals(
-                    "[Jars, Wraps, one per line, Minutes of reading, Scale of the thermometers, Smallest mark, degrees, "
+                    "[Jars, Wraps, one per line, Minutes of reading, Minutes between readings, Scale of the thermometers, Smallest mark, degrees, "
                             + "Surroundings, degrees, OK, Cancel]",
                     form.stops().toString());
             form.type("Surroundings, degrees", "35");
@@ -56,9 +56,17 @@ class WindowsIT {
             trouble.press("OK");
             Seen.awaitGone(office, MESSAGE);
             form.type("Smallest mark, degrees", "0.5");
+            form.type("Jars", "2.5");
+            form.press("OK");
+            Seen half = Seen.window(office, MESSAGE);
+            assertTrue(half.text().contains("“2.5” is not a whole number"), half.text());
+            half.press("OK");
+            Seen.awaitGone(office, MESSAGE);
+            form.type("Jars", "4");
+            form.type("Minutes between readings", "5");
             form.press("OK");
             Seen done = Seen.window(office, MESSAGE);
-            assertTrue(done.text().contains("laid out on the sheet “Investigation”"), done.text());
+            assertTrue(done.text().contains("for 4 jars, with the first 4 of your 5 wraps"), done.text());
             done.press("OK");
             assertTrue(Seen.told(chosen).contains("Investigation"));
             assertTrue(sheet.sheetNames().contains("Investigation"));
@@ -114,6 +122,7 @@ class WindowsIT {
             CompletableFuture<String> chosen = choose(sheet, MenuItem.CAUTIONS);
             Seen message = Seen.window(office, MESSAGE);
             assertTrue(message.text().contains(Caution.GLASS.english()), message.text());
+            assertTrue(message.text().contains("Start no warmer than 43 °C (109 °F)."), message.text());
             message.press("OK");
             Seen.told(chosen);
         }

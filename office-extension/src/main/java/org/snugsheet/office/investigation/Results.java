@@ -1,0 +1,85 @@
+package org.snugsheet.office.investigation;
+
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.words.Language;
+
+/** What is worked out below the cells to type into: the results of each jar, and the order of the wraps. */
+final class Results {
+
+    private static final String LAST = Places.LAST;
+    private static final double LINE = Places.LINE;
+
+    private final Investigation plan;
+    private final Language language;
+    private final Page page;
+    private final Rows rows;
+    private final Places places;
+    private final Behind behind;
+
+    Results(Investigation plan, Language language, Page page, Places places, Behind behind) {
+        this.plan = plan;
+        this.language = language;
+        this.page = page;
+        this.rows = places.rows();
+        this.places = places;
+        this.behind = behind;
+    }
+
+    void write() throws com.sun.star.uno.Exception {
+        results();
+        ranking();
+    }
+
+    private void results() throws com.sun.star.uno.Exception {
+        Findings.section(page, language, rows.results(), InvestigationWords.RESULTS);
+        int head = rows.results() + 1;
+        int last = head + plan.jars();
+        String sheet = "COOL.SHEET(" + behind.block() + places.common();
+        page.look("A" + head + ":" + LAST + head, Look.NARROW_HEAD);
+        page.height("A" + head, 2 * LINE);
+        page.look("A" + (head + 1) + ":A" + last, Look.LABEL).look("B" + (head + 1) + ":" + LAST + last, Look.RESULT);
+        page.growingTable("A" + head + ":H" + last, sheet);
+        page.formula(LAST + head, "=IFERROR(INDEX(" + sheet + ";1;9)&\"\";\"\")");
+        for (int row = head + 1; row <= last; row++) {
+            String usable = "INDEX(" + sheet + ";" + (row - head + 1) + ";9)&\"\"";
+            String otherwise = "\"" + language.words(InvestigationWords.SEE_CHECKS) + "\"";
+            page.formula(
+                    LAST + row,
+                    "=IF(COUNTA(" + places.readings(row - head - 1) + ")=0;\"\";IFERROR(IF(" + usable
+                            + "=\"OK\";\"OK\";" + otherwise + ");\"\"))");
+            page.wrapped(LAST + row).height("A" + row, 2 * LINE);
+            Highlight.unlessOk(page, LAST + row, Places.fixed(LAST + row), Look.TROUBLE_MESSAGE);
+        }
+        numbers(head + 1, last, "B", "0", "C", "0.0000", "D", "\"± \"0.0000", "E", "0.0", "F", "0.0", "H", "0.00");
+    }
+
+    private void ranking() throws com.sun.star.uno.Exception {
+        Findings.section(page, language, rows.ranking(), InvestigationWords.RANKING);
+        int head = rows.ranking() + 2;
+        int last = head + plan.jars();
+        page.look("A" + head + ":" + LAST + head, Look.NARROW_HEAD);
+        page.height("A" + head, 2 * LINE);
+        page.look("A" + (head + 1) + ":" + LAST + last, Look.RESULT);
+        String rank =
+                "COOL.RANK(" + behind.minutes() + ";" + behind.readings() + ";" + places.heads() + places.common();
+        page.growingTable("A" + head + ":G" + last, rank);
+        for (int row = head; row <= last; row++) {
+            String ties = "H" + row + ":" + LAST + row;
+            page.merge(ties).formula("H" + row, "=IFERROR(INDEX(" + rank + ";" + (row - head + 1) + ";8)&\"\";\"\")");
+            page.wrapped("A" + row + ":" + LAST + row).height("A" + row, 1.8 * LINE);
+        }
+        page.formula(
+                "A" + (head - 1),
+                "=IF(A" + head + "=\"\";\"" + language.words(InvestigationWords.NO_RANKING) + "\";\"\")");
+        page.look("A" + (head - 1), Look.HINT);
+        numbers(head + 1, last, "A", "0", "C", "0", "D", "0.0000", "E", "0.0000", "F", "0.0000", "G", "0.0");
+    }
+
+    private void numbers(int from, int to, String... columnsAndCodes) throws com.sun.star.uno.Exception {
+        for (int i = 0; i < columnsAndCodes.length; i += 2) {
+            page.numbers(columnsAndCodes[i] + from + ":" + columnsAndCodes[i] + to, columnsAndCodes[i + 1]);
+        }
+    }
+}

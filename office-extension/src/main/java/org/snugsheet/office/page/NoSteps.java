@@ -1,0 +1,27 @@
+package org.snugsheet.office.page;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.util.NotLockedException;
+import org.snugsheet.office.uno.Uno;
+
+/** Keeps the office from recording each small change of a page as a step to undo. */
+final class NoSteps {
+
+    private NoSteps() {}
+
+    /**
+     * The office, told to record nothing, does so again once it has counted the sheets of paper of a page: after a break, a print
+     * range or a page style. Then it must be told again. Nothing happens where nobody told it.
+     */
+    static void again(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        XUndoManager undo = Uno.as(XUndoManagerSupplier.class, document).getUndoManager();
+        try {
+            undo.unlock();
+        } catch (NotLockedException recordsAnyway) {
+            return;
+        }
+        undo.lock();
+    }
+}

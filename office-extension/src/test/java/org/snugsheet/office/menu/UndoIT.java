@@ -1,0 +1,95 @@
+package org.snugsheet.office.menu;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.sun.star.beans.PropertyValue;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.OfficeSetup;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.uno.Uno;
+
+/** Undo and Redo after choices from the menu, in a real office: they never end it. */
+class UndoIT {
+
+    private static final String UNDO = ".uno:Undo";
+    private static final String REDO = ".uno:Redo";
+
+    private static Office office;
+
+    @BeforeAll
+    static void start() {
+        Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
+        office = OfficeSetup.plain().withExtension(oxt).withWindows().start();
+    }
+
+    @AfterAll
+    static void close() {
+        office.close();
+    }
+
+    /** The office cannot undo a whole page safely: nothing is left to undo, and the page stays. */
+    @Test
+    void addingAPageLeavesNothingToUndo() {
+        try (CalcDocument sheet = readings(office.newDocumentInView())) {
+            for (MenuItem item : new MenuItem[] {MenuItem.LAY_OUT, MenuItem.DRAW}) {
+                Menu.select(office, sheet, "A1:B6");
+                choose(sheet, item);
+                assertEquals(0, Halfway.steps(office, sheet), item.name());
+                List<String> page = Written.body(sheet);
+                call(sheet, UNDO);
+                call(sheet, REDO);
+                Written.assertAgain(page, sheet);
+            }
+        }
+    }
+
+    /** What is typed afterwards is undone as ever. */
+    @Test
+    void typingIntoThePageIsUndone() {
+        try (CalcDocument sheet = office.newDocumentInView()) {
+            choose(sheet, MenuItem.LAY_OUT);
+            String cell = "Investigation.B" + (sheet.rowOf("minutes", "Investigation.A1") + 2);
+            type(sheet, "Investigation", "41");
+            assertEquals(41, sheet.at(cell).number());
+            for (int time = 0; time < 3; time++) {
+                call(sheet, UNDO);
+                call(sheet, UNDO);
+                assertEquals(new CellResult.Blank(), sheet.at(cell));
+                call(sheet, REDO);
+                assertEquals(41, sheet.at(cell).number());
+            }
+        }
+    }
+
+    private String choose(CalcDocument sheet, MenuItem item) {
+        return Menu.asAPerson(office, () -> Menu.choose(office, sheet, item, Menu.QUIET));
+    }
+
+    private void call(CalcDocument sheet, String address, PropertyValue... arguments) {
+        Menu.asAPerson(office, () -> Menu.call(office, sheet, address, arguments));
+    }
+
+    private void type(CalcDocument sheet, String page, String text) {
+        int head = sheet.rowOf("minutes", page + ".A1");
+        call(sheet, ".uno:GoToCell", argument("ToPoint", "B" + (head + 2)));
+        call(sheet, ".uno:EnterString", argument("StringName", text));
+    }
+
+    private static PropertyValue argument(String name, Object value) {
+        return Uno.named(name, value);
+    }
+
+    private static CalcDocument readings(CalcDocument sheet) {
+        return sheet.text("A1", "min")
+                .text("B1", "bare")
+                .numbersDown("A2", 0, 5, 10, 15, 20)
+                .numbersDown("B2", 40, 34, 30, 26, 24);
+    }
+}
