@@ -11,9 +11,6 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -69,27 +66,12 @@ final class HiddenCopy implements AutoCloseable {
 
     private XSpreadsheet page() throws com.sun.star.uno.Exception {
         if (copy == null) {
-            copy = load();
+            copy = DocumentFile.twin(office, document);
             XSpreadsheets sheets = Uno.as(XSpreadsheetDocument.class, copy).getSheets();
             sheets.insertNewByName("_", (short) sheets.getElementNames().length);
         }
         List<XSpreadsheet> sheets = Uno.sheets(Uno.as(XSpreadsheetDocument.class, copy));
         return sheets.get(sheets.size() - 1);
-    }
-
-    private XComponent load() throws com.sun.star.uno.Exception {
-        try {
-            Path file = Files.createTempFile("snugsheet", ".ods");
-            try {
-                String address = file.toUri().toString().replaceFirst("^file:/(?!/)", "file:///");
-                DocumentFile.store(document, address, "calc8");
-                return DocumentFile.openHidden(office, address);
-            } finally {
-                Files.delete(file);
-            }
-        } catch (IOException noFile) {
-            throw new IllegalStateException(noFile);
-        }
     }
 
     @Override
