@@ -121,7 +121,9 @@ final class LeftOut {
                             formula,
                             SharingWords.FORMAT_LEFT_OUT));
                     if (take) {
-                        format.removeByIndex(i);
+                        // The office refuses to take away one condition of several: all of these cells’ go.
+                        all.removeByID(((Number) Uno.property(format, "ID")).intValue());
+                        break;
                     }
                 }
             }
