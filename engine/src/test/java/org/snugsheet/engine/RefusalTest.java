@@ -19,8 +19,8 @@ class RefusalTest {
     }
 
     @Test
-    void it_names_its_row_and_the_row_is_the_first_value_of_the_sentence() {
-        Refusal refusal = Refusal.atRow(4, Trouble.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5);
+    void it_names_its_layer_and_the_number_is_the_first_value_of_the_sentence() {
+        Refusal refusal = Refusal.atItem(4, Trouble.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5);
         assertEquals(
                 "Layer 4: the thickness must be more than zero, but it is -2.5. Check that cell.",
                 refusal.getMessage());
@@ -30,7 +30,7 @@ class RefusalTest {
 
     @Test
     void it_says_the_same_in_another_language_with_that_language_s_numbers() {
-        Finding finding = Refusal.atRow(4, Trouble.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5)
+        Finding finding = Refusal.atItem(4, Trouble.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5)
                 .finding();
         assertEquals(
                 "Schicht 4: Die Dicke ist -2,5.",

@@ -96,6 +96,19 @@ public final class Form implements AutoCloseable {
     }
 
     /**
+     * Adds a field for a password: it shows a star for each letter.
+     *
+     * @param name the field’s name
+     * @param label what is asked
+     * @return this form
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public Form secret(String name, Phrase label) throws com.sun.star.uno.Exception {
+        Uno.set(labelled(label, "Edit", name, 1), "EchoChar", (short) '*');
+        return this;
+    }
+
+    /**
      * Adds a choice.
      *
      * @param name the field’s name

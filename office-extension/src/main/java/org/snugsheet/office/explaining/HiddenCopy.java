@@ -13,9 +13,6 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
 import com.sun.star.util.XProtectable;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -107,27 +104,12 @@ final class HiddenCopy implements AutoCloseable {
     private XSpreadsheetDocument copied() throws com.sun.star.uno.Exception {
         XComponent made = copy;
         if (made == null) {
-            made = load();
+            made = DocumentFile.twin(office, document);
             copy = made;
             XSpreadsheets sheets = Uno.as(XSpreadsheetDocument.class, made).getSheets();
             sheets.insertNewByName("_", (short) sheets.getElementNames().length);
         }
         return Uno.as(XSpreadsheetDocument.class, made);
-    }
-
-    private XComponent load() throws com.sun.star.uno.Exception {
-        try {
-            Path file = Files.createTempFile("snugsheet", ".ods");
-            try {
-                String address = file.toUri().toString().replaceFirst("^file:/(?!/)", "file:///");
-                DocumentFile.store(document, address, "calc8");
-                return DocumentFile.openHidden(office, address);
-            } finally {
-                Files.delete(file);
-            }
-        } catch (IOException noFile) {
-            throw new IllegalStateException(noFile);
-        }
     }
 
     @Override

@@ -7,7 +7,6 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.view.XSelectionSupplier;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,8 +17,6 @@ import org.snugsheet.office.explaining.Explanation;
 import org.snugsheet.office.explaining.WholeTable;
 import org.snugsheet.office.explaining.WholeTableWords;
 import org.snugsheet.office.investigation.StartLimit;
-import org.snugsheet.office.sharing.BringBack;
-import org.snugsheet.office.sharing.CopyFile;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
@@ -67,9 +64,8 @@ final class Chosen {
             case DRAW -> Pages.draw(choice);
             case EXPLAIN -> explain();
             case TABLE -> table();
-            case SHARE -> share();
-            case BRING_BACK ->
-                Outcome.said(choice.language().say(MenuWords.BROUGHT_BACK, BringBack.into(choice.document())));
+            case SHARE -> Sharing.share(choice);
+            case BRING_BACK -> Sharing.bringBack(choice);
             case REFERENCE -> reference();
             case CAUTIONS -> Outcome.said(cautions());
         });
@@ -118,19 +114,6 @@ final class Chosen {
         }
         CellRangeAddress place = one != null ? one.getRangeAddress() : several.getRangeAddresses()[0];
         return new CellAddress(place.Sheet, place.StartColumn, place.StartRow);
-    }
-
-    private Outcome share() throws com.sun.star.uno.Exception {
-        XSpreadsheetDocument document = choice.document();
-        Optional<String> target = choice.argument("Target").map(String::valueOf);
-        Optional<String> file =
-                target.isPresent() ? target : Windows.askForFile(choice.office(), document, choice.language());
-        if (file.isEmpty()) {
-            return Outcome.seen("");
-        }
-        int formulas = CopyFile.of(choice.office(), document, file.get());
-        MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED;
-        return Outcome.said(choice.language().say(said, formulas, DocumentFile.written(file.get())));
     }
 
     /** Whether a browser answers cannot be seen from here, so its place is told. */

@@ -18,12 +18,13 @@ import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What the office calls when a line of our menu is chosen or F1 is pressed in Calc. One stands for one window.
  *
- * <p>Arguments: {@code Quiet} says nothing and asks nothing; {@code Target} is the address of the file to write; {@code Jars},
+ * <p>Arguments: {@code Quiet} says nothing and asks nothing; {@code Target} is the address of the file to write, {@code Password} that of a copy to share; {@code Jars},
  * {@code Materials}, {@code Minutes}, {@code Interval}, {@code Scale}, {@code Mark} and {@code Surroundings} are what a window would ask. They serve macros and tests; the menu gives none, and the user is asked and told. Whoever asks to be notified is told the sentence.
  */
 public final class MenuHandler extends WeakBase
@@ -31,6 +32,8 @@ public final class MenuHandler extends WeakBase
 
     /** The office’s service for those who handle addresses of their own. */
     public static final String SERVICE = "com.sun.star.frame.ProtocolHandler";
+
+    private static final AtomicBoolean STARTED = new AtomicBoolean();
 
     private final XComponentContext office;
     private @Nullable XFrame frame;
@@ -42,6 +45,9 @@ public final class MenuHandler extends WeakBase
      */
     public MenuHandler(XComponentContext office) {
         this.office = office;
+        if (STARTED.compareAndSet(false, true)) {
+            Reference.forgetSignposts(Reference.temporary());
+        }
     }
 
     @Override

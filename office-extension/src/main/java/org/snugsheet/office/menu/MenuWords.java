@@ -8,7 +8,6 @@ public enum MenuWords implements Phrase {
     SHARED(
             "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
-    BROUGHT_BACK("Formulas back in their cells: {0}. Save the document to keep them."),
     FAILED(
             "That did not work. Save your work, close LibreOffice, start it again and choose this once more. Whoever helps you finds the details in what LibreOffice writes to its console."),
     REFERENCE_OPENED("The function reference opens in the web browser. If no browser comes up, open this file: {0}"),
@@ -18,7 +17,16 @@ public enum MenuWords implements Phrase {
     EXPLAINED("Explain this cell"),
     WHERE_TO("Make a copy to share"),
     SHEET("sheet"),
-    COPY_NAME("{0} to share");
+    COPY_NAME("{0} to share"),
+    BRING_BACK("Bring the formulas back"),
+    BRING_BACK_ASKED(
+            "This is what will be written. Formulas out of a file can be anybody’s: go on only if you know where it comes from."),
+    COPY_PASSWORD("Make a copy to share"),
+    COPY_PASSWORD_ASKED("This document has a password. Give one for the copy; whoever gets the copy needs it."),
+    PASSWORD("~Password"),
+    PASSWORD_AGAIN("Password ~again"),
+    PASSWORD_EMPTY("Type a password."),
+    PASSWORDS_DIFFER("The two passwords differ.");
 
     private final String english;
 

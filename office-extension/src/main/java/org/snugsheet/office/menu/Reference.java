@@ -6,6 +6,8 @@ import com.sun.star.system.XSystemShellExecute;
 import com.sun.star.ucb.XSimpleFileAccess;
 import com.sun.star.uno.XComponentContext;
 import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +24,8 @@ public final class Reference {
     public static final String EXTENSION = "org.snugsheet";
 
     private static final String PROVIDER = "/singletons/com.sun.star.deployment.PackageInformationProvider";
+
+    private static final String SIGNPOST_NAME = "snugsheet-help-";
 
     private static final String SIGNPOST = """
             <!DOCTYPE html>
@@ -65,7 +69,7 @@ public final class Reference {
         String address = address(choice.office(), choice.language());
         String place = address + "#" + function.anchor();
         if (!choice.isQuiet()) {
-            show(choice, signpost(place).orElse(address));
+            show(choice, signpost(temporary(), place).orElse(address));
         }
         return place;
     }
@@ -76,15 +80,34 @@ public final class Reference {
     }
 
     /** A page that leads on to the place: the office drops what follows the # when it opens a file. */
-    private static Optional<String> signpost(String place) {
+    static Optional<String> signpost(Path folder, String place) {
         try {
-            Path page = Files.createTempFile("snugsheet-help-", ".html");
-            page.toFile().deleteOnExit();
+            forgetSignposts(folder);
+            Path page = Files.createTempFile(folder, SIGNPOST_NAME, ".html");
             Files.writeString(page, SIGNPOST.formatted(place));
             return Optional.of(page.toUri().toString());
         } catch (IOException noRoom) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * Deletes the pages that led on before: by now the browser has followed them. The office ends without telling, so that one is
+     * always left; the next start of it takes that one away.
+     */
+    static void forgetSignposts(Path folder) {
+        try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, SIGNPOST_NAME + "*.html")) {
+            for (Path page : left) {
+                Files.deleteIfExists(page);
+            }
+        } catch (IOException | DirectoryIteratorException othersOwn) {
+            // In a folder shared with others one of theirs may be in the way.
+        }
+    }
+
+    /** The folder for what is soon gone. */
+    static Path temporary() {
+        return Path.of(System.getProperty("java.io.tmpdir"));
     }
 
     private static String address(XComponentContext office, Language language) throws com.sun.star.uno.Exception {

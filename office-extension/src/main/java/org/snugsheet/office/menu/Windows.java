@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
 /** The windows in which the user is told and asked: the office’s own message box and file dialog. */
@@ -24,6 +25,8 @@ final class Windows {
 
     private static final String TITLE = "Snugsheet";
     private static final int LINES = 24;
+    private static final String PASSWORD = "password";
+    private static final String AGAIN = "again";
 
     private Windows() {}
 
@@ -61,6 +64,36 @@ final class Windows {
     private static void read(Choice choice, String text) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.EXPLAINED)) {
             form.reading(text, LINES).ready().tell(choice.window());
+        }
+    }
+
+    /** Shows what would be done, and asks whether it is to be. */
+    static boolean mayBringBack(Choice choice, String told) throws com.sun.star.uno.Exception {
+        try (Form form = new Form(choice.office(), choice.language(), MenuWords.BRING_BACK)) {
+            return form.text(choice.language().words(MenuWords.BRING_BACK_ASKED), 2)
+                    .reading(told, LINES)
+                    .ready()
+                    .askUntil(choice.window(), trouble(choice), () -> true)
+                    .isPresent();
+        }
+    }
+
+    /** Asks for the password of a copy, twice. */
+    static Optional<String> askForPassword(Choice choice) throws com.sun.star.uno.Exception {
+        try (Form form = new Form(choice.office(), choice.language(), MenuWords.COPY_PASSWORD)) {
+            form.text(choice.language().words(MenuWords.COPY_PASSWORD_ASKED), 2)
+                    .secret(PASSWORD, MenuWords.PASSWORD)
+                    .secret(AGAIN, MenuWords.PASSWORD_AGAIN)
+                    .ready();
+            return form.askUntil(choice.window(), trouble(choice), () -> {
+                if (form.textOf(PASSWORD).isEmpty()) {
+                    throw new Declined(MenuWords.PASSWORD_EMPTY);
+                }
+                if (!form.textOf(PASSWORD).equals(form.textOf(AGAIN))) {
+                    throw new Declined(MenuWords.PASSWORDS_DIFFER);
+                }
+                return form.textOf(PASSWORD);
+            });
         }
     }
 

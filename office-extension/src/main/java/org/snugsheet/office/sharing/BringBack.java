@@ -1,52 +1,160 @@
 package org.snugsheet.office.sharing;
 
-import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.container.XNamed;
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.FormulaToken;
+import com.sun.star.sheet.XArrayFormulaTokens;
+import com.sun.star.sheet.XFormulaTokens;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
 import com.sun.star.table.XCellRange;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.snugsheet.office.functions.OurFunctions;
+import java.util.Map;
+import java.util.Optional;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.Language;
 
-/** Brings the formulas back into a copy that {@link ShareCopy} made. */
+/** Brings the formulas back into a copy that {@link ShareCopy} made: first what would be done is told, then it is done. */
 public final class BringBack {
 
-    private BringBack() {}
+    private final XSpreadsheetDocument copy;
+    private final Proposal proposal;
+
+    private BringBack(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        this.copy = copy;
+        this.proposal = Proposal.of(copy);
+    }
 
     /**
-     * Puts each formula back where it stood, with the note its cell had, and takes away what the copy had added.
+     * Looks at what a copy keeps; nothing is changed.
+     *
+     * @param copy the document
+     * @return what can be brought back, and what not
+     * @throws Declined if it is no such copy
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static BringBack proposed(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        return new BringBack(copy);
+    }
+
+    /**
+     * Brings back at once all that is safe.
      *
      * @param copy the document
      * @return how many formulas came back
-     * @throws Declined if it is no such copy, or a sheet is gone or has a password
+     * @throws Declined if it is no such copy, or a sheet has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int into(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
-        List<KeptFormula> formulas = KeptFormulas.read(copy);
-        if (formulas.isEmpty()) {
-            throw new Declined(SharingWords.IS_NO_COPY);
+        BringBack back = proposed(copy);
+        back.carryOut(Progress.UNSEEN, Language.ENGLISH);
+        return back.count();
+    }
+
+    /**
+     * How many formulas will be written.
+     *
+     * @return their number
+     */
+    public int count() {
+        return proposal.writes().size();
+    }
+
+    /**
+     * What will be written and what not, with the reason for each, to be read before anything is done.
+     *
+     * @param language the language to tell it in
+     * @return some lines of text
+     */
+    public String told(Language language) {
+        return proposal.told(language);
+    }
+
+    /**
+     * Writes them, as one step that can be undone.
+     *
+     * @param progress is told how far it is
+     * @param language the language to tell it in
+     * @return what is said afterwards
+     * @throws Declined if a sheet has a password; then nothing is changed
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public String carryOut(Progress progress, Language language) throws com.sun.star.uno.Exception {
+        XUndoManager undo = Uno.as(XUndoManagerSupplier.class, copy).getUndoManager();
+        if (proposal.writes().isEmpty()) {
+            return told(language);
         }
-        // Nothing is changed before all sheets are known to be there.
-        for (KeptFormula formula : formulas) {
-            ShareCopy.sheet(copy, formula.sheet());
+        undo.enterUndoContext(language.words(SharingWords.UNDO));
+        Optional<String> stays = Optional.empty();
+        try {
+            Locked.check(copy, proposal.bySheet().keySet());
+            Map<CellAddress, String> notes = new LinkedHashMap<>();
+            write(progress, notes);
+            Warning.remove(copy, KeptFormulas.warningLines(copy), proposal.followed(), new OfficeParser(copy));
+            String fingerprint = KeptFormulas.page(copy);
+            Optional<XSpreadsheet> page = WorkedOutPage.of(copy, fingerprint);
+            if (page.isPresent() && WorkedOutPage.isSomebodys(copy, page.get(), fingerprint)) {
+                stays = Optional.of(Uno.as(XNamed.class, page.get()).getName());
+            } else if (page.isPresent()) {
+                copy.getSheets().removeByName(Uno.as(XNamed.class, page.get()).getName());
+            }
+            // The office itself undoes neither properties nor the text of a note that stays.
+            undo.addUndoAction(
+                    new KeptAgain(copy, language.words(SharingWords.UNDO), KeptFormulas.forget(copy), notes));
+        } finally {
+            undo.leaveUndoContext();
         }
-        for (KeptFormula formula : formulas) {
-            XSpreadsheet sheet = ShareCopy.sheet(copy, formula.sheet());
-            Locked.change(sheet, formula.sheet(), () -> {
-                XCellRange range = sheet.getCellRangeByName(formula.cells());
-                if (formula.array()) {
-                    // An array formula is not understood with the names that files hold, only with those that are
-                    // typed.
-                    Uno.as(XArrayFormulaRange.class, range).setArrayFormula(OurFunctions.asTyped(formula.formula()));
-                } else {
-                    range.getCellByPosition(0, 0).setFormula(formula.formula());
+        String said = language.say(SharingWords.BROUGHT_BACK, count());
+        String refused = proposal.refusals(language);
+        return said
+                + stays.map(name -> "\n" + language.say(SharingWords.PAGE_STAYS, name))
+                        .orElse("")
+                + (refused.isEmpty() ? "" : "\n" + refused);
+    }
+
+    private void write(Progress progress, Map<CellAddress, String> notes) throws com.sun.star.uno.Exception {
+        List<XSpreadsheet> sheets = Uno.sheets(copy);
+        Map<Integer, List<Proposal.Write>> bySheet = proposal.bySheet();
+        int done = 0;
+        for (Map.Entry<Integer, List<Proposal.Write>> page : bySheet.entrySet()) {
+            XSpreadsheet sheet = sheets.get(page.getKey());
+            int before = done;
+            Locked.change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {
+                int count = before;
+                for (Proposal.Write one : page.getValue()) {
+                    write(sheet, one, notes);
+                    progress.at(++count, count());
                 }
-                ShareCopy.note(sheet, range, formula.noteBefore().orElse(""));
             });
+            done += page.getValue().size();
         }
-        KeptFormulas.forget(copy);
-        WorkedOutPage.remove(copy);
-        return formulas.size();
+    }
+
+    private static void write(XSpreadsheet sheet, Proposal.Write one, Map<CellAddress, String> notes)
+            throws com.sun.star.uno.Exception {
+        Area area = one.area();
+        CellAddress at = area.first();
+        // Before the formula: a note on an array formula cannot be taken away alone.
+        boolean isNoted = Notes.keeps(one.note(), one.keptText());
+        String rest = isNoted ? Notes.without(one.note(), one.keptText()) : one.note();
+        if (isNoted && rest.isEmpty()) {
+            Notes.remove(sheet, at);
+        } else if (isNoted) {
+            notes.put(at, one.note());
+            Notes.set(sheet, at, rest);
+        } else if (one.note().isEmpty() && one.kept().noteBefore().isPresent()) {
+            Notes.keep(sheet, at, Optional.empty(), one.kept().noteBefore().get());
+        }
+        XCellRange range = sheet.getCellRangeByPosition(area.left(), area.top(), area.right(), area.bottom());
+        FormulaToken[] parts = one.parts().toArray(FormulaToken[]::new);
+        if (one.kept().array()) {
+            Uno.as(XArrayFormulaTokens.class, range).setArrayTokens(parts);
+        } else {
+            Uno.as(XFormulaTokens.class, range.getCellByPosition(0, 0)).setTokens(parts);
+        }
     }
 }

@@ -1,10 +1,33 @@
 package org.snugsheet.office.sharing;
 
+import com.sun.star.beans.NamedValue;
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XEnumeration;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XIndexContainer;
+import com.sun.star.container.XNamed;
+import com.sun.star.document.XViewDataSupplier;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDesktop;
+import com.sun.star.frame.XModel;
+import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.FileSystemNotFoundException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
@@ -12,7 +35,17 @@ import org.snugsheet.office.words.Declined;
 /** Writes a copy to share into a file; the document it is made from is not touched. */
 public final class CopyFile {
 
-    private CopyFile() {}
+    private final XComponentContext office;
+    private final XSpreadsheetDocument document;
+    private final String file;
+    private final Kind kind;
+
+    private CopyFile(XComponentContext office, XSpreadsheetDocument document, String file) {
+        this.office = office;
+        this.document = document;
+        this.file = file;
+        this.kind = Kind.of(file);
+    }
 
     /**
      * Writes the copy.
@@ -20,35 +53,220 @@ public final class CopyFile {
      * @param office the office’s context
      * @param document the document to copy
      * @param file the address of the file; its ending says whether .ods, .fods or .xlsx
+     * @param password the password of the copy; a document that has one is not copied without
+     * @param progress is told how far it is
      * @return how many formulas were replaced
-     * @throws Declined if the ending is another, or the document is such a copy itself
+     * @throws Declined if the ending is another, the file is open, a password is needed, the document is such a copy itself, or the
+     *     file cannot be written; what was in the file before is then still there
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public static int of(XComponentContext office, XSpreadsheetDocument document, String file)
+    public static int of(
+            XComponentContext office,
+            XSpreadsheetDocument document,
+            String file,
+            Optional<String> password,
+            Progress progress)
             throws com.sun.star.uno.Exception {
-        String filter = filter(file);
-        DocumentFile.store(document, file, filter);
-        XComponent copy = DocumentFile.openHidden(office, file);
+        check(office, document, file);
+        CopyFile copy = new CopyFile(office, document, file);
+        if (password.isEmpty() && DocumentFile.hasPassword(document)) {
+            throw new Declined(SharingWords.NEEDS_A_PASSWORD);
+        }
+        return copy.write(password, progress);
+    }
+
+    /**
+     * Whether a copy may go into a file, before anything is asked for it.
+     *
+     * @param office the office’s context
+     * @param document the document to copy
+     * @param file the address of the file
+     * @throws Declined if not
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static void check(XComponentContext office, XSpreadsheetDocument document, String file)
+            throws com.sun.star.uno.Exception {
+        if (Kind.of(file) == Kind.FODS && DocumentFile.hasPassword(document)) {
+            throw new Declined(SharingWords.NO_PASSWORD_THERE);
+        }
+        XEnumeration open = Uno.as(XDesktop.class, Uno.service(office, "com.sun.star.frame.Desktop"))
+                .getComponents()
+                .createEnumeration();
+        while (open.hasMoreElements()) {
+            XModel model = UnoRuntime.queryInterface(XModel.class, open.nextElement());
+            if (model != null && isSame(model.getURL(), file)) {
+                throw new Declined(SharingWords.IS_OPEN, DocumentFile.written(file));
+            }
+        }
+    }
+
+    private static boolean isSame(String one, String other) {
+        if (one.equals(other)) {
+            return true;
+        }
+        Optional<Path> first = path(one);
+        Optional<Path> second = path(other);
         try {
-            int formulas = ShareCopy.make(Uno.as(XSpreadsheetDocument.class, copy));
-            DocumentFile.store(copy, file, filter);
+            return first.isPresent()
+                    && second.isPresent()
+                    && Files.exists(first.get())
+                    && Files.exists(second.get())
+                    && Files.isSameFile(first.get(), second.get());
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    private static Optional<Path> path(String address) {
+        try {
+            return address.startsWith("file:") ? Optional.of(Path.of(URI.create(address))) : Optional.empty();
+        } catch (IllegalArgumentException | FileSystemNotFoundException elsewhere) {
+            return Optional.empty();
+        }
+    }
+
+    private int write(Optional<String> password, Progress progress) throws com.sun.star.uno.Exception {
+        XComponent copy = twin();
+        try {
+            Optional<String> open = openPage();
+            int formulas = ShareCopy.make(Uno.as(XSpreadsheetDocument.class, copy), progress);
+            if (open.isPresent()) {
+                show(copy, open.get());
+            }
+            store(copy, password);
             return formulas;
         } finally {
             Uno.as(XCloseable.class, copy).close(true);
         }
     }
 
-    private static String filter(String file) {
-        String name = file.toLowerCase(Locale.ROOT);
-        if (name.endsWith(".ods")) {
-            return "calc8";
+    private XComponent twin() {
+        try {
+            return DocumentFile.twin(office, document);
+        } catch (com.sun.star.uno.Exception | IllegalStateException failed) {
+            System.getLogger(CopyFile.class.getName()).log(System.Logger.Level.WARNING, "No copy", failed);
+            throw new Declined(SharingWords.NOT_COPIED);
         }
-        if (name.endsWith(".fods")) {
-            return "OpenDocument Spreadsheet Flat XML";
+    }
+
+    /** The page that is open in the window of the document. */
+    private Optional<String> openPage() {
+        XController controller = Uno.as(XModel.class, document).getCurrentController();
+        XSpreadsheetView view = UnoRuntime.queryInterface(XSpreadsheetView.class, controller);
+        return view == null
+                ? Optional.empty()
+                : Optional.of(Uno.as(XNamed.class, view.getActiveSheet()).getName());
+    }
+
+    /** In the view, which .xlsx is written from, and in what is kept of views, which .ods is. */
+    private void show(XComponent copy, String page) throws com.sun.star.uno.Exception {
+        XSpreadsheetView view = UnoRuntime.queryInterface(
+                XSpreadsheetView.class, Uno.as(XModel.class, copy).getCurrentController());
+        if (view != null) {
+            view.setActiveSheet(Uno.as(
+                    XSpreadsheet.class,
+                    Uno.as(XSpreadsheetDocument.class, copy).getSheets().getByName(page)));
         }
-        if (name.endsWith(".xlsx")) {
-            return "Calc MS Excel 2007 XML";
+        XViewDataSupplier supplier = Uno.as(XViewDataSupplier.class, copy);
+        XIndexAccess kept = supplier.getViewData();
+        XIndexContainer views =
+                Uno.as(XIndexContainer.class, Uno.service(office, "com.sun.star.document.IndexedPropertyValues"));
+        for (int i = 0; kept != null && i < kept.getCount(); i++) {
+            PropertyValue[] values = (PropertyValue[]) kept.getByIndex(i);
+            for (PropertyValue value : values) {
+                if (value.Name.equals("ActiveTable")) {
+                    value.Value = page;
+                }
+            }
+            views.insertByIndex(i, values);
         }
-        throw new Declined(SharingWords.OTHER_ENDING);
+        if (views.getCount() > 0) {
+            supplier.setViewData(views);
+        }
+    }
+
+    /** Beside its place first, then into it: what is there is whole at any time, the old file or the new one. */
+    private void store(XComponent copy, Optional<String> password) {
+        Optional<Path> target = path(file);
+        try {
+            if (target.isEmpty()) {
+                Uno.as(XStorable.class, copy).storeToURL(file, how(password));
+                return;
+            }
+            Path whole = target.get().toAbsolutePath();
+            Path beside = Files.createTempFile(whole.getParent(), ".snugsheet-", kind.ending());
+            try {
+                Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password));
+                copyRights(whole, beside);
+                Files.move(beside, whole, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException | com.sun.star.io.IOException failed) {
+            System.getLogger(CopyFile.class.getName()).log(System.Logger.Level.WARNING, "Not written", failed);
+            throw new Declined(SharingWords.NOT_WRITTEN, DocumentFile.written(file));
+        }
+    }
+
+    /** A temporary file is for its owner alone; the copy is as readable as any new file. */
+    private static void copyRights(Path whole, Path beside) throws IOException {
+        if (!beside.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return;
+        }
+        if (Files.exists(whole)) {
+            Files.setPosixFilePermissions(beside, Files.getPosixFilePermissions(whole));
+            return;
+        }
+        Path like = whole.resolveSibling(".snugsheet-" + System.nanoTime());
+        Files.createFile(like);
+        try {
+            Files.setPosixFilePermissions(beside, Files.getPosixFilePermissions(like));
+        } finally {
+            Files.delete(like);
+        }
+    }
+
+    private PropertyValue[] how(Optional<String> password) {
+        List<PropertyValue> how = new ArrayList<>();
+        how.add(Uno.named("FilterName", kind.filter));
+        how.add(Uno.named("Overwrite", true));
+        if (password.isPresent()) {
+            how.add(
+                    kind == Kind.XLSX
+                            ? Uno.named("EncryptionData", new NamedValue[] {
+                                new NamedValue("CryptoType", "Standard"), new NamedValue("OOXPassword", password.get())
+                            })
+                            : Uno.named("Password", password.get()));
+        }
+        // The password that is asked for before changes is kept by its fingerprint only.
+        DocumentFile.given(document, "ModifyPasswordInfo")
+                .ifPresent(fingerprint -> how.add(Uno.named("ModifyPasswordInfo", fingerprint)));
+        return how.toArray(PropertyValue[]::new);
+    }
+
+    /** The kinds of file. */
+    private enum Kind {
+        ODS("calc8"),
+        FODS("OpenDocument Spreadsheet Flat XML"),
+        XLSX("Calc MS Excel 2007 XML");
+
+        private final String filter;
+
+        Kind(String filter) {
+            this.filter = filter;
+        }
+
+        String ending() {
+            return "." + name().toLowerCase(Locale.ROOT);
+        }
+
+        static Kind of(String file) {
+            for (Kind kind : values()) {
+                if (file.toLowerCase(Locale.ROOT).endsWith(kind.ending())) {
+                    return kind;
+                }
+            }
+            throw new Declined(SharingWords.OTHER_ENDING);
+        }
     }
 }

@@ -2,15 +2,14 @@ package org.snugsheet.office.sharing;
 
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
-import com.sun.star.sheet.XSheetAnnotationAnchor;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
-import com.sun.star.text.XSimpleText;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -35,9 +34,15 @@ final class FormulaScan {
             Set<String> arrays = new HashSet<>();
             XCellRangesQuery query = Uno.as(XCellRangesQuery.class, sheet);
             for (CellRangeAddress block : query.queryFormulaCells(ANY_RESULT).getRangeAddresses()) {
+                XCellRange range =
+                        sheet.getCellRangeByPosition(block.StartColumn, block.StartRow, block.EndColumn, block.EndRow);
+                // One call for the block; the cells are asked only where it is worth it.
+                String[][] written = Uno.as(XCellRangeFormula.class, range).getFormulaArray();
                 for (int row = block.StartRow; row <= block.EndRow; row++) {
                     for (int column = block.StartColumn; column <= block.EndColumn; column++) {
-                        at(sheet, name, column, row, arrays).ifPresent(found::add);
+                        if (OurFunctions.in(written[row - block.StartRow][column - block.StartColumn])) {
+                            at(sheet, name, column, row, arrays).ifPresent(found::add);
+                        }
                     }
                 }
             }
@@ -53,7 +58,7 @@ final class FormulaScan {
             return Optional.empty();
         }
         if (!formula.startsWith("{")) {
-            return Optional.of(new KeptFormula(name, CellName.of(column, row), false, formula, note(cell)));
+            return Optional.of(KeptFormula.found(name, CellName.of(column, row), false, formula, note(cell)));
         }
         XCellRange one = sheet.getCellRangeByPosition(column, row, column, row);
         XSheetCellCursor whole = sheet.createCursorByRange(Uno.as(com.sun.star.sheet.XSheetCellRange.class, one));
@@ -66,14 +71,11 @@ final class FormulaScan {
         // The cell and not the range is asked: the range answers with commas, which it does not take back.
         String plain = formula.substring(1, formula.length() - 1);
         XCell first = sheet.getCellByPosition(area.StartColumn, area.StartRow);
-        return Optional.of(new KeptFormula(name, cells, true, plain, note(first)));
+        return Optional.of(KeptFormula.found(name, cells, true, plain, note(first)));
     }
 
     private static Optional<String> note(XCell cell) {
-        String text = Uno.as(
-                        XSimpleText.class,
-                        Uno.as(XSheetAnnotationAnchor.class, cell).getAnnotation())
-                .getString();
+        String text = Notes.text(cell);
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 }

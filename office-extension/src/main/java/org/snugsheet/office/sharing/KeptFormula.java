@@ -3,7 +3,10 @@ package org.snugsheet.office.sharing;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One of our formulas and where it stood.
@@ -13,34 +16,87 @@ import java.util.Optional;
  * @param array whether it is an array formula
  * @param formula the formula as the office’s interfaces give it
  * @param noteBefore the note its cell had before, if any
+ * @param answers what stood in its cells; copies made by early versions do not say
+ * @param places where its own cells and those of its references are followed, see {@link Followed}; empty in early copies
  */
-record KeptFormula(String sheet, String cells, boolean array, String formula, Optional<String> noteBefore) {
+record KeptFormula(
+        String sheet,
+        String cells,
+        boolean array,
+        String formula,
+        Optional<String> noteBefore,
+        Optional<Answers> answers,
+        List<Integer> places) {
 
     private static final String ARRAY = "array";
     private static final String SINGLE = "single";
+
+    /** What the first copies wrote, and all later ones begin with. */
     private static final int PARTS = 5;
+
+    private static final String ANSWERS = "answers=";
+    private static final String PLACES = "places=";
+
+    KeptFormula {
+        places = List.copyOf(places);
+    }
+
+    /** One in a document that is no copy yet. */
+    static KeptFormula found(String sheet, String cells, boolean array, String formula, Optional<String> noteBefore) {
+        return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.empty(), List.of());
+    }
 
     /** As one line of text that no file format harms: its parts as in an address of the web. */
     String written() {
-        return String.join(
+        String line = String.join(
                 "&",
                 encoded(sheet),
                 encoded(cells),
                 array ? ARRAY : SINGLE,
                 encoded(formula),
                 noteBefore.map(note -> "+" + encoded(note)).orElse("-"));
+        if (answers.isPresent()) {
+            line += "&" + ANSWERS + encoded(answers.get().written());
+        }
+        if (!places.isEmpty()) {
+            line += "&" + PLACES + places.stream().map(String::valueOf).collect(Collectors.joining("+"));
+        }
+        return line;
     }
 
     /** Read from such a line; empty if it is none. */
     static Optional<KeptFormula> read(String line) {
         String[] parts = line.split("&", -1);
-        if (parts.length != PARTS) {
+        if (parts.length < PARTS) {
             return Optional.empty();
         }
-        Optional<String> note =
-                parts[4].startsWith("+") ? Optional.of(decoded(parts[4].substring(1))) : Optional.empty();
-        return Optional.of(
-                new KeptFormula(decoded(parts[0]), decoded(parts[1]), parts[2].equals(ARRAY), decoded(parts[3]), note));
+        try {
+            Optional<String> note =
+                    parts[4].startsWith("+") ? Optional.of(decoded(parts[4].substring(1))) : Optional.empty();
+            List<String> rest = Arrays.asList(parts).subList(PARTS, parts.length);
+            return Optional.of(new KeptFormula(
+                    decoded(parts[0]),
+                    decoded(parts[1]),
+                    parts[2].equals(ARRAY),
+                    decoded(parts[3]),
+                    note,
+                    named(rest, ANSWERS).map(KeptFormula::decoded).map(Answers::read),
+                    named(rest, PLACES).map(KeptFormula::numbers).orElse(List.of())));
+        } catch (IllegalArgumentException crafted) {
+            // No copy of ours was ever written so.
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<String> named(List<String> parts, String name) {
+        return parts.stream()
+                .filter(part -> part.startsWith(name))
+                .map(part -> part.substring(name.length()))
+                .findFirst();
+    }
+
+    private static List<Integer> numbers(String joined) {
+        return Arrays.stream(joined.split("\\+")).map(Integer::valueOf).toList();
     }
 
     private static String encoded(String text) {

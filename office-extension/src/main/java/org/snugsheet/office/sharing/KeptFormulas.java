@@ -9,53 +9,108 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * Our formulas as the properties of a document keep them: one property for each, which .ods, .fods and .xlsx all hold and other
- * spreadsheet programs leave alone.
+ * What a copy keeps in the properties of the document, which .ods, .fods and .xlsx all hold and other spreadsheet programs leave
+ * alone: one line of text for each formula, for each line that warns, and for the page. A strict reader of .xlsx takes no text
+ * longer than 255 characters: what is longer goes on in further properties, which the order of the names puts behind it.
  */
 final class KeptFormulas {
 
-    private static final String PREFIX = "Snugsheet formula ";
+    /** The first word of all their names. */
+    private static final String OURS = "Snugsheet ";
+
+    private static final String FORMULA = OURS + "formula ";
+    private static final String LINE = OURS + "line ";
+    private static final String PAGE = OURS + "page";
+    private static final String MORE = " more ";
+    private static final int LONGEST = 255;
 
     private KeptFormulas() {}
 
-    static void write(XSpreadsheetDocument document, List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
-        XPropertyContainer properties = container(document);
+    static void write(XSpreadsheetDocument document, List<KeptFormula> formulas, List<WarningLine> lines, String page)
+            throws com.sun.star.uno.Exception {
         for (int i = 0; i < formulas.size(); i++) {
-            String name = PREFIX + String.format(Locale.ROOT, "%05d", i + 1);
-            properties.addProperty(
-                    name, PropertyAttribute.REMOVABLE, formulas.get(i).written());
+            add(document, FORMULA + number(i), formulas.get(i).written());
         }
+        for (int i = 0; i < lines.size(); i++) {
+            add(document, LINE + number(i), lines.get(i).written());
+        }
+        add(document, PAGE, page);
     }
 
     static List<KeptFormula> read(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        XPropertySet properties = Uno.as(XPropertySet.class, container(document));
         List<KeptFormula> formulas = new ArrayList<>();
-        for (String name : names(document)) {
-            KeptFormula.read(String.valueOf(properties.getPropertyValue(name))).ifPresent(formulas::add);
-        }
+        lines(document, FORMULA).forEach(line -> KeptFormula.read(line).ifPresent(formulas::add));
         return formulas;
     }
 
-    static void forget(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        for (String name : names(document)) {
+    static List<WarningLine> warningLines(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        List<WarningLine> lines = new ArrayList<>();
+        lines(document, LINE).forEach(line -> WarningLine.read(line).ifPresent(lines::add));
+        return lines;
+    }
+
+    /** What is kept of the page; empty in copies of early versions. */
+    static String page(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        return String.join("", lines(document, PAGE));
+    }
+
+    /** Takes all of them away. */
+    static Map<String, String> forget(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        SortedMap<String, String> all = all(document);
+        for (String name : all.keySet()) {
             container(document).removeProperty(name);
+        }
+        return all;
+    }
+
+    /** Puts back what was taken away. */
+    static void remember(XSpreadsheetDocument document, Map<String, String> all) throws com.sun.star.uno.Exception {
+        for (Map.Entry<String, String> one : all.entrySet()) {
+            container(document).addProperty(one.getKey(), PropertyAttribute.REMOVABLE, one.getValue());
         }
     }
 
-    private static List<String> names(XSpreadsheetDocument document) {
-        List<String> names = new ArrayList<>();
-        for (Property property : Uno.as(XPropertySet.class, container(document))
-                .getPropertySetInfo()
-                .getProperties()) {
-            if (property.Name.startsWith(PREFIX)) {
-                names.add(property.Name);
+    private static void add(XSpreadsheetDocument document, String name, String text) throws com.sun.star.uno.Exception {
+        for (int from = 0, part = 0; from == 0 || from < text.length(); from += LONGEST, part++) {
+            container(document)
+                    .addProperty(
+                            part == 0 ? name : name + MORE + number(part),
+                            PropertyAttribute.REMOVABLE,
+                            text.substring(from, Math.min(text.length(), from + LONGEST)));
+        }
+    }
+
+    /** The whole texts whose names begin so. */
+    private static List<String> lines(XSpreadsheetDocument document, String prefix) throws com.sun.star.uno.Exception {
+        SortedMap<String, StringBuilder> whole = new TreeMap<>();
+        all(document).forEach((name, text) -> {
+            if (name.startsWith(prefix)) {
+                whole.computeIfAbsent(name.split(MORE, -1)[0], first -> new StringBuilder())
+                        .append(text);
+            }
+        });
+        return whole.values().stream().map(StringBuilder::toString).toList();
+    }
+
+    private static SortedMap<String, String> all(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        XPropertySet properties = Uno.as(XPropertySet.class, container(document));
+        SortedMap<String, String> all = new TreeMap<>();
+        for (Property property : properties.getPropertySetInfo().getProperties()) {
+            if (property.Name.startsWith(OURS)) {
+                all.put(property.Name, String.valueOf(properties.getPropertyValue(property.Name)));
             }
         }
-        names.sort(null);
-        return names;
+        return all;
+    }
+
+    private static String number(int i) {
+        return String.format(Locale.ROOT, "%05d", i + 1);
     }
 
     private static XPropertyContainer container(XSpreadsheetDocument document) {

@@ -1,7 +1,11 @@
 package org.snugsheet.office.sharing;
 
+import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.util.XProtectable;
+import java.util.List;
+import java.util.Set;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 
@@ -14,6 +18,19 @@ final class Locked {
     }
 
     private Locked() {}
+
+    /**
+     * Looks whether sheets can be changed.
+     *
+     * @throws Declined if one of them needs a password
+     */
+    static void check(XSpreadsheetDocument document, Set<Integer> numbers) throws com.sun.star.uno.Exception {
+        List<XSpreadsheet> sheets = Uno.sheets(document);
+        for (int number : numbers) {
+            XSpreadsheet sheet = sheets.get(number);
+            change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {});
+        }
+    }
 
     /**
      * Makes a change, however the sheet is protected.

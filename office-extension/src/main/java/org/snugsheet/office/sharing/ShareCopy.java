@@ -1,31 +1,62 @@
 package org.snugsheet.office.sharing;
 
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNamed;
+import com.sun.star.sheet.FormulaToken;
+import com.sun.star.sheet.NameToken;
 import com.sun.star.sheet.XArrayFormulaRange;
-import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XSheetAnnotationAnchor;
-import com.sun.star.sheet.XSheetAnnotations;
-import com.sun.star.sheet.XSheetAnnotationsSupplier;
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
-import com.sun.star.table.CellRangeAddress;
-import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
-import com.sun.star.text.XText;
+import com.sun.star.uno.UnoRuntime;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import org.snugsheet.office.functions.OurFunctions;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DocumentLanguage;
+import org.snugsheet.office.words.Language;
 
 /** Turns a document, already a copy of somebody’s, into one that shows the same without this extension. */
 public final class ShareCopy {
 
-    private static final int ERROR_RESULT = 4;
-    private static final int TEXT_RESULT = 2;
+    private final XSpreadsheetDocument copy;
+    private final Progress progress;
+    private final OfficeParser parser;
+    private final Followed followed = new Followed();
+    private final Map<String, XSpreadsheet> sheets = new LinkedHashMap<>();
+    private final Map<Integer, Optional<Area>> names = new HashMap<>();
 
-    private ShareCopy() {}
+    private ShareCopy(XSpreadsheetDocument copy, Progress progress) throws com.sun.star.uno.Exception {
+        this.copy = copy;
+        this.progress = progress;
+        this.parser = new OfficeParser(copy);
+        for (XSpreadsheet sheet : Uno.sheets(copy)) {
+            sheets.put(Uno.as(XNamed.class, sheet).getName(), sheet);
+        }
+        for (XNamedRange named : Names.of(copy).values()) {
+            XCellRangeReferrer referrer = UnoRuntime.queryInterface(XCellRangeReferrer.class, named);
+            XCellRange cells = referrer == null ? null : referrer.getReferredCells();
+            names.put(
+                    ((Number) Uno.property(named, "TokenIndex")).intValue(),
+                    cells == null
+                            ? Optional.empty()
+                            : Optional.of(Area.of(
+                                    Uno.as(XCellRangeAddressable.class, cells).getRangeAddress())));
+        }
+    }
 
     /**
      * Puts the value in the place of each of our formulas, and keeps the formulas.
@@ -36,115 +67,122 @@ public final class ShareCopy {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        return make(copy, Progress.UNSEEN);
+    }
+
+    /**
+     * The same, and tells how far it is.
+     *
+     * @param copy the document to change
+     * @param progress is told
+     * @return how many formulas were replaced
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static int make(XSpreadsheetDocument copy, Progress progress) throws com.sun.star.uno.Exception {
         if (!KeptFormulas.read(copy).isEmpty()) {
             throw new Declined(SharingWords.IS_A_COPY);
         }
-        List<KeptFormula> formulas = FormulaScan.of(copy);
-        if (formulas.isEmpty()) {
+        List<KeptFormula> found = FormulaScan.of(copy);
+        List<LeftOut.Call> leftOut = LeftOut.of(copy);
+        if (found.isEmpty() && leftOut.isEmpty()) {
             return 0;
         }
-        // All values are read before the first is written: else a formula would be worked out from its neighbours’
+        return new ShareCopy(copy, progress).make(found, leftOut);
+    }
+
+    private int make(List<KeptFormula> found, List<LeftOut.Call> leftOut) throws com.sun.star.uno.Exception {
+        // All values are read before the first is written; otherwise a formula would be worked out from its neighbors’
         // changes.
-        List<Answers> answers = new ArrayList<>();
-        for (KeptFormula formula : formulas) {
-            answers.add(Answers.of(range(copy, formula)));
+        List<KeptFormula> formulas = new ArrayList<>();
+        for (KeptFormula formula : found) {
+            formulas.add(followed(formula));
         }
-        for (int i = 0; i < formulas.size(); i++) {
-            KeptFormula formula = formulas.get(i);
-            Answers values = answers.get(i);
-            XSpreadsheet sheet = sheet(copy, formula.sheet());
-            Locked.change(sheet, formula.sheet(), () -> {
-                XCellRange range = sheet.getCellRangeByName(formula.cells());
-                if (formula.array()) {
-                    Uno.as(XArrayFormulaRange.class, range).setArrayFormula("");
-                }
-                values.writeTo(range);
-                note(sheet, range, noteWith(formula));
-            });
+        Map<String, List<Warning.Place>> lines = new LinkedHashMap<>();
+        Set<String> pages = new LinkedHashSet<>();
+        found.forEach(formula -> pages.add(formula.sheet()));
+        for (String page : pages) {
+            lines.put(page, Warning.places(sheet(page), followed));
         }
-        KeptFormulas.write(copy, formulas);
-        WorkedOutPage.add(copy, formulas);
+        List<WarningLine> warnings = new ArrayList<>();
+        for (List<Warning.Place> places : lines.values()) {
+            for (Warning.Place place : places) {
+                warnings.add(new WarningLine(followed.follow(place.cell()), place.before()));
+            }
+        }
+        FollowedCells.Snapshot snapshot = FollowedCells.snapshot(copy, followed);
+        replace(formulas);
+        XSpreadsheet page = WorkedOutPage.add(copy, formulas, leftOut);
+        String pageName = Uno.as(XNamed.class, page).getName();
+        Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        FollowedCells.write(copy, page, snapshot);
+        Area own = new Area(0, 0, WorkedOutPage.WARNING_ROW, 0, WorkedOutPage.WARNING_ROW);
+        Warning.write(page, List.of(new Warning.Place(own, "", false)), pageName, language, today);
+        for (Map.Entry<String, List<Warning.Place>> line : lines.entrySet()) {
+            XSpreadsheet sheet = sheet(line.getKey());
+            Locked.change(sheet, line.getKey(), () -> Warning.write(sheet, line.getValue(), pageName, language, today));
+        }
+        KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page));
         return formulas.size();
     }
 
-    private static String noteWith(KeptFormula formula) {
-        String ours = OurFunctions.asTyped(formula.formula());
-        return formula.noteBefore().map(before -> before + "\n" + ours).orElse(ours);
-    }
-
-    static XSpreadsheet sheet(XSpreadsheetDocument document, String name) throws com.sun.star.uno.Exception {
-        if (!document.getSheets().hasByName(name)) {
-            throw new Declined(SharingWords.SHEET_IS_GONE, name);
+    private void replace(List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
+        Map<String, List<KeptFormula>> bySheet = new LinkedHashMap<>();
+        for (KeptFormula formula : formulas) {
+            bySheet.computeIfAbsent(formula.sheet(), first -> new ArrayList<>()).add(formula);
         }
-        return Uno.as(XSpreadsheet.class, document.getSheets().getByName(name));
-    }
-
-    private static XCellRange range(XSpreadsheetDocument document, KeptFormula formula)
-            throws com.sun.star.uno.Exception {
-        return sheet(document, formula.sheet()).getCellRangeByName(formula.cells());
-    }
-
-    /** Gives the first cell of a range a note, or takes it away for an empty text. */
-    static void note(XSpreadsheet sheet, XCellRange range, String text) throws com.sun.star.uno.Exception {
-        XCell first = range.getCellByPosition(0, 0);
-        CellAddress address = Uno.as(XCellAddressable.class, first).getCellAddress();
-        XSheetAnnotations notes = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
-        for (int i = notes.getCount() - 1; i >= 0; i--) {
-            CellAddress at = Uno.as(com.sun.star.sheet.XSheetAnnotation.class, notes.getByIndex(i))
-                    .getPosition();
-            if (at.Column == address.Column && at.Row == address.Row) {
-                notes.removeByIndex(i);
-            }
-        }
-        if (!text.isEmpty()) {
-            notes.insertNew(address, text);
-            Uno.as(XSheetAnnotationAnchor.class, first).getAnnotation().setIsVisible(false);
-        }
-    }
-
-    /** What the cells of a range show, to be written in the place of what shows it. */
-    private record Answers(List<List<Object>> rows) {
-
-        static Answers of(XCellRange range) throws com.sun.star.uno.Exception {
-            CellRangeAddress area = Uno.as(XCellRangeAddressable.class, range).getRangeAddress();
-            List<List<Object>> rows = new ArrayList<>();
-            for (int row = 0; row <= area.EndRow - area.StartRow; row++) {
-                List<Object> answers = new ArrayList<>();
-                for (int column = 0; column <= area.EndColumn - area.StartColumn; column++) {
-                    answers.add(answer(range.getCellByPosition(column, row)));
+        int done = 0;
+        for (Map.Entry<String, List<KeptFormula>> page : bySheet.entrySet()) {
+            XSpreadsheet sheet = sheet(page.getKey());
+            int before = done;
+            Locked.change(sheet, page.getKey(), () -> {
+                int count = before;
+                for (KeptFormula formula : page.getValue()) {
+                    replace(sheet, formula);
+                    progress.at(++count, formulas.size());
                 }
-                rows.add(answers);
-            }
-            return new Answers(rows);
+            });
+            done += page.getValue().size();
         }
+    }
 
-        private static Object answer(XCell cell) throws com.sun.star.uno.Exception {
-            int kind = ((Number) Uno.property(cell, "FormulaResultType2")).intValue();
-            if (cell.getError() != 0 || kind == ERROR_RESULT) {
-                return NoAnswer.INSTANCE;
-            }
-            return kind == TEXT_RESULT ? Uno.as(XText.class, cell).getString() : (Object) cell.getValue();
+    private static void replace(XSpreadsheet sheet, KeptFormula formula) throws com.sun.star.uno.Exception {
+        XCellRange range = sheet.getCellRangeByName(formula.cells());
+        if (formula.array()) {
+            Uno.as(XArrayFormulaRange.class, range).setArrayFormula("");
         }
+        formula.answers().orElseThrow().writeTo(range);
+        CellAddress at = Area.of(Uno.as(XCellRangeAddressable.class, range).getRangeAddress())
+                .first();
+        Notes.keep(sheet, at, formula.noteBefore(), OurFunctions.asTyped(formula.formula()));
+    }
 
-        void writeTo(XCellRange range) throws com.sun.star.uno.Exception {
-            for (int row = 0; row < rows.size(); row++) {
-                for (int column = 0; column < rows.get(row).size(); column++) {
-                    XCell cell = range.getCellByPosition(column, row);
-                    Object answer = rows.get(row).get(column);
-                    if (answer instanceof Double number) {
-                        cell.setValue(number);
-                    } else if (answer instanceof String text) {
-                        Uno.as(XText.class, cell).setString(text);
-                    } else {
-                        // Still an error, so that totals and charts do not swallow it, and one that every office knows.
-                        cell.setFormula("=NA()");
-                    }
+    /** The formula with its answers, and with its cells and those it works with followed. */
+    private KeptFormula followed(KeptFormula formula) throws com.sun.star.uno.Exception {
+        XCellRange range = sheet(formula.sheet()).getCellRangeByName(formula.cells());
+        Area own = Area.of(Uno.as(XCellRangeAddressable.class, range).getRangeAddress());
+        List<Integer> places = new ArrayList<>();
+        places.add(followed.follow(own));
+        if (Harmless.beforeParsing(formula.formula()).isEmpty()) {
+            for (FormulaToken part : parser.parts(formula.formula(), own.first())) {
+                Optional<Area> named = Area.named(part.Data, own.first());
+                named.ifPresent(area -> places.add(followed.input(area)));
+                if (part.Data instanceof NameToken name) {
+                    names.getOrDefault(name.Index, Optional.empty()).ifPresent(followed::input);
                 }
             }
         }
+        return new KeptFormula(
+                formula.sheet(),
+                formula.cells(),
+                formula.array(),
+                formula.formula(),
+                formula.noteBefore(),
+                Optional.of(Answers.of(range)),
+                places);
     }
 
-    private enum NoAnswer {
-        INSTANCE
+    private XSpreadsheet sheet(String name) {
+        return Optional.ofNullable(sheets.get(name)).orElseThrow();
     }
 }

@@ -2,13 +2,27 @@ package org.snugsheet.office.sharing;
 
 import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNamed;
+import com.sun.star.drawing.XDrawPageSupplier;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.OurFunctions;
 import org.snugsheet.office.uno.Uno;
@@ -18,55 +32,159 @@ import org.snugsheet.office.words.Language;
 /** The page of a copy that says how each of its numbers was worked out. */
 final class WorkedOutPage {
 
+    /** Where the page itself warns that readings have changed. */
+    static final int WARNING_ROW = 2;
+
     private static final int HEAD_ROW = 3;
     private static final int[] WIDTHS = {3600, 2400, 10000, 13000};
 
     private WorkedOutPage() {}
 
-    static void add(XSpreadsheetDocument copy, List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
+    static XSpreadsheet add(XSpreadsheetDocument copy, List<KeptFormula> formulas, List<LeftOut.Call> leftOut)
+            throws com.sun.star.uno.Exception {
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
-        String name = language.words(SharingWords.PAGE);
+        String title = language.words(SharingWords.PAGE);
         XSpreadsheets sheets = copy.getSheets();
+        String name = title;
+        for (int number = 2; sheets.hasByName(name); number++) {
+            name = title + " " + number;
+        }
         sheets.insertNewByName(name, (short) sheets.getElementNames().length);
         XSpreadsheet page = Uno.as(XSpreadsheet.class, sheets.getByName(name));
-        write(page, 0, 0, name);
-        write(page, 0, 1, language.words(SharingWords.INTRODUCTION));
-        SharingWords[] heads = {SharingWords.SHEET, SharingWords.CELLS, SharingWords.FORMULA, SharingWords.MEANING};
-        for (int i = 0; i < heads.length; i++) {
-            write(page, i, HEAD_ROW, language.words(heads[i]));
+        write(page, 0, title);
+        write(page, 1, language.words(SharingWords.INTRODUCTION));
+        List<Object[]> rows = new ArrayList<>();
+        rows.add(language.row(SharingWords.SHEET, SharingWords.CELLS, SharingWords.FORMULA, SharingWords.MEANING));
+        for (KeptFormula formula : formulas) {
+            rows.add(new Object[] {
+                formula.sheet(),
+                formula.cells(),
+                OurFunctions.asTyped(formula.formula()),
+                meaning(formula.formula(), language)
+            });
         }
-        for (int i = 0; i < formulas.size(); i++) {
-            KeptFormula formula = formulas.get(i);
-            int row = HEAD_ROW + 1 + i;
-            write(page, 0, row, formula.sheet());
-            write(page, 1, row, formula.cells());
-            write(page, 2, row, OurFunctions.asTyped(formula.formula()));
-            write(page, 3, row, meaning(formula, language));
+        for (LeftOut.Call call : leftOut) {
+            rows.add(new Object[] {
+                call.where(), language.words(call.kind()), OurFunctions.asTyped(call.formula()), call.told(language)
+            });
         }
-        look(page, formulas.size());
+        XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + rows.size() - 1);
+        Uno.as(XCellRangeData.class, table).setDataArray(rows.toArray(Object[][]::new));
+        look(page, HEAD_ROW + rows.size() - 1);
+        return page;
     }
 
-    static void remove(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
-        // Made in the language the document had then, whatever it has now.
-        for (Language language : Language.values()) {
-            String name = language.words(SharingWords.PAGE);
+    /**
+     * What a page holds that was written by us, to know it again: its name and a fingerprint of its words.
+     *
+     * @param page the page
+     */
+    static String fingerprint(XSpreadsheet page) throws com.sun.star.uno.Exception {
+        Area used = FollowedCells.used(page);
+        Object[][] data = Uno.as(
+                        XCellRangeData.class,
+                        page.getCellRangeByPosition(0, 0, FollowedCells.DIFFERENT - 1, used.bottom()))
+                .getDataArray();
+        StringBuilder words = new StringBuilder();
+        for (int row = 0; row < data.length; row++) {
+            for (Object value : data[row]) {
+                // The warning comes and goes by itself.
+                words.append(row == WARNING_ROW ? "" : value).append('\t');
+            }
+            words.append('\n');
+        }
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256")
+                    .digest(words.toString().replaceAll("\\s+$", "").getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().formatHex(digest) + " "
+                    + Uno.as(XNamed.class, page).getName();
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    /**
+     * The page of a copy.
+     *
+     * @param fingerprint what the copy keeps of it; empty in an early copy, whose page was made in the language the document had
+     *     then, whatever it has now
+     */
+    static Optional<XSpreadsheet> of(XSpreadsheetDocument copy, String fingerprint) throws com.sun.star.uno.Exception {
+        List<String> names = new ArrayList<>();
+        if (fingerprint.isEmpty()) {
+            for (Language language : Language.values()) {
+                names.add(language.words(SharingWords.PAGE));
+            }
+        } else {
+            names.add(fingerprint.substring(fingerprint.indexOf(' ') + 1));
+        }
+        for (String name : names) {
             if (copy.getSheets().hasByName(name)) {
-                copy.getSheets().removeByName(name);
+                return Optional.of(Uno.as(XSpreadsheet.class, copy.getSheets().getByName(name)));
             }
         }
+        return Optional.empty();
     }
 
-    private static String meaning(KeptFormula formula, Language language) {
-        return OurFunctions.calledBy(formula.formula()).stream()
+    /** Whether somebody wrote on the page or refers to it. */
+    static boolean isSomebodys(XSpreadsheetDocument copy, XSpreadsheet page, String fingerprint)
+            throws com.sun.star.uno.Exception {
+        return isInUse(copy, page, Uno.as(XNamed.class, page).getName())
+                || (!fingerprint.isEmpty() && !fingerprint.equals(fingerprint(page)));
+    }
+
+    /** Whether there are notes or drawings on it, or formulas or names elsewhere look at it. */
+    private static boolean isInUse(XSpreadsheetDocument copy, XSpreadsheet page, String name)
+            throws com.sun.star.uno.Exception {
+        if (Notes.annotated(page).length > 0
+                || Uno.as(XDrawPageSupplier.class, page).getDrawPage().getCount() > 0) {
+            return true;
+        }
+        String called = Area.quoted(name) + ".";
+        for (XNamedRange named : Names.of(copy).values()) {
+            if (named.getContent().contains(called)) {
+                return true;
+            }
+        }
+        for (XSpreadsheet sheet : Uno.sheets(copy)) {
+            if (!Uno.as(XNamed.class, sheet).getName().equals(name) && isCalled(called, sheet)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The office’s own search for dependents ends at the edge of a sheet. */
+    private static boolean isCalled(String called, XSpreadsheet sheet) throws com.sun.star.uno.Exception {
+        CellRangeAddress[] blocks = Uno.as(XCellRangesQuery.class, sheet)
+                .queryContentCells((short) CellFlags.FORMULA)
+                .getRangeAddresses();
+        for (CellRangeAddress block : blocks) {
+            XCellRange range =
+                    sheet.getCellRangeByPosition(block.StartColumn, block.StartRow, block.EndColumn, block.EndRow);
+            for (String[] row : Uno.as(XCellRangeFormula.class, range).getFormulaArray()) {
+                for (String formula : row) {
+                    if (formula.contains(called)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private static String meaning(String formula, Language language) {
+        return OurFunctions.calledBy(formula).stream()
                 .map(function -> function.name() + ": " + function.text(language))
                 .collect(Collectors.joining(" "));
     }
 
-    private static void write(XSpreadsheet page, int column, int row, String text) throws com.sun.star.uno.Exception {
-        Uno.as(XText.class, page.getCellByPosition(column, row)).setString(text);
+    private static void write(XSpreadsheet page, int row, String text) throws com.sun.star.uno.Exception {
+        Uno.as(XText.class, page.getCellByPosition(0, row)).setString(text);
     }
 
-    private static void look(XSpreadsheet page, int formulas) throws com.sun.star.uno.Exception {
+    private static void look(XSpreadsheet page, int last) throws com.sun.star.uno.Exception {
+        XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, last);
         for (int i = 0; i < WIDTHS.length; i++) {
             Object column = Uno.as(XColumnRowRange.class, page).getColumns().getByIndex(i);
             Uno.as(XPropertySet.class, column).setPropertyValue("Width", WIDTHS[i]);
@@ -74,9 +192,8 @@ final class WorkedOutPage {
         set(page.getCellRangeByPosition(0, 0, 0, 0), "CharWeight", FontWeight.BOLD);
         set(page.getCellRangeByPosition(0, 0, 0, 0), "CharHeight", 16f);
         set(page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW), "CharWeight", FontWeight.BOLD);
-        XCellRange all = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + formulas);
-        set(all, "IsTextWrapped", true);
-        set(all, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
+        set(table, "IsTextWrapped", true);
+        set(table, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
         XCellRange intro = page.getCellRangeByPosition(0, 1, WIDTHS.length - 1, 1);
         Uno.as(com.sun.star.util.XMergeable.class, intro).merge(true);
         set(intro, "IsTextWrapped", true);

@@ -1,0 +1,301 @@
+package org.snugsheet.office.sharing;
+
+import com.sun.star.container.XNamed;
+import com.sun.star.sheet.FormulaToken;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.XCellRange;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.Language;
+
+/**
+ * What would be brought back into a copy, and what not and why. Copies come from strangers: a formula counts only while its answer
+ * stands in the cell that carries its note, and only if it is {@link Harmless}.
+ */
+final class Proposal {
+
+    /**
+     * A formula to write.
+     *
+     * @param kept what the copy keeps of it
+     * @param area its cells now
+     * @param note the whole note on its first cell
+     * @param parts what is written, judged as it is
+     * @param shown the formula as a person types it
+     */
+    record Write(KeptFormula kept, Area area, String note, List<FormulaToken> parts, String shown) {
+
+        /** The formula as its note shows it. */
+        String keptText() {
+            return OurFunctions.asTyped(kept.formula());
+        }
+    }
+
+    /**
+     * A formula that stays out.
+     *
+     * @param where its sheet and cells
+     * @param formula the formula
+     * @param reason why
+     */
+    record Refused(String where, String formula, Reason reason) {}
+
+    private final List<XSpreadsheet> sheets;
+    private final List<String> names = new ArrayList<>();
+    private final OfficeParser parser;
+    private final Harmless harmless;
+    private final Map<Integer, Optional<Area>> followed;
+    private final Map<Integer, Map<Notes.CellKey, String>> notes = new HashMap<>();
+    private final Map<Integer, Map<String, List<Notes.CellKey>>> byText = new HashMap<>();
+    private final Set<Area> claimed = new HashSet<>();
+    private final List<Write> writes = new ArrayList<>();
+    private final List<Refused> refused = new ArrayList<>();
+
+    private Proposal(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        sheets = Uno.sheets(copy);
+        for (XSpreadsheet sheet : sheets) {
+            names.add(Uno.as(XNamed.class, sheet).getName());
+        }
+        parser = new OfficeParser(copy);
+        harmless = new Harmless(parser, copy);
+        followed = FollowedCells.read(copy, parser);
+    }
+
+    static Proposal of(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        List<KeptFormula> formulas = KeptFormulas.read(copy);
+        if (formulas.isEmpty()) {
+            throw new Declined(SharingWords.IS_NO_COPY);
+        }
+        Proposal proposal = new Proposal(copy);
+        for (KeptFormula formula : formulas) {
+            proposal.judge(formula);
+        }
+        return proposal;
+    }
+
+    List<Write> writes() {
+        return writes;
+    }
+
+    Map<Integer, Optional<Area>> followed() {
+        return followed;
+    }
+
+    Map<Integer, List<Write>> bySheet() {
+        return writes.stream()
+                .collect(Collectors.groupingBy(one -> one.area().sheet(), TreeMap::new, Collectors.toList()));
+    }
+
+    String told(Language language) {
+        String all = writes.stream()
+                .map(one -> names.get(one.area().sheet()) + "." + one.area().cellNames() + ":  " + one.shown())
+                .collect(Collectors.joining("\n"));
+        String first = writes.isEmpty()
+                ? language.words(SharingWords.NONE_TO_WRITE)
+                : language.say(SharingWords.TO_WRITE, writes.size()) + "\n" + all;
+        String rest = refusals(language);
+        return rest.isEmpty() ? first : first + "\n\n" + rest;
+    }
+
+    /** What stays out, with its reasons; empty if nothing does. */
+    String refusals(Language language) {
+        return refused.isEmpty()
+                ? ""
+                : language.say(SharingWords.STAY_OUT, refused.size()) + "\n"
+                        + refused.stream()
+                                .map(one -> one.where() + ":  " + one.reason().in(language) + "  " + one.formula())
+                                .collect(Collectors.joining("\n"));
+    }
+
+    private void judge(KeptFormula kept) throws com.sun.star.uno.Exception {
+        Optional<Reason> unread = Harmless.beforeParsing(kept.formula());
+        if (unread.isPresent()) {
+            refuse(kept, unread.get());
+            return;
+        }
+        Optional<Area> expected = expected(kept);
+        if (expected.isEmpty()) {
+            refuse(
+                    kept,
+                    isFollowed(kept)
+                            ? new Reason(RefusalWords.PLACE_GONE)
+                            : new Reason(RefusalWords.SHEET_GONE, kept.sheet()));
+            return;
+        }
+        Area was = expected.get();
+        Optional<Notes.CellKey> cell = cell(kept, was);
+        if (cell.isEmpty()) {
+            refuse(kept, new Reason(RefusalWords.NO_NOTE));
+            return;
+        }
+        Area is = new Area(
+                was.sheet(),
+                cell.get().column(),
+                cell.get().row(),
+                cell.get().column() + was.columns() - 1,
+                cell.get().row() + was.rows() - 1);
+        place(kept, was, is);
+    }
+
+    /** Where its cells should be, by the page that follows them or as the copy was made. */
+    private Optional<Area> expected(KeptFormula kept) throws com.sun.star.uno.Exception {
+        if (isFollowed(kept)) {
+            Optional<Area> place = whereNow(kept.places().get(0));
+            // One that grew or shrank is no longer the block of answers.
+            return place.filter(area -> area.sheet() < sheets.size());
+        }
+        int sheet = names.indexOf(kept.sheet());
+        return sheet < 0 || !kept.cells().matches("[A-Z]{1,3}[0-9]{1,7}(:[A-Z]{1,3}[0-9]{1,7})?")
+                ? Optional.empty()
+                : Optional.of(Area.of(
+                        Uno.as(XCellRangeAddressable.class, sheets.get(sheet).getCellRangeByName(kept.cells()))
+                                .getRangeAddress()));
+    }
+
+    /** The cell that carries its note now: where it is expected, or else wherever it was sorted to. */
+    private Optional<Notes.CellKey> cell(KeptFormula kept, Area was) throws com.sun.star.uno.Exception {
+        Map<Notes.CellKey, String> here = notesOf(was.sheet());
+        String text = OurFunctions.asTyped(kept.formula());
+        Notes.CellKey first = new Notes.CellKey(was.left(), was.top());
+        if (Notes.keeps(here.getOrDefault(first, ""), text) && !isClaimed(was.sheet(), first)) {
+            return claim(was.sheet(), first);
+        }
+        for (Notes.CellKey key : byText.getOrDefault(was.sheet(), Map.of()).getOrDefault(text, List.of())) {
+            if (!isClaimed(was.sheet(), key)) {
+                return claim(was.sheet(), key);
+            }
+        }
+        for (Map.Entry<Notes.CellKey, String> note : here.entrySet()) {
+            if (Notes.keeps(note.getValue(), text) && !isClaimed(was.sheet(), note.getKey())) {
+                return claim(was.sheet(), note.getKey());
+            }
+        }
+        // Some offices lose notes. Where the cell is followed and its answer is known, that is enough.
+        return kept.answers().isPresent() && isFollowed(kept) && !isClaimed(was.sheet(), first)
+                ? claim(was.sheet(), first)
+                : Optional.empty();
+    }
+
+    private Optional<Area> whereNow(int place) {
+        return followed.getOrDefault(place, Optional.empty());
+    }
+
+    private boolean isFollowed(KeptFormula kept) {
+        return !kept.places().isEmpty() && followed.containsKey(kept.places().get(0));
+    }
+
+    private Map<Notes.CellKey, String> notesOf(int sheet) throws com.sun.star.uno.Exception {
+        Map<Notes.CellKey, String> known = notes.get(sheet);
+        if (known != null) {
+            return known;
+        }
+        Map<Notes.CellKey, String> here = Notes.of(sheets.get(sheet));
+        notes.put(sheet, here);
+        Map<String, List<Notes.CellKey>> texts = new HashMap<>();
+        here.forEach((key, text) ->
+                texts.computeIfAbsent(text, first -> new ArrayList<>()).add(key));
+        byText.put(sheet, texts);
+        return here;
+    }
+
+    private boolean isClaimed(int sheet, Notes.CellKey key) {
+        return claimed.contains(new Area(sheet, key.column(), key.row(), key.column(), key.row()));
+    }
+
+    private Optional<Notes.CellKey> claim(int sheet, Notes.CellKey key) {
+        claimed.add(new Area(sheet, key.column(), key.row(), key.column(), key.row()));
+        return Optional.of(key);
+    }
+
+    private void place(KeptFormula kept, Area was, Area is) throws com.sun.star.uno.Exception {
+        XCellRange range = sheets.get(is.sheet()).getCellRangeByPosition(is.left(), is.top(), is.right(), is.bottom());
+        if (kept.answers().isEmpty() && !is.equals(was)) {
+            refuse(kept, new Reason(RefusalWords.MOVED));
+            return;
+        }
+        boolean stands = kept.answers().isPresent()
+                ? fits(kept.answers().get(), is) && kept.answers().get().standIn(range)
+                : Answers.areValues(range);
+        if (!stands) {
+            refuse(kept, new Reason(RefusalWords.TYPED_OVER));
+            return;
+        }
+        CellAddress at = is.first();
+        FormulaToken[] parts = parser.parts(kept.formula(), at(kept, was));
+        Optional<Reason> harm = harmless.ours(parts);
+        if (harm.isEmpty() && !pointToNow(kept, parts, was, is)) {
+            harm = Optional.of(new Reason(RefusalWords.READINGS_GONE));
+        }
+        // Once more, as it will be written.
+        harm = harm.isPresent() ? harm : harmless.ours(parts);
+        if (harm.isPresent()) {
+            refuse(kept, harm.get());
+            return;
+        }
+        String note = notesOf(is.sheet()).getOrDefault(new Notes.CellKey(is.left(), is.top()), "");
+        writes.add(new Write(kept, is, note, List.of(parts), OurFunctions.asTyped(parser.written(parts, at))));
+    }
+
+    private static boolean fits(Answers answers, Area is) {
+        return answers.rows().size() == is.rows()
+                && answers.rows().stream().allMatch(row -> row.size() == is.columns());
+    }
+
+    /** The cell the formula was kept for: its references are read from there. */
+    private CellAddress at(KeptFormula kept, Area was) throws com.sun.star.uno.Exception {
+        XCellRange then =
+                sheets.get(was.sheet()).getCellRangeByName(kept.cells().replaceFirst(":.*", ""));
+        return Area.of(Uno.as(XCellRangeAddressable.class, then).getRangeAddress())
+                .first();
+    }
+
+    /** Turns each reference to where its cells are now; false if some were deleted. */
+    private boolean pointToNow(KeptFormula kept, FormulaToken[] parts, Area was, Area is)
+            throws com.sun.star.uno.Exception {
+        CellAddress then = at(kept, was);
+        int place = 1;
+        for (FormulaToken part : parts) {
+            Optional<Area> named = Area.named(part.Data, then);
+            if (named.isEmpty()) {
+                continue;
+            }
+            Optional<Area> now = kept.places().isEmpty() ? named : now(kept, place, named.get());
+            place++;
+            if (now.isEmpty()) {
+                return false;
+            }
+            part.Data = sorted(now.get(), was, is).as(part.Data, is.first());
+        }
+        return true;
+    }
+
+    private Optional<Area> now(KeptFormula kept, int place, Area named) {
+        if (place >= kept.places().size() || !followed.containsKey(kept.places().get(place))) {
+            return Optional.of(named);
+        }
+        return whereNow(kept.places().get(place));
+    }
+
+    /** A formula that was sorted to another row takes what it reads in its own row along. */
+    private static Area sorted(Area area, Area was, Area is) {
+        boolean isOwnRow = area.sheet() == was.sheet() && area.top() == was.top() && area.bottom() == was.top();
+        return isOwnRow && was.left() == is.left() ? area.down(is.top() - was.top()) : area;
+    }
+
+    private void refuse(KeptFormula kept, Reason reason) {
+        refused.add(new Refused(kept.sheet() + "." + kept.cells(), OurFunctions.asTyped(kept.formula()), reason));
+    }
+}

@@ -1,0 +1,26 @@
+package org.snugsheet.office.sharing;
+
+import java.util.List;
+import org.snugsheet.engine.Phrase;
+import org.snugsheet.office.words.Language;
+
+/**
+ * Why a formula stays out.
+ *
+ * @param pattern the sentence
+ * @param values what stands for {@code {0}}, {@code {1}}, …
+ */
+record Reason(Phrase pattern, List<String> values) {
+
+    Reason {
+        values = List.copyOf(values);
+    }
+
+    Reason(Phrase pattern, String... values) {
+        this(pattern, List.of(values));
+    }
+
+    String in(Language language) {
+        return language.say(pattern, values.toArray());
+    }
+}
