@@ -1,6 +1,7 @@
 package org.snugsheet.office.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import com.sun.star.awt.PosSize;
 import com.sun.star.container.XNameReplace;
@@ -10,6 +11,7 @@ import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.util.XChangesBatch;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
@@ -104,6 +107,7 @@ class PicturesIT {
             screen.press(KeyEvent.VK_ENTER);
             screen.still();
             String page = sheet.sheetNames().get(1);
+            typingBeginsAtTheSurroundings(sheet, page);
             enterRunsOnToTheNextColumn(sheet, page);
             fillIn(sheet, page);
             screen.still();
@@ -142,6 +146,26 @@ class PicturesIT {
                 screen.keep("explain-" + cell);
                 screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
             }
+        }
+    }
+
+    @Test
+    void showTheWholeTable() {
+        try (CalcDocument sheet = jars()) {
+            enlarge(sheet);
+            sheet.formula("E1", "COOL.REPORT(A2:A12;B2:B12;" + SURROUNDINGS + SCALE)
+                    .formula("E14", "COOL.HALFTIME(A2:A12;B2:B12;" + SURROUNDINGS + SCALE);
+            Menu.select(office, sheet, "E1");
+            choose(MenuItem.TABLE);
+            screen.keep("table-1-shown");
+            assertFalse(sheet.at("F2") instanceof CellResult.Blank, "the table stands in its cells");
+            choose(MenuItem.TABLE);
+            screen.keep("table-2-whole-already");
+            screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
+            Menu.select(office, sheet, "E14");
+            choose(MenuItem.TABLE);
+            screen.keep("table-3-none");
+            screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
         }
     }
 
@@ -208,10 +232,25 @@ class PicturesIT {
         }
     }
 
+    /** Where the cursor stands at first, Enter leads on. */
+    private static void typingBeginsAtTheSurroundings(CalcDocument sheet, String page) {
+        int mark = sheet.rowOf(language.words(InvestigationWords.READINGS), page + ".A1") + 2;
+        for (String typed : new String[] {SURROUNDINGS, "1"}) {
+            screen.type(typed);
+            screen.press(KeyEvent.VK_ENTER);
+        }
+        screen.still();
+        assertEquals(
+                Double.parseDouble(SURROUNDINGS),
+                sheet.at(page + ".A" + (mark - 1)).number());
+        assertEquals(1, sheet.at(page + ".A" + mark).number());
+    }
+
     /** Typing on after the last reading of a column fills the first of the next, and nothing else. */
     private static void enterRunsOnToTheNextColumn(CalcDocument sheet, String page) {
         int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
         int last = head + MINUTES.length;
+        List<List<CellResult>> others = sheet.all(page + ".A1:A" + last);
         Menu.selectOn(office, sheet, page, "A" + last);
         for (String typed : new String[] {"30", "41"}) {
             screen.type(typed);
@@ -229,6 +268,7 @@ class PicturesIT {
             char next = (char) (column + 1);
             assertEquals(42, sheet.at(page + "." + next + (head + 1)).number(), "after " + column);
         }
+        assertEquals(others, sheet.all(page + ".A1:A" + last), "names, times and surroundings are what they were");
     }
 
     private static void choose(MenuItem item) {
