@@ -83,11 +83,11 @@ final class ExpectedAndMeasured {
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
         page.look("A39:E39", Look.SECTION).text("A39", "5  Do readings and layers agree? The wrapped jar");
-        page.merge("A40:E42").look("A40:E42", Look.NOTE);
+        page.merge("A40:E41").look("A40:E41", Look.NOTE);
         page.formula(
                 "A40",
                 "=IF(SUMPRODUCT(--(LEN(wrapped)>0))=0;\"Type what the class read: the answer comes here.\";IFERROR(WRAP.VERDICT(N33;N34;"
                         + DesignAWrap.WRAPPED
-                        + ";vessel;scale);\"No answer yet: mend first what the messages above say.\"))");
+                        + ";vessel;scale);\"No answer yet: fix first what the messages above say.\"))");
     }
 }
