@@ -195,6 +195,9 @@ public enum Trouble implements Phrase {
     ROUND_TARGET_TOO_HIGH("A layer of this material would have to be over {0} m thick. Choose a better material."),
     /** A cooling constant that tells nothing of a resistance. */
     RATE_TELLS_NO_RESISTANCE("A jar that does not cool shows no R-value. Read it for longer, or check its rate."),
+    /** A jar that loses no more than its lid and base should; {0} and {1} in W/K. */
+    ALL_GOES_ELSEWHERE(
+            "The jar loses {0,number,0.###} W/K in all, and lid and base alone are said to lose {1,number,0.###} W/K. Check the rate and the leak."),
     /** Two jars without their errors. */
     ERRORS_NEEDED("The error of the rate is needed for this. Give what COOL.RATE.ERROR answers."),
 
