@@ -219,7 +219,8 @@ public enum Trouble implements Phrase {
     NEVER_TOLD_APART(
             "They never differ by a mark: at most {0,number,0.##} °C, after {1,number,0} minutes. Start warmer, but never above 43 °C (109 °F), or take a finer thermometer."),
     /** A jar that begins within a mark of its surroundings. */
-    TOO_NEAR_TO_READ("The start is within a mark of the surroundings, so nothing can be read. Start warmer, but never above 43 °C (109 °F)."),
+    TOO_NEAR_TO_READ(
+            "The start is within a mark of the surroundings, so nothing can be read. Start warmer, but never above 43 °C (109 °F)."),
     /** Readings that cannot be taken. */
     TOO_MANY_READINGS("That would be {0,number,0} readings; nobody takes more than {1,number,0}. Read less often."),
     /** A certainty out of reach. */

@@ -124,18 +124,16 @@ public final class Materials {
                 .filter(material -> material.condition() == condition)
                 .findFirst();
         if (condition == Condition.SOAKED) {
-            found = found.or(() -> conditions.stream()
-                    .filter(Material::soaks)
-                    .findFirst()
-                    .map(Materials::soaked));
+            found = found.or(() ->
+                    conditions.stream().filter(Material::soaks).findFirst().map(Materials::soaked));
         }
         return found.orElseThrow(() -> refusal(
-                        layer,
-                        Trouble.NO_SUCH_CONDITION,
-                        Trouble.LAYER_NO_SUCH_CONDITION,
-                        condition,
-                        name,
-                        conditions.stream().map(Material::condition).toList()));
+                layer,
+                Trouble.NO_SUCH_CONDITION,
+                Trouble.LAYER_NO_SUCH_CONDITION,
+                condition,
+                name,
+                conditions.stream().map(Material::condition).toList()));
     }
 
     private static Refusal unknown(String typed, List<String> words, int layer) {

@@ -152,8 +152,7 @@ public record Design(
     }
 
     private Place floor() {
-        return new KnownSurface(
-                new ThermalResistance(Math.PI * jar.radius().metres() / (4 * TABLE)));
+        return new KnownSurface(new ThermalResistance(Math.PI * jar.radius().metres() / (4 * TABLE)));
     }
 
     private double emissivity() {

@@ -42,8 +42,7 @@ public final class MeasuredResistance {
      * @return the resistance in m²·K/W with its error
      * @throws Refusal if the jar does not cool, or loses no more than what goes elsewhere
      */
-    public static Estimate ofOneJar(
-            Estimate perSecond, HeatCapacity capacity, double squareMetres, double elsewhere) {
+    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres, double elsewhere) {
         if (!(elsewhere >= 0)) {
             throw Refusal.of(Trouble.NEGATIVE, QuantityName.LEAK_OF_THE_JAR, elsewhere);
         }

@@ -97,7 +97,8 @@ public record Bath(WaterBody tub, int jars, WaterBody jar, CoolingConstant const
     List<Part> parts() {
         Modes modes = modes();
         return List.of(
-                new Part(modes.ofSlow * modes.slowPart, modes.slow), new Part(modes.ofFast * modes.fastPart, modes.fast));
+                new Part(modes.ofSlow * modes.slowPart, modes.slow),
+                new Part(modes.ofFast * modes.fastPart, modes.fast));
     }
 
     /** The temperatures of jar and tub: both deviations from the room are sums of the same two exponentials. */

@@ -16,7 +16,8 @@ public enum Caution implements Phrase {
     /** Below 15 °C. */
     COLD_WATER("This water is cold: hands in it ache and grow numb. Let nobody keep a hand in it."),
     /** Up to a child’s bath, 37.8 °C. */
-    LUKEWARM("This water is no warmer than a child’s bath, 38 °C (100 °F). Test it with your wrist first all the same."),
+    LUKEWARM(
+            "This water is no warmer than a child’s bath, 38 °C (100 °F). Test it with your wrist first all the same."),
     /** Up to the school limit. */
     WARM(
             "This water is warmer than a child’s bath, but within the 43 °C (109 °F) that schools are advised. Test it with your wrist first."),

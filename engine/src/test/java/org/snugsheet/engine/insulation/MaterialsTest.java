@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -20,8 +20,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
-import org.snugsheet.engine.water.Water;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.water.Water;
 
 /** How materials are found. Their figures are checked in {@link MaterialTableTest}. */
 class MaterialsTest {
@@ -169,7 +169,8 @@ class MaterialsTest {
             Material soaked = Materials.find(name, Condition.SOAKED);
             assertEquals(0.6, soaked.typical().wattsPerMetreKelvin());
             assertEquals(soaked, Materials.soaked(Materials.find(name)));
-            assertEquals(Water.conductivity(new Temperature(10)), soaked.typical().wattsPerMetreKelvin(), 0.021);
+            assertEquals(
+                    Water.conductivity(new Temperature(10)), soaked.typical().wattsPerMetreKelvin(), 0.021);
         }
         assertEquals(Materials.find("sand", Condition.SOAKED), Materials.soaked(Materials.find("sand")));
         assertTrue(Materials.find("wet sand").typical().wattsPerMetreKelvin() > 1);

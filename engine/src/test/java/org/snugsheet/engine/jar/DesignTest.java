@@ -71,7 +71,9 @@ class DesignTest {
         assertFilmsSuit(flow.side(), place, new Face(Facing.SIDE, JAR.height(), new Length(0.09004), 0.05));
         assertEquals(
                 flow.watts(),
-                WARM.minus(flow.end()).kelvins() * JAR.area() / flow.resistance().squareMetreKelvinsPerWatt(),
+                WARM.minus(flow.end()).kelvins()
+                        * JAR.area()
+                        / flow.resistance().squareMetreKelvinsPerWatt(),
                 1e-9);
     }
 

@@ -35,7 +35,8 @@ class JarInATubTest {
     private static final Temperature WARM = new Temperature(40);
     private static final Temperature TUB = new Temperature(5);
     private static final Temperature ROOM = new Temperature(21);
-    private static final Layers DRY = Layers.NONE.with(3, "glass").with(10, "wool").with(0.05, "plastic bag");
+    private static final Layers DRY =
+            Layers.NONE.with(3, "glass").with(10, "wool").with(0.05, "plastic bag");
 
     /**
      * A worked example of the theorem: 28 V behind 4 Ω, nothing behind 2 Ω and 7 V behind 1 Ω, side by side, make 8 V (T. R.
@@ -43,8 +44,8 @@ class JarInATubTest {
      */
     @Test
     void it_ends_where_the_textbook_of_sources_side_by_side_says() {
-        HeatFlow flow = new HeatFlow(
-                JAR, path(JAR.sideArea() * 4, 28), path(JAR.endArea() * 2, 0), path(JAR.endArea() * 1, 7));
+        HeatFlow flow =
+                new HeatFlow(JAR, path(JAR.sideArea() * 4, 28), path(JAR.endArea() * 2, 0), path(JAR.endArea() * 1, 7));
         assertEquals(8, flow.end().celsius(), 1e-12);
         assertEquals(1 / 4.0 + 1 / 2.0 + 1, flow.conductance(), 1e-12);
         assertEquals(1 / 2.0 + 1, flow.ofEnds(), 1e-12);
@@ -54,9 +55,9 @@ class JarInATubTest {
     @ParameterizedTest
     @CsvSource({"40, 5, 21, 30", "40, 0, 25, 120", "20, 5, 21, 60", "8, 5, 21, 90"})
     void it_cools_by_newtons_law_toward_that_end(double warm, double tub, double room, double minutes) {
-        HeatFlow flow =
-                design(DRY, room).between(new Temperature((warm + 2 * tub) / 3 + 1), new Temperature(tub));
-        double capacity = WaterBody.of(VOLUME, new Temperature(warm)).heatCapacity().joulesPerKelvin();
+        HeatFlow flow = design(DRY, room).between(new Temperature((warm + 2 * tub) / 3 + 1), new Temperature(tub));
+        double capacity =
+                WaterBody.of(VOLUME, new Temperature(warm)).heatCapacity().joulesPerKelvin();
         double[] state = {warm};
         new DormandPrince853Integrator(1e-6, 60, 1e-11, 1e-11)
                 .integrate(
@@ -109,7 +110,9 @@ class JarInATubTest {
         Design tub = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, Place.parse(place), ROOM);
         Design room = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir());
         assertEquals(
-                room.between(WARM, ROOM).lid().flux(), tub.between(WARM, TUB).lid().flux(), 1e-9);
+                room.between(WARM, ROOM).lid().flux(),
+                tub.between(WARM, TUB).lid().flux(),
+                1e-9);
         HeatFlow flow = tub.between(WARM, TUB);
         assertTrue(flow.side().flux() * JAR.sideArea() > flow.watts() / 2, "most goes through the wrap");
         assertTrue(flow.end().compareTo(TUB) > 0 && flow.end().compareTo(ROOM) < 0);
@@ -133,21 +136,24 @@ class JarInATubTest {
 
     @Test
     void what_water_can_enter_is_soaked() {
-        assertEquals(List.of(Condition.DRY, Condition.SOAKED), conditions(Layers.NONE.with(3, "glass").with(10, "wool")));
+        assertEquals(
+                List.of(Condition.DRY, Condition.SOAKED),
+                conditions(Layers.NONE.with(3, "glass").with(10, "wool")));
         assertEquals(List.of(Condition.DRY, Condition.DRY, Condition.DRY), conditions(DRY));
         assertEquals(
                 List.of(Condition.DRY, Condition.DRY, Condition.SOAKED),
-                conditions(Layers.NONE.with(3, "fleece").with(0.05, "plastic bag").with(3, "felt")));
+                conditions(
+                        Layers.NONE.with(3, "fleece").with(0.05, "plastic bag").with(3, "felt")));
         Design bagged = design(DRY, 21);
         Design wool = design(Layers.NONE.with(3, "glass").with(10, "wool"), 21);
         assertFalse(bagged.isSoakedThere());
         assertTrue(wool.isSoakedThere());
         assertFalse(new Design(JAR, wool.side(), wool.lid(), wool.base(), new StillAir()).isSoakedThere());
-        assertTrue(wool.between(WARM, TUB).watts() > 3 * bagged.between(WARM, TUB).watts());
+        assertTrue(
+                wool.between(WARM, TUB).watts() > 3 * bagged.between(WARM, TUB).watts());
         // The layers as they stand are wet already: nothing more happens to them.
         assertEquals(
-                wool.between(WARM, TUB),
-                wool.withSide(wool.sideWhereItStands()).between(WARM, TUB));
+                wool.between(WARM, TUB), wool.withSide(wool.sideWhereItStands()).between(WARM, TUB));
     }
 
     private static List<Condition> conditions(Layers layers) {
@@ -193,18 +199,11 @@ class JarInATubTest {
 
     private static Design design(Layers side, double room) {
         return new Design(
-                JAR,
-                side,
-                ThermalResistance.NONE,
-                ThermalResistance.NONE,
-                new StirredWater(),
-                new Temperature(room));
+                JAR, side, ThermalResistance.NONE, ThermalResistance.NONE, new StirredWater(), new Temperature(room));
     }
 
     private static Path path(double resistance, double outside) {
         return new Path(
-                0,
-                List.of(new ThermalResistance(resistance)),
-                List.of(new Temperature(10), new Temperature(outside)));
+                0, List.of(new ThermalResistance(resistance)), List.of(new Temperature(10), new Temperature(outside)));
     }
 }

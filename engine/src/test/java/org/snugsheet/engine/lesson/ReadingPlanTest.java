@@ -73,8 +73,8 @@ class ReadingPlanTest {
     void what_cannot_be_planned_is_refused() {
         Forecast hot = new Steady(
                 new NewtonCooling(new Temperature(50), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
-        Forecast near = new Steady(
-                new NewtonCooling(new Temperature(6), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
+        Forecast near =
+                new Steady(new NewtonCooling(new Temperature(6), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
         refused(Trouble.START_TOO_HOT, () -> ReadingPlan.filling(hot, 1800, 300, DEGREE, 0.5));
         refused(Trouble.TOO_NEAR_TO_READ, () -> ReadingPlan.filling(near, 1800, 300, DEGREE, 0.5));
         refused(Trouble.TOO_FEW_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1200, DEGREE, 0.5));

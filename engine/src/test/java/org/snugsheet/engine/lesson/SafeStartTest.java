@@ -97,7 +97,8 @@ class SafeStartTest {
         assertTrue(SafeStart.isForAdultsOnly(Temperature.of(140, Scale.FAHRENHEIT)));
         assertTrue(!SafeStart.isForAdultsOnly(new Temperature(59.9)));
         assertTrue(PUBLISHED.stream()
-                .filter(row -> "scald time".equals(row.get("kind")) && row.getOrDefault("degC", "").startsWith("60"))
+                .filter(row -> "scald time".equals(row.get("kind"))
+                        && row.getOrDefault("degC", "").startsWith("60"))
                 .allMatch(row -> Double.parseDouble(shortest(row)) <= 6));
         assertEquals(
                 Trouble.KETTLE_WATER,

@@ -53,8 +53,8 @@ class WarmingTest {
                                 public void computeDerivatives(double t, double[] now, double[] slope) {
                                     double k = bath.constant().perSecond();
                                     slope[0] = -k * (now[0] - now[1]);
-                                    slope[1] = (6 * ofJar * k * (now[0] - now[1]) + bath.leak() * (21 - now[1]))
-                                            / ofTub;
+                                    slope[1] =
+                                            (6 * ofJar * k * (now[0] - now[1]) + bath.leak() * (21 - now[1])) / ofTub;
                                     slope[2] = -perMinute / 60 * (now[2] - now[1]);
                                 }
                             },
@@ -67,7 +67,10 @@ class WarmingTest {
         assertEquals(state[2], jar.after(minutes * 60).celsius(), 1e-6);
         assertEquals(state[1], jar.surroundingsAfter(minutes * 60).celsius(), 1e-6);
         if (perMinute == 0.05) {
-            assertEquals(bath.jarAfter(minutes * 60).celsius(), jar.after(minutes * 60).celsius(), 1e-9);
+            assertEquals(
+                    bath.jarAfter(minutes * 60).celsius(),
+                    jar.after(minutes * 60).celsius(),
+                    1e-9);
         }
     }
 
@@ -100,7 +103,8 @@ class WarmingTest {
         assertTrue(longest < Math.log(35) / 0.05 * 60);
         assertEquals(
                 Trouble.RATES_ALIKE,
-                assertThrows(Refusal.class, () -> new TellApartInTub(bare, bare)).trouble());
+                assertThrows(Refusal.class, () -> new TellApartInTub(bare, bare))
+                        .trouble());
     }
 
     /** Whole lessons drawn, read and fitted with the tub’s own readings beside: they scatter by the error that the plan foretells. */

@@ -45,11 +45,13 @@ public interface Cold extends XInterface {
     @CellFunction(
             order = 1,
             name = "COLD.FROSTBITE",
-            text = "What the cold means for children at school, in words: 15 °F (-9 °C) of wind chill and colder is very cold, from 0 °F (-18 °C) on there is a risk of frostbite, from -27 °C (-16 °F) on they stay indoors; and in how many minutes bare skin can freeze.",
+            text =
+                    "What the cold means for children at school, in words: 15 °F (-9 °C) of wind chill and colder is very cold, from 0 °F (-18 °C) on there is a risk of frostbite, from -27 °C (-16 °F) on they stay indoors; and in how many minutes bare skin can freeze.",
             formula = "13.12 + 0.6215·T − 11.37·V^0.16 + 0.3965·T·V^0.16 (°C, km/h)",
-            source = "Child Care Weather Watch (Healthy Child Care Iowa): hdfs.missouri.edu/cdl/child-care-weather-watch"
-                    + "; " + "Canadian Paediatric Society: caringforkids.cps.ca" + "; "
-                    + "Environment Canada, 2001: almanac.com/content/windchill-chart-canada",
+            source =
+                    "Child Care Weather Watch (Healthy Child Care Iowa): hdfs.missouri.edu/cdl/child-care-weather-watch"
+                            + "; " + "Canadian Paediatric Society: caringforkids.cps.ca" + "; "
+                            + "Environment Canada, 2001: almanac.com/content/windchill-chart-canada",
             example = "COLD.FROSTBITE(-20;30)",
             answer =
                     "Too cold for children: it feels like -33 °C. Stay indoors: from -27 °C (-16 °F) on bare skin begins to freeze. Bare skin can freeze in 10 to 30 minutes, a child’s sooner. Your school’s rules for outdoor play come first.",

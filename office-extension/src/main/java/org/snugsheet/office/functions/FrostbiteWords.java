@@ -19,7 +19,8 @@ enum FrostbiteWords implements Phrase {
     VERY_COLD("Very cold for children: it feels like {0} {1}. Hats, gloves and dry socks; go in often to warm up."),
     RISK(
             "Risk of frostbite for children: it feels like {0} {1}. Cover all skin, stay out only for minutes, and watch faces and fingers."),
-    INDOORS("Too cold for children: it feels like {0} {1}. Stay indoors: from -27 °C (-16 °F) on bare skin begins to freeze."),
+    INDOORS(
+            "Too cold for children: it feels like {0} {1}. Stay indoors: from -27 °C (-16 °F) on bare skin begins to freeze."),
     HALF_AN_HOUR("Bare skin can freeze in 10 to 30 minutes, a child’s sooner."),
     TEN_MINUTES("Bare skin can freeze in 5 to 10 minutes, a child’s sooner."),
     FIVE_MINUTES("Bare skin can freeze in 2 to 5 minutes, a child’s sooner."),
@@ -41,8 +42,7 @@ enum FrostbiteWords implements Phrase {
     static String of(Temperature air, Speed wind, Scale scale, Language language) {
         Frostbite risk = Frostbite.of(air, wind);
         List<String> sentences = new ArrayList<>();
-        sentences.add(language.say(
-                forChildren(risk), Math.round(feelsLike(risk, air, wind, scale)), scale.symbol()));
+        sentences.add(language.say(forChildren(risk), Math.round(feelsLike(risk, air, wind, scale)), scale.symbol()));
         soon(risk).map(language::words).ifPresent(sentences::add);
         if (risk.fasterInThisWind()) {
             sentences.add(language.words(FASTER));

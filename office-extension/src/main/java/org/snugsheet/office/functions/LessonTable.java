@@ -46,14 +46,7 @@ final class LessonTable {
     private final List<Object[]> water = new ArrayList<>();
     private boolean iced;
 
-    LessonTable(
-            double seconds,
-            Volume volume,
-            Steady bare,
-            Steady wrapped,
-            Mark mark,
-            Scale scale,
-            Language language) {
+    LessonTable(double seconds, Volume volume, Steady bare, Steady wrapped, Mark mark, Scale scale, Language language) {
         SafeStart.require(bare.start());
         this.seconds = seconds;
         this.volume = volume;
@@ -139,9 +132,7 @@ final class LessonTable {
                     language.words(LessonWords.SHOWS_AFTER),
                     shows / SECONDS_PER_MINUTE,
                     "min",
-                    shows <= seconds
-                            ? language.words(LessonWords.SHOWS)
-                            : language.words(LessonWords.SHOWS_TOO_LATE));
+                    shows <= seconds ? language.words(LessonWords.SHOWS) : language.words(LessonWords.SHOWS_TOO_LATE));
         }));
         rows.add(orWhy(LessonWords.FARTHEST_AFTER, "min", () -> {
             double farthest = apart(TellApart::farthest, TellApartInTub::farthest);
@@ -151,9 +142,7 @@ final class LessonTable {
                     farthest / SECONDS_PER_MINUTE,
                     "min",
                     language.say(
-                            LessonWords.FARTHEST_WHY,
-                            new TemperatureDifference(difference).in(scale),
-                            scale.symbol()));
+                            LessonWords.FARTHEST_WHY, new TemperatureDifference(difference).in(scale), scale.symbol()));
         }));
         rows.add(orWhy(
                 LessonWords.CAN_BE_READ_FOR,

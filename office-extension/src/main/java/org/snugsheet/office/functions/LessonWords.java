@@ -24,7 +24,8 @@ enum LessonWords implements Phrase {
     START("start"),
     SHOWS_AFTER("the difference shows after"),
     SHOWS("From then on the two jars differ by a mark or more."),
-    SHOWS_TOO_LATE("That is after the lesson. Start warmer, but never above 43 °C (109 °F), read for longer, or wrap thicker."),
+    SHOWS_TOO_LATE(
+            "That is after the lesson. Start warmer, but never above 43 °C (109 °F), read for longer, or wrap thicker."),
     FARTHEST_AFTER("farthest apart after"),
     FARTHEST_WHY("Then they differ by {0,number,0.0} {1}."),
     CAN_BE_READ_FOR("the bare jar can be read for"),

@@ -228,8 +228,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
                 .orElseGet(() -> ReadingPlan.usualScatter(mark));
     }
 
-    private static Steady jar(
-            String[][] rate, String[][] start, String[][] surroundings, @Nullable Object scale) {
+    private static Steady jar(String[][] rate, String[][] start, String[][] surroundings, @Nullable Object scale) {
         Scale s = Options.scale(scale);
         return new Steady(
                 new NewtonCooling(Cells.temperature(start, s), Cells.temperature(surroundings, s), constant(rate)));

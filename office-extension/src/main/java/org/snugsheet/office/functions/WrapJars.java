@@ -52,11 +52,11 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object unit,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(
-                () -> DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
-                        .flow()
-                        .resistance()
-                        .in(Options.resistanceUnit(unit)));
+        return Answer.of(() -> DesignCells.of(
+                        volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
+                .flow()
+                .resistance()
+                .in(Options.resistanceUnit(unit)));
     }
 
     @Override
@@ -73,10 +73,10 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object room,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(
-                () -> DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
-                        .flow()
-                        .watts());
+        return Answer.of(() -> DesignCells.of(
+                        volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
+                .flow()
+                .watts());
     }
 
     @Override
@@ -115,8 +115,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            DesignCells cells =
-                    DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale);
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale);
             // The first of the faces is the water itself, the last the place.
             List<Temperature> faces = cells.flow().side().faces();
             double wanted = Cells.number(number);
@@ -144,8 +144,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            DesignCells cells =
-                    DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, vessel, scale);
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, vessel, scale);
             return ExpectedCooling.of(cells.design(), cells.water(), cells.surroundings())
                     .perMinute();
         });
@@ -253,7 +253,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Estimate k = rate(rate, Options.number(error).orElse(0.0));
-            Estimate all = MeasuredResistance.ofOneJar(k, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak));
+            Estimate all = MeasuredResistance.ofOneJar(
+                    k, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak));
             ThermalResistance known = Options.resistance(rest, Options.resistanceUnit(unit));
             return in(unit, all.value() - known.squareMetreKelvinsPerWatt());
         });
@@ -276,7 +277,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             Estimate k = rate(rate, needed(error));
             return in(
                     unit,
-                    MeasuredResistance.ofOneJar(k, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak))
+                    MeasuredResistance.ofOneJar(
+                                    k, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak))
                             .standardError());
         });
     }
@@ -300,8 +302,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            DesignCells cells =
-                    DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, vessel, scale);
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, vessel, scale);
             Estimate measured = MeasuredResistance.ofOneJar(
                     rate(rate, positive(Cells.number(error))),
                     cells.water().heatCapacity(),

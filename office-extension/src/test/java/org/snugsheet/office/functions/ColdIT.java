@@ -84,7 +84,9 @@ class ColdIT {
         String words = result("COLD.FROSTBITE(-25;60)").text();
         assertTrue(words.contains("Faster in this wind") && words.endsWith("outdoor play come first."), words);
         assertTrue(result("COLD.FROSTBITE(5;0)").text().startsWith("It feels like 5 °C."));
-        assertEquals("No frost: the air is at 25 °C.", result("COLD.FROSTBITE(25;40)").text());
+        assertEquals(
+                "No frost: the air is at 25 °C.",
+                result("COLD.FROSTBITE(25;40)").text());
         // 15 °F, 0 °F: Child Care Weather Watch; −27 °C: Canadian Paediatric Society; calm air counts as it is.
         assertTrue(result("COLD.FROSTBITE(-9;0)").text().startsWith("Very cold for children"));
         assertTrue(result("COLD.FROSTBITE(1;0;\"F\")").text().startsWith("Very cold for children"));
