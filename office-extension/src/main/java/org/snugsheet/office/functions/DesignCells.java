@@ -54,7 +54,7 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
                 Options.resistance(lid, Unit.SQUARE_METRE_KELVIN_PER_WATT),
                 Options.resistance(base, Unit.SQUARE_METRE_KELVIN_PER_WATT),
                 place(where),
-                Options.temperature(room, s).orElse(Design.USUAL_ROOM));
+                Options.temperatureNotZero(room, s).orElse(Design.USUAL_ROOM));
         WaterBody water = WaterBody.of(held, Cells.temperature(warm, s)).withVessel(Options.heatCapacity(vessel));
         return new DesignCells(design, water, Cells.temperature(cold, s), s);
     }

@@ -126,7 +126,9 @@ class WrapIT {
         double all = result("WRAP.VESSEL(250;35;Z1;Z2;C1;C2;0.1)").number();
         assertEquals(all, result("WRAP.ONEJAR(E1;250;219.82616;;;;;;C1)").number(), 1e-6 * all);
         assertEquals(
-                all, result("WRAP.ONEJAR(E1;250;219.82616;;;;;\"SI\";104;\"F\")").number(), 1e-6 * all);
+                all,
+                result("WRAP.ONEJAR(E1;250;219.82616;;;;;\"SI\";104;\"F\")").number(),
+                1e-6 * all);
         String verdict = result("WRAP.VERDICT(WRAP.EXPECT(" + JAR + ");0.0005;" + JAR + ")")
                 .text();
         assertTrue(verdict.endsWith("they agree."), verdict);
@@ -146,7 +148,8 @@ class WrapIT {
                 1e-9);
         assertEquals(
                 result("WRAP.VESSEL(" + tub + ")").number(),
-                result("WRAP.ONEJAR(WRAP.EXPECT(" + tub + ");250;219.82616;;;;;;C1)").number(),
+                result("WRAP.ONEJAR(WRAP.EXPECT(" + tub + ");250;219.82616;;;;;;C1)")
+                        .number(),
                 1e-8);
         // The wall of the jar, the lid and the base are the same; so the wrap alone is left, but for its films.
         String bare = "250;35;A1;B1;C1;C2;\"stirred water\"";
@@ -158,6 +161,19 @@ class WrapIT {
                         + ";;;;WRAP.LEAK(" + bag + ");;C1)")
                 .number();
         assertEquals(wrap * 35 / 38, measured, 0.02 * wrap);
+    }
+
+    /** A room at freezing is typed in quotes, or with its unit: a plain 0 is refused, for a blank cell arrives so, too. */
+    @Test
+    void aRoomAtFreezingIsNotTheUsualRoom() {
+        String usual = "WRAP.END(" + JAR + ";\"still water\")";
+        String freezing = "WRAP.END(" + JAR + ";\"still water\";;;\"0\")";
+        assertTrue(result(freezing).number() < 5);
+        assertTrue(result(usual).number() > 5);
+        assertEquals(
+                result(freezing).number(),
+                result("WRAP.END(" + JAR + ";\"still water\";;;\"32 °F\")").number(),
+                1e-9);
     }
 
     @Test
@@ -172,7 +188,9 @@ class WrapIT {
         String verdict = result("WRAP.VERDICT(WRAP.EXPECT(" + tub + ");0.0005;" + tub + ")")
                 .text();
         assertTrue(verdict.contains("they agree. The wrap is taken as soaked"), verdict);
-        assertTrue(verdict.endsWith("6.0 °C as the surroundings: with its lid in the air, the jar cools toward that."), verdict);
+        assertTrue(
+                verdict.endsWith("6.0 °C as the surroundings: with its lid in the air, the jar cools toward that."),
+                verdict);
         double soaked = result("WRAP.FLOW(" + tub + ")").number();
         sheet.number("A3", 0.05).text("B3", "plastic bag");
         assertTrue(result("WRAP.FLOW(" + tub + ")").number() < soaked / 3);
@@ -219,6 +237,8 @@ class WrapIT {
                 "WRAP.MEASURED(Z1;0.02;250;220)",
                 "WRAP.MEASURED(0.04;0.02;250;0)",
                 "WRAP.ONEJAR(-0.01;250;220)",
+                "WRAP.EXPECT(250;35;A1;B1;40;5;\"still water\";;;0)",
+                "WRAP.EXPECT(250;35;A1;B1;40;5;\"still water\";;;Z1)",
                 "WRAP.ONEJAR(0.01;250;220;;;;5)",
                 "WRAP.ONEJAR(0.01;250;220;;;;-1)",
                 "WRAP.VERDICT(0.01;0;250;35;A1:A3;B1:B3;40;5)",
