@@ -28,9 +28,9 @@ final class DesignAWrap implements WorkedSheet {
     static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
 
     /** A whole jar as the WRAP functions take it, with the wrap and without; both end before unit, vessel and scale. */
-    static final String WRAPPED = "volume;radius;thicknesses;layers;halfway;cold;place;lid_r;base_r";
+    static final String WRAPPED = "volume;radius;thicknesses;layers;halfway;cold;place;lid_r;base_r;";
 
-    static final String BARE = "volume;radius;wall_mm;wall;halfway_bare;cold;place;lid_r;base_r";
+    static final String BARE = "volume;radius;wall_mm;wall;halfway_bare;cold;place;lid_r;base_r;";
 
     static final double VOLUME = 250;
     static final double RADIUS = 35;
