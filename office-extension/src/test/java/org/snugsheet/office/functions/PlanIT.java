@@ -235,7 +235,9 @@ class PlanIT {
                     sheet.at("B4").text());
         }
         for (String kettle : List.of("95;10;40;1000", "\"203 °F\";10;40;1000", "203;50;104;1000;\"F\"")) {
-            assertEquals(ErrorCodes.INVALID_ARGUMENT, result("PLAN.MIX.HOT(" + kettle + ")").error());
+            assertEquals(
+                    ErrorCodes.INVALID_ARGUMENT,
+                    result("PLAN.MIX.HOT(" + kettle + ")").error());
         }
     }
 

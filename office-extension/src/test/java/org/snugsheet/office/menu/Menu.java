@@ -111,8 +111,7 @@ public final class Menu {
         return office.call("going to " + cell, () -> {
             XDispatchProvider window =
                     Uno.as(XDispatchProvider.class, controller(sheet).getFrame());
-            helper.executeDispatch(
-                    window, ".uno:GoToCell", "", 0, new PropertyValue[] {Uno.named("ToPoint", cell)});
+            helper.executeDispatch(window, ".uno:GoToCell", "", 0, new PropertyValue[] {Uno.named("ToPoint", cell)});
             return true;
         });
     }
