@@ -54,7 +54,7 @@ final class Pages {
         Language language = choice.language();
         int named = plan.get().materials().size();
         int jars = plan.get().jars();
-        return Outcome.said(
+        return pages.added(
                 named > jars
                         ? language.say(InvestigationWords.LAID_OUT_BUT, page.name(), jars, named)
                         : language.say(InvestigationWords.LAID_OUT, page.name()));
@@ -78,10 +78,18 @@ final class Pages {
         Drawing drawn = Drawing.of(choice.office(), pages.document, source.get(), pages.written);
         pages.open(drawn.page());
         Language language = choice.language();
-        return Outcome.said(
+        return pages.added(
                 drawn.without().isEmpty()
                         ? language.say(DrawingWords.DRAWN, drawn.page())
                         : language.say(DrawingWords.DRAWN_BUT, drawn.page(), String.join(", ", drawn.without())));
+    }
+
+    /** A person may reach for Undo next, and is told that it does not help here; a macro has no use for that. */
+    private Outcome added(String sentence) {
+        return Outcome.said(
+                choice.isQuiet()
+                        ? sentence
+                        : sentence + "\n\n" + choice.language().words(MenuWords.STAYS_PUT));
     }
 
     private DrawingForm.Answers answers(Selected selected) {

@@ -66,7 +66,7 @@ class WindowsIT {
             form.type("Minutes between readings", "5");
             form.press("OK");
             Seen done = Seen.window(office, MESSAGE);
-            assertSays(done, "for 4 jars, with the first 4 of your 5 wraps");
+            assertSays(done, "for 4 jars, with the first 4 of your 5 wraps", MenuWords.STAYS_PUT.english());
             done.press("OK");
             assertTrue(Seen.told(chosen).contains("Investigation"));
             assertTrue(sheet.sheetNames().contains("Investigation"));
@@ -96,7 +96,7 @@ class WindowsIT {
             form.type("Surroundings", "C2");
             form.press("OK");
             Seen done = Seen.window(office, MESSAGE);
-            assertSays(done, "on the sheet “Curves”");
+            assertSays(done, "on the sheet “Curves”", MenuWords.STAYS_PUT.english());
             done.press("OK");
             Seen.told(chosen);
             assertTrue(sheet.sheetNames().contains("Curves"));
