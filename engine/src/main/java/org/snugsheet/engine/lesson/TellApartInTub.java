@@ -1,11 +1,6 @@
 package org.snugsheet.engine.lesson;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.reading.Mark;
@@ -50,8 +45,8 @@ public record TellApartInTub(Warming first, Warming second) {
     }
 
     /**
-     * When they are farthest apart. In surroundings that stay it would be {@code ln(k₂/k₁)/(k₂ − k₁)}; a tub that warms brings it
-     * forward, so that twice that holds it.
+     * When they are farthest apart: both then cool equally fast, {@code k₁·(T₁ − T₂(t)) = k₂·(T₂ − T₂(t))} by Newton’s law. In
+     * surroundings that stay it would be {@code ln(k₂/k₁)/(k₂ − k₁)}; a tub that warms brings it forward, so that twice that holds it.
      *
      * @return seconds since the start
      */
@@ -59,13 +54,16 @@ public record TellApartInTub(Warming first, Warming second) {
         double k = first.constant().perSecond();
         double apart = (second.constant().perSecond() - k) / k;
         double ifTheyStayed = Math.log1p(apart) / apart / k;
-        return new BrentOptimizer(1e-9, 1e-6)
-                .optimize(
-                        new UnivariateObjectiveFunction(this::difference),
-                        GoalType.MAXIMIZE,
-                        new SearchInterval(0, 2 * ifTheyStayed),
-                        new MaxEval(MOST_STEPS))
-                .getPoint();
+        double end = 2 * ifTheyStayed;
+        // Rates so nearly alike that the digits run out: any time about then is as good.
+        return fasterBy(0) * fasterBy(end) < 0
+                ? new BrentSolver(1e-12, 1e-9).solve(MOST_STEPS, this::fasterBy, 0, end)
+                : ifTheyStayed;
+    }
+
+    private double fasterBy(double seconds) {
+        return first.constant().perSecond() * first.difference(seconds)
+                - second.constant().perSecond() * second.difference(seconds);
     }
 
     /**
