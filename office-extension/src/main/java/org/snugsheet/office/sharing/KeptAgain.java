@@ -82,9 +82,11 @@ final class KeptAgain extends WeakBase implements XUndoAction {
             for (Proposal.Write array : arrays) {
                 XSpreadsheet sheet = sheet(array.area().first());
                 Locked.change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {
+                    NoSteps.again(document);
                     BringBack.enter(sheet, array);
                     NoSteps.again(document);
                 });
+                NoSteps.again(document);
             }
             takePageAway();
         });
