@@ -16,6 +16,8 @@ public enum QuantityName implements Phrase {
     HEAT_CAPACITY("heat capacity"),
     /** Jars in a tub. */
     JARS("number of jars"),
+    /** Heat that goes past a wrap. */
+    LEAK_OF_THE_JAR("leak of the jar"),
     /** Heat that a tub takes up. */
     LEAK_OF_THE_TUB("leak of the tub"),
     /** Metres. */

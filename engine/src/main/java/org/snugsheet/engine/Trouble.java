@@ -195,6 +195,9 @@ public enum Trouble implements Phrase {
     ROUND_TARGET_TOO_HIGH("A layer of this material would have to be over {0} m thick. Choose a better material."),
     /** A cooling constant that tells nothing of a resistance. */
     RATE_TELLS_NO_RESISTANCE("A jar that does not cool shows no R-value. Read it for longer, or check its rate."),
+    /** A jar that loses no more than its lid and base should; {0} and {1} in W/K. */
+    ALL_GOES_ELSEWHERE(
+            "The jar loses {0,number,0.###} W/K in all, and lid and base alone are said to lose {1,number,0.###} W/K. Check the rate and the leak."),
     /** Two jars without their errors. */
     ERRORS_NEEDED("The error of the rate is needed for this. Give what COOL.RATE.ERROR answers."),
 
@@ -207,13 +210,17 @@ public enum Trouble implements Phrase {
     /** A start that two taps cannot make. */
     NOT_BETWEEN_THE_TAPS(
             "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C. Choose a start between them."),
+    /** Water hotter than taps give. */
+    KETTLE_WATER(
+            "Water of {0,number,0.#} °C ({1,number,0.#} °F) is a kettle’s and not a tap’s, and scalds at once. Mix with tap water of 70 °C (158 °F) at most."),
     /** Two jars that cool alike. */
     RATES_ALIKE("Both jars cool equally fast, so they never differ. Give two different cooling constants."),
     /** Two jars that never differ enough. */
     NEVER_TOLD_APART(
-            "They never differ by a mark: at most {0,number,0.##} °C, after {1,number,0} minutes. Start warmer or take a finer thermometer."),
+            "They never differ by a mark: at most {0,number,0.##} °C, after {1,number,0} minutes. Start warmer, but never above 43 °C (109 °F), or take a finer thermometer."),
     /** A jar that begins within a mark of its surroundings. */
-    TOO_NEAR_TO_READ("The start is within a mark of the surroundings, so nothing can be read. Start warmer."),
+    TOO_NEAR_TO_READ(
+            "The start is within a mark of the surroundings, so nothing can be read. Start warmer, but never above 43 °C (109 °F)."),
     /** Readings that cannot be taken. */
     TOO_MANY_READINGS("That would be {0,number,0} readings; nobody takes more than {1,number,0}. Read less often."),
     /** A certainty out of reach. */

@@ -20,6 +20,9 @@ final class AsRead {
     /** What is said of a jar that has a name and no readings. */
     static final String WAITING = "waiting";
 
+    /** What is said where some times are those of a clock and others minutes, as while somebody types over them. */
+    static final String MIXED_TIMES = "Some times are clock times, others are minutes: type all of them the same way.";
+
     private static final int HELPERS = 5;
     private static final int SHEET_COLUMNS = 9;
     private static final int CHECK_COLUMNS = 5;
@@ -51,13 +54,13 @@ final class AsRead {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     static Page add(Book book, Page typed, Grid grid, String scale, String options) throws com.sun.star.uno.Exception {
-        Page page = book.page(NAME);
+        Page page = book.lastPage(NAME);
         new AsRead(page, typed, grid, scale, options).write(book);
         return page;
     }
 
     private void write(Book book) throws com.sun.star.uno.Exception {
-        writeTop(page);
+        writeTop(page, grid);
         names(book.names());
         mirror(book, page, grid);
         String there = "=$'" + typed.name() + "'.";
@@ -95,12 +98,16 @@ final class AsRead {
                 .fixed("found_jar", page, found(0))
                 .fixed("found_row", page, found(1))
                 .fixed("found", page, found(2))
+                .fixed("what_to_do", page, found(4))
                 .fixed("accused", page, found(CHECK_COLUMNS));
     }
 
-    static void writeTop(Page page) throws com.sun.star.uno.Exception {
+    static void writeTop(Page page, Grid grid) throws com.sun.star.uno.Exception {
         page.text("A1", "As the functions read it").look("A1", Look.TITLE).height("A1", 10);
-        page.text("A2", "Nothing to type here: what was typed on the first page, with clock times as minutes.");
+        page.text(
+                "A2",
+                "Nothing to type here: what was typed on the first page, at the same cells (" + grid.block()
+                        + "), with clock times as minutes; below it, what the checks find.");
         page.width("A1:Z1", 24);
     }
 
@@ -155,9 +162,15 @@ final class AsRead {
             page.formula(
                     column + "" + (row + 3),
                     "=IF(line=\"\";\"\";IF(COUNTA(" + readings + ")=0;\"" + WAITING
-                            + "\";IFERROR(INDEX(found;MATCH(" + column + (row + 4) + ";accused;0));" + index
+                            + "\";IFERROR(" + said(column + "" + (row + 4)) + ";" + index
                             + "9)&\"\")))");
         }
+    }
+
+    /** What is wrong with a jar, and what to do about it. */
+    private static String said(String jar) {
+        String place = "MATCH(" + jar + ";accused;0)";
+        return "TRIM(INDEX(found;" + place + ")&\" \"&INDEX(what_to_do;" + place + "))";
     }
 
     /** The readings on the scale of the page: those of a jar with a scale of its own bear its sign. */
@@ -254,14 +267,34 @@ final class AsRead {
      */
     static String message(Grid grid, String well) {
         StringBuilder words = new StringBuilder("=IF(COUNTA(typed_readings)=0;\"Type what the thermometers read.\";"
-                + "IF(LEN(surroundings)=0;\"How warm is it around the jars? Type it into its box.\";");
+                + "IF(LEN(surroundings)=0;\"How warm is it around the jars? Type it into its box.\";IF("
+                + mixesTimes("checks")
+                + ";\"" + MIXED_TIMES + "\";");
         for (int jar = 0; jar < grid.jars(); jar++) {
             String check = "INDEX(checks;1;" + (jar + 1) + ")";
             String name = "INDEX(names_read;1;" + (jar + 1) + ")";
             words.append("IF(AND(" + check + "<>\"OK\";" + check + "<>\"\";" + check + "<>\"" + WAITING + "\");"
                     + "IF(LEFT(" + check + ";LEN(" + name + "))=" + name + ";\"\";" + name + "&\": \")&" + check + ";");
         }
-        return words + "\"" + well + "\"" + ")".repeat(grid.jars() + 2);
+        return words + "\"" + well + "\"" + ")".repeat(grid.jars() + 3);
+    }
+
+    /** Whether checks take the times for clock times in spite of {@code by_clock}: some of them are. */
+    static String mixesTimes(String checks) {
+        return "SUMPRODUCT(--ISNUMBER(SEARCH(\"look like clock times\";" + checks + ")))>0";
+    }
+
+    /**
+     * What a check of one jar says, with the place as it is seen on the page: its minute, for the number of its row among the
+     * readings is nowhere to be read.
+     */
+    static String asSeen(String check) {
+        String from = "FIND(\"(minute \";" + check + ")";
+        String to = "FIND(\")\";" + check + ")";
+        return "IF(" + mixesTimes(check) + ";\"" + MIXED_TIMES + "\";IFERROR(IF(LEFT(" + check
+                + ";4)=\"Row \";PROPER(MID(" + check + ";" + from + "+1;1))&MID(" + check + ";" + from + "+2;" + to
+                + "-" + from
+                + "-2)&MID(" + check + ";" + to + "+1;999);" + check + ");" + check + "))";
     }
 
     /** Whether the check of a jar holds it back, of which nothing is said before it has a reading. */

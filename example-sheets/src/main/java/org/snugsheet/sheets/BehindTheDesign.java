@@ -26,7 +26,7 @@ final class BehindTheDesign {
 
     private static final String BEFORE_WARM = "volume;radius;thicknesses;layers;";
     private static final String BEFORE_WARM_BARE = "volume;radius;wall_mm;wall;";
-    private static final String AFTER_WARM = ";cold;place;lid_r;base_r";
+    private static final String AFTER_WARM = ";cold;place;lid_r;base_r;";
 
     private BehindTheDesign() {}
 
@@ -45,7 +45,7 @@ final class BehindTheDesign {
         writeWayOut(book, page);
         writeCurves(page);
         writePoints(page);
-        writeSurroundings(page);
+        writeSurroundings(book, page);
         writeBars(page, design);
         new PrintSetup(PrintSetup.Way.LYING, "Behind the charts of a wrap").applyUnprinted(page);
         return page;
@@ -118,8 +118,8 @@ final class BehindTheDesign {
         page.look("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, Look.RESULT);
         for (int row = FIRST_STEP_ROW; row <= LAST_STEP_ROW; row++) {
             page.formula("A" + row, "=" + (row - FIRST_STEP_ROW) + "*lesson/" + STEPS);
-            page.formula("B" + row, "=COOL.TEMP($A" + row + ";start;cold;bare_rate;scale)");
-            page.formula("C" + row, "=COOL.TEMP($A" + row + ";start;cold;wrapped_rate;scale)");
+            page.formula("B" + row, "=COOL.TEMP($A" + row + ";start;toward_bare;bare_rate;scale)");
+            page.formula("C" + row, "=COOL.TEMP($A" + row + ";start;toward;wrapped_rate;scale)");
         }
         page.numbers("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, "0.0");
     }
@@ -139,12 +139,18 @@ final class BehindTheDesign {
         }
     }
 
-    private static void writeSurroundings(Page page) throws com.sun.star.uno.Exception {
+    private static void writeSurroundings(Book book, Page page) throws com.sun.star.uno.Exception {
         page.look("E15:F15", Look.SECTION).formula("E15", Degrees.label("Surroundings, "));
         page.look("E16:F16", Look.HEAD).text("E16", "minutes").text("F16", "surroundings");
         page.look("E17:F19", Look.RESULT).numbers("F17:F19", "0.0");
         page.number("E17", 0).formula("E18", "=lesson/2").formula("E19", "=lesson");
         page.formula("F17:F19", "=TEMP.CONVERT(cold;scale;scale)");
+        // In a tub the lid is in the air of the room, and so the jar does not cool toward the tub alone.
+        page.look("E21:E22", Look.LABEL).look("F21:F22", Look.RESULT).numbers("F21:F22", "0.0");
+        page.text("E21", "It cools toward, wrapped").formula("F21", "=WRAP.END(" + DesignAWrap.WRAPPED + ";scale)");
+        page.text("E22", "the same, bare").formula("F22", "=WRAP.END(" + DesignAWrap.BARE + ";scale)");
+        book.names().fixed("toward", page, "F21");
+        book.names().fixed("toward_bare", page, "F22");
     }
 
     private static void writeBars(Page page, Page design) throws com.sun.star.uno.Exception {

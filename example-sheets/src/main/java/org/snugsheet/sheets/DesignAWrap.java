@@ -28,9 +28,9 @@ final class DesignAWrap implements WorkedSheet {
     static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
 
     /** A whole jar as the WRAP functions take it, with the wrap and without; both end before unit, vessel and scale. */
-    static final String WRAPPED = "volume;radius;thicknesses;layers;halfway;cold;place;lid_r;base_r";
+    static final String WRAPPED = "volume;radius;thicknesses;layers;halfway;cold;place;lid_r;base_r;";
 
-    static final String BARE = "volume;radius;wall_mm;wall;halfway_bare;cold;place;lid_r;base_r";
+    static final String BARE = "volume;radius;wall_mm;wall;halfway_bare;cold;place;lid_r;base_r;";
 
     static final double VOLUME = 250;
     static final double RADIUS = 35;
@@ -75,7 +75,7 @@ final class DesignAWrap implements WorkedSheet {
         rule(page);
         BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
         BehindTheDesign.curves(page, behind).draw(book.office(), page, "expected_curves", "J16:N29");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:N42");
+        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:N41");
         page.protect();
         read.protect();
         behind.protect();
@@ -119,9 +119,19 @@ final class DesignAWrap implements WorkedSheet {
     }
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
-        page.width("A1", 46).width("B1", 38).width("C1:D1", 19).width("E1", 20).width("F1:H1", 18);
+        page.width("A1", 46)
+                .width("B1", 38)
+                .width("C1", 21)
+                .width("D1", 19)
+                .width("E1", 20)
+                .width("F1", 24)
+                .width("G1:H1", 18);
         page.width("I1", 4).width("J1", 54).width("K1:N1", 24);
-        page.height("A1:A42", 5.5).height("A1", 10).height("A2", 7).height("A3", 10.5);
+        page.height("A1:A40", 5.5)
+                .height("A41", 11)
+                .height("A1", 10)
+                .height("A2", 7)
+                .height("A3", 10.5);
         page.height("A4", 1.5).height("A5", 6).height("A6", 7).height("A16", 7);
         page.height("A17", 9.5)
                 .height("A29", 9.5)
@@ -205,8 +215,9 @@ final class DesignAWrap implements WorkedSheet {
         page.formula(
                 "A34",
                 "=IF(COUNTA(typed_readings)=0;\"Nothing is read yet. A jar nobody reads stays blank.\";IF("
-                        + notFine("bare") + ";\"Bare jar: \"&check_bare;IF(" + notFine("wrapped")
-                        + ";\"Wrapped jar: \"&check_wrapped"
+                        + notFine("bare") + ";\"Bare jar: \"&" + AsRead.asSeen("check_bare") + ";IF("
+                        + notFine("wrapped")
+                        + ";\"Wrapped jar: \"&" + AsRead.asSeen("check_wrapped")
                         + ";\"OK: all readings can be used. A missed one stays blank.\")))");
         Highlight.when(
                 page, "A34:E38", "NOT(OR(LEFT($A$34;3)=\"OK:\";LEFT($A$34;7)=\"Nothing\"))", Look.TROUBLE_MESSAGE);

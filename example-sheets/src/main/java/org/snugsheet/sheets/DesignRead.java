@@ -20,8 +20,8 @@ final class DesignRead {
 
     static Page add(Book book, Page typed) throws com.sun.star.uno.Exception {
         Grid grid = DesignAWrap.GRID;
-        Page page = book.page(AsRead.NAME);
-        AsRead.writeTop(page);
+        Page page = book.lastPage(AsRead.NAME);
+        AsRead.writeTop(page, grid);
         int below = grid.lastRow() + 2;
         book.names()
                 .fixed("typed_times", typed, grid.minutes())
@@ -52,8 +52,8 @@ final class DesignRead {
             Highlight.when(
                     typed,
                     grid.readings(jar.equals("bare") ? 'G' : 'H'),
-                    "AND(check_" + jar + "<>\"OK\";check_" + jar + "<>\"\";COUNTIF(found_" + jar + ";ROW()-"
-                            + grid.head() + ")>0)",
+                    "AND(check_" + jar + "<>\"OK\";check_" + jar + "<>\"\";SUMPRODUCT(--(found_" + jar + "=(ROW()-"
+                            + grid.head() + ")&\"\"))>0)",
                     Look.FOUND);
         }
     }

@@ -39,7 +39,7 @@ final class ExpectedAndMeasured {
         error(page, 38, "0.000");
         for (String column : new String[] {"L", "N"}) {
             String mean = column.equals("L") ? "halfway_bare" : "halfway";
-            String ofOneJar = "(" + column + "33;volume;area;0;" + column + "34;vessel;\"SI\";" + mean + ";scale)";
+            String ofOneJar = "(" + column + "33;volume;area;0;" + column + "34;vessel;0;\"SI\";" + mean + ";scale)";
             page.formula(column + "37", OrDash.of("WRAP.ONEJAR" + ofOneJar));
             page.formula(column + "38", OrDash.of("WRAP.ONEJAR.ERROR" + ofOneJar));
         }
@@ -47,7 +47,7 @@ final class ExpectedAndMeasured {
         label(page, 39, "What the wrap adds to it, m²·K/W", "0.000");
         page.formula("M39", OrDash.of("M37-K37"));
         error(page, 40, "0.000");
-        String ofBoth = "(L33;N33;volume;area;L34;N34;vessel;\"SI\";halfway;scale)";
+        String ofBoth = "(L33;N33;volume;area;L34;N34;vessel;0;\"SI\";halfway;scale)";
         page.formula("N39", OrDash.of("WRAP.MEASURED" + ofBoth));
         page.formula("N40", OrDash.of("WRAP.MEASURED.ERROR" + ofBoth));
 
@@ -77,17 +77,18 @@ final class ExpectedAndMeasured {
     }
 
     private static String ofReadings(String function, String jar) {
-        return OrDash.of(
-                "IF(check_" + jar + "=\"OK\";" + function + "(times;" + jar + ";cold;mark;scale);" + OrDash.DASH + ")");
+        String toward = jar.equals("bare") ? "toward_bare" : "toward";
+        return OrDash.of("IF(check_" + jar + "=\"OK\";" + function + "(times;" + jar + ";" + toward + ";mark;scale);"
+                + OrDash.DASH + ")");
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
         page.look("A39:E39", Look.SECTION).text("A39", "5  Do readings and layers agree? The wrapped jar");
-        page.merge("A40:E42").look("A40:E42", Look.NOTE);
+        page.merge("A40:E41").look("A40:E41", Look.NOTE);
         page.formula(
                 "A40",
                 "=IF(SUMPRODUCT(--(LEN(wrapped)>0))=0;\"Type what the class read: the answer comes here.\";IFERROR(WRAP.VERDICT(N33;N34;"
                         + DesignAWrap.WRAPPED
-                        + ";vessel;scale);\"No answer yet: mend first what the messages above say.\"))");
+                        + ";vessel;scale);\"No answer yet: fix first what the messages above say.\"))");
     }
 }

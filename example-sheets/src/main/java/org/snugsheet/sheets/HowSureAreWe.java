@@ -89,7 +89,15 @@ final class HowSureAreWe {
         int last = RANK_ROW + WindowsillJars.JARS.size();
         page.look("A4:H4", Look.SECTION).text("A4", "Which wrap is best? The best comes first");
         page.look("A5:H5", Look.NARROW_HEAD).look("A6:H" + last, Look.RESULT).look("B6:B" + last, Look.LABEL);
-        page.growingTable("A" + RANK_ROW + ":H" + last, RANK);
+        page.growingTable("A" + RANK_ROW + ":G" + last, RANK);
+        // There is no room for the reason why a jar is held back, which the first page gives.
+        String beside = "H6:H" + last;
+        page.text("H5", "not told apart from")
+                .table(
+                        beside,
+                        "=IFERROR(IF((LEN(B6:B" + last + ")>0)*(1-ISNUMBER(A6:A" + last
+                                + "));\"held back: see page Jars\";" + page.part(beside, RANK, 2, 8)
+                                + "&\"\");\"\")");
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
     }
 
@@ -115,7 +123,10 @@ final class HowSureAreWe {
     private static void writeReport(Page page) throws com.sun.star.uno.Exception {
         int last = REPORT_ROW + REPORT_SURE + REPORT_MORE - 1;
         page.look("A16:H16", Look.SECTION)
-                .formula("A16", "=\"All that the readings of one jar tell: \"&" + nameOf(SHOWN));
+                .formula(
+                        "A16",
+                        "=\"All that the readings of one jar tell: \"&" + nameOf(SHOWN) + "&IF(INDEX(checks;1;"
+                                + (SHOWN + 1) + ")=\"OK\";\"\";\", which is held back\")");
         int lastSure = REPORT_ROW + REPORT_SURE - 1;
         page.look("B17:G17", Look.NARROW_HEAD)
                 .look("B18:B" + lastSure, Look.LABEL)

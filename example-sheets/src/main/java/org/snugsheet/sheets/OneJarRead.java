@@ -31,8 +31,8 @@ final class OneJarRead {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     static Page add(Book book, Page typed, Grid grid) throws com.sun.star.uno.Exception {
-        Page page = book.page(AsRead.NAME);
-        AsRead.writeTop(page);
+        Page page = book.lastPage(AsRead.NAME);
+        AsRead.writeTop(page, grid);
         int below = grid.lastRow() + 2;
         String check = grid.first() + "" + below;
         String found = "A" + (below + 3) + ":D" + (below + FOUND);
@@ -60,7 +60,7 @@ final class OneJarRead {
     static String message() {
         return "=IF(COUNTA(typed_readings)=0;\"Type what your thermometer read.\";IF(LEN(surroundings)=0;"
                 + "\"How warm is it around the jar? Type it into its box.\";IF(check=\"OK\";"
-                + "\"OK: these readings can be used.\";check)))";
+                + "\"OK: these readings can be used.\";" + AsRead.asSeen("check") + ")))";
     }
 
     /**

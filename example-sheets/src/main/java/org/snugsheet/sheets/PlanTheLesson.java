@@ -162,7 +162,7 @@ final class PlanTheLesson implements WorkedSheet {
                 10,
                 "Cold water for one jar, ml",
                 "PLAN.MIX.COLD(hot;cold;start;volume)",
-                "The rest of the jar. Stir, read, and mend with a little of either: the jug takes some heat.",
+                "The rest of the jar. Stir, read, and put right with a little of either: the jug takes some heat.",
                 between);
         answer(
                 page,

@@ -46,7 +46,10 @@ final class Ranked {
                 .merge("A2:O2")
                 .look("A2:O2", Look.PURPOSE);
         page.look("A4:H4", Look.SECTION).text("A4", "What COOL.RANK answers");
-        page.look("A5:H5", Look.NARROW_HEAD).height("A5", 9.5).look("A6:H" + last, Look.RESULT);
+        page.look("A5:H5", Look.NARROW_HEAD)
+                .height("A5", 9.5)
+                .look("A6:G" + last, Look.RESULT)
+                .look("H6:H" + last, Look.LABEL);
         page.growingTable("A5:H" + last, "COOL.RANK(" + WhichWrapWins.OF_ALL + ")");
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
         page.look("J4:M4", Look.SECTION);

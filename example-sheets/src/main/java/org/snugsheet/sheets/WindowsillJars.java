@@ -80,7 +80,7 @@ final class WindowsillJars implements WorkedSheet {
         Page behind = BehindTheChart.add(book, page);
         HowSureAreWe.drawChart(book, sure, behind);
         BehindTheChart.chart(page, behind).draw(book.office(), page, "cooling_curves", "H17:J32");
-        new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill").apply(page, "A1:J37");
+        new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill").apply(page, "A1:J35");
         page.protect();
         sure.protect();
         read.protect();
@@ -114,7 +114,7 @@ final class WindowsillJars implements WorkedSheet {
         page.width("H1", 44).width("I1", 42).width("J1", 28);
         page.height("A1:A34", 5).height("A1", 10).height("A2", 7).height("A3", 10.5);
         page.height("A4", 1.5).height("A5", 6).height("A6", 8);
-        page.height("A22", 2).height("A23", 6.5).height("A34", 6.5).height("A35:A37", 11);
+        page.height("A22", 2).height("A23", 6.5).height("A34", 6.5).height("A35", 33);
     }
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
@@ -220,7 +220,7 @@ final class WindowsillJars implements WorkedSheet {
         result(page, 31, "Misfit of the curve, °C", "0.00", fit("COOL.MISFIT"));
         result(page, 32, "", "0.0", OrDash.of("COOL.TEMP(later;start;surroundings;rate)"));
         writeResistances(page);
-        page.formula("A32", "=\"Temperature then (\"&later&\" min), °C\"");
+        page.formula("A32", "=\"Temperature at \"&later&\" min, °C\"");
     }
 
     private static String fit(String function) {
@@ -241,7 +241,7 @@ final class WindowsillJars implements WorkedSheet {
 
     private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {
         page.look("A34:J34", Look.SECTION).text("A34", "What to look for");
-        page.merge("A35:J37").look("A35:J37", Look.NOTE);
+        page.merge("A35:J35").look("A35:J35", Look.NOTE);
         page.paragraphs(
                 "A35",
                 "Which wrap is best?",

@@ -113,7 +113,7 @@ class DesignAWrapIT {
             assertEquals("–", document.at("N33").text());
             assertEquals("–", document.at("N40").text());
             assertEquals(
-                    "No answer yet: mend first what the messages above say.",
+                    "No answer yet: fix first what the messages above say.",
                     document.at("A40").text());
             assertEquals(reference("wrapped expected R"), document.at("M37").number(), PRECISION);
             assertEquals("", failingCells(document));

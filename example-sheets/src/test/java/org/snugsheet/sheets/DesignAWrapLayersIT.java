@@ -98,7 +98,7 @@ class DesignAWrapLayersIT {
                 assertEquals("–", document.at(cell).text(), cell);
             }
             assertEquals(
-                    "No answer yet: mend first what the messages above say.",
+                    "No answer yet: fix first what the messages above say.",
                     document.at("A40").text());
             assertEquals(0, document.at("K37").error(), "the bare jar does not depend on it");
             document.text("B21", "newspaper").text("B27", "felt hat").calculateAll();

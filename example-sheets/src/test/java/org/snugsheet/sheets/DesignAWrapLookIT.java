@@ -169,7 +169,7 @@ class DesignAWrapLookIT {
     void formulasSpeakOfNames(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = office.open(design.sheet().ods())) {
             assertTrue(document.formulaAt("M33").contains("(" + DesignAWrap.WRAPPED + ";vessel;scale)"));
-            assertTrue(document.formulaAt("N33").contains("(times;wrapped;cold;mark;scale)"));
+            assertTrue(document.formulaAt("N33").contains("(times;wrapped;toward;mark;scale)"));
         }
     }
 

@@ -85,7 +85,9 @@ class HeldBackIT {
         "which-wrap-wins, A8, Ranking.D6",
         "first-five-minutes, B8, G15",
         "one-jar-one-curve, A8, E8",
-        "type-your-readings, D8, E27"
+        "type-your-readings, D8, E27",
+        "four-wrapped-jars, A8, B25",
+        "design-a-wrap, F33, L33"
     })
     void clockTimesAreMinutes(String name, String times, String answer, Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, name)) {

@@ -78,6 +78,10 @@ class HouseRulesIT {
                     () -> assertEquals(
                             List.of(), ArrayFormulas.overlaps(built.named(name).fods()), "a formula below an array"),
                     () -> enterStaysInTheGrid(document),
+                    () -> PageRules.clockTimesFit(document),
+                    () -> PageRules.whatNobodyTypesOnComesLast(pages),
+                    () -> PageRules.promisesAreStyled(pages),
+                    () -> PageRules.nothingIsCutOffOnPaper(pages),
                     () -> assertTrue(printed(pages) > 0, "a page to print"));
             for (XSpreadsheet page : pages) {
                 assertAll(

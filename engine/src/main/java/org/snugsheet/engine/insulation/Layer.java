@@ -63,6 +63,22 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
     }
 
     /**
+     * This layer with water in place of all its air.
+     *
+     * @return the soaked layer; itself if water cannot enter its stuff, fills it already, or it has no name
+     */
+    public Layer soaked() {
+        return material.filter(stuff -> stuff.soaks() && stuff.condition() != Condition.SOAKED)
+                .map(stuff -> Layer.of(thickness, Materials.soaked(stuff)))
+                .orElse(this);
+    }
+
+    /** Whether it keeps water from what lies within it: known stuff that water cannot enter. */
+    boolean keepsWaterOut() {
+        return material.filter(stuff -> !stuff.soaks()).isPresent();
+    }
+
+    /**
      * The same layer of stuff that conducts otherwise.
      *
      * @param other how easily heat goes through it

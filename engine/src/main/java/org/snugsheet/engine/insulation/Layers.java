@@ -84,6 +84,21 @@ public record Layers(List<Layer> fromInside) {
     }
 
     /**
+     * These layers as they are in a tub of water: from the outside in, each that water can enter is soaked, as far as the first
+     * that it cannot. The water is taken to find no way round that one, at its seams or from above (common practice, no source).
+     * A layer of unnamed conductivity stays as it was typed, and keeps nothing dry.
+     *
+     * @return the layers in water
+     */
+    public Layers inWater() {
+        List<Layer> wet = new ArrayList<>(fromInside);
+        for (int i = wet.size() - 1; i >= 0 && !wet.get(i).keepsWaterOut(); i--) {
+            wet.set(i, wet.get(i).soaked());
+        }
+        return new Layers(wet);
+    }
+
+    /**
      * How thick they are together.
      *
      * @return metres; zero for no layer

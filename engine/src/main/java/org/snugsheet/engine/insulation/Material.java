@@ -67,6 +67,21 @@ public record Material(
         };
     }
 
+    /** This material with water in all its pores, which then conducts as that does. */
+    Material filledWith(Conductivity water) {
+        return new Material(
+                name,
+                Condition.SOAKED,
+                water,
+                water,
+                water,
+                layer,
+                "DIN EN 12524:2000 (now ISO 10456), water at 10 degC",
+                Provenance.RETRIEVED,
+                "as water, which has taken the place of its air",
+                soaks);
+    }
+
     /** Metals conduct better than anything else here by a factor of ten, and their bare faces shine. */
     private boolean conductivityOfMetal() {
         return typical.wattsPerMetreKelvin() > 10;

@@ -43,7 +43,7 @@ public final class Thickness {
     }
 
     /**
-     * The turning radius: a cylinder thinner than this loses more heat when it is wrapped, up to this radius, for the surface
+     * The critical radius: a cylinder thinner than this loses more heat when it is wrapped, up to this radius, for the surface
      * grows faster than the wrap keeps heat in. {@code r = λ/h}; textbooks call it the critical radius (Incropera and DeWitt,
      * Fundamentals of Heat and Mass Transfer, Example 3.5; Holman, Heat Transfer, section 2-6).
      *

@@ -9,10 +9,8 @@ import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.insulation.AirGap;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Layers;
-import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.water.Water;
 
 /**
  * The resistance that the readings show, held against the one that the layers should give.
@@ -72,10 +70,12 @@ public record Agreement(
      */
     public static Agreement of(
             Estimate measured, double confidence, Design design, Temperature water, Temperature surroundings) {
-        Judge judge = new Judge(design, water, surroundings);
-        double low = judge.resistance(design.withSide(design.side().each(Layer::atWorst)));
-        double high = judge.resistance(design.withSide(design.side().each(Layer::atBest)));
-        double typical = judge.resistance(design);
+        // What is soaked there anyway has one figure, and not the range of the dry stuff.
+        Design there = design.withSide(design.sideWhereItStands());
+        Judge judge = new Judge(there, water, surroundings);
+        double low = judge.resistance(there.withSide(there.side().each(Layer::atWorst)));
+        double high = judge.resistance(there.withSide(there.side().each(Layer::atBest)));
+        double typical = judge.resistance(there);
         Interval limits = measured.interval(confidence);
         Interval expected = new Interval(Math.min(low, high), Math.max(low, high));
 
@@ -112,7 +112,7 @@ public record Agreement(
         void lower(Map<Reason, Double> reasons, double share) {
             Layers side = design.side().each(Layer::atWorst);
             if (side.fromInside().stream().anyMatch(Judge::soaks)) {
-                reasons.put(Reason.SOAKED_WRAP, resistance(design.withSide(side.each(this::soaked))));
+                reasons.put(Reason.SOAKED_WRAP, resistance(design.withSide(side.each(Layer::soaked))));
             }
             if (side.fromInside().stream().anyMatch(Judge::gives)) {
                 reasons.put(Reason.SQUASHED_WRAP, resistance(design.withSide(side.each(Judge::squashed))));
@@ -135,17 +135,14 @@ public record Agreement(
             reasons.put(Reason.WARMER_SURROUNDINGS, Math.abs(difference()) * (1 - 1 / share));
         }
 
+        /** By how much the place would have to differ for the jar’s heat to double. In a tub only a share of it goes there. */
         private double difference() {
-            return water.minus(surroundings).kelvins();
+            HeatFlow flow = design.between(water, surroundings);
+            return water.minus(flow.end()).kelvins() / flow.shareToThePlace();
         }
 
         private static boolean soaks(Layer layer) {
-            return layer.material().filter(stuff -> stuff.soaks()).isPresent();
-        }
-
-        private Layer soaked(Layer layer) {
-            // Between the water’s own temperature and that of ice it conducts the same to a few percent.
-            return soaks(layer) ? layer.withConductivity(new Conductivity(Water.conductivity(water))) : layer;
+            return !layer.soaked().equals(layer);
         }
 
         /** Stuff that is mostly air gives way: ISO 10456 calls insulating what conducts less than 0.1 W/(m·K). */

@@ -2,6 +2,7 @@ package org.snugsheet.engine.jar;
 
 import java.util.List;
 import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Layers;
 import org.snugsheet.engine.insulation.Material;
@@ -11,7 +12,9 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.surface.Face;
 import org.snugsheet.engine.surface.Facing;
+import org.snugsheet.engine.surface.KnownSurface;
 import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.engine.surface.StillWater;
 
 /**
@@ -22,13 +25,40 @@ import org.snugsheet.engine.surface.StillWater;
  * taken to be equally warm everywhere, stirred by its own free convection, with the film of the side at lid and base too. The
  * edges where the paths meet are left out, as is what evaporates under a lid that does not close.
  *
+ * <p>In a tub of water the jar stands up to its neck. Its side faces the water; what the water can enter is soaked ({@link
+ * Layers#inWater()}). Its lid faces still air as warm as the {@code room}. Its base stands on the tub’s floor: a disc on a medium
+ * that reaches far down and is as cold as the tub, {@code S = 2·D} (Incropera and DeWitt, Table 4.1, case 10), hence {@code R =
+ * π·r/(4·λ)}, with the {@linkplain #TABLE λ of the table} that the tub stands on; the water that creeps under a jar lies still
+ * there, for it is warmest at its top.
+ *
  * @param jar the water
  * @param side the layers round its side, the jar’s own wall among them if it is to count
  * @param lid the resistance of the lid’s layers without their surfaces; {@link ThermalResistance#NONE} for a thin lid
  * @param base the resistance of the base’s layers, as the lid’s
  * @param place where it stands
+ * @param room how warm the air above a tub is; elsewhere it does not count
  */
-public record Design(Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Place place) {
+public record Design(
+        Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Place place, Temperature room) {
+
+    /** A heated classroom; common practice, no source. */
+    public static final Temperature USUAL_ROOM = new Temperature(21);
+
+    /** Softwood, 500 kg/m³: ISO 10456:2007, Table 3. */
+    private static final double TABLE = 0.13;
+
+    /**
+     * A design in the usual room.
+     *
+     * @param jar as above
+     * @param side as above
+     * @param lid as above
+     * @param base as above
+     * @param place as above
+     */
+    public Design(Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Place place) {
+        this(jar, side, lid, base, place, USUAL_ROOM);
+    }
 
     /**
      * What the jar loses in the steady state.
@@ -39,18 +69,56 @@ public record Design(Jar jar, Layers side, ThermalResistance lid, ThermalResista
      * @throws Refusal if both are equally warm, or the place cannot be so warm
      */
     public HeatFlow between(Temperature water, Temperature surroundings) {
+        if (water.equals(surroundings)) {
+            throw Refusal.of(Trouble.NO_DIFFERENCE);
+        }
         RoundWrap wrap = sideWrap();
         Face inside = new Face(Facing.SIDE, jar.height(), diameter(jar.radius()), Face.USUAL_EMISSIVITY);
         Film within = (surface, far) -> new StillWater().resistance(inside, surface, far);
 
         double widening = wrap.outerRadius().metres() / jar.radius().metres();
         Path sidePath = Path.settle(
-                within, wrap.resistances(), outside(Facing.SIDE, wrap, emissivity()), widening, water, surroundings);
+                within,
+                wrap.resistances(),
+                outside(place, Facing.SIDE, wrap, emissivity()),
+                widening,
+                water,
+                surroundings);
+        Place above = place.isTub() ? new StillAir() : place;
+        Place below = place.isTub() ? floor() : place;
         Path lidPath = Path.settle(
-                within, List.of(lid), outside(Facing.UP, wrap, Face.USUAL_EMISSIVITY), 1, water, surroundings);
+                within,
+                List.of(lid),
+                outside(above, Facing.UP, wrap, Face.USUAL_EMISSIVITY),
+                1,
+                water,
+                place.isTub() ? room : surroundings);
         Path basePath = Path.settle(
-                within, List.of(base), outside(Facing.DOWN, wrap, Face.USUAL_EMISSIVITY), 1, water, surroundings);
+                within,
+                List.of(base),
+                outside(below, Facing.DOWN, wrap, Face.USUAL_EMISSIVITY),
+                1,
+                water,
+                surroundings);
         return new HeatFlow(jar, sidePath, lidPath, basePath);
+    }
+
+    /**
+     * The layers round the side as they are where the jar stands: soaked in a tub, as far as water can enter.
+     *
+     * @return the layers from the inside out
+     */
+    public Layers sideWhereItStands() {
+        return place.isTub() ? side.inWater() : side;
+    }
+
+    /**
+     * Whether water enters a layer where the jar stands, which was dry before.
+     *
+     * @return true if some layer is soaked there
+     */
+    public boolean isSoakedThere() {
+        return !sideWhereItStands().equals(side);
     }
 
     /**
@@ -60,7 +128,7 @@ public record Design(Jar jar, Layers side, ThermalResistance lid, ThermalResista
      * @return the design
      */
     public Design withSide(Layers other) {
-        return new Design(jar, other, lid, base, place);
+        return new Design(jar, other, lid, base, place, room);
     }
 
     /**
@@ -69,18 +137,22 @@ public record Design(Jar jar, Layers side, ThermalResistance lid, ThermalResista
      * @return the design
      */
     public Design withBareLid() {
-        return new Design(jar, side, ThermalResistance.NONE, base, place);
+        return new Design(jar, side, ThermalResistance.NONE, base, place, room);
     }
 
     private RoundWrap sideWrap() {
         // A surface resistance is not known before the temperatures are: only the layers and their radii are asked
         // here.
-        return new RoundWrap(jar.radius(), side, new ThermalResistance(1), ThermalResistance.NONE);
+        return new RoundWrap(jar.radius(), sideWhereItStands(), new ThermalResistance(1), ThermalResistance.NONE);
     }
 
-    private Film outside(Facing facing, RoundWrap wrap, double emissivity) {
+    private Film outside(Place there, Facing facing, RoundWrap wrap, double emissivity) {
         Face face = new Face(facing, jar.height(), diameter(wrap.outerRadius()), emissivity);
-        return (surface, far) -> place.resistance(face, surface, far);
+        return (surface, far) -> there.resistance(face, surface, far);
+    }
+
+    private Place floor() {
+        return new KnownSurface(new ThermalResistance(Math.PI * jar.radius().metres() / (4 * TABLE)));
     }
 
     private double emissivity() {

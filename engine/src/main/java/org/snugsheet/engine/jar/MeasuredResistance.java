@@ -1,5 +1,6 @@
 package org.snugsheet.engine.jar;
 
+import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
@@ -10,7 +11,8 @@ import org.snugsheet.engine.quantity.HeatCapacity;
  *
  * <p>A jar of heat capacity C with the surface A cools with {@code k = A/(R·C)} (Incropera and DeWitt, Fundamentals of Heat
  * and Mass Transfer, section 5.1), hence {@code R = A/(k·C)}. Between a wrapped and a bare jar the films on the surfaces, and
- * the jar’s own wall, cancel: {@code R = A/C·(1/k₂ − 1/k₁)}, as far as they are the same on both. Errors are carried on by
+ * the jar’s own wall, cancel: {@code R = A/C·(1/k₂ − 1/k₁)}, as far as they are the same on both. What lid and base lose goes
+ * past the wrap, so that their conductance L is taken off first: {@code R = A/(k·C − L)}. Errors are carried on by
  * JCGM 100:2008, 5.1.2: {@code s(1/k) = s(k)/k²}.
  */
 public final class MeasuredResistance {
@@ -27,13 +29,36 @@ public final class MeasuredResistance {
      * @throws Refusal if the jar does not cool
      */
     public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres) {
-        double factor = squareMetres / capacity.joulesPerKelvin();
-        double k = cooling(perSecond);
-        return new Estimate(factor / k, factor * perSecond.standardError() / (k * k), perSecond.degreesOfFreedom());
+        return ofOneJar(perSecond, capacity, squareMetres, 0);
     }
 
     /**
-     * From a bare and a wrapped jar, otherwise alike: the wrap alone.
+     * From one jar that also loses heat elsewhere: {@code R = A/(k·C − L)}, {@code s(R) = A·C·s(k)/(k·C − L)²}.
+     *
+     * @param perSecond its cooling constant, 1/s
+     * @param capacity of water and vessel
+     * @param squareMetres the surface of interest
+     * @param elsewhere the conductance L of what is not that surface, such as {@link HeatFlow#ofEnds()}, W/K
+     * @return the resistance in m²·K/W with its error
+     * @throws Refusal if the jar does not cool, or loses no more than what goes elsewhere
+     */
+    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres, double elsewhere) {
+        if (!(elsewhere >= 0)) {
+            throw Refusal.of(Trouble.NEGATIVE, QuantityName.LEAK_OF_THE_JAR, elsewhere);
+        }
+        double held = capacity.joulesPerKelvin();
+        double conductance = cooling(perSecond) * held - elsewhere;
+        if (!(conductance > 0)) {
+            throw Refusal.of(Trouble.ALL_GOES_ELSEWHERE, cooling(perSecond) * held, elsewhere);
+        }
+        return new Estimate(
+                squareMetres / conductance,
+                squareMetres * held * perSecond.standardError() / (conductance * conductance),
+                perSecond.degreesOfFreedom());
+    }
+
+    /**
+     * From a bare and a wrapped jar, otherwise alike and wrapped all over: the wrap alone.
      *
      * @param bare the cooling constant of the bare jar, 1/s
      * @param wrapped that of the wrapped jar, 1/s
@@ -43,8 +68,24 @@ public final class MeasuredResistance {
      * @throws Refusal if either jar does not cool
      */
     public static Estimate ofTheWrap(Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres) {
-        Estimate all = ofOneJar(wrapped, capacity, squareMetres);
-        Estimate without = ofOneJar(bare, capacity, squareMetres);
+        return ofTheWrap(bare, wrapped, capacity, squareMetres, 0);
+    }
+
+    /**
+     * From a bare and a wrapped jar, otherwise alike: the wrap alone.
+     *
+     * @param bare the cooling constant of the bare jar, 1/s
+     * @param wrapped that of the wrapped jar, 1/s
+     * @param capacity of water and vessel, of either jar
+     * @param squareMetres the surface that is wrapped
+     * @param elsewhere the conductance of what is not wrapped, of either jar, W/K; zero if all of it is
+     * @return the resistance in m²·K/W with its error; below zero if the wrapped jar cooled faster
+     * @throws Refusal if either jar does not cool, or loses no more than what goes elsewhere
+     */
+    public static Estimate ofTheWrap(
+            Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres, double elsewhere) {
+        Estimate all = ofOneJar(wrapped, capacity, squareMetres, elsewhere);
+        Estimate without = ofOneJar(bare, capacity, squareMetres, elsewhere);
         return new Estimate(
                 all.value() - without.value(),
                 Math.hypot(all.standardError(), without.standardError()),

@@ -3,8 +3,6 @@ package org.snugsheet.engine.jar;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.ThermalResistance;
@@ -55,9 +53,6 @@ public record Path(double flux, List<ThermalResistance> resistances, List<Temper
             Temperature water,
             Temperature surroundings) {
         double difference = water.minus(surroundings).kelvins();
-        if (difference == 0) {
-            throw Refusal.of(Trouble.NO_DIFFERENCE);
-        }
         double ofLayers = layers.stream()
                 .mapToDouble(ThermalResistance::squareMetreKelvinsPerWatt)
                 .sum();

@@ -1,5 +1,6 @@
 package org.snugsheet.engine.lesson;
 
+import java.util.List;
 import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -14,7 +15,8 @@ import org.snugsheet.engine.quantity.Volume;
  *
  * <p>With the jars at T₁, the tub at T₂ and the room at T₃: {@code T₁′ = −k·(T₁ − T₂)} and {@code C₂·T₂′ = C₁·k·(T₁ − T₂) +
  * G·(T₃ − T₂)}, heat balances of two lumped bodies (Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 5.1).
- * Two linear equations: the answer is a sum of two exponentials, not a march in small steps.
+ * Two linear equations: the answer is a sum of two exponentials, not a march in small steps. All heat of the jars is taken to go
+ * to the tub; what a lid above the water gives to the room instead, some tenth, is left in: the tub is told a little too warm.
  *
  * @param tub the water of the tub as it begins
  * @param jars how many jars stand in it
@@ -83,8 +85,36 @@ public record Bath(WaterBody tub, int jars, WaterBody jar, CoolingConstant const
         return new Temperature(state(seconds)[0]);
     }
 
+    /**
+     * A part of the tub’s deviation from the room.
+     *
+     * @param kelvins how large it is at the start
+     * @param perSecond how fast it dies away
+     */
+    record Part(double kelvins, double perSecond) {}
+
+    /** The two exponentials that the tub’s deviation from the room is the sum of. */
+    List<Part> parts() {
+        Modes modes = modes();
+        return List.of(
+                new Part(modes.ofSlow * modes.slowPart, modes.slow),
+                new Part(modes.ofFast * modes.fastPart, modes.fast));
+    }
+
     /** The temperatures of jar and tub: both deviations from the room are sums of the same two exponentials. */
     private double[] state(double seconds) {
+        Modes modes = modes();
+        double slowNow = modes.slowPart * Math.exp(-modes.slow * seconds);
+        double fastNow = modes.fastPart * Math.exp(-modes.fast * seconds);
+        return new double[] {
+            room.celsius() + slowNow + fastNow, room.celsius() + modes.ofSlow * slowNow + modes.ofFast * fastNow
+        };
+    }
+
+    /** The two rates, how far the tub stands at of the jar in each, and how much of each there is at the start. */
+    private record Modes(double slow, double fast, double ofSlow, double ofFast, double slowPart, double fastPart) {}
+
+    private Modes modes() {
         double k = constant.perSecond();
         double ofTub = capacity(tub);
         double share = jars * capacity(jar) / ofTub;
@@ -100,10 +130,7 @@ public record Bath(WaterBody tub, int jars, WaterBody jar, CoolingConstant const
         double ofSlow = 1 - slow / k;
         double ofFast = 1 - fast / k;
         double slowPart = (tubAbove - ofFast * jarAbove) / (ofSlow - ofFast);
-        double fastPart = jarAbove - slowPart;
-        double slowNow = slowPart * Math.exp(-slow * seconds);
-        double fastNow = fastPart * Math.exp(-fast * seconds);
-        return new double[] {room.celsius() + slowNow + fastNow, room.celsius() + ofSlow * slowNow + ofFast * fastNow};
+        return new Modes(slow, fast, ofSlow, ofFast, slowPart, jarAbove - slowPart);
     }
 
     private static double capacity(WaterBody body) {

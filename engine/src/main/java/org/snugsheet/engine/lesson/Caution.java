@@ -16,7 +16,8 @@ public enum Caution implements Phrase {
     /** Below 15 °C. */
     COLD_WATER("This water is cold: hands in it ache and grow numb. Let nobody keep a hand in it."),
     /** Up to a child’s bath, 37.8 °C. */
-    LUKEWARM("This water is no warmer than a child’s bath. It is safe for small hands."),
+    LUKEWARM(
+            "This water is no warmer than a child’s bath, 38 °C (100 °F). Test it with your wrist first all the same."),
     /** Up to the school limit. */
     WARM(
             "This water is warmer than a child’s bath, but within the 43 °C (109 °F) that schools are advised. Test it with your wrist first."),
@@ -37,6 +38,9 @@ public enum Caution implements Phrase {
             "Too hot for pupils: water of 60 °C (140 °F) burns adult skin badly within 3 seconds. Hotter water, and a child’s skin, sooner."),
     /** From 65.6 °C. */
     SCALDS_AT_ONCE("Too hot for pupils: water of 66 °C (150 °F) burns badly within a second or two."),
+    /** For mixing with water from {@link SafeStart#ADULTS_ONLY} on. */
+    HOT_TAP(
+            "Water of 60 °C (140 °F) and more burns skin within seconds: an adult mixes it, away from pupils, and hands out only what is mixed."),
     /** Who decides. */
     SCHOOL_RULES("Your school’s policy and local rules come first."),
     /** Who pours. */

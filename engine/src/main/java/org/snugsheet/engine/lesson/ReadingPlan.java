@@ -2,18 +2,18 @@ package org.snugsheet.engine.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
-import org.snugsheet.engine.cooling.CoolingConstant;
-import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Mark;
 
 /**
  * When to read a jar, and how well its cooling constant will be known then.
  *
- * <p>The jar follows Newton’s law in surroundings that are known; a reading errs by the rounding to the mark, {@code δ/√12}
+ * <p>The jar follows Newton’s law in surroundings that are known, be it that they change; a reading errs by the rounding to the mark, {@code δ/√12}
  * (JCGM 100:2008, F.2.2.1), and by {@code scatter} beside it. The error of the constant is that of the least-squares fit of
  * start and constant together, from the curvature of the sum of squares at the truth, {@code s² = σ²·(JᵀJ)⁻¹} (Seber and Wild,
  * Nonlinear Regression, 1989, section 2.1): the same that the fit will find.
@@ -24,7 +24,7 @@ import org.snugsheet.engine.reading.Mark;
  * @param mark the smallest mark of the thermometer
  * @param scatter the standard deviation of a reading beside rounding, K; {@link #usualScatter}
  */
-public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, Mark mark, double scatter) {
+public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark mark, double scatter) {
 
     private static final int FEWEST = 3;
 
@@ -35,6 +35,8 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
     private static final int FEWEST_FOR_A_CURVE = 5;
 
     private static final double SHORTEST_INTERVAL = 60;
+
+    private static final int SEARCHED = 200;
 
     /**
      * A plan.
@@ -47,7 +49,7 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
         if (!(jar.constant().perSecond() > 0)) {
             throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
         }
-        if (Math.abs(difference(jar)) <= mark.graduation().kelvins()) {
+        if (Math.abs(jar.difference(0)) <= mark.graduation().kelvins()) {
             throw Refusal.of(Trouble.TOO_NEAR_TO_READ);
         }
         if (!(intervalSeconds > 0) || Double.isInfinite(intervalSeconds)) {
@@ -77,7 +79,7 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
      * @throws Refusal as the constructor does
      */
     public static ReadingPlan filling(
-            NewtonCooling jar, double lessonSeconds, double intervalSeconds, Mark mark, double scatter) {
+            Forecast jar, double lessonSeconds, double intervalSeconds, Mark mark, double scatter) {
         LessonTime.require(lessonSeconds);
         double between = Math.floor(lessonSeconds / intervalSeconds + 1e-9);
         return new ReadingPlan(jar, intervalSeconds, (int) Math.min(between + 1, MOST + 1.0), mark, scatter);
@@ -96,7 +98,7 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
      * @throws Refusal if a reading every minute is not enough, or as the constructor refuses
      */
     public static ReadingPlan forCertainty(
-            NewtonCooling jar, double lessonSeconds, double wanted, Mark mark, double scatter) {
+            Forecast jar, double lessonSeconds, double wanted, Mark mark, double scatter) {
         if (!(wanted > 0 && wanted < 1)) {
             throw Refusal.of(Trouble.NOT_A_SHARE, wanted);
         }
@@ -168,7 +170,7 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
         double constants = 0;
         for (double time : times()) {
             double byStart = Math.exp(-k * time);
-            double byConstant = -difference(jar) * time * byStart;
+            double byConstant = jar.slope(time);
             starts += byStart * byStart;
             both += byStart * byConstant;
             constants += byConstant * byConstant;
@@ -186,21 +188,30 @@ public record ReadingPlan(NewtonCooling jar, double intervalSeconds, int count, 
     }
 
     /**
-     * How long such a jar can be read: until it is within a mark of its surroundings, where readings say nothing new. {@code t =
-     * ln(|T₀ − Tₛ|/δ)/k}.
+     * How long such a jar can be read: until it is within a mark of its surroundings, where readings say nothing new. In
+     * surroundings that stay that is {@code t = ln(|T₀ − Tₛ|/δ)/k}; in a tub that warms it is searched for.
      *
      * @param jar how it will cool
      * @param mark the smallest mark of the thermometer
      * @return seconds
      * @throws Refusal if the start is too hot for pupils or within a mark of the surroundings, or nothing cools
      */
-    public static double longestLesson(NewtonCooling jar, Mark mark) {
+    public static double longestLesson(Forecast jar, Mark mark) {
         new ReadingPlan(jar, SHORTEST_INTERVAL, FEWEST, mark, 0);
-        CoolingConstant constant = jar.constant();
-        return Math.log(Math.abs(difference(jar)) / mark.graduation().kelvins()) / constant.perSecond();
-    }
-
-    private static double difference(NewtonCooling jar) {
-        return jar.start().minus(jar.surroundings()).kelvins();
+        double graduation = mark.graduation().kelvins();
+        double ifTheyStay = Math.log(Math.abs(jar.difference(0)) / graduation)
+                / jar.constant().perSecond();
+        if (jar instanceof Steady) {
+            return ifTheyStay;
+        }
+        // A tub that the jar warms comes to meet it, so that it is no later than that. A sum of exponentials may swing
+        // to the far side, hence the first time, by steps.
+        UnivariateFunction left = seconds -> Math.abs(jar.difference(seconds)) - graduation;
+        double step = ifTheyStay / SEARCHED;
+        double from = 0;
+        while (left.value(from + step) > 0) {
+            from += step;
+        }
+        return new BrentSolver(1e-12, 1e-9).solve(MOST, left, from, from + step);
     }
 }

@@ -6,6 +6,7 @@ import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.water.Water;
 
 /**
  * How warm the water may be that children handle.
@@ -20,6 +21,12 @@ public final class SafeStart {
 
     /** The most that schools are advised; Building Bulletin 87. */
     public static final Temperature SCHOOL_LIMIT = new Temperature(43);
+
+    /** Adult skin burns within seconds: 3 s, table of the Moritz and Henriques type; 5 s, Children’s of Alabama. */
+    public static final Temperature ADULTS_ONLY = new Temperature(60);
+
+    /** Hot water is stored at 60 °C, and hardly a tap gives more; common practice, no source. */
+    public static final Temperature HOTTEST_TAP = new Temperature(70);
 
     private SafeStart() {}
 
@@ -38,12 +45,39 @@ public final class SafeStart {
     }
 
     /**
+     * Whether only an adult may handle water, away from pupils: from {@link #ADULTS_ONLY} on.
+     *
+     * @param water how warm it is
+     * @return true if so
+     */
+    public static boolean isForAdultsOnly(Temperature water) {
+        return water.compareTo(ADULTS_ONLY) >= 0;
+    }
+
+    /**
+     * Lets the temperature of a tap pass.
+     *
+     * @param tap how warm its water is
+     * @return the same
+     * @throws Refusal if no tap is so hot, so that it must be a kettle’s: above {@link #HOTTEST_TAP}
+     */
+    static Temperature requireTap(Temperature tap) {
+        if (tap.compareTo(HOTTEST_TAP) > 0) {
+            throw Refusal.of(Trouble.KETTLE_WATER, tap.celsius(), tap.in(Scale.FAHRENHEIT));
+        }
+        return tap;
+    }
+
+    /**
      * What to be told about water of a temperature.
      *
      * @param water how warm it is
      * @return the cautions, the most important first
+     * @throws Refusal if it would be ice or steam
      */
     public static List<Caution> cautions(Temperature water) {
+        // Refuses what is no water.
+        Water.density(water);
         List<Caution> cautions = new ArrayList<>();
         cautions.add(Caution.forWater(water));
         cautions.add(Caution.SCHOOL_RULES);

@@ -11,7 +11,7 @@ import org.snugsheet.engine.water.Water;
  * How much hot and how much cold tap water make a start temperature.
  *
  * <p>Heat balance without loss, {@code m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))}, with the enthalpy of water (Çengel and Boles,
- * Thermodynamics: An Engineering Approach, section 4-5, from memory). Jugs take some of the heat: mix, stir, read, and mend with
+ * Thermodynamics: An Engineering Approach, section 4-5, from memory). Jugs take some of the heat: mix, stir, read, and correct with
  * a little of either.
  *
  * @param hot how much hot water, as measured at its own temperature
@@ -27,10 +27,13 @@ public record Taps(Volume hot, Volume cold) {
      * @param start the temperature wanted, between the two
      * @param volume how much is wanted, at that temperature
      * @return how much of each
-     * @throws Refusal if the start is above {@link SafeStart#SCHOOL_LIMIT}, or does not lie between the taps
+     * @throws Refusal if the start is above {@link SafeStart#SCHOOL_LIMIT}, or does not lie between the taps, or one of them is a
+     *     kettle’s
      */
     public static Taps mixing(Temperature hotTap, Temperature coldTap, Temperature start, Volume volume) {
         SafeStart.require(start);
+        SafeStart.requireTap(hotTap);
+        SafeStart.requireTap(coldTap);
         if (!(coldTap.compareTo(start) < 0 && start.compareTo(hotTap) < 0)) {
             throw Refusal.of(Trouble.NOT_BETWEEN_THE_TAPS, start.celsius(), coldTap.celsius(), hotTap.celsius());
         }

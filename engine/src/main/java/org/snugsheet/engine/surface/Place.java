@@ -29,6 +29,15 @@ public sealed interface Place permits StillAir, Wind, StillWater, StirredWater, 
     ThermalResistance resistance(Face face, Temperature surface, Temperature place);
 
     /**
+     * Whether a jar stands in it up to its neck: a tub of water, whose surface the lid looks out of.
+     *
+     * @return true in water
+     */
+    default boolean isTub() {
+        return false;
+    }
+
+    /**
      * Finds a place by its words. A wind without a unit is in km/h.
      *
      * @param text {@code still air}, {@code wind 20 km/h}, {@code still water}, {@code stirred water} or {@code contact};

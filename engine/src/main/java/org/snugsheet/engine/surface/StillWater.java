@@ -15,4 +15,9 @@ public record StillWater() implements Place {
         double nusselt = FreeFilm.nusselt(face, water.prandtl(), grashof, rises);
         return new ThermalResistance(face.length() / (nusselt * water.conductivity()));
     }
+
+    @Override
+    public boolean isTub() {
+        return true;
+    }
 }

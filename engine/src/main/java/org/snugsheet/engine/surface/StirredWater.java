@@ -18,4 +18,9 @@ public record StirredWater() implements Place {
     public ThermalResistance resistance(Face face, Temperature surface, Temperature place) {
         return new ThermalResistance(1 / COEFFICIENT);
     }
+
+    @Override
+    public boolean isTub() {
+        return true;
+    }
 }

@@ -9,7 +9,8 @@ import org.snugsheet.engine.quantity.Unit;
  * How soon bare skin can freeze, by the bands that Environment Canada publishes with the wind chill index of 2001 (its table
  * of wind chill hazards, as restated at https://almanac.com/content/windchill-chart-canada).
  *
- * <p>The bands are made for adults: children cool faster. They are cautions and no promise that all is well.
+ * <p>Those bands are made for adults, and children cool faster; so what pupils are told follows {@link ForChildren}, and a band’s
+ * minutes only say how soon. They are cautions and no promise that all is well.
  *
  * @param windChill the index in degrees Celsius, rounded to a whole number as it is published
  * @param band the band it falls into
@@ -17,8 +18,32 @@ import org.snugsheet.engine.quantity.Unit;
  */
 public record Frostbite(int windChill, Band band, boolean strongWind) {
 
+    /** Beyond this the index has no meaning, °C. */
+    private static final int WARMEST = 10;
+
     /** Over this the table says “faster”. */
     private static final double STRONG_KILOMETRES_PER_HOUR = 50;
+
+    /**
+     * What the weather means for children at school, by wind chill.
+     *
+     * <p>Sources: Child Care Weather Watch (Healthy Child Care Iowa, after the US National Weather Service; read at
+     * https://hdfs.missouri.edu/cdl/child-care-weather-watch): 15 °F to 30 °F cold, 0 °F to 15 °F very cold, −20 °F to 0 °F bitter cold
+     * with significant risk of frostbite. Canadian Paediatric Society, Winter safety (caringforkids.cps.ca, read in a copy):
+     * indoors at −27 °C (−16 °F) or lower, when exposed skin begins to freeze. Each limit counts for the colder band.
+     */
+    public enum ForChildren {
+        /** Above 10 °C (50 °F), beyond the index: frost is no matter. */
+        NO_FROST,
+        /** Milder than 15 °F, −9 °C. */
+        COLD,
+        /** From 15 °F, −9 °C, on: very cold. */
+        VERY_COLD,
+        /** From 0 °F, −18 °C, on: significant risk of frostbite. */
+        RISK,
+        /** From −27 °C, −16 °F, on: indoors. */
+        INDOORS
+    }
 
     /** A band of the table. */
     public enum Band {
@@ -88,6 +113,24 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     }
 
     /**
+     * What it means for children.
+     *
+     * @return the band for children
+     */
+    public ForChildren forChildren() {
+        if (windChill > WARMEST) {
+            return ForChildren.NO_FROST;
+        }
+        if (windChill > -9) {
+            return ForChildren.COLD;
+        }
+        if (windChill > -18) {
+            return ForChildren.VERY_COLD;
+        }
+        return windChill > -27 ? ForChildren.RISK : ForChildren.INDOORS;
+    }
+
+    /**
      * The risk in this weather. In air too calm for a wind chill the cold of the air itself counts.
      *
      * @param air temperature of the air
@@ -97,7 +140,7 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     public static Frostbite of(Temperature air, Speed wind) {
         double kilometresPerHour = wind.in(Unit.KILOMETRE_PER_HOUR);
         // Warmer than the index reaches, wind makes no difference that matters here.
-        double index = air.celsius() > 10 ? air.celsius() : WindChill.inAnyWind(air.celsius(), kilometresPerHour);
+        double index = air.celsius() > WARMEST ? air.celsius() : WindChill.inAnyWind(air.celsius(), kilometresPerHour);
         int rounded = (int) Math.round(index);
         return new Frostbite(rounded, Band.of(rounded), kilometresPerHour > STRONG_KILOMETRES_PER_HOUR);
     }

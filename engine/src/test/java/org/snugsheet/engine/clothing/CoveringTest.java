@@ -54,11 +54,20 @@ class CoveringTest {
         assertTrue(refusal.finding().sentence().contains("blubber"));
     }
 
+    /** Fur that has lost all its air to water is no better than that water, 0.6 W/(m·K) at 10 °C (EN 12524). */
+    @Test
+    void soaked_fur_keeps_nobody_warm() {
+        double resistance = Covering.find("soaked fur")
+                .resistance(new Length(0.03), Figure.TYPICAL)
+                .squareMetreKelvinsPerWatt();
+        assertEquals(0.03 / 0.6, resistance, 1e-12);
+    }
+
     @Test
     void a_covering_nobody_measured_wet_is_refused_as_such() {
         assertSame(
                 Trouble.NO_SUCH_CONDITION,
-                assertThrows(Refusal.class, () -> Covering.find("soaked fur")).trouble());
+                assertThrows(Refusal.class, () -> Covering.find("damp fur")).trouble());
     }
 
     @Test

@@ -68,7 +68,7 @@ class LayersTest {
     void an_unknown_material_is_refused_by_its_layer() {
         assertThirdLayer(Trouble.LAYER_UNKNOWN_MATERIAL, "“kryptonite”", () -> TWO.with(3, "kryptonite"));
         assertThirdLayer(Trouble.LAYER_UNKNOWN_MATERIAL_NEAR, "“fleece”", () -> TWO.with(3, "fleese"));
-        assertThirdLayer(Trouble.LAYER_NO_SUCH_CONDITION, "soaked feathers", () -> TWO.with(3, "wet feathers"));
+        assertThirdLayer(Trouble.LAYER_NO_SUCH_CONDITION, "soaked cork", () -> TWO.with(3, "wet cork"));
     }
 
     private static void assertThirdLayer(Trouble trouble, String word, Executable adding) {

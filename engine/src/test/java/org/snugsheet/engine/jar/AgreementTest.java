@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Layers;
-import org.snugsheet.engine.quantity.Conductivity;
+import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
@@ -37,7 +37,7 @@ class AgreementTest {
 
     @Test
     void a_wet_wrap_is_told_and_squashing_is_ruled_out() {
-        Design wet = DESIGN.withSide(DESIGN.side().each(layer -> layer.withConductivity(new Conductivity(0.6))));
+        Design wet = DESIGN.withSide(DESIGN.side().each(layer -> layer.withConductivity(Materials.WATER)));
         Agreement agreement = judge(wet, AROUND);
         assertFalse(agreement.agrees());
         assertTrue(agreement.enough().contains(Reason.SOAKED_WRAP));

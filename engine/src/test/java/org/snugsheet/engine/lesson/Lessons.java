@@ -20,7 +20,7 @@ final class Lessons {
     static CoolingFit fit(ReadingPlan plan, CoolingConstant truth, Random random) {
         // Nobody meets the planned start to the tenth of a degree: else all jars would round alike.
         double start = plan.jar().start().celsius() - plan.mark().graduation().kelvins() * random.nextDouble();
-        NewtonCooling jar = new NewtonCooling(new Temperature(start), plan.jar().surroundings(), truth);
+        NewtonCooling jar = new NewtonCooling(new Temperature(start), plan.jar().surroundingsAfter(0), truth);
         double mark = plan.mark().graduation().kelvins();
         List<Entry> minutes = new ArrayList<>();
         List<Entry> temperatures = new ArrayList<>();
@@ -31,7 +31,7 @@ final class Lessons {
         }
         return CoolingFit.of(
                 Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS),
-                new Surroundings.Constant(plan.jar().surroundings()),
+                new Surroundings.Constant(plan.jar().surroundingsAfter(0)),
                 plan.mark());
     }
 }

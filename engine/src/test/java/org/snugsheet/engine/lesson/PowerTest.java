@@ -85,7 +85,8 @@ class PowerTest {
 
     private static ReadingPlan plan(double perMinute, double minutes, double interval, double mark, double scatter) {
         return ReadingPlan.filling(
-                new NewtonCooling(new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute)),
+                new Steady(new NewtonCooling(
+                        new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute))),
                 minutes * 60,
                 interval * 60,
                 Mark.of(mark, Scale.CELSIUS),

@@ -71,10 +71,10 @@ class ReadingPlanTest {
 
     @Test
     void what_cannot_be_planned_is_refused() {
-        NewtonCooling hot =
-                new NewtonCooling(new Temperature(50), new Temperature(5), CoolingConstant.ofPerMinute(0.1));
-        NewtonCooling near =
-                new NewtonCooling(new Temperature(6), new Temperature(5), CoolingConstant.ofPerMinute(0.1));
+        Forecast hot = new Steady(
+                new NewtonCooling(new Temperature(50), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
+        Forecast near =
+                new Steady(new NewtonCooling(new Temperature(6), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
         refused(Trouble.START_TOO_HOT, () -> ReadingPlan.filling(hot, 1800, 300, DEGREE, 0.5));
         refused(Trouble.TOO_NEAR_TO_READ, () -> ReadingPlan.filling(near, 1800, 300, DEGREE, 0.5));
         refused(Trouble.TOO_FEW_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1200, DEGREE, 0.5));
@@ -116,8 +116,9 @@ class ReadingPlanTest {
         assertEquals(new TemperatureDifference(1), DEGREE.graduation(), "the marks here are of 1 °C");
     }
 
-    private static NewtonCooling jar(double perMinute) {
-        return new NewtonCooling(new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute));
+    private static Forecast jar(double perMinute) {
+        return new Steady(
+                new NewtonCooling(new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute)));
     }
 
     private static void refused(Trouble trouble, org.junit.jupiter.api.function.Executable plan) {

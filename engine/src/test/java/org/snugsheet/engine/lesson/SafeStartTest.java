@@ -12,7 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
 
 /** The cautions against the figures of {@code safety.csv}, which names the bodies that issued them. */
 class SafeStartTest {
@@ -72,5 +75,40 @@ class SafeStartTest {
         List<Caution> cautions = SafeStart.cautions(new Temperature(celsius));
         assertEquals(caution, cautions.get(0));
         assertEquals(Caution.SCHOOL_RULES, cautions.get(cautions.size() - 1));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0.1", "100.5", "180"})
+    void what_is_no_water_is_refused(double celsius) {
+        assertThrows(Refusal.class, () -> SafeStart.cautions(new Temperature(celsius)));
+    }
+
+    /** No caution is a promise: a wrist comes before hands even in lukewarm water. */
+    @Test
+    void nothing_is_called_safe() {
+        for (Caution caution : Caution.values()) {
+            assertTrue(!caution.english().contains(" safe "), caution.english());
+        }
+    }
+
+    /** 60 °C: within 3 s (table of the Moritz and Henriques type) or 5 s (Children’s of Alabama), rows of the file. */
+    @Test
+    void water_that_burns_within_seconds_is_for_adults() {
+        assertTrue(SafeStart.isForAdultsOnly(Temperature.of(140, Scale.FAHRENHEIT)));
+        assertTrue(!SafeStart.isForAdultsOnly(new Temperature(59.9)));
+        assertTrue(PUBLISHED.stream()
+                .filter(row -> "scald time".equals(row.get("kind"))
+                        && row.getOrDefault("degC", "").startsWith("60"))
+                .allMatch(row -> Double.parseDouble(shortest(row)) <= 6));
+        assertEquals(
+                Trouble.KETTLE_WATER,
+                assertThrows(
+                                Refusal.class,
+                                () -> Taps.mixing(
+                                        new Temperature(95),
+                                        new Temperature(10),
+                                        new Temperature(38),
+                                        Volume.of(1, Unit.LITRE)))
+                        .trouble());
     }
 }

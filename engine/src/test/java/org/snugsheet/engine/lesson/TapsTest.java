@@ -33,7 +33,7 @@ class TapsTest {
     void what_is_mixed_ends_at_the_start_wanted(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Temperature cold = new Temperature(4 + 15 * random.nextDouble());
-        Temperature hot = new Temperature(44 + 40 * random.nextDouble());
+        Temperature hot = new Temperature(44 + 26 * random.nextDouble());
         Temperature start = new Temperature(20 + 23 * random.nextDouble());
         Taps taps = Taps.mixing(hot, cold, start, Volume.of(1, Unit.LITRE));
         Temperature end = Mixing.endTemperature(WaterBody.of(taps.hot(), hot), WaterBody.of(taps.cold(), cold));

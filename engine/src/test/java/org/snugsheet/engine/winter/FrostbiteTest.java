@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
@@ -111,5 +113,36 @@ class FrostbiteTest {
         Temperature air = new Temperature(-30);
         assertTrue(Frostbite.of(air, Speed.of(51, Unit.KILOMETRE_PER_HOUR)).strongWind());
         assertFalse(Frostbite.of(air, Speed.of(49, Unit.KILOMETRE_PER_HOUR)).strongWind());
+    }
+
+    /**
+     * Sources: Child Care Weather Watch (Healthy Child Care Iowa): very cold to 15 °F, significant risk of frostbite from 0 °F;
+     * Canadian Paediatric Society: indoors at −27 °C (−16 °F) or lower.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "25, NO_FROST",
+        "11, NO_FROST",
+        "10, COLD",
+        "-8, COLD",
+        "-9, VERY_COLD",
+        "-17, VERY_COLD",
+        "-18, RISK",
+        "-26, RISK",
+        "-27, INDOORS",
+        "-60, INDOORS"
+    })
+    void children_are_told_sooner(double celsius, Frostbite.ForChildren expected) {
+        Frostbite risk = Frostbite.of(new Temperature(celsius), new Speed(0));
+        assertSame(expected, risk.forChildren());
+        // Where the table for adults names minutes, children are indoors already.
+        assertTrue(risk.band().latest().isEmpty() || expected == Frostbite.ForChildren.INDOORS);
+    }
+
+    @Test
+    void the_limits_are_those_of_the_charts_on_both_scales() {
+        assertEquals(-9, Math.round(Temperature.of(15, Scale.FAHRENHEIT).celsius()));
+        assertEquals(-18, Math.round(Temperature.of(0, Scale.FAHRENHEIT).celsius()));
+        assertEquals(-27, Math.round(Temperature.of(-16, Scale.FAHRENHEIT).celsius()));
     }
 }

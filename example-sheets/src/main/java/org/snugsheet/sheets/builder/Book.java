@@ -30,6 +30,7 @@ public final class Book {
     private final XSpreadsheetDocument document;
     private final List<Page> pages = new ArrayList<>();
     private Optional<FirstView> firstView = Optional.empty();
+    private boolean hasLastPage;
 
     private Book(Office office, CalcDocument file) {
         this.office = office;
@@ -51,6 +52,19 @@ public final class Book {
     }
 
     /**
+     * Adds a page that stays behind all others, those that are added later, too.
+     *
+     * @param name the name on its tab
+     * @return the page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page lastPage(String name) throws com.sun.star.uno.Exception {
+        Page page = page(name);
+        hasLastPage = true;
+        return page;
+    }
+
+    /**
      * Adds a page behind the others.
      *
      * @param name the name on its tab
@@ -58,15 +72,16 @@ public final class Book {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page page(String name) throws com.sun.star.uno.Exception {
+        int place = hasLastPage ? pages.size() - 1 : pages.size();
         XSpreadsheets sheets = document.getSheets();
         if (pages.isEmpty()) {
             Object first = Uno.as(XIndexAccess.class, sheets).getByIndex(0);
             Uno.as(XNamed.class, first).setName(name);
         } else {
-            sheets.insertNewByName(name, (short) pages.size());
+            sheets.insertNewByName(name, (short) place);
         }
         Page page = new Page(document, Uno.as(XSpreadsheet.class, sheets.getByName(name)), name);
-        pages.add(page);
+        pages.add(place, page);
         return page;
     }
 

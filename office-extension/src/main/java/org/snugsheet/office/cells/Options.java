@@ -105,11 +105,7 @@ public final class Options {
      * @throws Refusal if it is no number, or the number 0
      */
     public static Optional<Double> numberNotZero(@Nullable Object option) {
-        Optional<Entry> given = given(option);
-        if (given.isEmpty() && option instanceof Number) {
-            throw Refusal.of(Trouble.OPTION_ZERO);
-        }
-        return given.map(entry -> entry.asNumber(1));
+        return notZero(option).map(entry -> entry.asNumber(1));
     }
 
     /**
@@ -122,6 +118,27 @@ public final class Options {
      */
     public static Optional<Temperature> temperature(@Nullable Object option, Scale scale) {
         return given(option).map(entry -> entry.asTemperature(1, scale));
+    }
+
+    /**
+     * An option that is a temperature, the usual value of which is not 0: as for {@link #numberNotZero}, the number 0 is not
+     * taken for the usual value in silence.
+     *
+     * @param option what was given; the text {@code "0"} is 0
+     * @param scale the scale of a number without one
+     * @return the temperature; empty when left out
+     * @throws Refusal if it is no temperature, or the number 0
+     */
+    public static Optional<Temperature> temperatureNotZero(@Nullable Object option, Scale scale) {
+        return notZero(option).map(entry -> entry.asTemperature(1, scale));
+    }
+
+    private static Optional<Entry> notZero(@Nullable Object option) {
+        Optional<Entry> given = given(option);
+        if (given.isEmpty() && option instanceof Number) {
+            throw Refusal.of(Trouble.OPTION_ZERO);
+        }
+        return given;
     }
 
     /**

@@ -18,6 +18,10 @@ final class Controls {
     private static final int FIELD = 15;
 
     private static final int LETTERS = 9;
+
+    /** So many letters stand beside each other from edge to edge at least, however wide. */
+    private static final int LETTERS_ACROSS = 58;
+
     private static final int BUTTON_WIDTH = 56;
     private static final int BUTTON_HEIGHT = 16;
 
@@ -39,6 +43,11 @@ final class Controls {
 
     Object named(String name) throws com.sun.star.uno.Exception {
         return Uno.as(XNameContainer.class, model).getByName(name);
+    }
+
+    /** How many lines a text takes from edge to edge; a word that does not fit at the end of one takes its room to the next. */
+    static int lines(String words) {
+        return 1 + words.length() / LETTERS_ACROSS;
     }
 
     /** The height of a control with so many lines of text in it. */

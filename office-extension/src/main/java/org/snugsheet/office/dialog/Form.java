@@ -49,12 +49,11 @@ public final class Form implements AutoCloseable {
      * Adds a text to read.
      *
      * @param words the text
-     * @param lines how many lines it takes
      * @return this form
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public Form text(String words, int lines) throws com.sun.star.uno.Exception {
-        controls.text(words, lines);
+    public Form text(String words) throws com.sun.star.uno.Exception {
+        controls.text(words, Controls.lines(words));
         return this;
     }
 

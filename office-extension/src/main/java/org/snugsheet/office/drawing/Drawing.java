@@ -5,6 +5,7 @@ import com.sun.star.text.XText;
 import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.NewPage;
 import org.snugsheet.office.page.Page;
@@ -58,6 +59,7 @@ public record Drawing(String page, List<String> without) {
                 sheet.formula("A" + row, "=" + curves.name(jar)).look("A" + row, Look.LABEL);
                 String said = "B" + row + ":I" + row;
                 sheet.merge(said).look(said, Look.MESSAGE).formula("B" + row, curves.check(jar));
+                Highlight.unlessOk(sheet, said, "$B$" + row, Look.TROUBLE_MESSAGE);
                 sheet.height("A" + row, 9.5);
                 if (shown(sheet, curves.firstOfCurve(jar)).isEmpty()) {
                     without.add(shown(sheet, curves.name(jar)));

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.MarkFollowsScale;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.words.Language;
@@ -68,7 +69,7 @@ public final class DrawingForm {
             throws com.sun.star.uno.Exception {
         try (Form form = new Form(office, language, DrawingWords.ASK)) {
             form.field("Surroundings", DrawingWords.SURROUNDINGS, first.surroundings())
-                    .text(language.words(DrawingWords.EXPLAIN_SURROUNDINGS), 3)
+                    .text(language.words(DrawingWords.EXPLAIN_SURROUNDINGS))
                     .choice(
                             "Scale",
                             DrawingWords.SCALE,
@@ -76,6 +77,7 @@ public final class DrawingForm {
                             SCALES.indexOf(first.scale()))
                     .field("Mark", DrawingWords.MARK, first.mark())
                     .ready();
+            MarkFollowsScale.in(form, "Scale", "Mark", SCALES, language);
             return form.askUntil(
                     window,
                     trouble,

@@ -24,7 +24,7 @@ public enum DrawingWords implements Phrase {
     /** Said when all is drawn. */
     DRAWN("The curves are on the sheet “{0}”."),
     /** Said when some jars have no curve. */
-    DRAWN_BUT("The curves are on the sheet “{0}”. Without a curve: {1}. Below the chart stands why."),
+    DRAWN_BUT("The curves are on the sheet “{0}”. No curve yet: {1}. The reasons are below the chart."),
     /** A block that is too wide. */
     TOO_MANY_JARS("These are {0} jars; more than {1} curves cannot be told apart. Select fewer columns."),
     /** A block without names. */

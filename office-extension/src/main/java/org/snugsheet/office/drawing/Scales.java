@@ -50,11 +50,12 @@ final class Scales {
         if (readings.isEmpty()) {
             return Optional.empty();
         }
-        if (readings.stream().anyMatch(reading -> reading < ICE_IN_FAHRENHEIT)) {
-            return Optional.of(Scale.CELSIUS);
-        }
-        if (readings.stream().anyMatch(reading -> reading > HOT_IN_CELSIUS)) {
-            return Optional.of(Scale.FAHRENHEIT);
+        // Counted, because one reading may be a slip.
+        long cold =
+                readings.stream().filter(reading -> reading < ICE_IN_FAHRENHEIT).count();
+        long hot = readings.stream().filter(reading -> reading > HOT_IN_CELSIUS).count();
+        if (cold != hot) {
+            return Optional.of(cold > hot ? Scale.CELSIUS : Scale.FAHRENHEIT);
         }
         // Between the two: what cools down is warm water in °C, for in °F it would be cold from the start.
         boolean cools = readings.get(readings.size() - 1) < readings.get(0);

@@ -5,9 +5,9 @@ import org.snugsheet.engine.Phrase;
 /** How a cell is explained; patterns of a MessageFormat. */
 enum ExplainingWords implements Phrase {
     NO_FUNCTION_OF_OURS(
-            "In cell {0} none of our functions is at work. Choose a cell with a formula such as =COOL.RATE(…), then ask again."),
+            "Cell {0} uses none of Snugsheet’s functions. Choose a cell with a formula such as =COOL.RATE(…), then try again."),
     UNKNOWN_NAME(
-            "The formula in cell {0} has a name that is not known here. Compare its spelling with the function reference."),
+            "The formula in cell {0} has a name that is not known here. Check its spelling in the function reference."),
     HEAD("Cell {0}: {1}"),
     FORMULA("Its formula: {0}"),
     GIVEN("What it was given:"),
@@ -19,7 +19,7 @@ enum ExplainingWords implements Phrase {
     ERROR("an error"),
     ANSWERS("It answers: {0}"),
     IN_WORDS("In words for the class: {0}"),
-    ANSWERS_TABLE("It answers with a table; in this cell stands: {0}"),
+    ANSWERS_TABLE("It answers with a table; this cell shows: {0}"),
     FIRST_HEAD(
             "It answers with a table of {0} rows and {1} columns, but this cell shows only its first head. Choose Snugsheet ▸ Show the whole table. Or enter the formula once more with Ctrl+Shift+Enter (on a Mac ⌘+Shift+Enter) in place of Enter."),
     WHOLE_FORMULA("With the rest of the formula the cell shows {0}."),

@@ -7,7 +7,7 @@ public enum WholeTableWords implements Phrase {
     /** It worked. */
     SHOWN("The whole table stands in {0}."),
     NO_TABLE(
-            "The formula in cell {0} answers with no table. Choose a cell with one such as =COOL.REPORT(…), then ask again."),
+            "The formula in cell {0} does not answer with a table. Choose a cell with a formula such as =COOL.REPORT(…), then try again."),
     NO_ANSWER("The formula in cell {0} cannot answer. Choose Explain this cell to hear why."),
     ONE_VALUE("The formula in cell {0} takes one value out of a table; the cell shows it whole."),
     IS_WHOLE("The whole table already stands in {0}."),
@@ -19,8 +19,8 @@ public enum WholeTableWords implements Phrase {
             "The table needs the cells {0}, but some of them are merged. Split them, or move the formula to where there is room."),
     NO_ROOM(
             "The table of cell {0} does not fit before the edge of the sheet. Move the formula to where there is room."),
-    LOCKED("The sheet “{0}” is protected. Take the protection away with Tools ▸ Protect Sheet, then ask again."),
-    READ_ONLY("This document is open for reading only. Save it under another name, then ask again.");
+    LOCKED("The sheet “{0}” is protected. Take the protection away with Tools ▸ Protect Sheet, then try again."),
+    READ_ONLY("This document is open for reading only. Save it under another name, then try again.");
 
     private final String english;
 

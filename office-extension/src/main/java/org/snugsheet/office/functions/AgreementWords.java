@@ -23,7 +23,10 @@ enum AgreementWords implements Phrase {
     GAP_AT_THE_LID("Could be a gap at the lid: with a bare lid the jar would give {0,number,0.000}."),
     COLDER_SURROUNDINGS("Could be surroundings {1,number,0.0} {2} colder than typed."),
     WARMER_SURROUNDINGS("Could be surroundings {1,number,0.0} {2} warmer than typed, such as a bath that warmed."),
-    AIR_BETWEEN_LAYERS("Could be air between the layers: a still gap would bring it to {0,number,0.000}.");
+    AIR_BETWEEN_LAYERS("Could be air between the layers: a still gap would bring it to {0,number,0.000}."),
+    TAKEN_AS_SOAKED("The wrap is taken as soaked, for nothing waterproof is around it."),
+    TOWARD(
+            "In a tub this holds if COOL.RATE was given {0,number,0.0} {1} as the surroundings: with its lid in the air, the jar cools toward that.");
 
     private final String english;
 
@@ -36,7 +39,8 @@ enum AgreementWords implements Phrase {
         return english;
     }
 
-    static String of(Agreement agreement, Scale scale, Language language) {
+    static String of(Agreement agreement, DesignCells cells, Language language) {
+        Scale scale = cells.scale();
         List<String> sentences = new ArrayList<>();
         sentences.add(language.say(
                 onTheWhole(agreement),
@@ -52,6 +56,12 @@ enum AgreementWords implements Phrase {
             if (agreement.enough().isEmpty()) {
                 sentences.add(language.words(NONE_ENOUGH));
             }
+        }
+        if (cells.design().isSoakedThere()) {
+            sentences.add(language.words(TAKEN_AS_SOAKED));
+        }
+        if (cells.design().place().isTub()) {
+            sentences.add(language.say(TOWARD, cells.flow().end().in(scale), scale.symbol()));
         }
         return String.join(" ", sentences);
     }

@@ -1,7 +1,9 @@
 package org.snugsheet.office.functions;
 
 import java.util.List;
+import org.snugsheet.engine.insulation.Condition;
 import org.snugsheet.engine.insulation.Layer;
+import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.jar.Path;
 import org.snugsheet.office.words.Language;
@@ -13,7 +15,7 @@ final class BetweenTable {
 
     static Object[][] of(DesignCells cells, Language language) {
         Path side = cells.flow().side();
-        List<Layer> layers = cells.design().side().fromInside();
+        List<Layer> layers = cells.design().sideWhereItStands().fromInside();
         Object[][] table = new Object[side.resistances().size() + 1][];
         table[0] = language.row(TableWords.FROM_INSIDE, TableWords.R_VALUE, TableWords.INSIDE, TableWords.OUTSIDE);
         for (int i = 0; i < side.resistances().size(); i++) {
@@ -35,7 +37,15 @@ final class BetweenTable {
                 ? language.words(TableWords.FILM_OUTSIDE)
                 : layers.get(row - 1)
                         .material()
-                        .map(material -> Materials.nameIn(material, language.locale()))
+                        .map(material -> name(material, language))
                         .orElseGet(() -> language.say(TableWords.LAYER, row));
+    }
+
+    /** What the tub has soaked says so, even where it was typed dry. */
+    private static String name(Material material, Language language) {
+        String name = Materials.nameIn(material, language.locale());
+        return material.condition() == Condition.SOAKED
+                ? language.say(TableWords.IN_CONDITION, name, language.words(material.condition()))
+                : name;
     }
 }

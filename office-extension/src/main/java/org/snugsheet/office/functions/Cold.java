@@ -27,7 +27,7 @@ public interface Cold extends XInterface {
             order = 0,
             name = "COLD.WINDCHILL",
             text =
-                    "The wind chill: how cold the wind makes it feel on a bare face, by the North American index of 2001.",
+                    "The wind chill: how cold the wind makes it feel on an adult’s bare face, by the North American index of 2001. Children cool faster: see COLD.FROSTBITE.",
             formula =
                     "13.12 + 0.6215·T − 11.37·V^0.16 + 0.3965·T·V^0.16 (°C, km/h); 35.74 + 0.6215·T − 35.75·V^0.16 + 0.4275·T·V^0.16 (°F, mph)",
             source = "US National Weather Service & Environment Canada, 2001",
@@ -45,12 +45,16 @@ public interface Cold extends XInterface {
     @CellFunction(
             order = 1,
             name = "COLD.FROSTBITE",
-            text = "The risk of frostbite in words: in how many minutes bare skin can freeze, with its caution.",
+            text =
+                    "What the cold means for children at school, in words: 15 °F (-9 °C) of wind chill and colder is very cold, from 0 °F (-18 °C) on there is a risk of frostbite, from -27 °C (-16 °F) on they stay indoors; and in how many minutes bare skin can freeze.",
             formula = "13.12 + 0.6215·T − 11.37·V^0.16 + 0.3965·T·V^0.16 (°C, km/h)",
-            source = "Environment Canada, 2001: almanac.com/content/windchill-chart-canada",
+            source =
+                    "Child Care Weather Watch (Healthy Child Care Iowa): hdfs.missouri.edu/cdl/child-care-weather-watch"
+                            + "; " + "Canadian Paediatric Society: caringforkids.cps.ca" + "; "
+                            + "Environment Canada, 2001: almanac.com/content/windchill-chart-canada",
             example = "COLD.FROSTBITE(-20;30)",
             answer =
-                    "Risk of frostbite: it feels like -33 °C, and bare skin can freeze in 10 to 30 minutes. Children cool faster than adults: cover faces and hands, go in to warm up, and follow your school’s rules for outdoor play.",
+                    "Too cold for children: it feels like -33 °C. Stay indoors: from -27 °C (-16 °F) on bare skin begins to freeze. Bare skin can freeze in 10 to 30 minutes, a child’s sooner. Your school’s rules for outdoor play come first.",
             refused = "COLD.FROSTBITE(\"cold\";30)",
             because = "that is not a temperature")
     String frostbite(

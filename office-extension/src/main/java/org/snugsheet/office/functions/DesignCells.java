@@ -42,6 +42,7 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object vessel,
             @Nullable Object scale) {
         Scale s = Options.scale(scale);
@@ -52,7 +53,8 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
                 layers(Cells.line(thicknesses), Cells.line(materials)),
                 Options.resistance(lid, Unit.SQUARE_METRE_KELVIN_PER_WATT),
                 Options.resistance(base, Unit.SQUARE_METRE_KELVIN_PER_WATT),
-                place(where));
+                place(where),
+                Options.temperatureNotZero(room, s).orElse(Design.USUAL_ROOM));
         WaterBody water = WaterBody.of(held, Cells.temperature(warm, s)).withVessel(Options.heatCapacity(vessel));
         return new DesignCells(design, water, Cells.temperature(cold, s), s);
     }

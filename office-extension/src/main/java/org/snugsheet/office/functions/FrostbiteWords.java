@@ -2,6 +2,7 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.quantity.Scale;
@@ -11,17 +12,21 @@ import org.snugsheet.engine.winter.Frostbite;
 import org.snugsheet.engine.winter.WindChill;
 import org.snugsheet.office.words.Language;
 
-/** The risk of frostbite in sentences that a class can read. */
+/** What the cold means for pupils, in sentences that a class can read. */
 enum FrostbiteWords implements Phrase {
-    MILD("Low risk of frostbite: it feels like {0} {1}. Dress warmly."),
-    LOW("Low risk of frostbite: it feels like {0} {1}. Outside for long, anybody without warm clothes gets too cold."),
-    HALF_AN_HOUR("Risk of frostbite: it feels like {0} {1}, and bare skin can freeze in 10 to 30 minutes."),
-    TEN_MINUTES("High risk: it feels like {0} {1}, and bare skin can freeze in 5 to 10 minutes."),
-    FIVE_MINUTES("Very high risk: it feels like {0} {1}, and bare skin can freeze in 2 to 5 minutes."),
-    TWO_MINUTES("Extreme risk: it feels like {0} {1}, and bare skin can freeze in less than 2 minutes. Stay indoors."),
+    NO_FROST("No frost: the air is at {0} {1}."),
+    COLD("It feels like {0} {1}. Dress warmly, and go in to warm up."),
+    VERY_COLD("Very cold for children: it feels like {0} {1}. Hats, gloves and dry socks; go in often to warm up."),
+    RISK(
+            "Risk of frostbite for children: it feels like {0} {1}. Cover all skin, stay out only for minutes, and watch faces and fingers."),
+    INDOORS(
+            "Too cold for children: it feels like {0} {1}. Stay indoors: from -27 °C (-16 °F) on bare skin begins to freeze."),
+    HALF_AN_HOUR("Bare skin can freeze in 10 to 30 minutes, a child’s sooner."),
+    TEN_MINUTES("Bare skin can freeze in 5 to 10 minutes, a child’s sooner."),
+    FIVE_MINUTES("Bare skin can freeze in 2 to 5 minutes, a child’s sooner."),
+    TWO_MINUTES("Bare skin can freeze in less than 2 minutes."),
     FASTER("Faster in this wind."),
-    CHILDREN(
-            "Children cool faster than adults: cover faces and hands, go in to warm up, and follow your school’s rules for outdoor play.");
+    SCHOOL("Your school’s rules for outdoor play come first.");
 
     private final String english;
 
@@ -36,21 +41,37 @@ enum FrostbiteWords implements Phrase {
 
     static String of(Temperature air, Speed wind, Scale scale, Language language) {
         Frostbite risk = Frostbite.of(air, wind);
-        Phrase band = switch (risk.band()) {
-            case MILD -> MILD;
-            case LOW -> LOW;
-            case HALF_AN_HOUR -> HALF_AN_HOUR;
-            case TEN_MINUTES -> TEN_MINUTES;
-            case FIVE_MINUTES -> FIVE_MINUTES;
-            case TWO_MINUTES -> TWO_MINUTES;
-        };
         List<String> sentences = new ArrayList<>();
-        sentences.add(language.say(band, Math.round(feelsLike(risk, air, wind, scale)), scale.symbol()));
+        sentences.add(language.say(forChildren(risk), Math.round(feelsLike(risk, air, wind, scale)), scale.symbol()));
+        soon(risk).map(language::words).ifPresent(sentences::add);
         if (risk.fasterInThisWind()) {
             sentences.add(language.words(FASTER));
         }
-        sentences.add(language.words(CHILDREN));
+        if (risk.forChildren() != Frostbite.ForChildren.NO_FROST) {
+            sentences.add(language.words(SCHOOL));
+        }
         return String.join(" ", sentences);
+    }
+
+    private static Phrase forChildren(Frostbite risk) {
+        return switch (risk.forChildren()) {
+            case NO_FROST -> NO_FROST;
+            case COLD -> COLD;
+            case VERY_COLD -> VERY_COLD;
+            case RISK -> RISK;
+            case INDOORS -> INDOORS;
+        };
+    }
+
+    /** In how many minutes, where the table tells it. */
+    private static Optional<Phrase> soon(Frostbite risk) {
+        return switch (risk.band()) {
+            case MILD, LOW -> Optional.empty();
+            case HALF_AN_HOUR -> Optional.of(HALF_AN_HOUR);
+            case TEN_MINUTES -> Optional.of(TEN_MINUTES);
+            case FIVE_MINUTES -> Optional.of(FIVE_MINUTES);
+            case TWO_MINUTES -> Optional.of(TWO_MINUTES);
+        };
     }
 
     /** As the chart of that scale prints it; in air too warm or too calm for a chart, from the index that chose the band. */

@@ -4,23 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.lesson.Bath;
 import org.snugsheet.engine.lesson.Caution;
+import org.snugsheet.engine.lesson.Forecast;
 import org.snugsheet.engine.lesson.Ice;
 import org.snugsheet.engine.lesson.Power;
 import org.snugsheet.engine.lesson.ReadingPlan;
 import org.snugsheet.engine.lesson.SafeStart;
+import org.snugsheet.engine.lesson.Steady;
 import org.snugsheet.engine.lesson.Taps;
 import org.snugsheet.engine.lesson.TellApart;
+import org.snugsheet.engine.lesson.TellApartInTub;
+import org.snugsheet.engine.lesson.Warming;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.water.Water;
 import org.snugsheet.office.words.Language;
 
 /** The table that PLAN.LESSON answers with, built up line by line. */
@@ -33,22 +38,15 @@ final class LessonTable {
 
     private final double seconds;
     private final Volume volume;
-    private final NewtonCooling bare;
-    private final NewtonCooling wrapped;
+    private Forecast bare;
+    private Forecast wrapped;
     private final Mark mark;
     private final Scale scale;
     private final Language language;
     private final List<Object[]> water = new ArrayList<>();
     private boolean iced;
 
-    LessonTable(
-            double seconds,
-            Volume volume,
-            NewtonCooling bare,
-            NewtonCooling wrapped,
-            Mark mark,
-            Scale scale,
-            Language language) {
+    LessonTable(double seconds, Volume volume, Steady bare, Steady wrapped, Mark mark, Scale scale, Language language) {
         SafeStart.require(bare.start());
         this.seconds = seconds;
         this.volume = volume;
@@ -66,7 +64,8 @@ final class LessonTable {
                     language.words(LessonWords.HOT_WATER),
                     millilitres(taps.hot()),
                     "ml",
-                    language.words(LessonWords.HOT_WATER_WHY)));
+                    language.words(
+                            SafeStart.isForAdultsOnly(hot.get()) ? Caution.HOT_TAP : LessonWords.HOT_WATER_WHY)));
             water.add(row(
                     language.words(LessonWords.COLD_WATER),
                     millilitres(taps.cold()),
@@ -79,7 +78,7 @@ final class LessonTable {
     LessonTable withTub(Optional<Volume> tub, int jars, Optional<Temperature> room) {
         if (tub.isPresent()) {
             Bath bath = new Bath(
-                    WaterBody.of(tub.get(), bare.surroundings()),
+                    WaterBody.of(tub.get(), bare.surroundingsAfter(0)),
                     jars,
                     WaterBody.of(volume, bare.start()),
                     bare.constant(),
@@ -102,8 +101,19 @@ final class LessonTable {
                             grams(ice.forTheJars()),
                             grams(ice.forTheRoom()))));
             iced = true;
+            if (bath.tub().temperature().compareTo(Water.FREEZES) > 0) {
+                bare = new Warming(bath, bare.constant());
+                wrapped = new Warming(bath, wrapped.constant());
+                forecast(LessonWords.FOR_A_TUB_THAT_WARMS, end);
+            } else {
+                forecast(LessonWords.FOR_A_TUB_WITH_ICE, Water.FREEZES);
+            }
         }
         return this;
+    }
+
+    private void forecast(LessonWords which, Temperature end) {
+        water.add(row(language.words(LessonWords.FORECAST), end.in(scale), scale.symbol(), language.words(which)));
     }
 
     Object[][] rows() {
@@ -117,26 +127,23 @@ final class LessonTable {
         rows.addAll(water);
         Optional<ReadingPlan> plan = planned(rows);
         rows.add(orWhy(LessonWords.SHOWS_AFTER, "min", () -> {
-            double shows = jars().by(mark) / SECONDS_PER_MINUTE;
+            double shows = apart(jars -> jars.by(mark), jars -> jars.by(mark));
             return row(
                     language.words(LessonWords.SHOWS_AFTER),
-                    shows,
+                    shows / SECONDS_PER_MINUTE,
                     "min",
-                    shows * SECONDS_PER_MINUTE <= seconds
-                            ? language.words(LessonWords.SHOWS)
-                            : language.words(LessonWords.SHOWS_TOO_LATE));
+                    shows <= seconds ? language.words(LessonWords.SHOWS) : language.words(LessonWords.SHOWS_TOO_LATE));
         }));
-        rows.add(orWhy(
-                LessonWords.FARTHEST_AFTER,
-                "min",
-                () -> row(
-                        language.words(LessonWords.FARTHEST_AFTER),
-                        jars().farthest() / SECONDS_PER_MINUTE,
-                        "min",
-                        language.say(
-                                LessonWords.FARTHEST_WHY,
-                                new TemperatureDifference(jars().difference(jars().farthest())).in(scale),
-                                scale.symbol()))));
+        rows.add(orWhy(LessonWords.FARTHEST_AFTER, "min", () -> {
+            double farthest = apart(TellApart::farthest, TellApartInTub::farthest);
+            double difference = apart(jars -> jars.difference(farthest), jars -> jars.difference(farthest));
+            return row(
+                    language.words(LessonWords.FARTHEST_AFTER),
+                    farthest / SECONDS_PER_MINUTE,
+                    "min",
+                    language.say(
+                            LessonWords.FARTHEST_WHY, new TemperatureDifference(difference).in(scale), scale.symbol()));
+        }));
         rows.add(orWhy(
                 LessonWords.CAN_BE_READ_FOR,
                 "min",
@@ -203,8 +210,12 @@ final class LessonTable {
                 caution -> rows.add(row(language.words(LessonWords.CAUTION), "", "", language.words(caution))));
     }
 
-    private TellApart jars() {
-        return new TellApart(bare.start(), bare.surroundings(), bare.constant(), wrapped.constant());
+    private double apart(ToDoubleFunction<TellApart> steady, ToDoubleFunction<TellApartInTub> warming) {
+        if (bare instanceof Warming one && wrapped instanceof Warming other) {
+            return warming.applyAsDouble(new TellApartInTub(one, other));
+        }
+        return steady.applyAsDouble(
+                new TellApart(bare.start(), bare.surroundingsAfter(0), bare.constant(), wrapped.constant()));
     }
 
     /** A line that cannot be worked out says why, and leaves the rest of the plan standing. */

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.lesson.Power;
 import org.snugsheet.engine.lesson.ReadingPlan;
+import org.snugsheet.engine.lesson.Steady;
 import org.snugsheet.engine.lesson.TellApart;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.TemperatureDifference;
@@ -227,9 +228,9 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
                 .orElseGet(() -> ReadingPlan.usualScatter(mark));
     }
 
-    private static NewtonCooling jar(
-            String[][] rate, String[][] start, String[][] surroundings, @Nullable Object scale) {
+    private static Steady jar(String[][] rate, String[][] start, String[][] surroundings, @Nullable Object scale) {
         Scale s = Options.scale(scale);
-        return new NewtonCooling(Cells.temperature(start, s), Cells.temperature(surroundings, s), constant(rate));
+        return new Steady(
+                new NewtonCooling(Cells.temperature(start, s), Cells.temperature(surroundings, s), constant(rate)));
     }
 }

@@ -51,11 +51,14 @@ abstract class PlanTubs extends FamilyService implements PlanWater {
         return Answer.of(() -> {
             Language language = DocumentLanguage.of(document);
             Taps taps = taps(hot, cold, target, volume, scale);
+            Caution first = SafeStart.isForAdultsOnly(Cells.temperature(hot, Options.scale(scale)))
+                    ? Caution.HOT_TAP
+                    : Caution.ADULT_POURS;
             return new Object[][] {
                 {language.words(TableWords.WATER), language.words(TableWords.MILLILITRES)},
                 {language.words(TableWords.HOT), millilitres(taps.hot())},
                 {language.words(TableWords.COLD), millilitres(taps.cold())},
-                {language.words(TableWords.CAUTION), language.words(Caution.ADULT_POURS)},
+                {language.words(TableWords.CAUTION), language.words(first)},
                 {language.words(TableWords.CAUTION), language.words(Caution.SCHOOL_RULES)}
             };
         });

@@ -9,6 +9,8 @@ final class Sources {
     private static final String INCROPERA = "Incropera & DeWitt, Fundamentals of Heat and Mass Transfer";
 
     static final String LUMPED = INCROPERA + ", § 5.1";
+    static final String SIDE_BY_SIDE = INCROPERA + ", § 5.3; Millman, Proc. IRE 28 (1940) 413 (from memory)";
+    static final String DISC = INCROPERA + ", Table 4.1";
     static final String NEWTON = LUMPED + "; Newton, Phil. Trans. 22 (1701) 824";
     static final String UNITS = "NIST SP 811 (2008), 4.2.1.1 & App. B.8";
     static final String ROUNDING = "JCGM 100:2008 (GUM), 4.3.7 & F.2.2.1";

@@ -51,6 +51,7 @@ enum TableWords implements Phrase {
     FILM_INSIDE("film of water inside"),
     FILM_OUTSIDE("film outside"),
     LAYER("layer {0}"),
+    IN_CONDITION("{0} ({1})"),
     LISTED_MATERIAL("material"),
     CONDITION("condition"),
     LOW("low, W/(m·K)"),

@@ -148,13 +148,13 @@ public interface Wrap extends XInterface {
             order = 7,
             name = "WRAP.TURNING",
             text =
-                    "The turning radius in millimetres: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
+                    "The critical radius in millimetres: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
             formula = "r = λ/h",
             source = Sources.TURNING,
             example = "WRAP.TURNING(0.17;3)",
             answer = "56.6666667",
             refused = "WRAP.TURNING(0.17;0)",
-            because = "a surface that lets nothing out has no turning radius")
+            because = "a surface that lets nothing out has no critical radius")
     double turning(
             @Argument(WrapWords.ANY_MATERIAL) String[][] conductivity,
             @Argument(WrapWords.COEFFICIENT) String[][] coefficient)

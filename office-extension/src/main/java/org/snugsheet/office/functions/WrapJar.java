@@ -44,6 +44,7 @@ public interface WrapJar extends XInterface {
             @Argument(WrapWords.WHERE) @Nullable Object where,
             @Argument(WrapWords.LID) @Nullable Object lid,
             @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.UNIT) @Nullable Object unit,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
@@ -69,6 +70,7 @@ public interface WrapJar extends XInterface {
             @Argument(WrapWords.WHERE) @Nullable Object where,
             @Argument(WrapWords.LID) @Nullable Object lid,
             @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
@@ -95,6 +97,7 @@ public interface WrapJar extends XInterface {
             @Argument(WrapWords.WHERE) @Nullable Object where,
             @Argument(WrapWords.LID) @Nullable Object lid,
             @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
@@ -120,6 +123,7 @@ public interface WrapJar extends XInterface {
             @Argument(WrapWords.WHERE) @Nullable Object where,
             @Argument(WrapWords.LID) @Nullable Object lid,
             @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
@@ -128,8 +132,8 @@ public interface WrapJar extends XInterface {
             order = 4,
             name = "WRAP.EXPECT",
             text =
-                    "The cooling constant per minute that a wrapped jar should have. Ask at the mean temperature of the lesson.",
-            formula = "k = A/(R·C); A/R = Σ Aᵢ/Rᵢ",
+                    "The cooling constant per minute that a wrapped jar should have on its way to WRAP.END. Ask at the mean temperature of the lesson.",
+            formula = "k = G/C; G = Σ Aᵢ/Rᵢ",
             source = Sources.LUMPED + "; " + "ISO 6946:2017, 6.7.2",
             example = "WRAP.EXPECT(250;35;{3;10};{\"glass\";\"wool\"};40;5)",
             answer = "0.00860219",
@@ -145,7 +149,60 @@ public interface WrapJar extends XInterface {
             @Argument(WrapWords.WHERE) @Nullable Object where,
             @Argument(WrapWords.LID) @Nullable Object lid,
             @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.END: see its declaration. */
+    @CellFunction(
+            order = 5,
+            name = "WRAP.END",
+            text =
+                    "The temperature that a wrapped jar cools toward: that of the place it stands in; in a tub a warmer one, for its lid is in the air of the room. Give it to COOL.RATE as the surroundings.",
+            formula = "Tₑ = Σ Gᵢ·Tᵢ/Σ Gᵢ; Gᵢ = Aᵢ/Rᵢ",
+            source = Sources.SIDE_BY_SIDE + "; " + "ISO 6946:2017, 6.7.2",
+            example = "WRAP.END(250;35;{3;10};{\"glass\";\"wool\"};40;5;\"stirred water\")",
+            answer = "5.9836148",
+            refused = "WRAP.END(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
+            because = "no heat flows between equal temperatures")
+    double end(
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
+            @Argument(Words.SCALE) @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException;
+
+    /** WRAP.LEAK: see its declaration. */
+    @CellFunction(
+            order = 6,
+            name = "WRAP.LEAK",
+            text =
+                    "What goes past a wrap round the side: the heat that lid and base let through for each degree, in W/K.",
+            formula = "L = A₂/R₂ + A₃/R₃",
+            source = "ISO 6946:2017, 6.7.2" + "; " + Sources.SURFACE + "; " + Sources.DISC,
+            example = "WRAP.LEAK(250;35;{3;10};{\"glass\";\"wool\"};40;5;\"stirred water\")",
+            answer = "0.06614456",
+            refused = "WRAP.LEAK(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
+            because = "no heat flows between equal temperatures")
+    double leak(
+            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
+            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
+            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapWords.WARM) String[][] warm,
+            @Argument(WrapWords.COLD) String[][] cold,
+            @Argument(WrapWords.WHERE) @Nullable Object where,
+            @Argument(WrapWords.LID) @Nullable Object lid,
+            @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

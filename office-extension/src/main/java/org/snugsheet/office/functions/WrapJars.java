@@ -48,14 +48,15 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object unit,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(
-                () -> DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, null, scale)
-                        .flow()
-                        .resistance()
-                        .in(Options.resistanceUnit(unit)));
+        return Answer.of(() -> DesignCells.of(
+                        volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
+                .flow()
+                .resistance()
+                .in(Options.resistanceUnit(unit)));
     }
 
     @Override
@@ -69,12 +70,13 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(
-                () -> DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, null, scale)
-                        .flow()
-                        .watts());
+        return Answer.of(() -> DesignCells.of(
+                        volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
+                .flow()
+                .watts());
     }
 
     @Override
@@ -89,10 +91,11 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> BetweenTable.of(
-                DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, null, scale),
+                DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale),
                 DocumentLanguage.of(document)));
     }
 
@@ -108,11 +111,12 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            DesignCells cells =
-                    DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, null, scale);
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale);
             // The first of the faces is the water itself, the last the place.
             List<Temperature> faces = cells.flow().side().faces();
             double wanted = Cells.number(number);
@@ -135,15 +139,57 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object vessel,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            DesignCells cells =
-                    DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, vessel, scale);
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, vessel, scale);
             return ExpectedCooling.of(cells.design(), cells.water(), cells.surroundings())
                     .perMinute();
         });
+    }
+
+    @Override
+    public double end(
+            String[][] volume,
+            String[][] radius,
+            String[][] thicknesses,
+            String[][] materials,
+            String[][] warm,
+            String[][] cold,
+            @Nullable Object where,
+            @Nullable Object lid,
+            @Nullable Object base,
+            @Nullable Object room,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> {
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale);
+            return cells.flow().end().in(cells.scale());
+        });
+    }
+
+    @Override
+    public double leak(
+            String[][] volume,
+            String[][] radius,
+            String[][] thicknesses,
+            String[][] materials,
+            String[][] warm,
+            String[][] cold,
+            @Nullable Object where,
+            @Nullable Object lid,
+            @Nullable Object base,
+            @Nullable Object room,
+            @Nullable Object scale)
+            throws IllegalArgumentException, NoConvergenceException {
+        return Answer.of(() -> DesignCells.of(
+                        volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, null, scale)
+                .flow()
+                .ofEnds());
     }
 
     @Override
@@ -155,6 +201,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object bareError,
             @Nullable Object wrappedError,
             @Nullable Object vessel,
+            @Nullable Object leak,
             @Nullable Object unit,
             @Nullable Object warm,
             @Nullable Object scale)
@@ -163,7 +210,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             Estimate bare = rate(bareRate, Options.number(bareError).orElse(0.0));
             Estimate wrapped = rate(wrappedRate, Options.number(wrappedError).orElse(0.0));
             Estimate wrap = MeasuredResistance.ofTheWrap(
-                    bare, wrapped, capacity(volume, vessel, warm, scale), squareMetres(area));
+                    bare, wrapped, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak));
             return in(unit, wrap.value());
         });
     }
@@ -177,6 +224,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object bareError,
             @Nullable Object wrappedError,
             @Nullable Object vessel,
+            @Nullable Object leak,
             @Nullable Object unit,
             @Nullable Object warm,
             @Nullable Object scale)
@@ -185,7 +233,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             Estimate bare = rate(bareRate, needed(bareError));
             Estimate wrapped = rate(wrappedRate, needed(wrappedError));
             Estimate wrap = MeasuredResistance.ofTheWrap(
-                    bare, wrapped, capacity(volume, vessel, warm, scale), squareMetres(area));
+                    bare, wrapped, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak));
             return in(unit, wrap.standardError());
         });
     }
@@ -198,13 +246,15 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object rest,
             @Nullable Object error,
             @Nullable Object vessel,
+            @Nullable Object leak,
             @Nullable Object unit,
             @Nullable Object warm,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Estimate k = rate(rate, Options.number(error).orElse(0.0));
-            Estimate all = MeasuredResistance.ofOneJar(k, capacity(volume, vessel, warm, scale), squareMetres(area));
+            Estimate all = MeasuredResistance.ofOneJar(
+                    k, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak));
             ThermalResistance known = Options.resistance(rest, Options.resistanceUnit(unit));
             return in(unit, all.value() - known.squareMetreKelvinsPerWatt());
         });
@@ -218,6 +268,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object rest,
             @Nullable Object error,
             @Nullable Object vessel,
+            @Nullable Object leak,
             @Nullable Object unit,
             @Nullable Object warm,
             @Nullable Object scale)
@@ -226,7 +277,8 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             Estimate k = rate(rate, needed(error));
             return in(
                     unit,
-                    MeasuredResistance.ofOneJar(k, capacity(volume, vessel, warm, scale), squareMetres(area))
+                    MeasuredResistance.ofOneJar(
+                                    k, capacity(volume, vessel, warm, scale), squareMetres(area), wattsPerKelvin(leak))
                             .standardError());
         });
     }
@@ -245,12 +297,13 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             @Nullable Object where,
             @Nullable Object lid,
             @Nullable Object base,
+            @Nullable Object room,
             @Nullable Object vessel,
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
-            DesignCells cells =
-                    DesignCells.of(volume, radius, thicknesses, materials, warm, cold, where, lid, base, vessel, scale);
+            DesignCells cells = DesignCells.of(
+                    volume, radius, thicknesses, materials, warm, cold, where, lid, base, room, vessel, scale);
             Estimate measured = MeasuredResistance.ofOneJar(
                     rate(rate, positive(Cells.number(error))),
                     cells.water().heatCapacity(),
@@ -261,7 +314,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
                     cells.design(),
                     cells.water().temperature(),
                     cells.surroundings());
-            return AgreementWords.of(agreement, cells.scale(), DocumentLanguage.of(document));
+            return AgreementWords.of(agreement, cells, DocumentLanguage.of(document));
         });
     }
 
@@ -295,6 +348,10 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.AREA, squareCentimetres);
         }
         return squareCentimetres * SQUARE_METRES_PER_SQUARE_CENTIMETRE;
+    }
+
+    private static double wattsPerKelvin(@Nullable Object leak) {
+        return Options.number(leak).orElse(0.0);
     }
 
     private static double in(@Nullable Object unit, double squareMetreKelvinsPerWatt) {

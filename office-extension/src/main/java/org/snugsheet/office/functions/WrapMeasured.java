@@ -28,7 +28,7 @@ public interface WrapMeasured extends XInterface {
             name = "WRAP.MEASURED",
             text =
                     "The R-value of a wrap that the readings show, from the cooling constants of a bare and a wrapped jar that are otherwise alike.",
-            formula = "R = A/C·(1/k₂ − 1/k₁)",
+            formula = "R = A/(k₂·C − L) − A/(k₁·C − L)",
             source = Sources.LUMPED,
             example = "WRAP.MEASURED(0.04;0.02;250;220)",
             answer = "0.0317",
@@ -42,6 +42,7 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
             @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
             @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(WrapWords.LEAK) @Nullable Object leak,
             @Argument(Words.UNIT) @Nullable Object unit,
             @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
             @Argument(Words.SCALE) @Nullable Object scale)
@@ -52,7 +53,7 @@ public interface WrapMeasured extends XInterface {
             order = 1,
             name = "WRAP.MEASURED.ERROR",
             text = "The standard error of WRAP.MEASURED, from the errors of both cooling constants.",
-            formula = "s(R) = A/C·√((s₁/k₁²)² + (s₂/k₂²)²)",
+            formula = "s(R) = A·C·√((s₁/(k₁·C − L)²)² + (s₂/(k₂·C − L)²)²)",
             source = Sources.ERRORS,
             example = "WRAP.MEASURED.ERROR(0.04;0.02;250;220;0.002;0.001)",
             answer = "0.0035",
@@ -66,6 +67,7 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
             @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
             @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(WrapWords.LEAK) @Nullable Object leak,
             @Argument(Words.UNIT) @Nullable Object unit,
             @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
             @Argument(Words.SCALE) @Nullable Object scale)
@@ -77,7 +79,7 @@ public interface WrapMeasured extends XInterface {
             name = "WRAP.ONEJAR",
             text =
                     "The R-value that one jar’s cooling constant shows: everything between the water and its surroundings, less what is known not to be the wrap.",
-            formula = "R = A/(k·C) − R₀",
+            formula = "R = A/(k·C − L) − R₀",
             source = Sources.LUMPED,
             example = "WRAP.ONEJAR(0.02;250;220)",
             answer = "0.0634",
@@ -90,6 +92,7 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.REST) @Nullable Object rest,
             @Argument(WrapWords.ERROR) @Nullable Object error,
             @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(WrapWords.LEAK) @Nullable Object leak,
             @Argument(Words.UNIT) @Nullable Object unit,
             @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
             @Argument(Words.SCALE) @Nullable Object scale)
@@ -100,7 +103,7 @@ public interface WrapMeasured extends XInterface {
             order = 3,
             name = "WRAP.ONEJAR.ERROR",
             text = "The standard error of WRAP.ONEJAR, from the error of the cooling constant.",
-            formula = "s(R) = A/C·s(k)/k²",
+            formula = "s(R) = A·C·s(k)/(k·C − L)²",
             source = Sources.ERRORS,
             example = "WRAP.ONEJAR.ERROR(0.02;250;220;0;0.001)",
             answer = "0.00317",
@@ -113,6 +116,7 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.REST) @Nullable Object rest,
             @Argument(WrapWords.ERROR) @Nullable Object error,
             @Argument(Words.VESSEL) @Nullable Object vessel,
+            @Argument(WrapWords.LEAK) @Nullable Object leak,
             @Argument(Words.UNIT) @Nullable Object unit,
             @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
             @Argument(Words.SCALE) @Nullable Object scale)
@@ -144,6 +148,7 @@ public interface WrapMeasured extends XInterface {
             @Argument(WrapWords.WHERE) @Nullable Object where,
             @Argument(WrapWords.LID) @Nullable Object lid,
             @Argument(WrapWords.BASE) @Nullable Object base,
+            @Argument(WrapWords.ROOM) @Nullable Object room,
             @Argument(Words.VESSEL) @Nullable Object vessel,
             @Argument(Words.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;

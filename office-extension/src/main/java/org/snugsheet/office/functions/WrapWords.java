@@ -31,11 +31,15 @@ final class WrapWords {
             "For each of these layers the name of its material, or its conductivity in W/(m·K).";
     static final String WARM = "The temperature of the water.";
     static final String WHERE =
-            "Where it stands: still air, wind 20 km/h, still water, stirred water, contact (packed in snow), or the R-value of the outside surface. Left out: still air.";
+            "Where it stands: still air, wind 20 km/h, still water, stirred water, contact (packed in snow), or the R-value of the outside surface. Left out: still air. In water it stands up to its neck, and what is not covered by something waterproof is soaked.";
     static final String LID =
             "The R-value of what covers the lid, as WRAP.FLAT gives it, in m²·K/W. Left out: a thin lid.";
     static final String BASE =
             "The R-value of what is under the base, as WRAP.FLAT gives it, in m²·K/W. Left out: a thin base.";
+    static final String ROOM =
+            "In a tub of water: the temperature of the air above it, which the jar’s lid is in. Left out: 21 °C (70 °F). Elsewhere it does not count.";
+    static final String LEAK =
+            "What goes past the wrap, in W/K, as WRAP.LEAK gives it. Left out: nothing, so that all heat is taken to cross the area given.";
     static final String NUMBER = "The number of the layer, counted from the inside; 0 for the jar’s inside.";
     static final String BARE_RATE = "The cooling constant of the bare jar per minute, as COOL.RATE gives it.";
     static final String WRAPPED_RATE = "The cooling constant of the wrapped jar per minute, as COOL.RATE gives it.";

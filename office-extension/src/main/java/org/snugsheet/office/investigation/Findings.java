@@ -76,7 +76,11 @@ final class Findings {
         String check = "CHECK.SHEET(" + behind.alone(jar) + places.common();
         page.table(table, "=IF(" + quiet + ";\"\";IFERROR(" + page.part(table, check, 2, 1) + ";\"\"))");
         String what = helper(jar, 2, 0);
-        page.formula("C" + row, "=TRIM(" + what + "&\" \"&" + helper(jar, 4, 0) + ")");
+        // While the first readings are taken, that they are few is no news; a slip in one of them has its row, and is
+        // told.
+        String early = "AND(COUNTA(" + places.readings(jar) + ")<" + Places.FEWEST_READINGS + ";" + helper(jar, 1, 0)
+                + "=\"\")";
+        page.formula("C" + row, "=IF(" + early + ";\"\";TRIM(" + what + "&\" \"&" + helper(jar, 4, 0) + "))");
         Highlight.unlessOk(page, said, Places.fixed("C" + row), Look.TROUBLE_MESSAGE);
         String found = Places.fixed(helper(jar, 1, 0) + ":" + helper(jar, 1, MOST - 1));
         Highlight.when(page, places.readings(jar), "COUNTIF(" + found + ";ROW()-" + rows.head() + ")>0", Look.FOUND);

@@ -1,9 +1,6 @@
 package org.snugsheet.office.investigation;
 
-import com.sun.star.awt.ItemEvent;
 import com.sun.star.awt.TextEvent;
-import com.sun.star.awt.XItemListener;
-import com.sun.star.awt.XListBox;
 import com.sun.star.awt.XTextComponent;
 import com.sun.star.awt.XTextListener;
 import com.sun.star.frame.XFrame;
@@ -13,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.Form;
+import org.snugsheet.office.dialog.MarkFollowsScale;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.uno.Uno;
@@ -56,9 +54,9 @@ public final class InvestigationForm {
                             SCALES.indexOf(usual))
                     .field("Mark", InvestigationWords.MARK, Typed.usualMark(usual, language))
                     .field("Surroundings", InvestigationWords.SURROUNDINGS, "")
-                    .text(language.words(InvestigationWords.HELP), 3)
+                    .text(language.words(InvestigationWords.HELP))
                     .ready();
-            Uno.as(XListBox.class, form.control("Scale")).addItemListener(new MarkFollowsScale(form, language));
+            MarkFollowsScale.in(form, "Scale", "Mark", SCALES, language);
             Uno.as(XTextComponent.class, form.control("Minutes")).addTextListener(new IntervalFollowsMinutes(form));
             return form.askUntil(window, trouble, () -> answers(form));
         }
@@ -98,24 +96,6 @@ public final class InvestigationForm {
                 }
             } catch (Declined unfinished) {
                 // Half a number is no time yet.
-            } catch (com.sun.star.uno.Exception gone) {
-                throw new IllegalStateException(gone);
-            }
-        }
-
-        @Override
-        public void disposing(EventObject source) {
-            // Nothing is kept.
-        }
-    }
-
-    /** The usual mark of a thermometer differs from scale to scale. */
-    private record MarkFollowsScale(Form form, Language language) implements XItemListener {
-
-        @Override
-        public void itemStateChanged(ItemEvent chosen) {
-            try {
-                form.write("Mark", Typed.usualMark(SCALES.get(chosen.Selected), language));
             } catch (com.sun.star.uno.Exception gone) {
                 throw new IllegalStateException(gone);
             }

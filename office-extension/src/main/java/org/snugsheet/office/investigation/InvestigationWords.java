@@ -63,18 +63,20 @@ public enum InvestigationWords implements Phrase {
     JAR_LABEL("Jar {0}"),
     /** Label. */
     START_LABEL("Warmest at first"),
-    /** Hint at a cell. */
-    READING_HINT("What the thermometer shows. Missed one? Leave it blank."),
-    /** Hint at a cell. */
-    NAME_HINT("What this jar is wrapped in. Jars of one name are jars of one wrap."),
+    /** Below the boxes. */
+    READING_HINT("Missed a reading? Leave its box blank."),
+    /** Below the boxes. */
+    NAME_HINT("Type over the names above. Jars with the same name count as jars of the same wrap."),
     /** Section. */
     RESULTS("What the curves say. Fix what the checks find first"),
     /** In the place of a long sentence. */
     SEE_CHECKS("see above"),
     /** Section. */
     RANKING("Which wrap is best, the best first"),
+    /** Head of a column. */
+    REMARK_HEAD("not told apart from, or why it is left out"),
     /** As long as there is no ranking. */
-    NO_RANKING("The order appears here when every jar has its readings.");
+    NO_RANKING("The order appears here once the jars have their readings.");
 
     private final String english;
 

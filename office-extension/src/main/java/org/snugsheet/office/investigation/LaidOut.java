@@ -61,6 +61,16 @@ public final class LaidOut {
                 page -> new LaidOut(plan, language, page).fill(office));
     }
 
+    /**
+     * Where whoever fills the page in begins.
+     *
+     * @param plan what is planned
+     * @return the first cell that can be typed into
+     */
+    public static String firstToType(Investigation plan) {
+        return new Places(plan, Rows.of(plan)).surroundings();
+    }
+
     private void fill(XComponentContext office) throws com.sun.star.uno.Exception {
         sizes();
         top();

@@ -11,8 +11,11 @@ record Places(Investigation plan, Rows rows) {
     /** The last column that is printed. */
     static final String LAST = "I";
 
-    /** The first column of what works behind the page, from 0. */
-    static final int HELPERS = 11;
+    /** The first column of what works behind the page, from 0: so far right that no usual screen shows it beside the page. */
+    static final int HELPERS = 26;
+
+    /** With fewer readings no curve can be fitted; that this is so is no slip. */
+    static final int FEWEST_READINGS = 3;
 
     /** The height of a line of text, in millimetres. */
     static final double LINE = 5.6;

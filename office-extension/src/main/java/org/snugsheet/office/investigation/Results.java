@@ -11,6 +11,9 @@ final class Results {
     private static final String LAST = Places.LAST;
     private static final double LINE = Places.LINE;
 
+    /** So small that a whole finding fits in four lines. */
+    private static final float REMARK_POINTS = 8;
+
     private final Investigation plan;
     private final Language language;
     private final Page page;
@@ -47,9 +50,9 @@ final class Results {
             String otherwise = "\"" + language.words(InvestigationWords.SEE_CHECKS) + "\"";
             page.formula(
                     LAST + row,
-                    "=IF(COUNTA(" + places.readings(row - head - 1) + ")=0;\"\";IFERROR(IF(" + usable
-                            + "=\"OK\";\"OK\";" + otherwise + ");\"\"))");
-            page.wrapped(LAST + row).height("A" + row, 2 * LINE);
+                    "=IF(COUNTA(" + places.readings(row - head - 1) + ")<" + Places.FEWEST_READINGS
+                            + ";\"\";IFERROR(IF(" + usable + "=\"OK\";\"OK\";" + otherwise + ");\"\"))");
+            page.height("A" + row, 1.5 * LINE);
             Highlight.unlessOk(page, LAST + row, Places.fixed(LAST + row), Look.TROUBLE_MESSAGE);
         }
         numbers(head + 1, last, "B", "0", "C", "0.0000", "D", "\"± \"0.0000", "E", "0.0", "F", "0.0", "H", "0.00");
@@ -66,9 +69,17 @@ final class Results {
                 "COOL.RANK(" + behind.minutes() + ";" + behind.readings() + ";" + places.heads() + places.common();
         page.growingTable("A" + head + ":G" + last, rank);
         for (int row = head; row <= last; row++) {
-            String ties = "H" + row + ":" + LAST + row;
-            page.merge(ties).formula("H" + row, "=IFERROR(INDEX(" + rank + ";" + (row - head + 1) + ";8)&\"\";\"\")");
-            page.wrapped("A" + row + ":" + LAST + row).height("A" + row, 1.8 * LINE);
+            page.merge("H" + row + ":" + LAST + row).wrapped("A" + row + ":" + LAST + row);
+        }
+        page.formula(
+                "H" + head, "=IF(A" + head + "=\"\";\"\";\"" + language.words(InvestigationWords.REMARK_HEAD) + "\")");
+        for (int row = head + 1; row <= last; row++) {
+            // Beside the name, the name at the beginning of a finding would only take room.
+            page.formula(
+                    "H" + row,
+                    "=IFERROR(SUBSTITUTE(INDEX(" + rank + ";" + (row - head + 1) + ";8)&\"\";B" + row
+                            + "&\", \";\"\";1);\"\")");
+            page.size("H" + row, REMARK_POINTS).height("A" + row, 2.5 * LINE);
         }
         page.formula(
                 "A" + (head - 1),

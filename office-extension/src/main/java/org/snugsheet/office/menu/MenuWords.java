@@ -11,6 +11,7 @@ public enum MenuWords implements Phrase {
     FAILED(
             "That did not work. Save your work, close LibreOffice, start it again and choose this once more. Whoever helps you finds the details in what LibreOffice writes to its console."),
     REFERENCE_OPENED("The function reference opens in the web browser. If no browser comes up, open this file: {0}"),
+    STAYS_PUT("Undo cannot take this sheet away again. To be rid of it, delete the sheet."),
     NO_SHEET("Open a spreadsheet first."),
     NO_CELL("Choose a cell first."),
     NO_REFERENCE("The function reference is not installed here. Install the extension anew."),

@@ -1,6 +1,9 @@
 package org.snugsheet.office.menu;
 
+import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.frame.XDispatchHelper;
+import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.view.XSelectionSupplier;
@@ -47,10 +50,11 @@ final class Pages {
         }
         Page page = LaidOut.on(choice.office(), pages.document, plan.get(), pages.written);
         pages.open(page.name());
+        pages.goTo(LaidOut.firstToType(plan.get()));
         Language language = choice.language();
         int named = plan.get().materials().size();
         int jars = plan.get().jars();
-        return Outcome.said(
+        return pages.added(
                 named > jars
                         ? language.say(InvestigationWords.LAID_OUT_BUT, page.name(), jars, named)
                         : language.say(InvestigationWords.LAID_OUT, page.name()));
@@ -74,10 +78,18 @@ final class Pages {
         Drawing drawn = Drawing.of(choice.office(), pages.document, source.get(), pages.written);
         pages.open(drawn.page());
         Language language = choice.language();
-        return Outcome.said(
+        return pages.added(
                 drawn.without().isEmpty()
                         ? language.say(DrawingWords.DRAWN, drawn.page())
                         : language.say(DrawingWords.DRAWN_BUT, drawn.page(), String.join(", ", drawn.without())));
+    }
+
+    /** A person may reach for Undo next, and is told that it does not help here; a macro has no use for that. */
+    private Outcome added(String sentence) {
+        return Outcome.said(
+                choice.isQuiet()
+                        ? sentence
+                        : sentence + "\n\n" + choice.language().words(MenuWords.STAYS_PUT));
     }
 
     private DrawingForm.Answers answers(Selected selected) {
@@ -112,6 +124,15 @@ final class Pages {
                 .setActiveSheet(Uno.as(
                         com.sun.star.sheet.XSpreadsheet.class,
                         document.getSheets().getByName(page)));
+    }
+
+    /** As the name box does it: in a cell that is selected instead, Enter goes nowhere, and each reading overwrites the last. */
+    private void goTo(String cell) throws com.sun.star.uno.Exception {
+        Uno.as(XDispatchHelper.class, Uno.service(choice.office(), "com.sun.star.frame.DispatchHelper"))
+                .executeDispatch(
+                        Uno.as(XDispatchProvider.class, choice.window()), ".uno:GoToCell", "", 0, new PropertyValue[] {
+                            Uno.named("ToPoint", cell)
+                        });
     }
 
     private Optional<String> text(String name) {

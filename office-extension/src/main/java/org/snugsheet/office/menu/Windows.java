@@ -70,7 +70,7 @@ final class Windows {
     /** Shows what would be done, and asks whether it is to be. */
     static boolean mayBringBack(Choice choice, String told) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.BRING_BACK)) {
-            return form.text(choice.language().words(MenuWords.BRING_BACK_ASKED), 2)
+            return form.text(choice.language().words(MenuWords.BRING_BACK_ASKED))
                     .reading(told, LINES)
                     .ready()
                     .askUntil(choice.window(), trouble(choice), () -> true)
@@ -81,7 +81,7 @@ final class Windows {
     /** Asks for the password of a copy, twice. */
     static Optional<String> askForPassword(Choice choice) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.COPY_PASSWORD)) {
-            form.text(choice.language().words(MenuWords.COPY_PASSWORD_ASKED), 2)
+            form.text(choice.language().words(MenuWords.COPY_PASSWORD_ASKED))
                     .secret(PASSWORD, MenuWords.PASSWORD)
                     .secret(AGAIN, MenuWords.PASSWORD_AGAIN)
                     .ready();

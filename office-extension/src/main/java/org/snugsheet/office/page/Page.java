@@ -202,6 +202,19 @@ public final class Page {
     }
 
     /**
+     * Writes in another size than the look has.
+     *
+     * @param address the cells
+     * @param points the size of the letters
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page size(String address, float points) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "CharHeight", points);
+        return this;
+    }
+
+    /**
      * Makes one cell of several.
      *
      * @param address the cells

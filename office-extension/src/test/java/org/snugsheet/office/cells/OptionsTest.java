@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.reading.Mark;
@@ -36,7 +37,14 @@ class OptionsTest {
         assertEquals(Optional.of(0.1), Options.numberNotZero(0.1));
         for (Object nothing : new Object[] {Any.VOID, "", new Object[][] {{""}}}) {
             assertEquals(Optional.empty(), Options.numberNotZero(nothing));
+            assertEquals(Optional.empty(), Options.temperatureNotZero(nothing, Scale.CELSIUS));
         }
+        assertEquals(
+                Trouble.OPTION_ZERO,
+                assertThrows(Refusal.class, () -> Options.temperatureNotZero(0.0, Scale.FAHRENHEIT))
+                        .trouble());
+        assertEquals(Optional.of(new Temperature(0)), Options.temperatureNotZero("0", Scale.CELSIUS));
+        assertEquals(Optional.of(new Temperature(0)), Options.temperatureNotZero(32.0, Scale.FAHRENHEIT));
     }
 
     @Test

@@ -9,6 +9,7 @@ import com.sun.star.chart.XChartDocument;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.table.XTableChartsSupplier;
+import com.sun.star.util.XProtectable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -93,7 +94,7 @@ class DrawIT {
         try (CalcDocument sheet = block()) {
             sheet.text("B4", "warm");
             assertEquals(
-                    "The curves are on the sheet “Curves”. Without a curve: bare. Below the chart stands why.",
+                    "The curves are on the sheet “Curves”. No curve yet: bare. The reasons are below the chart.",
                     draw(sheet, "A1:C10"));
             assertEquals(
                     "Row 3 (minute 6): “warm” is not a temperature. Type a number, or leave the cell blank.",
@@ -148,6 +149,39 @@ class DrawIT {
             int row = sheet.rowOf("wool", "Kurven.A1");
             assertEquals("OK", sheet.at("Kurven.B" + row).text());
             assertTrue(sheet.formulaAt("Kurven.B" + row).contains("\"F\""));
+        }
+    }
+
+    /** One slip among the readings does not make another scale of them. */
+    @Test
+    void aSlipDoesNotDecideTheScale() throws Exception {
+        try (CalcDocument sheet = block().locale("en-US").text("C1", "wool")) {
+            sheet.numbersDown("B2", 104, 91, 80, 71, 64, 59, 5.4, 51, 48);
+            sheet.numbersDown("C2", 104, 98, 92, 86, 82, 78, 73, 70, 67);
+            Menu.choose(office, select(sheet, "A1:C10"), MenuItem.DRAW, Menu.QUIET);
+            assertEquals(
+                    "temperature, °F",
+                    title(Uno.as(XAxisYSupplier.class, chart(sheet).getDiagram())
+                            .getYAxisTitle()));
+        }
+    }
+
+    /** The readings of a page that is laid out stand on a locked sheet: they are drawn, twice, and the lock stays. */
+    @Test
+    void aLockedSheetIsDrawnTwice() {
+        try (CalcDocument sheet = block()) {
+            office.call("locking", () -> {
+                Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0)).protect("");
+                return true;
+            });
+            assertEquals("The curves are on the sheet “Curves”.", draw(sheet, "A1:C10"));
+            assertEquals("The curves are on the sheet “Curves 2”.", draw(sheet, "A1:C10"));
+            assertEquals(List.of("Sheet1", "Curves", "Curves 2"), sheet.sheetNames());
+            assertTrue(office.call(
+                    "looking at the lock",
+                    () -> Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0))
+                            .isProtected()));
+            assertEquals("OK", sheet.at("Curves 2.B29").text());
         }
     }
 

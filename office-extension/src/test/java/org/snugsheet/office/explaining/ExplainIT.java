@@ -133,7 +133,7 @@ class ExplainIT {
             assertHas(
                     "given 2 arguments but needs 3. Count what stands between the signs ,",
                     explained(sheet, "COOL.RATE(A1:A5;B1:B5)"));
-            assertHas("none of our functions", explained(sheet, "SUM(A1:A5)"));
+            assertHas("none of Snugsheet’s functions", explained(sheet, "SUM(A1:A5)"));
             assertHas("a name that is not known", explained(sheet, "COOL.RAET(A1)"));
             assertHas("another part of the formula", explained(sheet, "WRAP.LAYER(20;0.04)/0"));
         }

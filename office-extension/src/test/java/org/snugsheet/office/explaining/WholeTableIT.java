@@ -137,8 +137,8 @@ class WholeTableIT {
     @Test
     void whatHasNoTableSaysSo() {
         sheet.formula("E3", "COOL.RATE(A1:A5;B1:B5;C1)");
-        assertTrue(chosen("E3").contains("answers with no table"));
-        assertTrue(chosen("A1").contains("answers with no table"));
+        assertTrue(chosen("E3").contains("does not answer with a table"));
+        assertTrue(chosen("A1").contains("does not answer with a table"));
         sheet.formula("E3", "INDEX(" + REPORT + ";2;2)");
         assertTrue(chosen("E3").contains("takes one value out of a table"));
         sheet.formula("E3", "COOL.REPORT(A1:A2;B1:B2;C1)");

@@ -82,8 +82,18 @@ class ColdIT {
     @Test
     void theRiskOfFrostbiteIsSaidWithItsCaution() {
         String words = result("COLD.FROSTBITE(-25;60)").text();
-        assertTrue(words.contains("Faster in this wind") && words.endsWith("outdoor play."), words);
-        assertTrue(result("COLD.FROSTBITE(5;0)").text().startsWith("Low risk"));
+        assertTrue(words.contains("Faster in this wind") && words.endsWith("outdoor play come first."), words);
+        assertTrue(result("COLD.FROSTBITE(5;0)").text().startsWith("It feels like 5 °C."));
+        assertEquals(
+                "No frost: the air is at 25 °C.",
+                result("COLD.FROSTBITE(25;40)").text());
+        // 15 °F, 0 °F: Child Care Weather Watch; −27 °C: Canadian Paediatric Society; calm air counts as it is.
+        assertTrue(result("COLD.FROSTBITE(-9;0)").text().startsWith("Very cold for children"));
+        assertTrue(result("COLD.FROSTBITE(1;0;\"F\")").text().startsWith("Very cold for children"));
+        assertTrue(result("COLD.FROSTBITE(0;0;\"F\")").text().startsWith("Risk of frostbite for children"));
+        assertTrue(result("COLD.FROSTBITE(-26;0)").text().startsWith("Risk of frostbite for children"));
+        assertTrue(result("COLD.FROSTBITE(-27;0)").text().contains("Stay indoors"));
+        assertTrue(result("COLD.FROSTBITE(\"-20 °F\";0)").text().contains("Stay indoors"));
         // The table says “faster in winds over 50 km/h” from 10 minutes on only.
         String milder = result("COLD.FROSTBITE(-20;60)").text();
         assertTrue(milder.contains("10 to 30 minutes") && !milder.contains("Faster"), milder);

@@ -8,9 +8,12 @@ import com.sun.star.lang.Locale;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.uno.UnoRuntime;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.Location;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
@@ -96,7 +99,9 @@ class LocaleIT {
         sheet.text("A1", "0").text("A2", "5,5").text("A3", "5").numbersDown("B1", 40, 34, 30);
         String said =
                 sheet.formula("C1", "CHECK.READINGS(A1:A3;B1:B3;10)").at("C1").text();
-        assertEquals(language.say(Finding.atRow(3, Trouble.TIME_NOT_LATER, 5.0, 5.5)), said);
+        Location third = new Location(3, OptionalDouble.of(5), Optional.empty(), false);
+        assertEquals(
+                language.say(Finding.atRow(3, Trouble.TIME_NOT_LATER, 5.0, 5.5).located(row -> third)), said);
         assertTrue(said.contains(number), said);
     }
 

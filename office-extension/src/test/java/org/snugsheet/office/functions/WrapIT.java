@@ -96,7 +96,7 @@ class WrapIT {
     @Test
     void fahrenheitGivesTheSameJar() {
         sheet.number("D1", 104).number("D2", 41);
-        String fahrenheit = "250;35;A1:A3;B1:B3;D1;D2;;;";
+        String fahrenheit = "250;35;A1:A3;B1:B3;D1;D2;;;;";
         assertEquals(
                 result("WRAP.FLOW(" + JAR + ")").number(),
                 result("WRAP.FLOW(" + fahrenheit + ";\"F\")").number(),
@@ -124,12 +124,76 @@ class WrapIT {
         assertEquals(0.105, sheet.at("E2").number(), 0.003);
         // At the temperature that WRAP.EXPECT was asked for, nothing is left but rounding.
         double all = result("WRAP.VESSEL(250;35;Z1;Z2;C1;C2;0.1)").number();
-        assertEquals(all, result("WRAP.ONEJAR(E1;250;219.82616;;;;;C1)").number(), 1e-6 * all);
+        assertEquals(all, result("WRAP.ONEJAR(E1;250;219.82616;;;;;;C1)").number(), 1e-6 * all);
         assertEquals(
-                all, result("WRAP.ONEJAR(E1;250;219.82616;;;;\"SI\";104;\"F\")").number(), 1e-6 * all);
+                all,
+                result("WRAP.ONEJAR(E1;250;219.82616;;;;;\"SI\";104;\"F\")").number(),
+                1e-6 * all);
         String verdict = result("WRAP.VERDICT(WRAP.EXPECT(" + JAR + ");0.0005;" + JAR + ")")
                 .text();
         assertTrue(verdict.endsWith("they agree."), verdict);
+    }
+
+    @Test
+    void aJarInATubHasItsLidInTheAir() {
+        String tub = JAR + ";\"stirred water\";;;\"25 °C\"";
+        double watts = result("WRAP.FLOW(" + tub + ")").number();
+        double end = result("WRAP.END(" + tub + ")").number();
+        assertTrue(end > 5 && end < 25, "" + end);
+        assertEquals(5, result("WRAP.END(" + JAR + ")").number(), 1e-12, "in air it ends as cold as the air");
+        assertEquals(
+                watts,
+                result("COOL.POWER(250;WRAP.EXPECT(" + tub + ");C1;WRAP.END(" + tub + "))")
+                        .number(),
+                1e-9);
+        assertEquals(
+                result("WRAP.VESSEL(" + tub + ")").number(),
+                result("WRAP.ONEJAR(WRAP.EXPECT(" + tub + ");250;219.82616;;;;;;C1)")
+                        .number(),
+                1e-8);
+        // The wall of the jar, the lid and the base are the same; so the wrap alone is left, but for its films.
+        String bare = "250;35;A1;B1;C1;C2;\"stirred water\"";
+        String bag = "250;35;A1:A3;B1:B3;C1;C2;\"stirred water\"";
+        sheet.number("A3", 0.05).text("B3", "plastic bag");
+        double wrap = result("WRAP.ROUND(38;A2:A3;B2:B3)").number();
+        double side = Math.PI * 2 * 3.5 * 6.496;
+        double measured = result("WRAP.MEASURED(WRAP.EXPECT(" + bare + ");WRAP.EXPECT(" + bag + ");250;" + side
+                        + ";;;;WRAP.LEAK(" + bag + ");;C1)")
+                .number();
+        assertEquals(wrap * 35 / 38, measured, 0.02 * wrap);
+    }
+
+    /** A room at freezing is typed in quotes, or with its unit: a plain 0 is refused, for a blank cell arrives so, too. */
+    @Test
+    void aRoomAtFreezingIsNotTheUsualRoom() {
+        String usual = "WRAP.END(" + JAR + ";\"still water\")";
+        String freezing = "WRAP.END(" + JAR + ";\"still water\";;;\"0\")";
+        assertTrue(result(freezing).number() < 5);
+        assertTrue(result(usual).number() > 5);
+        assertEquals(
+                result(freezing).number(),
+                result("WRAP.END(" + JAR + ";\"still water\";;;\"32 °F\")").number(),
+                1e-9);
+    }
+
+    @Test
+    void aWrapThatWaterEntersIsSoakedAndSaysSo() {
+        String tub = JAR + ";\"still water\"";
+        sheet.arrayFormula("F1:I5", "WRAP.BETWEEN(" + tub + ")");
+        assertEquals("wool (soaked)", sheet.at("F4").text());
+        assertEquals(
+                result("WRAP.ROUND(38;10;\"soaked wool\")*35/38").number(),
+                sheet.at("G4").number(),
+                1e-12);
+        String verdict = result("WRAP.VERDICT(WRAP.EXPECT(" + tub + ");0.0005;" + tub + ")")
+                .text();
+        assertTrue(verdict.contains("they agree. The wrap is taken as soaked"), verdict);
+        assertTrue(
+                verdict.endsWith("6.0 °C as the surroundings: with its lid in the air, the jar cools toward that."),
+                verdict);
+        double soaked = result("WRAP.FLOW(" + tub + ")").number();
+        sheet.number("A3", 0.05).text("B3", "plastic bag");
+        assertTrue(result("WRAP.FLOW(" + tub + ")").number() < soaked / 3);
     }
 
     @Test
@@ -173,6 +237,10 @@ class WrapIT {
                 "WRAP.MEASURED(Z1;0.02;250;220)",
                 "WRAP.MEASURED(0.04;0.02;250;0)",
                 "WRAP.ONEJAR(-0.01;250;220)",
+                "WRAP.EXPECT(250;35;A1;B1;40;5;\"still water\";;;0)",
+                "WRAP.EXPECT(250;35;A1;B1;40;5;\"still water\";;;Z1)",
+                "WRAP.ONEJAR(0.01;250;220;;;;5)",
+                "WRAP.ONEJAR(0.01;250;220;;;;-1)",
                 "WRAP.VERDICT(0.01;0;250;35;A1:A3;B1:B3;40;5)",
             })
     void badInputIsACellErrorAndNeverANumber(String formula) {

@@ -4,11 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Size;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XIndexAccess;
+import com.sun.star.frame.XModel;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
@@ -33,6 +40,8 @@ import org.snugsheet.office.words.Language;
 class LayOutIT {
 
     private static final String ALL = "A1:I80";
+
+    private static final short FILLED = CellFlags.VALUE | CellFlags.DATETIME | CellFlags.STRING | CellFlags.FORMULA;
 
     private final Office office;
 
@@ -122,6 +131,89 @@ class LayOutIT {
             sheet.number("Investigation.B" + (head + 1), 60);
             assertTrue(texts(sheet, "Investigation").stream()
                     .anyMatch(text -> text.startsWith(Caution.SCALDS_IN_SECONDS.english())));
+        }
+    }
+
+    /** With a finding open a jar keeps its points but has no curve, and its reason stands whole in the ranking. */
+    @Test
+    void aJarHeldBackHasNoCurveAndSaysWhy() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(
+                    sheet,
+                    Uno.named("Materials", "bare;sock;leaves"),
+                    Uno.named("Scale", "C"),
+                    Uno.named("Surroundings", "3"));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            double[] rates = {0.045, 0.03, 0.018};
+            for (int jar = 0; jar < rates.length; jar++) {
+                double[] readings = new double[11];
+                for (int i = 0; i < readings.length; i++) {
+                    readings[i] = Math.rint(10 * (3 + 38 * Math.exp(-rates[jar] * 3 * i))) / 10;
+                }
+                sheet.numbersDown("Investigation." + (char) ('B' + jar) + (head + 1), readings);
+            }
+            assertEquals(List.of(true, true, true), curves(sheet, 3));
+            double right = sheet.at("Investigation.C" + (head + 4)).number();
+            sheet.number("Investigation.C" + (head + 4), right / 10);
+            assertEquals(List.of(true, false, true), curves(sheet, 3));
+            int ranking = sheet.rowOf(InvestigationWords.RANKING.english(), "Investigation.A1") + 2;
+            assertEquals(
+                    InvestigationWords.REMARK_HEAD.english(),
+                    sheet.at("Investigation.H" + ranking).text());
+            assertEquals("sock", sheet.at("Investigation.B" + (ranking + 3)).text());
+            String reason = sheet.at("Investigation.H" + (ranking + 3)).text();
+            assertTrue(reason.startsWith("minute 9: "), reason);
+            assertFits(sheet, "H" + (ranking + 3), reason);
+        }
+    }
+
+    /** That two readings are few is no news while they are being taken; a slip in one of them is. */
+    @Test
+    void theFirstReadingsAreTakenInPeace() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Scale", "C"), Uno.named("Surroundings", "3"));
+            int head = sheet.rowOf("minutes", "Investigation.A1");
+            int jar = sheet.rowOf("no wrap", "Investigation.A1");
+            int results = sheet.rowOf(InvestigationWords.RESULTS.english(), "Investigation.A1") + 2;
+            sheet.numbersDown("Investigation.B" + (head + 1), 41, 37);
+            assertEquals("", sheet.at("Investigation.C" + jar).text());
+            assertEquals("", sheet.at("Investigation.I" + results).text());
+            sheet.text("Investigation.B" + (head + 2), "wram");
+            assertTrue(
+                    sheet.at("Investigation.C" + jar).text().startsWith("no wrap, minute 3: “wram”"),
+                    sheet.at("Investigation.C" + jar).text());
+            sheet.numbersDown("Investigation.B" + (head + 2), 37, 34);
+            assertEquals("OK", sheet.at("Investigation.C" + jar).text());
+        }
+    }
+
+    /** What works behind the page stands beyond the edge of a wide screen, and the first cell to type into is chosen. */
+    @Test
+    void thePageStandsAloneAndReady() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Scale", "C"));
+            int surroundings = sheet.rowOf("no wrap", "Investigation.A1") - 2;
+            office.call("looking where the cursor stands", () -> {
+                CellRangeAddress chosen = Uno.as(
+                                XCellRangeAddressable.class,
+                                Uno.as(XModel.class, sheet.uno()).getCurrentSelection())
+                        .getRangeAddress();
+                assertEquals(1, chosen.Sheet);
+                assertEquals(surroundings - 1, chosen.StartRow);
+                assertEquals(0, chosen.StartColumn);
+                XSpreadsheet page =
+                        Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+                for (int column = 9; ; column++) {
+                    XCellRangesQuery cells =
+                            Uno.as(XCellRangesQuery.class, page.getCellRangeByPosition(column, 0, column, 200));
+                    if (cells.queryContentCells(FILLED).getRangeAddresses().length > 0) {
+                        int left = ((Point) Uno.property(page.getCellByPosition(column, 0), "Position")).X;
+                        // 1920 pixels at 96 a twenty-fifth of a metre, in hundredths of a millimetre.
+                        assertTrue(left > 1920 * 2540 / 96, "column " + column);
+                        return true;
+                    }
+                }
+            });
         }
     }
 
@@ -237,6 +329,12 @@ class LayOutIT {
             assertMatches("0,\\d{4}", sheet.at(page + "C" + results).shown());
             assertMatches("± 0,\\d{4}", sheet.at(page + "D" + results).shown());
             assertMatches("4[01],\\d", sheet.at(page + "F" + results).shown());
+            sheet.number(page + "B" + (head + 4), 2.9);
+            int jar = sheet.rowOf("Socke", page + "A1");
+            assertMatches(
+                    "Socke, Minute 3: 2,9, .*29.*", sheet.at(page + "C" + jar).text());
+            sheet.text(page + "B" + (head + 4), "29,0");
+            assertEquals("OK", sheet.at(page + "C" + jar).text());
         }
     }
 
@@ -298,6 +396,7 @@ class LayOutIT {
                         layOut(sheet, Uno.named("Interval", interval)));
             }
             assertTrue(layOut(sheet, Uno.named("Mark", "0")).contains("more than zero"));
+            assertTrue(layOut(sheet, Uno.named("Surroundings", "cold")).contains("“cold”"));
             Written.assertAgain(before, sheet);
             assertEquals(styles, Written.styles(sheet));
         }
@@ -343,6 +442,42 @@ class LayOutIT {
             }
         }
         return List.copyOf(marked);
+    }
+
+    /** Which jars have a curve: from top to bottom of the sheet the numbers of three lines each stand beside each other. */
+    private List<Boolean> curves(CalcDocument sheet, int jars) {
+        List<List<CellResult>> behind = sheet.all("Investigation.AA1:AZ120");
+        int row = 0;
+        while (behind.get(row).stream()
+                        .filter(cell -> cell instanceof CellResult.OfText text
+                                && text.text().equals("minutes"))
+                        .count()
+                < 2) {
+            row++;
+        }
+        List<Boolean> drawn = new ArrayList<>();
+        for (int jar = 0; jar < jars; jar++) {
+            drawn.add(behind.get(row + 1).get(2 + jars + 3 * jar) instanceof CellResult.OfNumber);
+        }
+        return List.copyOf(drawn);
+    }
+
+    /** Letters are half as wide as high at most, on average, and lines a fifth higher. */
+    private void assertFits(CalcDocument sheet, String cell, String text) {
+        office.call("measuring " + cell, () -> {
+            XSpreadsheet page =
+                    Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+            Object range = page.getCellRangeByName(cell);
+            double points = (Float) Uno.property(range, "CharHeight");
+            double letter = points / 72 * 2540;
+            com.sun.star.sheet.XSheetCellCursor whole =
+                    page.createCursorByRange(Uno.as(com.sun.star.sheet.XSheetCellRange.class, range));
+            whole.collapseToMergedArea();
+            Size size = (Size) Uno.property(whole, "Size");
+            double lines = Math.ceil(text.length() * letter / 2 / (size.Width - 200));
+            assertTrue(lines * 1.2 * letter < size.Height, text + ": " + lines + " lines in " + size.Height);
+            return true;
+        });
     }
 
     private static void assertMatches(String pattern, String shown) {

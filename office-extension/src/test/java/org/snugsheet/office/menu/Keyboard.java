@@ -16,7 +16,7 @@ import org.snugsheet.office.harness.Patience;
 /** Somebody at the keyboard of an office, also of one that nobody sees. */
 final class Keyboard {
 
-    private static final Duration PATIENCE = Duration.ofSeconds(3);
+    private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final long PAUSE = 100;
     private static final DataFlavor TEXT = new DataFlavor("text/plain;charset=utf-16", "text", new Type(String.class));
 

@@ -8,7 +8,9 @@ import com.sun.star.frame.XController;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.Any;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
@@ -101,6 +103,30 @@ public final class Menu {
                                         XSpreadsheet.class,
                                         sheet.uno().getSheets().getByName(page))
                                 .getCellRangeByName(cells)));
+    }
+
+    /** Puts the cursor into a cell of the open sheet, as the name box does; in a cell that is selected Enter goes nowhere. */
+    static boolean goTo(Office office, CalcDocument sheet, String cell) {
+        XDispatchHelper helper = office.service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class);
+        return office.call("going to " + cell, () -> {
+            XDispatchProvider window =
+                    Uno.as(XDispatchProvider.class, controller(sheet).getFrame());
+            helper.executeDispatch(window, ".uno:GoToCell", "", 0, new PropertyValue[] {Uno.named("ToPoint", cell)});
+            return true;
+        });
+    }
+
+    /** Whether the window shows this sheet, counted from 0: a page of ours is filled before it is opened. */
+    static boolean isOpen(Office office, CalcDocument sheet, int index) {
+        return office.call(
+                "asking which sheet is open",
+                () -> Uno.as(
+                                        XCellRangeAddressable.class,
+                                        Uno.as(XSpreadsheetView.class, controller(sheet))
+                                                .getActiveSheet())
+                                .getRangeAddress()
+                                .Sheet
+                        == index);
     }
 
     private static XController controller(CalcDocument sheet) {

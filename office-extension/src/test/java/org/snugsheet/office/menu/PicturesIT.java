@@ -10,6 +10,7 @@ import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.util.XChangesBatch;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
@@ -98,12 +100,13 @@ class PicturesIT {
             retype(InvestigationWords.MARK, "1");
             retype(InvestigationWords.SURROUNDINGS, SURROUNDINGS);
             screen.press(KeyEvent.VK_ENTER);
-            screen.await("the sheet", () -> sheet.sheetNames().size() > 1);
+            screen.await("the sheet", () -> Menu.isOpen(office, sheet, 1));
             screen.rest();
             screen.keep("lay-out-3-told");
             screen.press(KeyEvent.VK_ENTER);
             screen.still();
             String page = sheet.sheetNames().get(1);
+            typingBeginsAtTheSurroundings(sheet, page);
             enterRunsOnToTheNextColumn(sheet, page);
             fillIn(sheet, page);
             screen.still();
@@ -121,7 +124,7 @@ class PicturesIT {
             screen.keep("draw-1-asked");
             retype(DrawingWords.SURROUNDINGS, SURROUNDINGS);
             screen.press(KeyEvent.VK_ENTER);
-            screen.await("the sheet", () -> sheet.sheetNames().size() > 1);
+            screen.await("the sheet", () -> Menu.isOpen(office, sheet, 1));
             screen.rest();
             screen.keep("draw-2-told");
             screen.press(KeyEvent.VK_ENTER);
@@ -142,6 +145,27 @@ class PicturesIT {
                 screen.keep("explain-" + cell);
                 screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
             }
+        }
+    }
+
+    @Test
+    void showTheWholeTable() {
+        try (CalcDocument sheet = jars()) {
+            enlarge(sheet);
+            sheet.formula("E1", "COOL.REPORT(A2:A12;B2:B12;" + SURROUNDINGS + SCALE)
+                    .formula("E14", "COOL.HALFTIME(A2:A12;B2:B12;" + SURROUNDINGS + SCALE);
+            Menu.select(office, sheet, "E1");
+            choose(MenuItem.TABLE);
+            screen.await("the table", () -> !(sheet.at("F2") instanceof CellResult.Blank));
+            screen.still();
+            screen.keep("table-1-shown");
+            choose(MenuItem.TABLE);
+            screen.keep("table-2-whole-already");
+            screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
+            Menu.select(office, sheet, "E14");
+            choose(MenuItem.TABLE);
+            screen.keep("table-3-none");
+            screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
         }
     }
 
@@ -208,11 +232,26 @@ class PicturesIT {
         }
     }
 
+    /** Where the cursor stands at first, Enter leads on. */
+    private static void typingBeginsAtTheSurroundings(CalcDocument sheet, String page) {
+        int mark = sheet.rowOf(language.words(InvestigationWords.READINGS), page + ".A1") + 2;
+        for (String typed : new String[] {SURROUNDINGS, "2"}) {
+            screen.type(typed);
+            screen.press(KeyEvent.VK_ENTER);
+        }
+        screen.still();
+        assertEquals(
+                Double.parseDouble(SURROUNDINGS),
+                sheet.at(page + ".A" + (mark - 1)).number());
+        assertEquals(2, sheet.at(page + ".A" + mark).number());
+    }
+
     /** Typing on after the last reading of a column fills the first of the next, and nothing else. */
     private static void enterRunsOnToTheNextColumn(CalcDocument sheet, String page) {
         int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
         int last = head + MINUTES.length;
-        Menu.selectOn(office, sheet, page, "A" + last);
+        List<List<CellResult>> others = sheet.all(page + ".A1:A" + last);
+        Menu.goTo(office, sheet, "A" + last);
         for (String typed : new String[] {"30", "41"}) {
             screen.type(typed);
             screen.press(KeyEvent.VK_ENTER);
@@ -220,7 +259,7 @@ class PicturesIT {
         screen.still();
         assertEquals(41, sheet.at(page + ".B" + (head + 1)).number());
         for (char column = 'B'; column < 'F'; column++) {
-            Menu.selectOn(office, sheet, page, column + String.valueOf(last));
+            Menu.goTo(office, sheet, column + String.valueOf(last));
             for (String typed : new String[] {"20", "42"}) {
                 screen.type(typed);
                 screen.press(KeyEvent.VK_ENTER);
@@ -229,6 +268,7 @@ class PicturesIT {
             char next = (char) (column + 1);
             assertEquals(42, sheet.at(page + "." + next + (head + 1)).number(), "after " + column);
         }
+        assertEquals(others, sheet.all(page + ".A1:A" + last), "names, times and surroundings are what they were");
     }
 
     private static void choose(MenuItem item) {

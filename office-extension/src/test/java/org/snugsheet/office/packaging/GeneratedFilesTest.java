@@ -199,6 +199,8 @@ class GeneratedFilesTest {
                 "SNUGSHEET.WRAP.BETWEEN",
                 "SNUGSHEET.WRAP.FACE",
                 "SNUGSHEET.WRAP.EXPECT",
+                "SNUGSHEET.WRAP.END",
+                "SNUGSHEET.WRAP.LEAK",
                 "SNUGSHEET.WRAP.MEASURED",
                 "SNUGSHEET.WRAP.MEASUREDERROR",
                 "SNUGSHEET.WRAP.ONEJAR",
