@@ -7,15 +7,18 @@ import com.sun.star.util.NotLockedException;
 import org.snugsheet.office.uno.Uno;
 
 /** Keeps the office from recording each small change of a page as a step to undo. */
-final class NoSteps {
+public final class NoSteps {
 
     private NoSteps() {}
 
     /**
      * The office, told to record nothing, does so again once it has counted the sheets of paper of a page: after a break, a print
-     * range or a page style. Then it must be told again. Nothing happens where nobody told it.
+     * range, a page style or the width of a column. Then it must be told again. Nothing happens where nobody told it.
+     *
+     * @param document the document
+     * @throws com.sun.star.uno.Exception if the office fails
      */
-    static void again(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+    public static void again(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         XUndoManager undo = Uno.as(XUndoManagerSupplier.class, document).getUndoManager();
         try {
             undo.unlock();

@@ -97,14 +97,26 @@ public final class BringBack {
             Warning.remove(copy, KeptFormulas.warningLines(copy), proposal.followed(), new OfficeParser(copy));
             String fingerprint = KeptFormulas.page(copy);
             Optional<XSpreadsheet> page = WorkedOutPage.of(copy, fingerprint);
+            Optional<PageGone> gone = Optional.empty();
             if (page.isPresent() && WorkedOutPage.isSomebodys(copy, page.get(), fingerprint)) {
                 stays = Optional.of(Uno.as(XNamed.class, page.get()).getName());
             } else if (page.isPresent()) {
-                copy.getSheets().removeByName(Uno.as(XNamed.class, page.get()).getName());
+                gone = Optional.of(new PageGone(copy, page.get()));
             }
-            // The office itself undoes neither properties nor the text of a note that stays.
-            undo.addUndoAction(
-                    new KeptAgain(copy, language.words(SharingWords.UNDO), KeptFormulas.forget(copy), notes));
+            KeptAgain kept = new KeptAgain(
+                    copy,
+                    language.words(SharingWords.UNDO),
+                    KeptFormulas.forget(copy),
+                    notes,
+                    proposal.writes().stream().filter(one -> one.kept().array()).toList(),
+                    gone);
+            undo.lock();
+            try {
+                kept.takePageAway();
+            } finally {
+                undo.unlock();
+            }
+            undo.addUndoAction(kept);
         } finally {
             undo.leaveUndoContext();
         }
@@ -149,6 +161,12 @@ public final class BringBack {
         } else if (one.note().isEmpty() && one.kept().noteBefore().isPresent()) {
             Notes.keep(sheet, at, Optional.empty(), one.kept().noteBefore().get());
         }
+        enter(sheet, one);
+    }
+
+    /** Writes the formula itself. */
+    static void enter(XSpreadsheet sheet, Proposal.Write one) throws com.sun.star.uno.Exception {
+        Area area = one.area();
         XCellRange range = sheet.getCellRangeByPosition(area.left(), area.top(), area.right(), area.bottom());
         FormulaToken[] parts = one.parts().toArray(FormulaToken[]::new);
         if (one.kept().array()) {

@@ -3,16 +3,12 @@ package org.snugsheet.office.sharing;
 import com.sun.star.beans.NamedValue;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XEnumeration;
-import com.sun.star.container.XIndexAccess;
-import com.sun.star.container.XIndexContainer;
 import com.sun.star.container.XNamed;
-import com.sun.star.document.XViewDataSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
-import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.uno.UnoRuntime;
@@ -128,11 +124,7 @@ public final class CopyFile {
     private int write(Optional<String> password, Progress progress) throws com.sun.star.uno.Exception {
         XComponent copy = twin();
         try {
-            Optional<String> open = openPage();
             int formulas = ShareCopy.make(Uno.as(XSpreadsheetDocument.class, copy), progress);
-            if (open.isPresent()) {
-                show(copy, open.get());
-            }
             store(copy, password);
             return formulas;
         } finally {
@@ -149,40 +141,17 @@ public final class CopyFile {
         }
     }
 
-    /** The page that is open in the window of the document. */
-    private Optional<String> openPage() {
+    /** The page that is open in the window of the document, among the pages of its copy. */
+    private Optional<OpenPage> openPage(XComponent copy) {
         XController controller = Uno.as(XModel.class, document).getCurrentController();
         XSpreadsheetView view = UnoRuntime.queryInterface(XSpreadsheetView.class, controller);
-        return view == null
-                ? Optional.empty()
-                : Optional.of(Uno.as(XNamed.class, view.getActiveSheet()).getName());
-    }
-
-    /** In the view, which .xlsx is written from, and in what is kept of views, which .ods is. */
-    private void show(XComponent copy, String page) throws com.sun.star.uno.Exception {
-        XSpreadsheetView view = UnoRuntime.queryInterface(
-                XSpreadsheetView.class, Uno.as(XModel.class, copy).getCurrentController());
-        if (view != null) {
-            view.setActiveSheet(Uno.as(
-                    XSpreadsheet.class,
-                    Uno.as(XSpreadsheetDocument.class, copy).getSheets().getByName(page)));
+        if (view == null) {
+            return Optional.empty();
         }
-        XViewDataSupplier supplier = Uno.as(XViewDataSupplier.class, copy);
-        XIndexAccess kept = supplier.getViewData();
-        XIndexContainer views =
-                Uno.as(XIndexContainer.class, Uno.service(office, "com.sun.star.document.IndexedPropertyValues"));
-        for (int i = 0; kept != null && i < kept.getCount(); i++) {
-            PropertyValue[] values = (PropertyValue[]) kept.getByIndex(i);
-            for (PropertyValue value : values) {
-                if (value.Name.equals("ActiveTable")) {
-                    value.Value = page;
-                }
-            }
-            views.insertByIndex(i, values);
-        }
-        if (views.getCount() > 0) {
-            supplier.setViewData(views);
-        }
+        String name = Uno.as(XNamed.class, view.getActiveSheet()).getName();
+        int place = List.of(Uno.as(XSpreadsheetDocument.class, copy).getSheets().getElementNames())
+                .indexOf(name);
+        return place < 0 ? Optional.empty() : Optional.of(new OpenPage(name, place));
     }
 
     /** Beside its place first, then into it: what is there is whole at any time, the old file or the new one. */
@@ -197,6 +166,11 @@ public final class CopyFile {
             Path beside = Files.createTempFile(whole.getParent(), ".snugsheet-", kind.ending());
             try {
                 Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password));
+                Optional<OpenPage> open = openPage(copy);
+                // A locked file can be changed by nobody, and opens at its first page.
+                if (open.isPresent() && password.isEmpty()) {
+                    open.get().addTo(beside);
+                }
                 copyRights(whole, beside);
                 Files.move(beside, whole, StandardCopyOption.REPLACE_EXISTING);
             } finally {

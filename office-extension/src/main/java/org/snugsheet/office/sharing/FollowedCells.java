@@ -33,7 +33,10 @@ final class FollowedCells {
     static final int DIFFERENT = 7;
 
     private static final int NAMED = DIFFERENT + 1;
-    private static final int NUMBER = NAMED + 1;
+
+    /** The last of the columns that are worked out; behind it stand values. */
+    static final int NUMBER = NAMED + 1;
+
     private static final int VALUES = NUMBER + 1;
 
     /** Stands above the formulas that name cells, whatever the language of the page. */
@@ -129,9 +132,16 @@ final class FollowedCells {
         int rows = compared(page, pageName, snapshot, sheets);
         page.getCellByPosition(DIFFERENT, 0)
                 .setFormula("=SUM(" + Area.fixed(DIFFERENT, 1) + ":" + Area.fixed(DIFFERENT, Math.max(1, rows)) + ")");
-        XCellRange hidden = page.getCellRangeByPosition(DIFFERENT, 0, VALUES + width - 1, 0);
-        Uno.as(XPropertySet.class, Uno.as(XColumnRowRange.class, hidden).getColumns())
-                .setPropertyValue("IsVisible", false);
+        hide(page, VALUES + width - 1);
+    }
+
+    /** Hides these columns. */
+    static void hide(XSpreadsheet page, int last) throws com.sun.star.uno.Exception {
+        if (last >= DIFFERENT) {
+            XCellRange hidden = page.getCellRangeByPosition(DIFFERENT, 0, last, 0);
+            Uno.as(XPropertySet.class, Uno.as(XColumnRowRange.class, hidden).getColumns())
+                    .setPropertyValue("IsVisible", false);
+        }
     }
 
     /** The formula of the office that tells how many cells differ. */

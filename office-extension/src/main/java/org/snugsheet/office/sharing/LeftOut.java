@@ -165,6 +165,9 @@ final class LeftOut {
                         SharingWords.INPUT_CHECK_LEFT_OUT));
                 if (take) {
                     Uno.set(validation, "Type", ValidationType.ANY);
+                    // Newer offices write the formula into .xlsx whatever the type.
+                    condition.setFormula1("");
+                    condition.setFormula2("");
                     Uno.set(range, "Validation", validation);
                 }
             }

@@ -145,11 +145,16 @@ final class Warning {
                 continue;
             }
             cell.setFormula(formula(pageName, language, day));
-            Uno.set(cell, "CharColor", RED);
-            Uno.set(cell, "CharWeight", FontWeight.BOLD);
-            if (!places.get(i).promised()) {
-                Uno.set(cell, "IsTextWrapped", false);
-            }
+            look(cell, places.get(i).promised());
+        }
+    }
+
+    /** Red and bold; in the place of a promise it wraps as that did. */
+    static void look(XCell cell, boolean wraps) throws com.sun.star.uno.Exception {
+        Uno.set(cell, "CharColor", RED);
+        Uno.set(cell, "CharWeight", FontWeight.BOLD);
+        if (!wraps) {
+            Uno.set(cell, "IsTextWrapped", false);
         }
     }
 

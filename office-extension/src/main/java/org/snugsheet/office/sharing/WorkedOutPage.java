@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.page.NoSteps;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
@@ -35,7 +36,9 @@ final class WorkedOutPage {
     /** Where the page itself warns that readings have changed. */
     static final int WARNING_ROW = 2;
 
-    private static final int HEAD_ROW = 3;
+    /** Where its table begins. */
+    static final int HEAD_ROW = 3;
+
     private static final int[] WIDTHS = {3600, 2400, 10000, 13000};
 
     private WorkedOutPage() {}
@@ -70,7 +73,7 @@ final class WorkedOutPage {
         }
         XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + rows.size() - 1);
         Uno.as(XCellRangeData.class, table).setDataArray(rows.toArray(Object[][]::new));
-        look(page, HEAD_ROW + rows.size() - 1);
+        look(copy, page, HEAD_ROW + rows.size() - 1);
         return page;
     }
 
@@ -183,12 +186,9 @@ final class WorkedOutPage {
         Uno.as(XText.class, page.getCellByPosition(0, row)).setString(text);
     }
 
-    private static void look(XSpreadsheet page, int last) throws com.sun.star.uno.Exception {
-        XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, last);
-        for (int i = 0; i < WIDTHS.length; i++) {
-            Object column = Uno.as(XColumnRowRange.class, page).getColumns().getByIndex(i);
-            Uno.as(XPropertySet.class, column).setPropertyValue("Width", WIDTHS[i]);
-        }
+    /** Bold heads, wrapped lines and widths. */
+    static void look(XSpreadsheetDocument copy, XSpreadsheet page, int last) throws com.sun.star.uno.Exception {
+        XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, Math.max(HEAD_ROW, last));
         set(page.getCellRangeByPosition(0, 0, 0, 0), "CharWeight", FontWeight.BOLD);
         set(page.getCellRangeByPosition(0, 0, 0, 0), "CharHeight", 16f);
         set(page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW), "CharWeight", FontWeight.BOLD);
@@ -198,8 +198,13 @@ final class WorkedOutPage {
         Uno.as(com.sun.star.util.XMergeable.class, intro).merge(true);
         set(intro, "IsTextWrapped", true);
         set(intro, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
-        Object row = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1);
-        Uno.as(XPropertySet.class, row).setPropertyValue("Height", 1500);
+        for (int i = 0; i < WIDTHS.length; i++) {
+            NoSteps.again(copy);
+            Uno.set(Uno.as(XColumnRowRange.class, page).getColumns().getByIndex(i), "Width", WIDTHS[i]);
+        }
+        NoSteps.again(copy);
+        Uno.set(Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1), "Height", 1500);
+        NoSteps.again(copy);
     }
 
     private static void set(XCellRange range, String property, Object value) throws com.sun.star.uno.Exception {

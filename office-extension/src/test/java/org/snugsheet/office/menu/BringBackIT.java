@@ -1,6 +1,7 @@
 package org.snugsheet.office.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -14,6 +15,7 @@ import com.sun.star.sheet.XSheetAnnotationAnchor;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XSimpleText;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -23,6 +25,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeSetup;
@@ -49,32 +53,65 @@ class BringBackIT {
         office.close();
     }
 
-    /** Twice, with two pages, an array, a note of somebody’s and the page of the copy. */
-    @Test
-    void oneUndoTakesAllBackAndItCanBeBroughtAgain(@TempDir Path folder) {
+    /** With two pages, an array, a note of somebody’s and the page of the copy, wherever that one stands. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void undoAndRedoAsOftenAsOneLikes(boolean pageFirst, @TempDir Path folder) {
         Path copy = shared(folder);
         try (CalcDocument sheet = office.open(copy)) {
+            if (pageFirst) {
+                office.call("moving the page", () -> {
+                    sheet.uno().getSheets().moveByName("How this was worked out", (short) 0);
+                    return true;
+                });
+            }
             String before = state(sheet);
             String told = Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
             assertTrue(told.startsWith("Formulas back in their cells: 4."), told);
+            assertFalse(sheet.sheetNames().contains("How this was worked out"));
             String after = state(sheet);
             assertNotEquals(before, after);
-            XUndoManager undo = office.call(
-                    "finding undo",
-                    () -> Uno.as(XUndoManagerSupplier.class, sheet.uno()).getUndoManager());
-            for (int i = 0; i < 2; i++) {
-                office.call("undoing", () -> {
-                    undo.undo();
-                    return true;
-                });
+            for (int i = 0; i < 3; i++) {
+                step(sheet, XUndoManager::undo);
                 assertEquals(before, state(sheet));
-                // Redo of a deleted sheet needs a window on a screen; without one it ends the office, whoever deleted
-                // it.
-                told = Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
-                assertTrue(told.startsWith("Formulas back in their cells: 4."), told);
+                step(sheet, XUndoManager::redo);
                 assertEquals(after, state(sheet));
             }
+            step(sheet, XUndoManager::undo);
+            told = Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
+            assertTrue(told.startsWith("Formulas back in their cells: 4."), told);
+            assertEquals(after, state(sheet));
         }
+    }
+
+    /** The page that comes back is as it was, so that it warns as before and goes once more. */
+    @Test
+    void thePageThatComesBackWarnsAsBefore(@TempDir Path folder) {
+        Path copy = shared(folder);
+        try (CalcDocument sheet = office.open(copy)) {
+            Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
+            step(sheet, XUndoManager::undo);
+            assertEquals("", sheet.at("How this was worked out.A3").shown());
+            sheet.number("B2", 33);
+            String warning = sheet.at("How this was worked out.A3").shown();
+            assertTrue(warning.startsWith("These answers are of the readings as they were on"), warning);
+            assertFalse(office.call("looking", () -> (Boolean) Uno.property(
+                    Uno.as(XColumnRowRange.class, sheet.uno().getSheets().getByName("How this was worked out"))
+                            .getColumns()
+                            .getByIndex(7),
+                    "IsVisible")));
+        }
+    }
+
+    private static void step(CalcDocument sheet, Step step) {
+        office.call("undoing or redoing", () -> {
+            step.of(Uno.as(XUndoManagerSupplier.class, sheet.uno()).getUndoManager());
+            return true;
+        });
+    }
+
+    private interface Step {
+        void of(XUndoManager undo) throws com.sun.star.uno.Exception;
     }
 
     @Test

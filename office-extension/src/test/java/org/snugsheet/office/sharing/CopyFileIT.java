@@ -218,6 +218,27 @@ class CopyFileIT {
         }
     }
 
+    /** Where the written copy cannot take its place, nothing of it is left beside. */
+    @Test
+    void aCopyThatCannotBeMovedIntoItsPlaceLeavesNothing(Office office, @TempDir Path folder) throws IOException {
+        Path taken = Files.createDirectory(folder.resolve("copy.ods"));
+        Path inside = Files.write(taken.resolve("inside"), OLD);
+        try (CalcDocument sheet = office.newDocument()) {
+            sheet.formula("A1", "WRAP.LAYER(20;0.04)");
+            String told = Menu.choose(
+                    office,
+                    sheet,
+                    MenuItem.SHARE,
+                    Uno.named("Target", url(taken).replaceFirst("/$", "")),
+                    Menu.QUIET);
+            assertTrue(told.startsWith("The copy could not be written to"), told);
+        }
+        assertEquals("old", Files.readString(inside));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(taken), left.toList());
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(
             value = FileFormat.class,

@@ -115,9 +115,12 @@ class StaleCopyIT {
         }
     }
 
-    @Test
-    void theCopyOpensOnThePageThatWasOpen(Office office, @TempDir Path folder) {
-        Path copy = folder.resolve("copy.ods");
+    @ParameterizedTest
+    @EnumSource(
+            value = FileFormat.class,
+            names = {"ODS", "FODS", "XLSX"})
+    void theCopyOpensOnThePageThatWasOpen(FileFormat format, Office office, @TempDir Path folder) {
+        Path copy = folder.resolve("copy." + format.extension());
         try (CalcDocument sheet = filled(office)) {
             office.call("adding a page", () -> {
                 sheet.uno().getSheets().insertNewByName("Empty", (short) 0);
