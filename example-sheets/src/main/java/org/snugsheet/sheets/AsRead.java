@@ -20,6 +20,8 @@ final class AsRead {
     /** What is said of a jar that has a name and no readings. */
     static final String WAITING = "waiting";
 
+    private static final String PARTS_OF_A_DAY = "typed_times;\">0\";typed_times;\"<1\"";
+
     /** What is said where some times are those of a clock and others minutes, as while somebody types over them. */
     static final String MIXED_TIMES = "Some times are clock times, others are minutes: type all of them the same way.";
 
@@ -121,12 +123,18 @@ final class AsRead {
                         "by_clock",
                         "OR(SUMPRODUCT(--ISTEXT(typed_times))>0;AND(COUNT(typed_times)>1;MAX(typed_times)<1;"
                                 + "OR(MAX(typed_times)-MIN(typed_times)<0.2;"
-                                + "INDEX(typed_times;COUNT(typed_times))<MAX(typed_times))))");
+                                + "INDEX(typed_times;COUNT(typed_times))<MAX(typed_times))))")
+                // Two parts of a day close together beside a whole minute: no thermometer is read every few seconds
+                // first.
+                .computed(
+                        "mixed_times",
+                        "AND(COUNTIFS(" + PARTS_OF_A_DAY + ")>1;COUNTIF(typed_times;\">=1\")>0;MAXIFS(typed_times;"
+                                + PARTS_OF_A_DAY + ")-MINIFS(typed_times;" + PARTS_OF_A_DAY + ")<1/6)");
         page.look(grid.block(), Look.RESULT).look(grid.heads(), Look.HEAD);
         page.text(grid.times() + "" + grid.head(), "minutes").look(grid.times() + "" + grid.head(), Look.HEAD);
         page.table(
                 grid.minutes(),
-                "=IFERROR(IF(by_clock;COOL.MINUTES(typed_times);" + asTyped("typed_times") + ");"
+                "=IFERROR(IF(mixed_times;\"?\";IF(by_clock;COOL.MINUTES(typed_times);" + asTyped("typed_times") + "));"
                         + asTyped("typed_times") + ")");
         // An error that somebody typed spoils its own jar only.
         page.table(grid.readings(), "=IFERROR(" + asTyped("typed_readings") + ";\"?\")");
@@ -268,8 +276,7 @@ final class AsRead {
     static String message(Grid grid, String well) {
         StringBuilder words = new StringBuilder("=IF(COUNTA(typed_readings)=0;\"Type what the thermometers read.\";"
                 + "IF(LEN(surroundings)=0;\"How warm is it around the jars? Type it into its box.\";IF("
-                + mixesTimes("checks")
-                + ";\"" + MIXED_TIMES + "\";");
+                + "mixed_times;\"" + MIXED_TIMES + "\";");
         for (int jar = 0; jar < grid.jars(); jar++) {
             String check = "INDEX(checks;1;" + (jar + 1) + ")";
             String name = "INDEX(names_read;1;" + (jar + 1) + ")";
@@ -279,11 +286,6 @@ final class AsRead {
         return words + "\"" + well + "\"" + ")".repeat(grid.jars() + 3);
     }
 
-    /** Whether checks take the times for clock times in spite of {@code by_clock}: some of them are. */
-    static String mixesTimes(String checks) {
-        return "SUMPRODUCT(--ISNUMBER(SEARCH(\"look like clock times\";" + checks + ")))>0";
-    }
-
     /**
      * What a check of one jar says, with the place as it is seen on the page: its minute, for the number of its row among the
      * readings is nowhere to be read.
@@ -291,7 +293,7 @@ final class AsRead {
     static String asSeen(String check) {
         String from = "FIND(\"(minute \";" + check + ")";
         String to = "FIND(\")\";" + check + ")";
-        return "IF(" + mixesTimes(check) + ";\"" + MIXED_TIMES + "\";IFERROR(IF(LEFT(" + check
+        return "IF(mixed_times;\"" + MIXED_TIMES + "\";IFERROR(IF(LEFT(" + check
                 + ";4)=\"Row \";PROPER(MID(" + check + ";" + from + "+1;1))&MID(" + check + ";" + from + "+2;" + to
                 + "-" + from
                 + "-2)&MID(" + check + ";" + to + "+1;999);" + check + ");" + check + "))";
