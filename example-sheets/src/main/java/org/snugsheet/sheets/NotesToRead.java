@@ -9,7 +9,7 @@ import org.snugsheet.sheets.builder.Book;
 final class NotesToRead {
 
     /** The last row of the first page. */
-    static final int LAST_ROW = 20;
+    static final int LAST_ROW = 18;
 
     private NotesToRead() {}
 
@@ -45,7 +45,6 @@ final class NotesToRead {
                 "Not if it began warmer. Compare half-times, or begin alike.",
                 "“Heat and temperature are the same.”",
                 "A thimble and a bucket at 40 °C: which one warms more snow?");
-        page.height("A" + (row + 4) + ":A" + LAST_ROW, 1);
     }
 
     static Page secondPage(Book book) throws com.sun.star.uno.Exception {

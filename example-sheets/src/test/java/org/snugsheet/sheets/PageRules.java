@@ -8,7 +8,6 @@ import com.sun.star.awt.Size;
 import com.sun.star.container.XNamed;
 import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShape;
-import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XNamedRanges;
@@ -45,9 +44,10 @@ final class PageRules {
                 Object last = page.getCellRangeByPosition(area.StartColumn, area.EndRow, area.EndColumn, area.EndRow);
                 Size size = (Size) Opened.property(all, "Size");
                 int top = ((Point) Opened.property(last, "Position")).Y;
+                // A formula that shows nothing is seen all the same.
                 boolean filled = Arrays.stream(
-                                Opened.as(XCellRangeData.class, last).getDataArray()[0])
-                        .anyMatch(value -> !"".equals(value));
+                                Opened.as(XCellRangeFormula.class, last).getFormulaArray()[0])
+                        .anyMatch(formula -> !formula.isEmpty());
                 // What is left of A4 lying within the margins, above the line at the bottom, in mm.
                 boolean isWide = 180.0 * size.Width >= 277.0 * size.Height;
                 assertTrue(

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XCellRange;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,11 +20,15 @@ import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
+import org.snugsheet.office.page.Look;
 import org.snugsheet.office.sharing.ShareCopy;
 
 /** A copy to share of every worked sheet shows the same in an office that has no extension. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class ShareCopyIT {
+
+    /** Row and column, as {@link Opened#contents} writes them before what a cell holds. */
+    private static final Pattern PLACE = Pattern.compile("(\\d+)/(\\d+) ");
 
     static Stream<String> sheets() {
         return BuildSheets.SHEETS.stream().map(WorkedSheet::fileName);
@@ -35,6 +42,7 @@ class ShareCopyIT {
         List<List<String>> before;
         try (CalcDocument document = office.open(built.named(name).ods())) {
             before = contents(office, document.calculateAll());
+            dropPromises(office, document, before);
             assertTrue(
                     office.call("sharing", () -> ShareCopy.make(document.uno())) > 0, name + " has formulas of ours");
             document.saveAs(copy, FileFormat.ODS);
@@ -46,6 +54,32 @@ class ShareCopyIT {
             for (int page = 0; page < before.size(); page++) {
                 assertEquals(before.get(page), after.get(page), name);
             }
+        }
+    }
+
+    /** Sentences that promise that results follow are not in a copy, in which they do not. */
+    private static void dropPromises(Office office, CalcDocument document, List<List<String>> contents) {
+        office.call("looking for promises", () -> {
+            List<XSpreadsheet> pages = Opened.pages(document);
+            for (int page = 0; page < pages.size(); page++) {
+                XCellRange used = Opened.used(pages.get(page));
+                contents.get(page).removeIf(entry -> isPromise(used, entry));
+            }
+            return contents;
+        });
+    }
+
+    private static boolean isPromise(XCellRange used, String entry) {
+        Matcher place = PLACE.matcher(entry);
+        if (!place.lookingAt()) {
+            return false;
+        }
+        try {
+            Object cell =
+                    used.getCellByPosition(Integer.parseInt(place.group(2)) - 1, Integer.parseInt(place.group(1)) - 1);
+            return Look.FOLLOWS.styleName().equals(Opened.property(cell, "CellStyle"));
+        } catch (com.sun.star.uno.Exception gone) {
+            throw new IllegalStateException(gone);
         }
     }
 

@@ -100,8 +100,14 @@ public final class ShareCopy {
         Map<String, List<Warning.Place>> lines = new LinkedHashMap<>();
         Set<String> pages = new LinkedHashSet<>();
         found.forEach(formula -> pages.add(formula.sheet()));
-        for (String page : pages) {
-            lines.put(page, Warning.places(sheet(page), followed));
+        for (XSpreadsheet sheet : Uno.sheets(copy)) {
+            String name = Uno.as(XNamed.class, sheet).getName();
+            // A page without a formula of ours may show answers of another one, and promise that they follow.
+            List<Warning.Place> places =
+                    pages.contains(name) ? Warning.places(sheet, followed) : Warning.promises(sheet);
+            if (!places.isEmpty()) {
+                lines.put(name, places);
+            }
         }
         List<WarningLine> warnings = new ArrayList<>();
         for (List<Warning.Place> places : lines.values()) {

@@ -51,7 +51,12 @@ final class Warning {
         return places;
     }
 
-    private static List<Place> promises(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
+    /**
+     * The cells of a page that promise that results follow.
+     *
+     * @param sheet the page
+     */
+    static List<Place> promises(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
         List<Place> found = new ArrayList<>();
         Area used = FollowedCells.used(sheet);
         XCellRange all = sheet.getCellRangeByPosition(0, 0, used.right(), used.bottom());
