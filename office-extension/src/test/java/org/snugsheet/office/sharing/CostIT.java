@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.harness.CalcDocument;
@@ -22,8 +23,12 @@ import org.snugsheet.office.uno.Uno;
  * What a copy and the way back cost: in proportion to the number of formulas. Counted is the time the office’s own processes were
  * at work, so that others on the same machine do not matter; the choices are made by the menu’s address, as in the hand.
  *
- * <p>{@code -Dsharing.formulas=400,800,3000} measures and prints others.
+ * <p>A measurement, not one of the tests of every build: {@code -Dit.test=CostIT -Dsharing.formulas=400,800,3000} makes it and prints.
  */
+@EnabledIfSystemProperty(
+        named = "sharing.formulas",
+        matches = ".+",
+        disabledReason = "A measurement, made when asked for")
 @ExtendWith(SharedOffice.class)
 class CostIT {
 
