@@ -2,11 +2,18 @@ package org.snugsheet.office.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
 
-/** Which scale a block of readings is in, as a person sees at a glance. The window offers it first; what is chosen there counts. */
+/**
+ * Which scale a block of readings is in, as a person sees at a glance: a jar whose head names its scale keeps that one, so the
+ * others decide. The window offers it first; what is chosen there counts.
+ */
 final class Scales {
 
     /** Liquid water is no colder, in °F: a lower reading is in °C. */
@@ -23,26 +30,43 @@ final class Scales {
      * @param rows the block with its heads and times
      */
     static Optional<Scale> plain(List<List<Entry>> rows) {
-        List<Entry> heads = rows.get(0).subList(1, rows.get(0).size());
-        boolean inFahrenheit = names(heads, "F");
-        boolean inCelsius = names(heads, "C");
-        if (inFahrenheit != inCelsius) {
-            return Optional.of(inFahrenheit ? Scale.FAHRENHEIT : Scale.CELSIUS);
+        List<Entry> heads = rows.get(0);
+        List<Integer> jars = IntStream.range(1, heads.size())
+                .filter(column -> rows.stream().anyMatch(row -> !(row.get(column) instanceof Entry.Gap)))
+                .boxed()
+                .toList();
+        List<Integer> unnamed = jars.stream()
+                .filter(column -> named(heads.get(column)).isEmpty())
+                .filter(column ->
+                        rows.subList(1, rows.size()).stream().anyMatch(row -> row.get(column) instanceof Entry.Value))
+                .toList();
+        if (!unnamed.isEmpty()) {
+            return byNumbers(rows, unnamed);
         }
-        return inFahrenheit ? Optional.empty() : byNumbers(rows);
+        Set<Scale> all = jars.stream()
+                .flatMap(column -> named(heads.get(column)).stream())
+                .collect(Collectors.toSet());
+        return all.size() == 1 ? Optional.of(all.iterator().next()) : Optional.empty();
     }
 
-    private static boolean names(List<Entry> heads, String letter) {
-        return heads.stream()
-                .anyMatch(head -> head instanceof Entry.Text text
-                        && text.text().strip().matches("(?is).*(°" + letter + "|\\(" + letter + "\\))"));
+    private static Optional<Scale> named(Entry head) {
+        if (head instanceof Entry.Text text) {
+            String name = text.text().strip().toUpperCase(Locale.ROOT);
+            for (Scale scale : List.of(Scale.FAHRENHEIT, Scale.CELSIUS)) {
+                String letter = scale == Scale.FAHRENHEIT ? "F" : "C";
+                if (name.endsWith("°" + letter) || name.endsWith("(" + letter + ")")) {
+                    return Optional.of(scale);
+                }
+            }
+        }
+        return Optional.empty();
     }
 
-    private static Optional<Scale> byNumbers(List<List<Entry>> rows) {
+    private static Optional<Scale> byNumbers(List<List<Entry>> rows, List<Integer> jars) {
         List<Double> readings = new ArrayList<>();
         for (List<Entry> row : rows.subList(1, rows.size())) {
-            for (Entry entry : row.subList(1, row.size())) {
-                if (entry instanceof Entry.Value number) {
+            for (int jar : jars) {
+                if (row.get(jar) instanceof Entry.Value number) {
                     readings.add(number.value());
                 }
             }

@@ -152,6 +152,20 @@ class DrawIT {
         }
     }
 
+    /** A jar whose head names its scale keeps that one: the others decide which scale is common to all. */
+    @Test
+    void aJarWithAScaleOfItsOwnDoesNotDecideForTheOthers() throws Exception {
+        try (CalcDocument sheet = block().locale("en-US").text("C1", "wool").text("D1", "leaves (F)")) {
+            sheet.numbersDown("C2", 40, 38, 36, 34, 33, 32, 31, 30, 29);
+            sheet.numbersDown("D2", 104, 100, 97, 94, 91, 88, 86, 84, 82);
+            Menu.choose(office, select(sheet, "A1:D10"), MenuItem.DRAW, Menu.QUIET);
+            assertEquals(
+                    "temperature, °C",
+                    title(Uno.as(XAxisYSupplier.class, chart(sheet).getDiagram())
+                            .getYAxisTitle()));
+        }
+    }
+
     /** One slip among the readings does not make another scale of them. */
     @Test
     void aSlipDoesNotDecideTheScale() throws Exception {
