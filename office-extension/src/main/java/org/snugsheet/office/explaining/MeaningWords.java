@@ -35,7 +35,7 @@ enum MeaningWords implements Phrase {
     ICE_MELTS("About {0} grams of ice melt. Take half as much again: {1} grams."),
     APART_AFTER("After about {0} minutes the two jars differ by one mark of the thermometer."),
     READ_UNTIL("The jar can be read for about {0} minutes."),
-    READ_EVERY("Read every {0} minutes, or more often."),
+    READ_EVERY("Time from one reading to the next: {0} min, or less."),
     SO_MANY_READINGS("That makes {0} readings."),
     KNOWN_TO("The cooling constant will be known to about {0} %."),
     FILL_JARS("Fill {0} jars of each wrap."),
