@@ -67,6 +67,8 @@ public enum InvestigationWords implements Phrase {
     READING_HINT("Missed a reading? Leave its box blank."),
     /** Below the boxes. */
     NAME_HINT("Type over the names above. Jars with the same name count as jars of the same wrap."),
+    /** Asked when a number is typed over a name. */
+    NUMBER_FOR_NAME("Is this number the name of a wrap? Readings go into the boxes further down."),
     /** Section. */
     RESULTS("What the curves say. Fix what the checks find first"),
     /** In the place of a long sentence. */

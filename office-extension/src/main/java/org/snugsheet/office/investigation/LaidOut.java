@@ -10,6 +10,7 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.NewPage;
 import org.snugsheet.office.page.Page;
@@ -98,7 +99,7 @@ public final class LaidOut {
 
     private void top() throws com.sun.star.uno.Exception {
         page.text("A1", language.words(InvestigationWords.TITLE)).look("A1", Look.TITLE);
-        across(2, Look.PURPOSE).text("A2", language.words(InvestigationWords.PURPOSE));
+        across(2, Look.FOLLOWS).text("A2", language.words(InvestigationWords.PURPOSE));
         Findings.section(page, language, rows.cautions(), InvestigationWords.CAUTIONS);
         List<String> cautions = new ArrayList<>();
         cautions.add(StartLimit.in(language));
@@ -114,7 +115,8 @@ public final class LaidOut {
 
     /**
      * What may be typed stands in the first column, above the times, but for the readings: so Enter at the end of one column of
-     * readings leads to the top of the next, and nothing else that can be typed lies on that way.
+     * readings leads to the top of the next, and nothing else that can be typed lies on that way. After the very last reading Enter
+     * begins anew at the top of the first column: there are the names, and a number typed over a name is asked about.
      */
     private void entries() throws com.sun.star.uno.Exception {
         Findings.section(page, language, rows.readings(), InvestigationWords.READINGS);
@@ -134,6 +136,11 @@ public final class LaidOut {
             page.text("A" + rows.name(jar), names.get(jar)).look("A" + rows.name(jar), Look.INPUT_HEAD);
             page.formula(CellName.column(1 + jar) + head, "=A" + rows.name(jar) + "&\"\"");
         }
+        InputRules.on(page)
+                .nameWithoutHint(
+                        "A" + rows.name(0) + ":A" + rows.name(plan.jars() - 1),
+                        language.words(InvestigationWords.TITLE),
+                        language.words(InvestigationWords.NUMBER_FOR_NAME));
         page.look(places.heads(), Look.HEAD).wrapped(places.heads()).height("A" + head, 9);
         List<Integer> times = plan.times();
         for (int i = 0; i < times.size(); i++) {

@@ -6,8 +6,8 @@ import org.snugsheet.engine.lesson.Caution;
 record Rows(
         int cautions,
         int readings,
-        int surroundings,
         int names,
+        int surroundings,
         int start,
         int head,
         int lastReading,
@@ -23,9 +23,9 @@ record Rows(
         int cautions = 3;
         int lines = 1 + Caution.ofEveryLesson().size();
         int readings = cautions + lines + 1;
-        int surroundings = readings + 1;
-        int names = surroundings + 2;
-        int start = names + jars;
+        int names = readings + 1;
+        int surroundings = names + jars;
+        int start = surroundings + 2;
         int head = start + 1;
         int lastReading = head + plan.times().size();
         int results = lastReading + 2;
@@ -34,8 +34,8 @@ record Rows(
         return new Rows(
                 cautions,
                 readings,
-                surroundings,
                 names,
+                surroundings,
                 start,
                 head,
                 lastReading,

@@ -113,14 +113,32 @@ public final class InputRules {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public InputRules name(String address, String title, String hint) throws com.sun.star.uno.Exception {
-        Object rule = rule(address, title, hint);
+        return put(address, name(rule(address, title, hint), address, title, hint));
+    }
+
+    /**
+     * A name, as {@link #name}, but without a hint, which would cover what the page says beside the cell.
+     *
+     * @param address the cells
+     * @param title the heading of the question
+     * @param question what is asked when a number is typed
+     * @return these rules
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public InputRules nameWithoutHint(String address, String title, String question) throws com.sun.star.uno.Exception {
+        Object rule = rule(address, title, question);
+        Uno.set(rule, "ShowInputMessage", false);
+        return put(address, name(rule, address, title, question));
+    }
+
+    private Object name(Object rule, String address, String title, String question) throws com.sun.star.uno.Exception {
         CellRangeAddress first = page.place(address);
         Uno.set(rule, "Type", ValidationType.CUSTOM);
         XSheetCondition condition = Uno.as(XSheetCondition.class, rule);
         condition.setSourcePosition(new CellAddress(first.Sheet, first.StartColumn, first.StartRow));
         condition.setFormula1("ISTEXT(" + CellName.of(first.StartColumn, first.StartRow) + ")");
-        alert(rule, ValidationAlertStyle.WARNING, title, hint);
-        return put(address, rule);
+        alert(rule, ValidationAlertStyle.WARNING, title, question);
+        return rule;
     }
 
     private Object list(String address, String listName, String title, String hint) throws com.sun.star.uno.Exception {

@@ -10,6 +10,7 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XPrintAreas;
@@ -192,7 +193,7 @@ class LayOutIT {
     void thePageStandsAloneAndReady() {
         try (CalcDocument sheet = office.newDocument()) {
             layOut(sheet, Uno.named("Scale", "C"));
-            int surroundings = sheet.rowOf("no wrap", "Investigation.A1") - 2;
+            int surroundings = sheet.rowOf("minutes", "Investigation.A1") - 3;
             office.call("looking where the cursor stands", () -> {
                 CellRangeAddress chosen = Uno.as(
                                 XCellRangeAddressable.class,
@@ -229,7 +230,8 @@ class LayOutIT {
                 sheet.numbersDown("Investigation." + column + (head + 1), 42, 39, 37, 35);
             }
             int jars = sheet.rowOf("no wrap", "Investigation.A1");
-            assertEquals(asked, sheet.at("Investigation.B" + (jars - 2)).text());
+            // Above the readings, where it is seen while they are typed.
+            assertEquals(asked, sheet.at("Investigation.B" + (head - 3)).text());
             for (int jar = 0; jar < 5; jar++) {
                 assertEquals("", sheet.at("Investigation.C" + (jars + jar)).text());
             }
@@ -267,7 +269,7 @@ class LayOutIT {
                 List<String> cells = new ArrayList<>();
                 XSpreadsheet page =
                         Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
-                for (int column = 1; column < 9; column++) {
+                for (int column = 0; column < 9; column++) {
                     for (int row = 0; row < 80; row++) {
                         CellProtection lock =
                                 (CellProtection) Uno.property(page.getCellByPosition(column, row), "CellProtection");
@@ -278,13 +280,32 @@ class LayOutIT {
                 }
                 return cells;
             });
-            List<String> readings = new ArrayList<>();
-            for (char column = 'B'; column <= 'E'; column++) {
+            // After the very last reading Enter begins anew with the first cell of all: a name, over which no number is
+            // typed.
+            int names = sheet.rowOf("no wrap", "Investigation.A1");
+            List<String> wanted = new ArrayList<>();
+            for (int row = names; row < names + 6; row++) {
+                wanted.add("A" + row);
+            }
+            for (char column = 'A'; column <= 'E'; column++) {
                 for (int i = 1; i <= 11; i++) {
-                    readings.add(column + String.valueOf(head + i));
+                    wanted.add(column + String.valueOf(head + i));
                 }
             }
-            assertEquals(readings, open);
+            assertEquals(wanted, open);
+            office.call("looking at the rule of a name", () -> {
+                XSpreadsheet page =
+                        Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+                Object rule = Uno.property(page.getCellRangeByName("A" + names), "Validation");
+                assertEquals(ValidationType.CUSTOM, Uno.property(rule, "Type"));
+                assertEquals(
+                        "ISTEXT(A" + names + ")",
+                        Uno.as(XSheetCondition.class, rule).getFormula1());
+                assertEquals(true, Uno.property(rule, "ShowErrorMessage"));
+                assertEquals(false, Uno.property(rule, "ShowInputMessage"), "it would cover the finding beside it");
+                assertEquals(InvestigationWords.NUMBER_FOR_NAME.english(), Uno.property(rule, "ErrorMessage"));
+                return true;
+            });
         }
     }
 
