@@ -163,6 +163,7 @@ public final class WholeTable {
             // An array formula cannot be changed in part, and a smaller one would leave the rest of it behind.
             Uno.as(XArrayFormulaRange.class, range(area)).setArrayFormula("");
             Uno.as(XArrayFormulaRange.class, range(wanted)).setArrayFormula("=" + formula);
+            ReadableTable.make(document, range(wanted));
         } finally {
             steps.leaveUndoContext();
         }

@@ -7,7 +7,7 @@ import com.sun.star.util.XNumberFormatsSupplier;
 import org.snugsheet.office.uno.Uno;
 
 /** Looks up how numbers are to be written. */
-final class NumberCode {
+public final class NumberCode {
     /** No language: the number is written with the decimal sign of whoever opens the document. */
     private static final Locale READERS = new Locale();
 
@@ -16,7 +16,15 @@ final class NumberCode {
 
     private NumberCode() {}
 
-    static int key(XSpreadsheetDocument document, String code) throws com.sun.star.uno.Exception {
+    /**
+     * Looks a code up, and adds it to the document where it is missing.
+     *
+     * @param document the document
+     * @param code the code as it is written in English, such as {@code 0.00}
+     * @return its key in the document
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static int key(XSpreadsheetDocument document, String code) throws com.sun.star.uno.Exception {
         XNumberFormats formats = Uno.as(XNumberFormatsSupplier.class, document).getNumberFormats();
         return formats.addNewConverted(code, CODES, READERS);
     }

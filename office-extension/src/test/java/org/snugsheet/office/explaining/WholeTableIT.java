@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XCell;
+import com.sun.star.text.XText;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
@@ -61,6 +64,39 @@ class WholeTableIT {
         assertEquals(17.506, sheet.at("F5").number(), 0.001);
         assertTrue(sheet.formulaAt("J5").startsWith("{=SNUGSHEET.COOL.REPORT("), sheet.formulaAt("J5"));
         assertTrue(chosen("F5").startsWith("The whole table already stands in E3:"));
+    }
+
+    /** Numbers are shown as a person reads them and stay whole; what somebody formatted stays as it is. */
+    @Test
+    void theTableIsShownWithoutRawDigits() {
+        sheet.formula("E3", REPORT);
+        office.call("formatting a cell", () -> {
+            XSpreadsheet page =
+                    Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Sheet1"));
+            Uno.set(page.getCellRangeByName("F4"), "NumberFormat", 10);
+            return true;
+        });
+        chosen("E3");
+        assertEquals("17.51", shown("F5"));
+        assertEquals(17.506, sheet.at("F5").number(), 0.001);
+        assertTrue(shown("F4").endsWith("%"), shown("F4"));
+        undo();
+        assertEquals(0, format("F5"));
+    }
+
+    private String shown(String cell) {
+        return office.call(
+                "reading what is shown", () -> Uno.as(XText.class, cell(cell)).getString());
+    }
+
+    private int format(String cell) {
+        return office.call("reading a format", () -> (Integer) Uno.property(cell(cell), "NumberFormat"));
+    }
+
+    private XCell cell(String name) throws com.sun.star.uno.Exception {
+        return Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Sheet1"))
+                .getCellRangeByName(name)
+                .getCellByPosition(0, 0);
     }
 
     /** What is not a range, and what counts from the cell or leaves out its sheet. */
