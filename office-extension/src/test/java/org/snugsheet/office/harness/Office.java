@@ -31,6 +31,7 @@ public final class Office implements AutoCloseable {
     private final OfficeProcess process;
     private final XComponentContext context;
     private final AtomicBoolean closed = new AtomicBoolean();
+    private final AtomicBoolean hung = new AtomicBoolean();
     private Duration patience;
     private @Nullable CalcDocument scratch;
 
@@ -151,11 +152,12 @@ public final class Office implements AutoCloseable {
         if (!process.isAlive()) {
             throw died(what, null);
         }
-        try (Watchdog watchdog = Watchdog.over(patience, process::kill)) {
+        try (Watchdog watchdog = Watchdog.over(patience, this::killHung)) {
             try {
                 return work.call();
             } catch (DisposedException e) {
-                if (watchdog.hasBitten()) {
+                // Calls lie within calls, and the watchdog of any of them may have been the first.
+                if (watchdog.hasBitten() || hung.get()) {
                     throw new OfficeFailure("The office hung for "
                             + patience.toSeconds() + " s while " + what + " and was killed. Its log ends:\n"
                             + process.workspace().logTail());
@@ -169,6 +171,11 @@ public final class Office implements AutoCloseable {
                 throw new OfficeFailure("Failed while " + what, e);
             }
         }
+    }
+
+    private void killHung() {
+        hung.set(true);
+        process.kill();
     }
 
     private OfficeFailure died(String what, @Nullable Throwable cause) {
