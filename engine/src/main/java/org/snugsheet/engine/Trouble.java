@@ -76,6 +76,9 @@ public enum Trouble implements Phrase {
     ROW_DATE_GOES_BACK("{0}: this date and time lie before those above it. Check both."),
     /** The mark of a thermometer must be positive. */
     MARK_NOT_POSITIVE("The smallest mark of the thermometer must be more than zero. Look at its scale and type it."),
+    /** A word where the mark belongs, most often the scale. */
+    MARK_NOT_A_NUMBER(
+            "“{0}” stands where the smallest mark of the thermometer belongs, a number of degrees. The scale comes after it: leave the place of the mark empty."),
 
     // ---- the cooling curve
     /** No readings at all. */

@@ -43,7 +43,25 @@ public final class Options {
      * @throws org.snugsheet.engine.Refusal if it is no number above zero
      */
     public static Mark mark(@Nullable Object option, Scale scale) {
-        return given(option).map(entry -> Mark.of(entry.asNumber(1), scale)).orElseGet(() -> Mark.usual(scale));
+        return degrees(option).map(degrees -> Mark.of(degrees, scale)).orElseGet(() -> Mark.usual(scale));
+    }
+
+    /**
+     * The mark option in degrees, whatever their scale. Whoever leaves the mark out and forgets its separator gives the scale in its
+     * place.
+     *
+     * @param option what was given
+     * @return the degrees; empty when left out
+     * @throws Refusal if it is no number
+     */
+    public static Optional<Double> degrees(@Nullable Object option) {
+        return given(option).map(entry -> {
+            try {
+                return entry.asNumber(1);
+            } catch (Refusal notANumber) {
+                throw Refusal.of(Trouble.MARK_NOT_A_NUMBER, entry.written());
+            }
+        });
     }
 
     /**

@@ -52,7 +52,7 @@ record JarCells(TypedJar typed) {
             Block block, String[][] surroundings, @Nullable Object mark, @Nullable Object scale, Language language) {
         Scale common = Options.scale(scale);
         List<Entry> around = Cells.line(surroundings);
-        Optional<Mark> given = Options.number(mark).map(degrees -> Mark.of(degrees, common));
+        Optional<Mark> given = Options.degrees(mark).map(degrees -> Mark.of(degrees, common));
         return TypedJar.of(block, jar -> called(jar, language), around, given, common).stream()
                 .map(SUMMARIES::get)
                 .toList();

@@ -33,6 +33,8 @@ public final class MenuHandler extends WeakBase
     /** The office’s service for those who handle addresses of their own. */
     public static final String SERVICE = "com.sun.star.frame.ProtocolHandler";
 
+    private static final System.Logger LOG = System.getLogger(MenuHandler.class.getName());
+
     private static final AtomicBoolean STARTED = new AtomicBoolean();
 
     private final XComponentContext office;
@@ -89,11 +91,17 @@ public final class MenuHandler extends WeakBase
         }
     }
 
+    /** An exception that leaves here goes through the office’s menu, which ends the office. */
     private Optional<String> run(URL address, PropertyValue[] arguments) {
-        return chosen(arguments)
-                .flatMap(choice -> address.Complete.equals(FunctionHelp.ADDRESS)
-                        ? FunctionHelp.asked(choice).map(function -> Chosen.help(function, choice))
-                        : MenuItem.of(address.Complete).map(item -> Chosen.run(item, choice)));
+        try {
+            return chosen(arguments)
+                    .flatMap(choice -> address.Complete.equals(FunctionHelp.ADDRESS)
+                            ? FunctionHelp.asked(choice).map(function -> Chosen.help(function, choice))
+                            : MenuItem.of(address.Complete).map(item -> Chosen.run(item, choice)));
+        } catch (RuntimeException e) {
+            LOG.log(System.Logger.Level.ERROR, "Failed: " + address.Complete, e);
+            return Optional.empty();
+        }
     }
 
     private Optional<Choice> chosen(PropertyValue[] arguments) {

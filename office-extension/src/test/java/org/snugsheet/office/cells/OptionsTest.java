@@ -61,7 +61,10 @@ class OptionsTest {
         assertThrows(Refusal.class, () -> Options.scale(3.0));
         assertThrows(Refusal.class, () -> Options.scale(new Object[][] {{"F", "C"}}));
         assertThrows(Refusal.class, () -> Options.mark(-1.0, Scale.CELSIUS));
-        assertThrows(Refusal.class, () -> Options.mark("fine", Scale.CELSIUS));
+        assertEquals(
+                Trouble.MARK_NOT_A_NUMBER,
+                assertThrows(Refusal.class, () -> Options.mark("C", Scale.CELSIUS))
+                        .trouble());
         assertThrows(Refusal.class, () -> Options.resistance(-1.0, Unit.CLO));
         assertThrows(Refusal.class, () -> Options.resistanceUnit("mile per hour"));
     }

@@ -1,0 +1,81 @@
+package org.snugsheet.office.menu;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.DispatchResultState;
+import com.sun.star.frame.XDispatchResultListener;
+import com.sun.star.frame.XFrame;
+import com.sun.star.lang.DisposedException;
+import com.sun.star.lang.EventObject;
+import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.URL;
+import java.lang.reflect.Proxy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A window that goes while a choice is made: what is thrown then must not reach the office, which it would end. */
+class MenuHandlerTest {
+
+    /** Kept, or the level set on it would be forgotten with it. */
+    private static final Logger LOG = Logger.getLogger("org.snugsheet.office.menu");
+
+    private final MenuHandler handler = new MenuHandler(gone(XComponentContext.class));
+
+    @BeforeAll
+    static void keepQuiet() {
+        LOG.setLevel(Level.OFF);
+    }
+
+    @AfterAll
+    static void speakAgain() {
+        LOG.setLevel(null);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aWindowThatIsGoneIsNoEndOfTheOffice(MenuItem item) {
+        handler.initialize(new Object[] {gone(XFrame.class)});
+        URL address = address(item.address());
+        handler.dispatch(address, new PropertyValue[0]);
+        List<Short> states = new ArrayList<>();
+        handler.dispatchWithNotification(address, new PropertyValue[0], new XDispatchResultListener() {
+            @Override
+            public void dispatchFinished(com.sun.star.frame.DispatchResultEvent result) {
+                states.add(result.State);
+            }
+
+            @Override
+            public void disposing(EventObject event) {
+                // Nothing is kept.
+            }
+        });
+        assertEquals(List.of(DispatchResultState.FAILURE), states);
+    }
+
+    @Test
+    void withoutAWindowNothingHappens() {
+        handler.dispatch(address(MenuItem.CAUTIONS.address()), new PropertyValue[0]);
+        assertNull(handler.queryDispatch(address("elsewhere:"), "", 0));
+    }
+
+    private static URL address(String complete) {
+        URL address = new URL();
+        address.Complete = complete;
+        return address;
+    }
+
+    private static <T> T gone(Class<T> type) {
+        return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, (self, method, given) -> {
+            throw new DisposedException("gone: " + method.getName());
+        }));
+    }
+}
