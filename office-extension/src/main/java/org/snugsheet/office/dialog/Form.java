@@ -3,16 +3,19 @@ package org.snugsheet.office.dialog;
 import com.sun.star.awt.PosSize;
 import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.Rectangle;
+import com.sun.star.awt.Selection;
 import com.sun.star.awt.XButton;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
 import com.sun.star.awt.XDialog;
+import com.sun.star.awt.XTextComponent;
 import com.sun.star.awt.XToolkit;
 import com.sun.star.awt.XWindow;
 import com.sun.star.awt.XWindowPeer;
 import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XComponent;
+import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Optional;
@@ -232,6 +235,22 @@ public final class Form implements AutoCloseable {
                 0,
                 0,
                 PosSize.POS);
+        selectFirst();
         Uno.as(XDialog.class, dialog).execute();
+    }
+
+    /** What is typed first replaces what stands in the first field, as it does in a field that is reached by the Tab key. */
+    private void selectFirst() throws com.sun.star.uno.Exception {
+        for (XControl control : Uno.as(XControlContainer.class, dialog).getControls()) {
+            XTextComponent field = UnoRuntime.queryInterface(XTextComponent.class, control);
+            if (field != null && field.isEditable() && !isOfManyLines(control)) {
+                field.setSelection(new Selection(0, field.getText().length()));
+                return;
+            }
+        }
+    }
+
+    private static boolean isOfManyLines(XControl control) throws com.sun.star.uno.Exception {
+        return Boolean.TRUE.equals(Uno.property(control.getModel(), "MultiLine"));
     }
 }

@@ -17,6 +17,9 @@ final class Findings {
     /** As many findings of one jar mark their cells. */
     private static final int MOST = 3;
 
+    /** Two lines of a finding; no more, so that even with eight jars the page opens with the cautions in sight. */
+    private static final double NAME_HEIGHT = 7.6;
+
     private final Investigation plan;
     private final Language language;
     private final Page page;
@@ -70,7 +73,7 @@ final class Findings {
         String said = "C" + row + ":" + LAST + row;
         page.text("B" + row, language.say(InvestigationWords.JAR_LABEL, jar + 1))
                 .look("B" + row, Look.HINT);
-        page.merge(said).look(said, Look.MESSAGE).height("A" + row, 1.8 * Places.LINE);
+        page.merge(said).look(said, Look.SMALL_MESSAGE).height("A" + row, NAME_HEIGHT);
         String table = helper(jar, 0, 0) + ":" + helper(jar, 4, MOST - 1);
         String quiet = "OR(COUNTA(" + places.readings(jar) + ")=0;ISBLANK(" + places.surroundings() + "))";
         String check = "CHECK.SHEET(" + behind.alone(jar) + places.common();
@@ -81,7 +84,7 @@ final class Findings {
         String early = "AND(COUNTA(" + places.readings(jar) + ")<" + Places.FEWEST_READINGS + ";" + helper(jar, 1, 0)
                 + "=\"\")";
         page.formula("C" + row, "=IF(" + early + ";\"\";TRIM(" + what + "&\" \"&" + helper(jar, 4, 0) + "))");
-        Highlight.unlessOk(page, said, Places.fixed("C" + row), Look.TROUBLE_MESSAGE);
+        Highlight.unlessOk(page, said, Places.fixed("C" + row), Look.SMALL_TROUBLE);
         String found = Places.fixed(helper(jar, 1, 0) + ":" + helper(jar, 1, MOST - 1));
         Highlight.when(page, places.readings(jar), "COUNTIF(" + found + ";ROW()-" + rows.head() + ")>0", Look.FOUND);
     }

@@ -94,7 +94,7 @@ public final class LaidOut {
         page.width("A1", 32).width("B1:" + LAST + "1", 25.5);
         // A half-time has the longest word for a head, in Spanish.
         page.width("E1", 27.5).width("G1", 27.5);
-        page.height("A1:A" + rows.end(), LINE).height("A1", 10).height("A2", 9);
+        page.height("A1:A" + rows.end(), LINE).height("A1", 10).height("A2", 6.5);
     }
 
     private void top() throws com.sun.star.uno.Exception {

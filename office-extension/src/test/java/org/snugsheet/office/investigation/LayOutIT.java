@@ -238,6 +238,23 @@ class LayOutIT {
         }
     }
 
+    /** The page opens at the surroundings: on a screen of 768 lines the cautions above them must be in sight, with eight jars too. */
+    @Test
+    void thePageOpensWithItsCautionsInSight() {
+        try (CalcDocument sheet = office.newDocument()) {
+            layOut(sheet, Uno.named("Jars", 8));
+            int surroundings = sheet.rowOf("minutes", "Investigation.A1") - 3;
+            office.call("measuring the first view", () -> {
+                XSpreadsheet page =
+                        Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
+                Object below = page.getCellByPosition(0, surroundings);
+                // 529 pixels are left for cells, seen in the office with its usual bars, at 96 to the inch.
+                assertTrue(((Point) Uno.property(below, "Position")).Y < 529 * 2540 / 96, "too low");
+                return true;
+            });
+        }
+    }
+
     /** Times of the day mean the minutes since the first. */
     @Test
     void clockTimesAreMinutes() {
