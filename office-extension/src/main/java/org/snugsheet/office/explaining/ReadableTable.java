@@ -3,13 +3,14 @@ package org.snugsheet.office.explaining;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import org.snugsheet.office.page.NumberCode;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * How a table is shown that just came into somebody’s sheet: heads in as many lines as they need, numbers with as many digits as a
+ * How a table is shown that just came into somebody’s sheet: words in as many lines as they need, numbers with as many digits as a
  * person reads. The values stay whole, and a cell that somebody gave a look of its own keeps it.
  */
 final class ReadableTable {
@@ -20,6 +21,12 @@ final class ReadableTable {
     /** Numbers of one column whose sizes differ by more powers of ten are not comparable: each has its own decimals. */
     private static final int COMPARABLE = 2;
 
+    /** So many letters go into three lines of a column of the usual width. */
+    private static final int FEW_LETTERS = 36;
+
+    /** In hundredths of a millimetre. */
+    private static final int SENTENCE_WIDTH = 6000;
+
     /** The number format of a cell that nobody gave one. */
     private static final int GENERAL = 0;
 
@@ -28,9 +35,9 @@ final class ReadableTable {
     static void make(XSpreadsheetDocument document, XCellRange table) throws com.sun.star.uno.Exception {
         Object[][] values = Uno.as(XCellRangeData.class, table).getDataArray();
         int width = values[0].length;
-        Uno.set(table.getCellRangeByPosition(0, 0, width - 1, 0), "IsTextWrapped", true);
         for (int column = 0; column < width; column++) {
             int at = column;
+            showWords(table, values, column);
             int[] decimals = Arrays.stream(values)
                     .mapToInt(row -> row[at] instanceof Double number ? decimals(number) : 0)
                     .toArray();
@@ -45,6 +52,24 @@ final class ReadableTable {
                         Uno.set(cell, "NumberFormat", NumberCode.key(document, code));
                     }
                 }
+            }
+        }
+    }
+
+    /** Words that what stands beside them would cut off get lines enough, and long ones a column as wide as a sentence needs. */
+    private static void showWords(XCellRange table, Object[][] values, int column) throws com.sun.star.uno.Exception {
+        int longest = 0;
+        for (int row = 0; row < values.length; row++) {
+            boolean isCut = column < values[row].length - 1 && !"".equals(values[row][column + 1]);
+            if (values[row][column] instanceof String words && (row == 0 || isCut)) {
+                Uno.set(table.getCellByPosition(column, row), "IsTextWrapped", true);
+                longest = Math.max(longest, words.length());
+            }
+        }
+        if (longest > FEW_LETTERS) {
+            Object whole = Uno.as(XColumnRowRange.class, table).getColumns().getByIndex(column);
+            if ((Integer) Uno.property(whole, "Width") < SENTENCE_WIDTH) {
+                Uno.set(whole, "Width", SENTENCE_WIDTH);
             }
         }
     }

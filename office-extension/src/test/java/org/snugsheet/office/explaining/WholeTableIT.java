@@ -80,8 +80,10 @@ class WholeTableIT {
         assertEquals("17.51", shown("F5"));
         assertEquals(17.506, sheet.at("F5").number(), 0.001);
         assertTrue(shown("F4").endsWith("%"), shown("F4"));
+        assertEquals(true, wrapped("E5"), "the label beside a number");
         undo();
         assertEquals(0, format("F5"));
+        assertEquals(false, wrapped("E5"));
     }
 
     private String shown(String cell) {
@@ -91,6 +93,10 @@ class WholeTableIT {
 
     private int format(String cell) {
         return office.call("reading a format", () -> (Integer) Uno.property(cell(cell), "NumberFormat"));
+    }
+
+    private boolean wrapped(String cell) {
+        return office.call("reading a look", () -> (Boolean) Uno.property(cell(cell), "IsTextWrapped"));
     }
 
     private XCell cell(String name) throws com.sun.star.uno.Exception {

@@ -1,6 +1,7 @@
 package org.snugsheet.office.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.awt.PosSize;
 import com.sun.star.container.XNameReplace;
@@ -192,9 +193,12 @@ class PicturesIT {
                 screen.still();
                 screen.keep("share-4-copy-page");
                 choose(MenuItem.BRING_BACK);
-                screen.keep("bring-back");
+                screen.keep("bring-back-1-asked");
+                screen.after(() -> screen.press(KeyEvent.VK_ENTER));
+                screen.keep("bring-back-2-told");
                 screen.press(KeyEvent.VK_ENTER);
                 screen.still();
+                assertTrue(shared.formulaAt("E1").contains("HALFTIME"), shared.formulaAt("E1"));
             }
         }
     }
@@ -234,7 +238,7 @@ class PicturesIT {
 
     /** Where the cursor stands at first, Enter leads on. */
     private static void typingBeginsAtTheSurroundings(CalcDocument sheet, String page) {
-        int mark = sheet.rowOf(language.words(InvestigationWords.READINGS), page + ".A1") + 2;
+        int mark = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1") - 2;
         for (String typed : new String[] {SURROUNDINGS, "2"}) {
             screen.type(typed);
             screen.press(KeyEvent.VK_ENTER);
