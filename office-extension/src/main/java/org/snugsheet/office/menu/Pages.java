@@ -1,9 +1,11 @@
 package org.snugsheet.office.menu;
 
+import com.sun.star.awt.XWindow2;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.view.XSelectionSupplier;
@@ -126,8 +128,17 @@ final class Pages {
                         document.getSheets().getByName(page)));
     }
 
-    /** As the name box does it: in a cell that is selected instead, Enter goes nowhere, and each reading overwrites the last. */
+    /**
+     * As the name box does it: in a cell that is selected instead, Enter goes nowhere, and each reading overwrites the last. In a
+     * window that is not shown the office would make its bars for that, which ends an office that has none.
+     */
     private void goTo(String cell) throws com.sun.star.uno.Exception {
+        if (!Uno.as(XWindow2.class, choice.window().getContainerWindow()).isVisible()) {
+            XSpreadsheet shown = Uno.as(XSpreadsheetView.class, choice.window().getController())
+                    .getActiveSheet();
+            Uno.as(XSelectionSupplier.class, choice.window().getController()).select(shown.getCellRangeByName(cell));
+            return;
+        }
         Uno.as(XDispatchHelper.class, Uno.service(choice.office(), "com.sun.star.frame.DispatchHelper"))
                 .executeDispatch(
                         Uno.as(XDispatchProvider.class, choice.window()), ".uno:GoToCell", "", 0, new PropertyValue[] {
