@@ -27,6 +27,9 @@ public final class LaidOut {
     private static final double LINE = Places.LINE;
     private static final int LETTERS_ACROSS = 140;
 
+    /** With more, the results and the chart do not go on one sheet of Letter paper. */
+    private static final int MOST_BESIDE_THE_CHART = 6;
+
     private final Investigation plan;
     private final Language language;
     private final Page page;
@@ -81,7 +84,11 @@ public final class LaidOut {
         behind.write(curves.times());
         new Findings(plan, language, page, places, behind).write();
         new Results(plan, language, page, places, behind).write();
-        page.newPaperAt("A" + rows.results()).protect();
+        page.newPaperAt("A" + rows.results());
+        if (plan.jars() > MOST_BESIDE_THE_CHART) {
+            page.newPaperAt("A" + rows.chart());
+        }
+        page.protect();
         // Last, because then the office may record steps again.
         curves.draw(office, "A" + rows.chart() + ":" + LAST + rows.end(), language);
         new PrintSetup(PrintSetup.Way.UPRIGHT, language.words(InvestigationWords.TITLE))
@@ -159,7 +166,9 @@ public final class LaidOut {
         int start = rows.start();
         String first = "B" + (rows.head() + 1) + ":" + places.lastJar() + (rows.head() + 1);
         String said = "B" + start + ":" + LAST + start;
-        page.text("A" + start, language.words(InvestigationWords.START_LABEL)).look("A" + start, Look.LABEL);
+        page.text("A" + start, language.words(InvestigationWords.START_LABEL))
+                .look("A" + start, Look.LABEL)
+                .wrapped("A" + start);
         page.merge(said).look(said, Look.MESSAGE).height("A" + start, 2.6 * LINE);
         page.formula(
                 "B" + start,

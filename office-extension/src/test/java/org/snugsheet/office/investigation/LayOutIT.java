@@ -10,21 +10,26 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.TablePageBreakData;
 import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSheetPageBreak;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
@@ -252,6 +257,30 @@ class LayOutIT {
                 assertTrue(((Point) Uno.property(below, "Position")).Y < 529 * 2540 / 96, "too low");
                 return true;
             });
+        }
+    }
+
+    /** No sheet of paper ends where nobody wanted it, such as within the chart. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 6, 7, 8})
+    void paperEndsBetweenTheParts(int jars) {
+        for (String language : new String[] {"en-US", "de-DE"}) {
+            try (CalcDocument sheet = office.newDocument().locale(language)) {
+                layOut(sheet, Uno.named("Jars", jars));
+                office.call("looking for the ends of paper", () -> {
+                    Object page = Uno.sheets(sheet.uno()).get(1);
+                    TablePageBreakData[] breaks =
+                            Uno.as(XSheetPageBreak.class, page).getRowPageBreaks();
+                    List<Integer> unwanted = Arrays.stream(breaks)
+                            .filter(end -> !end.ManualBreak)
+                            .map(end -> end.Position)
+                            // Below what is printed there may be any.
+                            .filter(row -> row < Uno.as(XPrintAreas.class, page).getPrintAreas()[0].EndRow)
+                            .toList();
+                    assertEquals(List.of(), unwanted, language);
+                    return true;
+                });
+            }
         }
     }
 
