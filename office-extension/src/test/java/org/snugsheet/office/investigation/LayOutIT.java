@@ -8,9 +8,9 @@ import com.sun.star.awt.Point;
 import com.sun.star.awt.Size;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNameAccess;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.CellFlags;
-import com.sun.star.sheet.TablePageBreakData;
 import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangesQuery;
@@ -18,6 +18,7 @@ import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetPageBreak;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.util.CellProtection;
@@ -260,28 +261,48 @@ class LayOutIT {
         }
     }
 
-    /** No sheet of paper ends where nobody wanted it, such as within the chart. */
+    /** Each part, shrunk to the width of the paper as it is printed, is no higher than the paper: nothing is cut within the chart. */
     @ParameterizedTest
     @ValueSource(ints = {2, 6, 7, 8})
-    void paperEndsBetweenTheParts(int jars) {
+    void eachPartGoesOnOneSheetOfPaper(int jars) {
         for (String language : new String[] {"en-US", "de-DE"}) {
             try (CalcDocument sheet = office.newDocument().locale(language)) {
                 layOut(sheet, Uno.named("Jars", jars));
-                office.call("looking for the ends of paper", () -> {
-                    Object page = Uno.sheets(sheet.uno()).get(1);
-                    TablePageBreakData[] breaks =
-                            Uno.as(XSheetPageBreak.class, page).getRowPageBreaks();
-                    List<Integer> unwanted = Arrays.stream(breaks)
-                            .filter(end -> !end.ManualBreak)
-                            .map(end -> end.Position)
-                            // Below what is printed there may be any.
-                            .filter(row -> row < Uno.as(XPrintAreas.class, page).getPrintAreas()[0].EndRow)
-                            .toList();
-                    assertEquals(List.of(), unwanted, language);
+                office.call("measuring the parts", () -> {
+                    XSpreadsheet page = Uno.sheets(sheet.uno()).get(1);
+                    Object style = Uno.as(XStyleFamiliesSupplier.class, sheet.uno())
+                            .getStyleFamilies()
+                            .getByName("PageStyles");
+                    style = Uno.as(XNameAccess.class, style)
+                            .getByName(Uno.property(page, "PageStyle").toString());
+                    double width = length(style, "Width") - length(style, "LeftMargin") - length(style, "RightMargin");
+                    double height = length(style, "Height")
+                            - length(style, "TopMargin")
+                            - length(style, "BottomMargin")
+                            - length(style, "FooterHeight");
+                    CellRangeAddress printed = Uno.as(XPrintAreas.class, page).getPrintAreas()[0];
+                    Point edge = (Point)
+                            Uno.property(page.getCellByPosition(printed.EndColumn + 1, printed.EndRow + 1), "Position");
+                    List<Integer> ends = new ArrayList<>(
+                            Arrays.stream(Uno.as(XSheetPageBreak.class, page).getRowPageBreaks())
+                                    .filter(end -> end.ManualBreak && end.Position <= printed.EndRow)
+                                    .map(end -> end.Position)
+                                    .toList());
+                    ends.add(printed.EndRow + 1);
+                    double top = 0;
+                    for (int row : ends) {
+                        double below = ((Point) Uno.property(page.getCellByPosition(0, row), "Position")).Y;
+                        assertTrue((below - top) * Math.min(1, width / edge.X) < height, language + ", to row " + row);
+                        top = below;
+                    }
                     return true;
                 });
             }
         }
+    }
+
+    private static double length(Object style, String name) throws com.sun.star.uno.Exception {
+        return (Integer) Uno.property(style, name);
     }
 
     /** Times of the day mean the minutes since the first. */
