@@ -210,6 +210,15 @@ public enum Trouble implements Phrase {
     /** A start that is too hot for pupils. */
     START_TOO_HOT(
             "{0,number,0.#} °C ({1,number,0.#} °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin cooler."),
+    /** A reading of water that is too hot for pupils; {1} in °C, {2} in °F. */
+    ROW_TOO_HOT(
+            "{0}: water of {1,number,0.#} °C ({2,number,0.#} °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Only an adult handles it; next time begin cooler."),
+    /** As {@link #ROW_TOO_HOT}, of readings that may have been taken on another scale, {3}. */
+    ROW_TOO_HOT_OR_OTHER_SCALE(
+            "{0}: water of {1,number,0.#} °C ({2,number,0.#} °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Only an adult handles it; if it was read in {3}, name that scale."),
+    /** Surroundings that are too hot for pupils; {0} in °C, {1} in °F. */
+    SURROUNDINGS_TOO_HOT(
+            "Surroundings of {0,number,0.#} °C ({1,number,0.#} °F) are too hot for pupils: schools are advised no more than 43 °C (109 °F). Only an adult handles what stands there; next time take cooler ones."),
     /** A start that two taps cannot make. */
     NOT_BETWEEN_THE_TAPS(
             "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C. Choose a start between them."),

@@ -25,7 +25,7 @@ final class AsRead {
     /** What is said where some times are those of a clock and others minutes, as while somebody types over them. */
     static final String MIXED_TIMES = "Some times are clock times, others are minutes: type all of them the same way.";
 
-    private static final int HELPERS = 5;
+    private static final int HELPERS = 6;
     private static final int SHEET_COLUMNS = 9;
     private static final int CHECK_COLUMNS = 5;
 
@@ -101,7 +101,9 @@ final class AsRead {
                 .fixed("found_row", page, found(1))
                 .fixed("found", page, found(2))
                 .fixed("what_to_do", page, found(4))
-                .fixed("accused", page, found(CHECK_COLUMNS));
+                .fixed("accused", page, found(CHECK_COLUMNS))
+                .fixed("hot_lines", page, found(CHECK_COLUMNS + 1))
+                .fixed("hot", page, grid.first() + "" + (last + 7));
     }
 
     static void writeTop(Page page, Grid grid) throws com.sun.star.uno.Exception {
@@ -146,7 +148,7 @@ final class AsRead {
 
     private void jars() throws com.sun.star.uno.Exception {
         int row = grid.lastRow() + 2;
-        String[] labels = {"line below", "own scale", "around", "can it be used", "name"};
+        String[] labels = {"line below", "own scale", "around", "can it be used", "name", "too hot"};
         for (int i = 0; i < HELPERS; i++) {
             page.text(grid.times() + "" + (row + i), labels[i]).look(grid.times() + "" + (row + i), Look.LABEL);
         }
@@ -170,14 +172,18 @@ final class AsRead {
             page.formula(
                     column + "" + (row + 3),
                     "=IF(line=\"\";\"\";IF(COUNTA(" + readings + ")=0;\"" + WAITING
-                            + "\";IFERROR(" + said(column + "" + (row + 4)) + ";" + index
-                            + "9)&\"\")))");
+                            + "\";IF(" + index + "9)&\"\"=\"OK\";\"OK\";IFERROR(" + said(column + "" + (row + 4)) + ";"
+                            + index + "9)&\"\"))))");
         }
     }
 
     /** What is wrong with a jar, and what to do about it. */
     private static String said(String jar) {
-        String place = "MATCH(" + jar + ";accused;0)";
+        return finding("MATCH(" + jar + ";accused;0)");
+    }
+
+    /** The finding of a line of the table, and what to do about it. */
+    private static String finding(String place) {
         return "TRIM(INDEX(found;" + place + ")&\" \"&INDEX(what_to_do;" + place + "))";
     }
 
@@ -207,10 +213,16 @@ final class AsRead {
         String cells = findingCells();
         for (int row = findingTop() + 1; row <= findingLast(); row++) {
             // The jar that a finding holds back; a caution does not.
+            page.formula("G" + row, "=IF(" + JarFindings.isHot("C" + row) + ";1;\"\")");
             page.formula(
                     "F" + row,
-                    "=IF(OR(C" + row + "=\"\";C" + row + "=\"OK\";D" + row + "=\"a caution\");\"\";A" + row + ")");
+                    "=IF(OR(C" + row + "=\"\";C" + row + "=\"OK\";D" + row + "=\"a caution\";G" + row + "=1);\"\";A"
+                            + row + ")");
         }
+        page.formula(
+                grid.first() + "" + (grid.lastRow() + 7),
+                "=IF(COUNT(hot_lines)=0;\"\";" + finding("MATCH(1;hot_lines;0)")
+                        + "&IF(COUNT(hot_lines)=1;\"\";\" So it is with \"&(COUNT(hot_lines)-1)&\" more.\"))");
         // Put together anew, or a text of the table would equal no other.
         page.look(cells, Look.RESULT)
                 .table(
@@ -267,23 +279,24 @@ final class AsRead {
     }
 
     /**
-     * The message below the grid: what to do next, or the first finding.
+     * The message below the grid: what to do next, or the first finding; before both, that the water is too hot.
      *
      * @param grid where the readings are typed
      * @param well what to say if all readings can be used
      * @return the formula
      */
     static String message(Grid grid, String well) {
-        StringBuilder words = new StringBuilder("=IF(COUNTA(typed_readings)=0;\"Type what the thermometers read.\";"
-                + "IF(LEN(surroundings)=0;\"How warm is it around the jars? Type it into its box.\";IF("
-                + "mixed_times;\"" + MIXED_TIMES + "\";");
+        StringBuilder words = new StringBuilder(
+                "=IF(hot=\"\";\"\";hot&\" \")&IF(COUNTA(typed_readings)=0;\"Type what the thermometers read.\";"
+                        + "IF(LEN(surroundings)=0;\"How warm is it around the jars? Type it into its box.\";IF("
+                        + "mixed_times;\"" + MIXED_TIMES + "\";");
         for (int jar = 0; jar < grid.jars(); jar++) {
             String check = "INDEX(checks;1;" + (jar + 1) + ")";
             String name = "INDEX(names_read;1;" + (jar + 1) + ")";
             words.append("IF(AND(" + check + "<>\"OK\";" + check + "<>\"\";" + check + "<>\"" + WAITING + "\");"
                     + "IF(LEFT(" + check + ";LEN(" + name + "))=" + name + ";\"\";" + name + "&\": \")&" + check + ";");
         }
-        return words + "\"" + well + "\"" + ")".repeat(grid.jars() + 3);
+        return words + "IF(hot=\"\";\"" + well + "\";\"The readings can be used.\")" + ")".repeat(grid.jars() + 3);
     }
 
     /**
@@ -303,6 +316,9 @@ final class AsRead {
     static String heldBack(String check) {
         return "AND(" + check + "<>\"OK\";" + check + "<>\"\";" + check + "<>\"" + WAITING + "\")";
     }
+
+    /** Where the message speaks of water that is too hot for pupils. */
+    static final String IS_HOT = "hot<>\"\"";
 
     /** Where the message speaks of a finding, not of what comes next. */
     static final String HAS_FINDING = "AND(COUNTA(typed_readings)>0;COUNTIF(checks;\"OK\")+COUNTIF(checks;\"\")"

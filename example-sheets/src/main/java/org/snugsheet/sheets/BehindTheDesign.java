@@ -53,7 +53,7 @@ final class BehindTheDesign {
 
     private static void writeWorkings(Book book, Page page) throws com.sun.star.uno.Exception {
         page.look("I16:J16", Look.SECTION).text("I16", "Sums between");
-        page.look("I17:I28", Look.LABEL).look("J17:J28", Look.RESULT);
+        page.look("I17:I29", Look.LABEL).look("J17:J29", Look.RESULT);
         // VesselMaterial.GLASS; each function that takes a vessel says the same.
         sum(book, page, 17, "vessel", "Heat capacity of the jar, J/K", "0.84*glass");
         sum(book, page, 18, "area", "Surface of the water, cm²", "(2*volume*1000/radius+2*PI()*radius^2)/100");
@@ -71,6 +71,7 @@ final class BehindTheDesign {
         // Not those of the first page: a dash there would be taken for a bare lid.
         sum(book, page, 27, "lid_r", "R-value over the lid, m²·K/W", cover("lid"));
         sum(book, page, 28, "base_r", "R-value under the base, m²·K/W", cover("base"));
+        sum(book, page, 29, "too_hot", "Start too hot for pupils?", SafeWater.tooHot("start", "scale"));
         page.numbers("J17:J18", "0")
                 .numbers("J20:J21", "0.0000")
                 .numbers("J22:J23", "0.0")

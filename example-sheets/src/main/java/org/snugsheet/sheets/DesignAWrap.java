@@ -175,7 +175,10 @@ final class DesignAWrap implements WorkedSheet {
         page.text("A10", "Empty glass jar, grams").number("B10", GLASS);
         page.text("C10", "glass keeps heat too; 0 for a jar that weighs next to nothing");
         page.formula("A11", Degrees.label("Water at the start, ")).number("B11", START);
-        page.text("C11", "warm tap water");
+        page.formula(
+                "C11", "=IF(too_hot;\"too hot for pupils: never above " + JarFindings.LIMIT + "\";\"warm tap water\")");
+        page.merge("C11:H11");
+        Highlight.when(page, "C11:H11", "too_hot", Look.HOT);
         page.formula("A12", Degrees.label("Surroundings, ")).number("B12", COLD);
         page.text("C12", "the air over the snow, or the tub of water");
         page.text("A13", "Where it stands").text("B13", PLACE);
@@ -214,14 +217,22 @@ final class DesignAWrap implements WorkedSheet {
         page.merge("A34:E38").look("A34:E38", Look.MESSAGE);
         page.formula(
                 "A34",
-                "=IF(COUNTA(typed_readings)=0;\"Nothing is read yet. A jar nobody reads stays blank.\";IF("
+                "=" + said("hot_bare", "Bare jar", said("hot_wrapped", "Wrapped jar", "\"\""))
+                        + "&IF(COUNTA(typed_readings)=0;\"Nothing is read yet. A jar nobody reads stays blank.\";IF("
                         + notFine("bare") + ";\"Bare jar: \"&" + AsRead.asSeen("check_bare") + ";IF("
                         + notFine("wrapped")
-                        + ";\"Wrapped jar: \"&" + AsRead.asSeen("check_wrapped")
-                        + ";\"OK: all readings can be used. A missed one stays blank.\")))");
+                        + ";\"Wrapped jar: \"&" + AsRead.asSeen("check_wrapped") + ";"
+                        + said("caution_bare", "Bare jar", said("caution_wrapped", "Wrapped jar", "\"OK: \""))
+                        + "&\"All readings can be used. A missed one stays blank.\")))");
+        Highlight.when(page, "A34:E38", "hot_bare&hot_wrapped<>\"\"", Look.HOT);
         Highlight.when(
                 page, "A34:E38", "NOT(OR(LEFT($A$34;3)=\"OK:\";LEFT($A$34;7)=\"Nothing\"))", Look.TROUBLE_MESSAGE);
         DesignRead.mark(page);
+    }
+
+    /** A formula for what is found in a jar, with its name before and a blank behind; else another text. */
+    private static String said(String found, String jar, String otherwise) {
+        return "IF(" + found + "<>\"\";\"" + jar + ": \"&" + AsRead.asSeen(found) + "&\" \";" + otherwise + ")";
     }
 
     private static String notFine(String jar) {
@@ -242,7 +253,8 @@ final class DesignAWrap implements WorkedSheet {
                         "B19:B24",
                         "materials",
                         "Material",
-                        "Choose from the list, or type a conductivity in W/(m·K). Blank: no layer here.")
+                        "Choose from the list, or type a conductivity in W/(m·K). Blank: no layer here. Glass or rock wool: only"
+                                + " sealed in, by an adult.")
                 .aboveZero(
                         "C19:C24",
                         "Thickness",

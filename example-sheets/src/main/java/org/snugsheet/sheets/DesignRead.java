@@ -34,12 +34,9 @@ final class DesignRead {
         page.text("F" + below, "Can they be used?").look("F" + below, Look.LABEL);
         for (String jar : new String[] {"bare", "wrapped"}) {
             String column = jar.equals("bare") ? "G" : "H";
-            String found = column + (below + 1) + ":" + column + (below + FOUND);
             String of = "(times;" + jar + ";cold;mark;scale)";
-            book.names().fixed("check_" + jar, page, column + below).fixed("found_" + jar, page, found);
-            page.look(column + below + ":" + column + (below + FOUND), Look.RESULT);
-            page.formula(column + below, "=IF(SUMPRODUCT(--(LEN(" + jar + ")>0))=0;\"\";CHECK.READINGS" + of + ")");
-            page.table(found, "=IFERROR(" + page.part(found, "CHECK.ALL" + of, 2, 1) + "&\"\";\"\")");
+            new JarFindings(page, "_" + jar, jar)
+                    .write(book, column + below, jar.equals("bare") ? 'A' : 'G', below + 4, FOUND, of);
         }
         new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
         return page;
@@ -52,8 +49,8 @@ final class DesignRead {
             Highlight.when(
                     typed,
                     grid.readings(jar.equals("bare") ? 'G' : 'H'),
-                    "AND(check_" + jar + "<>\"OK\";check_" + jar + "<>\"\";SUMPRODUCT(--(found_" + jar + "=(ROW()-"
-                            + grid.head() + ")&\"\"))>0)",
+                    "AND(SUMPRODUCT(--(LEN(" + jar + ")>0))>0;SUMPRODUCT(--(found_row_" + jar + "=(ROW()-" + grid.head()
+                            + ")&\"\"))>0)",
                     Look.FOUND);
         }
     }

@@ -91,7 +91,7 @@ final class FirstFiveMinutes implements WorkedSheet {
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 12).width("B1", 30).width("C1", 34).width("D1", 62).width("E1", 5);
         page.width("F1", 62).width("G1", 26).width("H1", 46);
-        page.height("A6:A25", 6.5).height("A18", 3).height("A19", 7);
+        page.height("A6:A25", 6.5).height("A7", 12.5).height("A18", 3).height("A19", 7);
         page.height("A24", 7).height("A25", 47);
     }
 
@@ -129,6 +129,7 @@ final class FirstFiveMinutes implements WorkedSheet {
         page.look("F6:H6", Look.SECTION).text("F6", "3  Read the answer");
         page.merge("F7:H8").look("F7:H8", Look.MESSAGE);
         page.formula("F7", OneJarRead.message());
+        Highlight.when(page, "F7:H8", OneJarRead.IS_HOT, Look.HOT);
         Highlight.when(page, "F7:H8", OneJarRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
         OneJarRead.mark(page, GRID);
         page.merge("F9:H11").look("F9:H11", Look.SENTENCE);

@@ -133,6 +133,7 @@ final class OneJarOneCurve implements WorkedSheet {
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
         page.merge("A24:C28").look("A24:C28", Look.MESSAGE).formula("A24", OneJarRead.message());
+        Highlight.when(page, "A24:C28", OneJarRead.IS_HOT, Look.HOT);
         Highlight.when(page, "A24:C28", OneJarRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
         OneJarRead.mark(page, GRID);
     }

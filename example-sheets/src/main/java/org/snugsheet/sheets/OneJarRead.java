@@ -15,9 +15,13 @@ import org.snugsheet.sheets.builder.Book;
 final class OneJarRead {
 
     /** Where the message speaks of a finding, not of what comes next. */
-    static final String HAS_FINDING = "AND(COUNTA(typed_readings)>0;LEN(surroundings)>0;check<>\"OK\")";
+    static final String HAS_FINDING =
+            "AND(COUNTA(typed_readings)>0;LEN(surroundings)>0;OR(check<>\"OK\";caution&hot<>\"\"))";
 
-    private static final int FOUND = 20;
+    /** Where the message speaks of water that is too hot for pupils. */
+    static final String IS_HOT = "hot<>\"\"";
+
+    private static final int FOUND = 18;
 
     private OneJarRead() {}
 
@@ -34,33 +38,27 @@ final class OneJarRead {
         Page page = book.lastPage(AsRead.NAME);
         AsRead.writeTop(page, grid);
         int below = grid.lastRow() + 2;
-        String check = grid.first() + "" + below;
-        String found = "A" + (below + 3) + ":D" + (below + FOUND);
         book.names()
                 .fixed("typed_times", typed, grid.minutes())
                 .fixed("typed_readings", typed, grid.readings())
                 .fixed("grid", typed, grid.typed())
                 .fixed("times", page, grid.minutes())
-                .fixed("temps", page, grid.readings())
-                .fixed("check", page, check)
-                .fixed("found_row", page, "A" + (below + 3) + ":A" + (below + FOUND))
-                .fixed("found", page, "B" + (below + 3) + ":B" + (below + FOUND));
+                .fixed("temps", page, grid.readings());
         AsRead.mirror(book, page, grid);
         page.text(grid.times() + "" + below, "Can they be used?").look(grid.times() + "" + below, Look.LABEL);
-        page.formula(check, "=CHECK.READINGS(" + BehindOneJar.JAR + ")").look(check, Look.RESULT);
-        page.look(found, Look.RESULT)
-                .table(
-                        found,
-                        "=IFERROR(" + page.part(found, "CHECK.ALL(" + BehindOneJar.JAR + ")", 2, 1) + "&\"\";\"\")");
+        new JarFindings(page, "", "temps")
+                .write(book, grid.first() + "" + below, 'A', below + 4, FOUND, "(" + BehindOneJar.JAR + ")");
         new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
         return page;
     }
 
-    /** What to do next, or the first finding. */
+    /** What to do next, or the first finding; before both, that the water is too hot. */
     static String message() {
-        return "=IF(COUNTA(typed_readings)=0;\"Type what your thermometer read.\";IF(LEN(surroundings)=0;"
-                + "\"How warm is it around the jar? Type it into its box.\";IF(check=\"OK\";"
-                + "\"OK: these readings can be used.\";" + AsRead.asSeen("check") + ")))";
+        return "=IF(hot=\"\";\"\";" + AsRead.asSeen("hot")
+                + "&\" \")&IF(COUNTA(typed_readings)=0;\"Type what your thermometer read.\";IF(LEN(surroundings)=0;"
+                + "\"How warm is it around the jar? Type it into its box.\";IF(check<>\"OK\";"
+                + AsRead.asSeen("check") + ";IF(caution<>\"\";" + AsRead.asSeen("caution")
+                + ";IF(hot=\"\";\"OK: these\";\"These\")&\" readings can be used.\"))))";
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
 import org.snugsheet.office.page.Look;
@@ -125,8 +126,18 @@ final class PlanTheLesson implements WorkedSheet {
         input(page, 10, "Water in one jar, millilitres", 250, "as much as a teacup holds");
         // Warm tap water: common practice, no source.
         input(page, 11, "Water at the start, °C", 40, "no more than 43 °C; see the words above");
-        input(page, 12, "Surroundings, °C", 5, "the tub of cold water, or the snow");
-        input(page, 13, "Hot tap, °C", 55, "measured by an adult; blank: no mixing");
+        input(page, 12, "Surroundings, °C", 5, "");
+        // From here on bare skin of children is at risk; see the engine’s Frostbite.
+        String frost = "IFERROR(N(TEMP.READ(surroundings;\"C\"))<=-18;FALSE())";
+        page.formula("C12", "=IF(" + frost + ";COLD.FROSTBITE(surroundings;0);\"the tub of cold water, or the snow\")");
+        Highlight.when(page, "C12", frost, Look.SMALL_TROUBLE);
+        input(page, 13, "Hot tap, °C", 55, "");
+        String hotTap = "IFERROR(N(TEMP.READ(hot;\"C\"))>=" + SafeStart.ADULTS_ONLY.celsius() + ";FALSE())";
+        page.formula(
+                "C13",
+                "=IF(" + hotTap + ";\"from 60 °C (140 °F) on an adult mixes it, away from pupils\";"
+                        + "\"measured by an adult; blank: no mixing\")");
+        Highlight.when(page, "C13", hotTap, Look.HOT);
         input(page, 14, "Cold tap, °C", 12, "let it run first; blank: no mixing");
         input(page, 15, "Water in the tub, millilitres", 4000, "blank: the jars stand in the open");
         input(page, 16, "Jars in the tub", 6, "all of them count");
@@ -178,14 +189,16 @@ final class PlanTheLesson implements WorkedSheet {
                 "Difference shows after, minutes",
                 "PLAN.TELLAPART(bare;wrapped;start;surroundings;mark)",
                 "(Start − surroundings) × the difference of the two curves is one mark of the thermometer by then.",
-                "They never differ by a mark. Start warmer, wrap thicker, or take a finer thermometer.");
+                "They never differ by a mark. Start warmer, never above " + JarFindings.LIMIT
+                        + ", wrap thicker, or take a finer thermometer.");
         answer(
                 page,
                 13,
                 "Read every … minutes",
                 "PLAN.INTERVAL(bare;start;surroundings;lesson;;mark)",
                 "As seldom as still tells the cooling constant of the bare jar to 5 %, but five readings at least.",
-                "Even a reading every minute would not do. Read for longer, or start warmer.");
+                "Even a reading every minute would not do. Read for longer, or start warmer, never above "
+                        + JarFindings.LIMIT + ".");
         answer(
                 page,
                 14,
@@ -207,7 +220,8 @@ final class PlanTheLesson implements WorkedSheet {
                 "PLAN.LONGEST(bare;start;surroundings;mark)",
                 "Logarithm of (start − surroundings) over a mark, divided by the cooling constant. Then it is within a"
                         + " mark of its surroundings.",
-                "The jar must start warmer than its surroundings by more than a mark.");
+                "The jar must start warmer than its surroundings by more than a mark, and never above "
+                        + JarFindings.LIMIT + ".");
         Highlight.when(page, "G9:G16", "$F1=" + OrDash.DASH, Look.TROUBLE_MESSAGE);
     }
 

@@ -98,7 +98,8 @@ final class TypeYourReadings implements WorkedSheet {
                 .height("A6", 6.5)
                 // Three lines of a check.
                 .height("A8:A19", 11.4)
-                .height("A22", 2)
+                // With the row above, four lines of the message.
+                .height("A22", 14)
                 .height("A23", 6.5);
     }
 
@@ -178,6 +179,7 @@ final class TypeYourReadings implements WorkedSheet {
         Highlight.when(page, "E20:J20", AsRead.heldBack("A$20"), Look.TROUBLE);
         page.merge("D21:J22").look("D21:J22", Look.MESSAGE);
         page.formula("D21", AsRead.message(GRID, "All readings can be used."));
+        Highlight.when(page, "D21:J22", AsRead.IS_HOT, Look.HOT);
         Highlight.when(page, "D21:J22", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
         AsRead.mark(page, GRID);
     }

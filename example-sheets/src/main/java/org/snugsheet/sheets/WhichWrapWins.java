@@ -115,7 +115,7 @@ final class WhichWrapWins implements WorkedSheet {
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 38).width("B1:I1", 22).width("J1", 4).width("K1", 46).width("L1", 36);
         page.height("A6:A32", 5.6).height("A6", 6.5).height("A7", 9.5);
-        page.height("A17", 10).height("A18", 6.5);
+        page.height("A17", 15).height("A18", 6.5);
         page.height("A19:A21", 5.6)
                 .height("A22", 6.5)
                 .height("A23", 6.5)
@@ -165,6 +165,7 @@ final class WhichWrapWins implements WorkedSheet {
         Highlight.when(page, "B16:I16", AsRead.heldBack("A$16"), Look.TROUBLE);
         page.merge("A17:I17").look("A17:I17", Look.MESSAGE);
         page.formula("A17", AsRead.message(GRID, "All readings can be used. Fewer groups? Leave their columns blank."));
+        Highlight.when(page, "A17:I17", AsRead.IS_HOT, Look.HOT);
         Highlight.when(page, "A17:I17", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
         AsRead.mark(page, GRID);
     }

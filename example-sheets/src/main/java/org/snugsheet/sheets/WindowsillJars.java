@@ -129,7 +129,7 @@ final class WindowsillJars implements WorkedSheet {
                 "A3",
                 "Caution:",
                 "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks: carry jars with both"
-                        + " hands, and keep them from the edge. Wipe up water and melted snow at once: wet and icy"
+                        + " hands, and stand them low, on no high or open windowsill. Wipe up water and melted snow at once: wet and icy"
                         + " floors are slippery. Follow the safety policy of your school.");
         page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
         page.text(
@@ -201,6 +201,7 @@ final class WindowsillJars implements WorkedSheet {
                         GRID,
                         "All readings can be used. A missed reading stays blank; one typed with °F is read as °F."
                                 + " A °F thermometer? End the jar’s name with °F."));
+        Highlight.when(page, "A18:F21", AsRead.IS_HOT, Look.HOT);
         Highlight.when(page, "A18:F21", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
         AsRead.mark(page, GRID);
     }

@@ -28,7 +28,22 @@ public final class SafeStart {
     /** Hot water is stored at 60 °C, and hardly a tap gives more; common practice, no source. */
     public static final Temperature HOTTEST_TAP = new Temperature(70);
 
+    private static final double BOILING = 100;
+
+    /** 109.4 °F are 43 °C, but for the last digit of the conversion. */
+    private static final double ROUNDING = 1e-9;
+
     private SafeStart() {}
+
+    /**
+     * Whether liquid water is too hot for pupils.
+     *
+     * @param water how warm it is
+     * @return true above {@link #SCHOOL_LIMIT}; not of what would be steam, which no thermometer in a jar reads
+     */
+    public static boolean isTooHot(Temperature water) {
+        return water.celsius() > SCHOOL_LIMIT.celsius() + ROUNDING && water.celsius() <= BOILING;
+    }
 
     /**
      * Lets a start temperature pass that is within the limit.

@@ -46,15 +46,17 @@ public enum SlipKind {
     OFF_THE_CURVE,
     /** No single slip is found, and still the readings cannot be used as they are. */
     REFUSED,
+    /** The water is hotter than pupils may handle. The readings can be used as they are. */
+    HOT_WATER,
     /** The readings can be used as they are, but somebody should know something of them. */
     CAUTION;
 
     /**
      * Whether a jar is held back from rankings and verdicts until somebody has looked at it.
      *
-     * @return true for all but a caution
+     * @return true for all but hot water and other cautions
      */
     public boolean holdsBack() {
-        return this != CAUTION;
+        return this != HOT_WATER && this != CAUTION;
     }
 }

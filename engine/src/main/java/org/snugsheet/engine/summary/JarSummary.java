@@ -20,7 +20,8 @@ import org.snugsheet.engine.slips.SlipKind;
  * }</pre>
  *
  * @param typed what was typed
- * @param findings what the checks find, the surest first and cautions last, each with its place
+ * @param findings what the checks find, each with its place: water that is too hot for pupils, then the surest first, other
+ *     cautions last
  * @param fit the fit of the readings as they stand
  */
 public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
@@ -43,11 +44,12 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
                     jar, List.of(new Slip(SlipKind.REFUSED, 1, waiting)), new JarFit(new Known.Not<>(waiting)));
         }
         JarFit fit = JarFit.of(jar);
-        List<Slip> findings = new ArrayList<>();
+        List<Slip> slips = new ArrayList<>();
         for (Slip slip :
                 SlipFinder.find(jar.minutes(), jar.temperatures(), jar.surroundings(), jar.mark(), jar.scale())) {
-            findings.add(new Slip(slip.kind(), slip.certainty(), jar.located(slip.finding())));
+            slips.add(new Slip(slip.kind(), slip.certainty(), jar.located(slip.finding())));
         }
+        List<Slip> findings = HotWater.among(jar, slips);
         if (fit.fit().found().isPresent()) {
             Stream.of(fit.halfTime().whyNot(), fit.start().whyNot())
                     .flatMap(Optional::stream)

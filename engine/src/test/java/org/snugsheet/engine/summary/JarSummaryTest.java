@@ -130,7 +130,8 @@ class JarSummaryTest {
 
         assertEquals(List.of(Trouble.SURROUNDINGS_BLANK), troubles(sheet.common()));
         assertEquals(List.of(), sheet.own(jars.get(0)));
-        assertEquals(List.of(4), rows(sheet.own(jars.get(1))));
+        assertEquals(List.of(Trouble.WARMER_THAN_BEFORE, Trouble.ROW_TOO_HOT), troubles(sheet.own(jars.get(1))));
+        assertEquals(List.of(4, 4), rows(sheet.own(jars.get(1))));
         assertEquals(List.of(), sheet.own(jars.get(2)));
         assertFalse(jars.get(0).isUsable());
     }

@@ -139,10 +139,12 @@ public final class Curves {
                             + own + ";" + common + ");" + reading + "))");
         }
         String troubles = "CHECK.ALL(" + arguments(jar) + ")";
+        // The head of that column is no caution either.
+        String sure = "INDEX(" + troubles + ";0;3)&\"\"";
         page.formula(
                 checked(jar),
-                "=IFERROR(IF(INDEX(" + troubles + ";2;3)=\"" + language.words(TroubleWords.CAUTION) + "\";\"OK\";INDEX("
-                        + troubles + ";2;2)&\"\");\"\")");
+                "=IFERROR(IF(SUMPRODUCT((" + sure + "<>\"\")*(" + sure + "<>\"" + language.words(TroubleWords.CAUTION)
+                        + "\"))=1;\"OK\";INDEX(" + troubles + ";2;2)&\"\");\"\")");
         String at = range(fitted(0) - 1, 2, fitted(0) - 1, 2 + STEPS);
         page.table(
                 range(fitted(jar), 1, fitted(jar) + 2, 2 + STEPS),
@@ -150,13 +152,18 @@ public final class Curves {
     }
 
     /**
-     * A formula that says whether a jar’s readings are in order.
+     * A formula that says whether a jar’s readings are in order: the first finding, and after a caution what holds the jar back.
      *
      * @param jar which jar, from 0
+     * @param language the language of the checks
      * @return the formula
      */
-    public String check(int jar) {
-        return "=CHECK.READINGS(" + arguments(jar) + ")";
+    public String check(int jar, Language language) {
+        String caution = "&\"\"=\"" + language.words(TroubleWords.CAUTION) + "\"";
+        String troubles = "CHECK.ALL(" + arguments(jar) + ")";
+        String second = "INDEX(" + troubles + ";3;";
+        return "=TRIM(CHECK.READINGS(" + arguments(jar) + ")&IFERROR(IF(AND(INDEX(" + troubles + ";2;3)" + caution
+                + ";NOT(" + second + "3)" + caution + "));\" \"&" + second + "2)&\" \"&" + second + "4);\"\");\"\"))";
     }
 
     /** The cell that says whether a jar’s readings are in order: with an open finding it has no curve. */
@@ -171,6 +178,16 @@ public final class Curves {
      */
     public String times() {
         return column(0);
+    }
+
+    /**
+     * The cells with the readings of a jar, on the common scale.
+     *
+     * @param jar which jar, from 0
+     * @return the cells
+     */
+    public String readings(int jar) {
+        return column(1 + jar);
     }
 
     /**

@@ -26,6 +26,9 @@ public record Drawing(String page, List<String> without) {
     private static final String CHART = "A1:I26";
     private static final int CHECKS_ROW = 28;
 
+    /** As many letters of a check fit into two lines. */
+    private static final int TWO_LINES = 190;
+
     /** A drawing; the list is copied. */
     public Drawing {
         without = List.copyOf(without);
@@ -58,9 +61,9 @@ public record Drawing(String page, List<String> without) {
                 int row = CHECKS_ROW + 1 + jar;
                 sheet.formula("A" + row, "=" + curves.name(jar)).look("A" + row, Look.LABEL);
                 String said = "B" + row + ":I" + row;
-                sheet.merge(said).look(said, Look.MESSAGE).formula("B" + row, curves.check(jar));
+                sheet.merge(said).look(said, Look.MESSAGE).formula("B" + row, curves.check(jar, language));
                 Highlight.unlessOk(sheet, said, "$B$" + row, Look.TROUBLE_MESSAGE);
-                sheet.height("A" + row, 9.5);
+                sheet.height("A" + row, shown(sheet, "B" + row).length() > TWO_LINES ? 14 : 9.5);
                 if (shown(sheet, curves.firstOfCurve(jar)).isEmpty()) {
                     without.add(shown(sheet, curves.name(jar)));
                 }

@@ -1,5 +1,8 @@
 package org.snugsheet.office.investigation;
 
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.drawing.Curves;
+import org.snugsheet.office.functions.TroubleWords;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
@@ -13,6 +16,12 @@ import org.snugsheet.office.words.Language;
 final class Findings {
 
     private static final String LAST = Places.LAST;
+
+    /** How a finding about hot water is told from others, in any language. */
+    private static final String LIMIT = "43 °C (109 °F)";
+
+    /** The column behind a jar’s findings. */
+    private static final int WARMEST = 5;
 
     /** As many findings of one jar mark their cells. */
     private static final int MOST = 3;
@@ -41,11 +50,17 @@ final class Findings {
         return plan.times().size() + 2 + MOST * plan.jars();
     }
 
-    void write() throws com.sun.star.uno.Exception {
+    void write(Curves curves) throws com.sun.star.uno.Exception {
         surroundings();
         for (int jar = 0; jar < plan.jars(); jar++) {
             jar(jar);
+            warmest(jar, curves.readings(jar));
         }
+    }
+
+    /** The cells with the warmest water of each jar, on the scale of the page. */
+    String warmest() {
+        return helper(0, WARMEST, 0) + ":" + helper(plan.jars() - 1, WARMEST, MOST - 1);
     }
 
     /** The heading of a part. */
@@ -78,15 +93,36 @@ final class Findings {
         String quiet = "OR(COUNTA(" + places.readings(jar) + ")=0;ISBLANK(" + places.surroundings() + "))";
         String check = "CHECK.SHEET(" + behind.alone(jar) + places.common();
         page.table(table, "=IF(" + quiet + ";\"\";IFERROR(" + page.part(table, check, 2, 1) + ";\"\"))");
-        String what = helper(jar, 2, 0);
+        // There is no room for two, and how hot the water is, is said below the jars too. A slip without a row is that
+        // of
+        // the scale, of which the caution speaks itself.
+        String first = "IF(AND(" + isHot(helper(jar, 2, 0)) + ";" + helper(jar, 1, 1) + "<>\"\";" + helper(jar, 3, 1)
+                + "<>\"" + language.words(TroubleWords.CAUTION) + "\");2;1)";
+        String what = "INDEX(" + helper(jar, 2, 0) + ":" + helper(jar, 2, 1) + ";" + first + ")";
+        String toDo = "INDEX(" + helper(jar, 4, 0) + ":" + helper(jar, 4, 1) + ";" + first + ")";
         // While the first readings are taken, that they are few is no news; a slip in one of them has its row, and is
         // told.
         String early = "AND(COUNTA(" + places.readings(jar) + ")<" + Places.FEWEST_READINGS + ";" + helper(jar, 1, 0)
                 + "=\"\")";
-        page.formula("C" + row, "=IF(" + early + ";\"\";TRIM(" + what + "&\" \"&" + helper(jar, 4, 0) + "))");
+        page.formula("C" + row, "=IF(" + early + ";\"\";TRIM(" + what + "&\" \"&" + toDo + "))");
         Highlight.unlessOk(page, said, Places.fixed("C" + row), Look.SMALL_TROUBLE);
         String found = Places.fixed(helper(jar, 1, 0) + ":" + helper(jar, 1, MOST - 1));
         Highlight.when(page, places.readings(jar), "COUNTIF(" + found + ";ROW()-" + rows.head() + ")>0", Look.FOUND);
+    }
+
+    /** The first reading of a jar; its warmest where the checks find that too hot, so that a slip of the pen is not taken for water. */
+    private void warmest(int jar, String readings) throws com.sun.star.uno.Exception {
+        double steam = new Temperature(100).in(plan.scale());
+        String first = readings.substring(0, readings.indexOf(':'));
+        page.formula(
+                helper(jar, WARMEST, 0),
+                "=IF(SUMPRODUCT(--" + isHot(helper(jar, 2, 0) + ":" + helper(jar, 2, MOST - 1)) + ")>0;MAXIFS("
+                        + readings + ";" + readings + ";\"<=\"&" + steam + ");IF(" + first + "<=" + steam + ";" + first
+                        + ";\"\"))");
+    }
+
+    private static String isHot(String cells) {
+        return "ISNUMBER(FIND(\"" + LIMIT + "\";" + cells + "))";
     }
 
     private String helper(int jar, int column, int line) {

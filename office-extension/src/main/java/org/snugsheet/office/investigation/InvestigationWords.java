@@ -62,7 +62,7 @@ public enum InvestigationWords implements Phrase {
     /** Beside the name of a jar. */
     JAR_LABEL("Jar {0}"),
     /** Label. */
-    START_LABEL("Warmest at first"),
+    START_LABEL("Warmest water"),
     /** Below the boxes. */
     READING_HINT("Missed a reading? Leave its box blank."),
     /** Below the boxes. */

@@ -82,7 +82,9 @@ public final class LaidOut {
         entries();
         Behind behind = new Behind(plan, page, places);
         behind.write(curves.times());
-        new Findings(plan, language, page, places, behind).write();
+        Findings findings = new Findings(plan, language, page, places, behind);
+        findings.write(curves);
+        warmest(findings);
         new Results(plan, language, page, places, behind).write();
         page.newPaperAt("A" + rows.results());
         if (plan.jars() > MOST_BESIDE_THE_CHART) {
@@ -159,12 +161,11 @@ public final class LaidOut {
                         language.words(InvestigationWords.READING_HINT) + " "
                                 + language.words(InvestigationWords.NAME_HINT))
                 .look("A" + (rows.lastReading() + 1), Look.HINT);
-        start();
     }
 
-    private void start() throws com.sun.star.uno.Exception {
+    private void warmest(Findings findings) throws com.sun.star.uno.Exception {
         int start = rows.start();
-        String first = "B" + (rows.head() + 1) + ":" + places.lastJar() + (rows.head() + 1);
+        String warmest = "MAX(" + findings.warmest() + ")";
         String said = "B" + start + ":" + LAST + start;
         page.text("A" + start, language.words(InvestigationWords.START_LABEL))
                 .look("A" + start, Look.LABEL)
@@ -172,10 +173,11 @@ public final class LaidOut {
         page.merge(said).look(said, Look.MESSAGE).height("A" + start, 2.6 * LINE);
         page.formula(
                 "B" + start,
-                "=IF(COUNT(" + first + ")=0;\"\";PLAN.SAFE(MAX(" + first + ");" + Curves.sign(plan.scale()) + "))");
+                "=IF(COUNT(" + findings.warmest() + ")=0;\"\";IFERROR(PLAN.SAFE(" + warmest + ";"
+                        + Curves.sign(plan.scale()) + ");\"\"))");
         // The limit is compared on the scale that is typed.
         double limit = SafeStart.SCHOOL_LIMIT.in(plan.scale());
-        Highlight.when(page, said, "MAX(" + Places.fixed(first) + ")>" + limit, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, said, Places.fixed(warmest) + ">" + limit, Look.HOT);
     }
 
     private void given(String cell, int row) throws com.sun.star.uno.Exception {

@@ -60,6 +60,8 @@ public enum Look {
     SMALL_TROUBLE("Snug small trouble"),
     /** What a sentence becomes when somebody could be hurt. */
     ALARM("Snug alarm"),
+    /** What a sentence in usual type becomes when somebody could be hurt. */
+    HOT("Snug hot"),
     /** A remark in running text. */
     NOTE("Snug note"),
     /** A remark in small type beside a cell. */

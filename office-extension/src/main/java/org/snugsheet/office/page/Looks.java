@@ -160,6 +160,7 @@ public final class Looks {
                 .paper(Palette.CAUTION_PAPER)
                 .boxed(Palette.CAUTION, 70);
         style(Look.TROUBLE_MESSAGE).wrapped().bold().ink(Palette.CAUTION);
+        style(Look.HOT).wrapped().bold().ink(Palette.CAUTION).paper(Palette.CAUTION_PAPER);
         style(Look.SMALL_MESSAGE).size(9).wrapped();
         style(Look.SMALL_TROUBLE).size(9).wrapped().bold().ink(Palette.CAUTION);
     }
