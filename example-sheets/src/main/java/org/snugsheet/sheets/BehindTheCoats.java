@@ -108,12 +108,15 @@ final class BehindTheCoats {
 
     private static void writeChill(Book book, Page page) throws com.sun.star.uno.Exception {
         page.look("K17", Look.LABEL)
-                .text("K17", "wind chill, °C")
+                .text("K17", "what it feels like, °C")
                 .look("L17", Look.RESULT)
                 .numbers("L17", "0.0");
         String celsius =
                 "IF(scale=\"F\";TEMP.CONVERT(COLD.WINDCHILL(air;wind;scale);\"F\";\"C\");COLD.WINDCHILL(air;wind;scale))";
-        page.formula("L17", "=IFERROR(" + celsius + ";\"none told\")");
+        // In calm air it is as cold as it is.
+        page.formula(
+                "L17",
+                "=IFERROR(" + celsius + ";IFERROR(TEMP.CONVERT(TEMP.READ(air;scale);scale;\"C\");\"none told\"))");
         book.names().fixed("chill", page, "L17");
     }
 

@@ -24,6 +24,9 @@ final class WinterCoats implements WorkedSheet {
 
     private static final String TITLE = "Winter coats";
     private static final String INVENTED = "invented outfits and animals";
+    /** Where COLD.NEEDED has no answer, it is too cold from here on; milder than this, too warm: shovelling makes that much heat. */
+    private static final int FEELS_TOO_COLD = -5;
+
     private static final int FIRST_GARMENT = 15;
     private static final int FIRST_ANIMAL = 16;
 
@@ -49,14 +52,18 @@ final class WinterCoats implements WorkedSheet {
     private static final List<String> IN_A_HURRY = List.of(
             "T-shirt", "Long-sleeve sweat shirt", "Coat", "", "Thick trousers", "Ankle socks", "Boots", "Gloves");
 
+    /**
+     * Reindeer and musk deer: Blix and others, Rangifer 35 (2015), 53, abstract (https://doi.org/10.7557/2.35.1.3575); the others are
+     * invented.
+     */
     private record Animal(String name, String covering, double millimetres) {}
 
     private static final List<Animal> COATS = List.of(
+            new Animal("reindeer", "fur", 40),
+            new Animal("musk deer", "fur", 30),
             new Animal("fox in winter", "fur", 40),
-            new Animal("sheep", "wool", 50),
             new Animal("eider duck", "down", 20),
-            new Animal("owl", "feathers", 25),
-            new Animal("seal", "blubber", 60));
+            new Animal("owl", "feathers", 25));
 
     @Override
     public String fileName() {
@@ -152,14 +159,15 @@ final class WinterCoats implements WorkedSheet {
         page.merge("E7:H8").look("E7:H8", Look.SENTENCE);
         page.formula(
                 "E7",
-                "=IFERROR(\"On a bare face it feels like \"&ROUND(COLD.WINDCHILL(air;wind;scale);0)&" + Degrees.UNIT
-                        + "&\".\";" + "\"No wind chill: that is for a wind in air up to 10 °C (50 °F).\")");
+                "=IFERROR(\"On an adult’s bare face it feels like \"&ROUND(COLD.WINDCHILL(air;wind;scale);0)&"
+                        + Degrees.UNIT + "&\".\";"
+                        + "\"No wind chill: that is for a wind in air up to 10 °C (50 °F).\")");
         page.merge("E9:H11").look("E9:H11", Look.MESSAGE);
         page.formula("E9", "=IFERROR(COLD.FROSTBITE(air;wind;scale);\"Type the air and the wind as numbers.\")");
-        // From −28 °C on bare skin can freeze within half an hour; see the engine’s Frostbite. Not asked by its words:
-        // they
-        // follow the language of the document.
-        Highlight.when(page, "E9:H11", "ROUND(chill;0)<=-28", Look.TROUBLE_MESSAGE);
+        // From −18 °C on children’s skin is at risk; see the engine’s Frostbite. Not asked by its words: they follow
+        // the
+        // language of the document.
+        Highlight.when(page, "E9:H11", "ROUND(chill;0)<=-18", Look.TROUBLE_MESSAGE);
     }
 
     private static void writeOutfits(Page page) throws com.sun.star.uno.Exception {
@@ -181,8 +189,10 @@ final class WinterCoats implements WorkedSheet {
         page.formula("B23:C23", "=IFERROR(COLD.OUTFIT(garments_worn);\"choose garments\")");
         page.formula(
                 "B24:C24",
-                "=IF(ISTEXT(keeps_in);\"Every garment must be one of the list.\";IF(ISTEXT(needed);\"It is not cold enough"
-                        + " to ask.\";IF(keeps_in>=needed;\"Yes, for an adult. A child needs more.\";\"No: \"&FIXED(needed-keeps_in;1)&\" clo short."
+                "=IF(ISTEXT(keeps_in);\"Every garment must be one of the list.\";IF(ISTEXT(needed);IF(chill<="
+                        + FEELS_TOO_COLD
+                        + ";\"No outfit keeps an adult warm in this for long: go in.\";\"It is not cold enough"
+                        + " to ask.\");IF(keeps_in>=needed;\"Yes, for an adult. A child needs more.\";\"No: \"&FIXED(needed-keeps_in;1)&\" clo short."
                         + " Add a layer, move more, or go in sooner.\")))");
         Highlight.when(page, "B24:C25", "LEFT(A$24;2)=\"No\"", Look.TROUBLE_MESSAGE);
     }
@@ -218,8 +228,8 @@ final class WinterCoats implements WorkedSheet {
                 "Why are animals ahead?",
                 "The figure of an outfit is for a whole adult, bare face and gaps included; that of an animal is for the thickness of its"
                         + " covering alone, dry and in still air. Fur that is wet, or pressed flat, keeps in far less.",
-                "Why is blubber thick?",
-                "It lets heat out more easily than fur; but it works under water, where fur would fill with it.");
+                "How thick are coats?",
+                "Those of reindeer and musk deer were measured (Blix and others 2015); the other thicknesses are invented.");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

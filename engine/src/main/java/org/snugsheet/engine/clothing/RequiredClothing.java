@@ -25,6 +25,13 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
     /** More than anybody can walk about in: about what the thickest sleeping bags have (common practice, no source). */
     private static final double MOST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(10, Unit.CLO);
 
+    /**
+     * What an outfit in which people move about can have: a full winter outfit of {@link Garments} adds up to some 3.5 clo, the
+     * warmest arctic clothing has a little over 4, and 5 clo is what the coldest case of ISO 11079:2007, Table F.1, asks for in
+     * still air (common practice, no source for the limit itself).
+     */
+    private static final double WEARABLE = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(5, Unit.CLO);
+
     private static final double TOLERANCE = 1e-10;
     private static final int LIMIT = 200;
 
@@ -53,6 +60,19 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
             throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
         }
         return new RequiredClothing(new ThermalResistance(worn), new ThermalResistance(inStillAir));
+    }
+
+    /**
+     * The outfit, if there is one.
+     *
+     * @return {@link #outfit()}
+     * @throws Refusal if it is above what clothing can give, 5 clo
+     */
+    public ThermalResistance wearableOutfit() {
+        if (outfit.squareMetreKelvinsPerWatt() > WEARABLE) {
+            throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
+        }
+        return outfit;
     }
 
     /**

@@ -153,6 +153,24 @@ class RequiredClothingTest {
                 RequiredClothing.of(Outdoors.of(new Temperature(-5), new Speed(0)), new Activity(100)));
     }
 
+    /**
+     * The warmest outfit for moving about has a little over 4 clo (common practice, no source); the standard’s own Table F.1 asks
+     * for no more than 4.0 clo as worn.
+     */
+    @ParameterizedTest
+    @CsvSource({"-20, 0.4, 70, true", "-30, 0.4, 70, true", "-5, 0.4, 70, false", "-30, 0.4, 115, false"})
+    void what_no_clothing_gives_is_no_answer(double air, double wind, double activity, boolean refused) {
+        RequiredClothing needed =
+                RequiredClothing.of(Outdoors.of(new Temperature(air), new Speed(wind)), new Activity(activity));
+        if (refused) {
+            assertSame(
+                    Trouble.CLOTHING_TOO_MUCH,
+                    assertThrows(Refusal.class, needed::wearableOutfit).trouble());
+        } else {
+            assertTrue(needed.wearableOutfit().in(Unit.CLO) <= 5);
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({
         "10.1, 1, 100, CLOTHING_TOO_WARM",

@@ -99,7 +99,8 @@ public final class ColdFunctions extends FamilyService implements Cold {
     @Override
     public double needed(String[][] temp, String[][] activity, @Nullable Object wind, @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> required(temp, activity, wind, scale).outfit().in(Unit.CLO));
+        return Answer.of(
+                () -> required(temp, activity, wind, scale).wearableOutfit().in(Unit.CLO));
     }
 
     @Override
