@@ -41,6 +41,11 @@ final class MaterialsPage {
                 "A2",
                 "Nothing to type here: the lists to choose from, and how well each material conducts heat. Sources"
                         + " disagree, so low and high are given too.");
+        page.merge("A3:N3").look("A3:N3", Look.CAUTION_LINE).height("A3", 7);
+        page.text(
+                "A3",
+                "Caution: ask about allergies (wool, feathers, fur, hay, latex). Glass wool, rock wool and loft insulation are"
+                        + " for an adult, sealed in, or not at all; old vermiculite never.");
         page.look("A4", Look.SECTION).text("A4", "To choose from");
         page.look("G4:N4", Look.SECTION).text("G4", "What WRAP.MATERIALS knows");
         writeMaterials(page);

@@ -93,19 +93,32 @@ final class NotesToRead {
                 "5.G.A.2 (graph points in the first quadrant), 6.SP.B.5 (summarize numbers in their context).",
                 "Elsewhere:",
                 "look for fair tests, thermal insulators, reading scales and line graphs in your own curriculum.");
-        section(page, "A", 8, "Safety", 56);
+        section(page, "A", 8, "Safety", 108);
         page.paragraphs(
                 "A9",
                 "Warm water:",
                 "tap water of about 40 °C (104 °F) is enough. No warmer than 43 °C (109 °F), the limit that UK school guidance"
                         + " gives for water pupils can reach (Building Bulletin 87). Kettles and boiling water stay out of the"
                         + " lesson. An adult mixes, pours, and checks with a thermometer.",
+                "A scald:",
+                "cool running water on it at once, for 20 minutes (UK National Health Service, from memory), and call for help.",
+                "Wraps:",
+                "ask about allergies first: wool, feathers, fur, hay, latex. Plastic bags and film stay off faces, foam beads and"
+                        + " small parts out of mouths. Glass wool, rock wool and loft insulation only if an adult seals them"
+                        + " in; old vermiculite never: it can hold asbestos. No found feathers, raw fur or moldy leaves; wash"
+                        + " hands after soil. Blunt scissors, or an adult cuts.",
+                "Where jars stand:",
+                "low, in a tray of snow on a low table, not on a high or open windowsill.",
                 "Glass:",
                 "use plastic, or sturdy glass without cracks; carry it with both hands; never pour warm water into icy glass. An"
                         + " adult sweeps up what breaks. No mercury thermometers; a thermometer is not for stirring.",
                 "Snow and ice:",
                 "hands in ice hurt soon: gloves or a spoon, and only for moments. Nobody eats it. Floors with water or snow on"
-                        + " them are slippery: wipe at once. Outdoors, mind wind and frost; go in before anybody shivers.",
+                        + " them are slippery: wipe at once. ",
+                "Outdoors:",
+                "children cool faster than adults. From about −18 °C (0 °F) of wind chill on, bare skin is at risk; from −27 °C"
+                        + " (−16 °F) on, stay in (COLD.FROSTBITE names the sources). Cover faces and fingers, and go in before"
+                        + " anybody shivers.",
                 "Who decides:",
                 "your school’s policy, local rules and the adults in the room. These notes do not replace them.");
         new PrintSetup(PrintSetup.Way.UPRIGHT, "Teacher’s notes: more").apply(page, "A1:A9");

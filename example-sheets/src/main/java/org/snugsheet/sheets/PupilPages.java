@@ -52,8 +52,9 @@ final class PupilPages implements WorkedSheet {
                         "Draw the hand of the clock for each reading, and colour up to where the thermometer stands. (The"
                                 + " words are invented: type yours.)",
                         "an adult pours the water, and it is no warmer than 43 °C (109 °F), the thick line with the “!”."
-                                + " Glass breaks: carry jars with both hands. Wipe up water at once. The rules of your"
-                                + " school come first.")
+                                + " Glass breaks: carry jars with both hands. Wipe up water at once. No bag or film over a"
+                                + " face, nothing small in a mouth. Ask who is allergic to a wrap. The rules of your school"
+                                + " come first.")
                 .write(page, "G");
         writeWords(page);
         writeMinutes(page);

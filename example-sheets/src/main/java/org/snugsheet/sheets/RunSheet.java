@@ -17,7 +17,7 @@ final class RunSheet {
     static final String NAME = "Run sheet";
 
     static final int FIRST_ROW = 5;
-    static final int LAST_ROW = 38;
+    static final int LAST_ROW = 44;
 
     /** How many lines of the table fit, and how many columns it has. */
     static final int ROWS = LAST_ROW - FIRST_ROW + 1;

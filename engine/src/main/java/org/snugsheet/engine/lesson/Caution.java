@@ -52,6 +52,20 @@ public enum Caution implements Phrase {
     THERMOMETER("Use spirit or digital thermometers, none with mercury. They are for reading, not for stirring."),
     /** What lands on the floor. */
     WET_FLOOR("Wipe up spills at once: wet floors are slippery."),
+    /** Whose wraps they are not, and what small children do with them; common practice, no source. */
+    WRAPS(
+            "Ask about allergies first: wool, feathers, fur, hay, latex. Keep bags and film off faces, beads and small parts out of mouths."),
+    /** What is offered as a material and is none for children; common practice, no source. */
+    NOT_FOR_PUPILS(
+            "Glass wool, rock wool, loft insulation: sealed by an adult, or left out; old vermiculite never. No found feathers, raw fur or moldy leaves."),
+    /** Where jars stand, and who cuts; common practice, no source. */
+    LOW_PLACE(
+            "Stand jars low: in a tray of snow on a low table, not on a high or open windowsill. Use blunt scissors, or let an adult cut."),
+    /** The limits and their sources are those of {@code winter.Frostbite.ForChildren}. */
+    OUTDOORS(
+            "Outdoors, children cool faster than adults: from -18 °C (0 °F) of wind chill on bare skin is at risk, from -27 °C (-16 °F) on they stay in."),
+    /** First aid; 20 minutes: UK National Health Service, Burns and scalds (from memory). */
+    SCALD("A scald: hold it under cool running water at once, for 20 minutes, and call for help."),
     /** What sticks to skin. */
     ICE("Touch ice with gloves or a spoon, and only for moments. Nobody eats it.");
 
@@ -70,12 +84,24 @@ public enum Caution implements Phrase {
     }
 
     /**
-     * Those that belong to every lesson, and not to water of one temperature: rules, pouring, glass, thermometers, floors and ice.
+     * Those that belong to every lesson, and not to water of one temperature: rules, pouring, glass, thermometers,
+     * floors, ice, wraps, places, cold weather and first aid.
      *
      * @return the cautions, in the order to say them
      */
     public static List<Caution> ofEveryLesson() {
-        return List.of(SCHOOL_RULES, ADULT_POURS, GLASS, THERMOMETER, WET_FLOOR, ICE);
+        return List.of(
+                SCHOOL_RULES,
+                ADULT_POURS,
+                GLASS,
+                THERMOMETER,
+                WET_FLOOR,
+                ICE,
+                WRAPS,
+                NOT_FOR_PUPILS,
+                LOW_PLACE,
+                OUTDOORS,
+                SCALD);
     }
 
     /** What is to be said of water of a temperature. */

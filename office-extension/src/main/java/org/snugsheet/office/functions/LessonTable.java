@@ -44,7 +44,6 @@ final class LessonTable {
     private final Scale scale;
     private final Language language;
     private final List<Object[]> water = new ArrayList<>();
-    private boolean iced;
 
     LessonTable(double seconds, Volume volume, Steady bare, Steady wrapped, Mark mark, Scale scale, Language language) {
         SafeStart.require(bare.start());
@@ -100,7 +99,6 @@ final class LessonTable {
                             grams(ice.forTheTub()),
                             grams(ice.forTheJars()),
                             grams(ice.forTheRoom()))));
-            iced = true;
             if (bath.tub().temperature().compareTo(Water.FREEZES) > 0) {
                 bare = new Warming(bath, bare.constant());
                 wrapped = new Warming(bath, wrapped.constant());
@@ -200,14 +198,21 @@ final class LessonTable {
     }
 
     private void cautions(List<Object[]> rows) {
-        List<Caution> cautions =
-                new ArrayList<>(List.of(Caution.ADULT_POURS, Caution.GLASS, Caution.THERMOMETER, Caution.WET_FLOOR));
-        if (iced) {
-            cautions.add(Caution.ICE);
-        }
-        cautions.add(Caution.SCHOOL_RULES);
-        cautions.forEach(
-                caution -> rows.add(row(language.words(LessonWords.CAUTION), "", "", language.words(caution))));
+        // Whether there is ice is not known: snow in a tray needs no tub of water.
+        List.of(
+                        Caution.ADULT_POURS,
+                        Caution.GLASS,
+                        Caution.THERMOMETER,
+                        Caution.WET_FLOOR,
+                        Caution.ICE,
+                        Caution.WRAPS,
+                        Caution.NOT_FOR_PUPILS,
+                        Caution.LOW_PLACE,
+                        Caution.OUTDOORS,
+                        Caution.SCALD,
+                        Caution.SCHOOL_RULES)
+                .forEach(
+                        caution -> rows.add(row(language.words(LessonWords.CAUTION), "", "", language.words(caution))));
     }
 
     private double apart(ToDoubleFunction<TellApart> steady, ToDoubleFunction<TellApartInTub> warming) {

@@ -104,7 +104,7 @@ public interface Wrap extends XInterface {
             order = 4,
             name = "WRAP.MATERIALS",
             text =
-                    "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimetres, and the source.",
+                    "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimetres, and the source. Glass wool, rock wool and loft insulation are for an adult, sealed in; old vermiculite for nobody.",
             formula = "min λᵢ ≤ median λᵢ ≤ max λᵢ",
             example = "WRAP.MATERIALS()",
             answer = "material")

@@ -4,7 +4,7 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.lesson.Caution;
+import java.util.stream.Collectors;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.drawing.Curves;
@@ -110,14 +110,13 @@ public final class LaidOut {
         page.text("A1", language.words(InvestigationWords.TITLE)).look("A1", Look.TITLE);
         across(2, Look.FOLLOWS).text("A2", language.words(InvestigationWords.PURPOSE));
         Findings.section(page, language, rows.cautions(), InvestigationWords.CAUTIONS);
-        List<String> cautions = new ArrayList<>();
-        cautions.add(StartLimit.in(language));
-        Caution.ofEveryLesson().forEach(caution -> cautions.add(language.words(caution)));
-        for (int i = 0; i < cautions.size(); i++) {
+        for (int i = 0; i < Rows.CAUTIONS.size(); i++) {
             int row = rows.cautions() + 1 + i;
-            across(row, Look.CAUTION).text("A" + row, cautions.get(i));
-            if (cautions.get(i).length() > LETTERS_ACROSS) {
-                page.height("A" + row, 2 * LINE);
+            String words = Rows.CAUTIONS.get(i).stream().map(language::words).collect(Collectors.joining(" "));
+            String all = i == 0 ? StartLimit.in(language) + " " + words : words;
+            across(row, Look.CAUTION).text("A" + row, all);
+            if (all.length() > LETTERS_ACROSS) {
+                page.height("A" + row, 1.6 * LINE);
             }
         }
     }
