@@ -92,7 +92,9 @@ public record Material(
         /** Every figure was read from the source or from a public copy of it. */
         RETRIEVED("retrieved"),
         /** At least one figure was written down from memory of its source. */
-        FROM_MEMORY("from memory");
+        FROM_MEMORY("from memory"),
+        /** At least one figure comes from a list without author, handbook or temperature; never the only one. */
+        UNVERIFIED_LIST("unverified list");
 
         private final String english;
 
@@ -103,7 +105,7 @@ public record Material(
         /**
          * Reads a provenance as a data file states it.
          *
-         * @param text {@code retrieved} or {@code from memory}
+         * @param text {@code retrieved}, {@code from memory} or {@code unverified list}
          * @return the provenance
          */
         public static Provenance parse(String text) {

@@ -10,8 +10,6 @@ import org.snugsheet.office.words.Language;
 /** The table that WRAP.MATERIALS answers with. */
 final class MaterialsTable {
 
-    private static final int LONGEST_SOURCE = 250;
-
     private MaterialsTable() {}
 
     static Object[][] all(Language language) {
@@ -36,7 +34,7 @@ final class MaterialsTable {
                 each.high().wattsPerMetreKelvin(),
                 each.layer().map(MaterialsTable::millimetres).orElse(""),
                 language.words(each.provenance()),
-                shortened(each.source())
+                each.source()
             };
         }
         return table;
@@ -44,9 +42,5 @@ final class MaterialsTable {
 
     private static Object millimetres(Length layer) {
         return Unit.MILLIMETRE.from(layer.metres(), Unit.METRE);
-    }
-
-    private static String shortened(String source) {
-        return source.length() <= LONGEST_SOURCE ? source : source.substring(0, LONGEST_SOURCE - 1) + "…";
     }
 }
