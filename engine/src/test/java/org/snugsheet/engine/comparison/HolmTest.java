@@ -9,6 +9,10 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
+/**
+ * Sources: Holm, A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6 (1979), 65, and two
+ * published examples of it; what else is held are properties.
+ */
 class HolmTest {
 
     /** The example of pingouin.holm in its documentation. */

@@ -19,6 +19,10 @@ import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
+/**
+ * Properties of a fit, on curves made by Newton’s law; that rounding leaves mark/√12 is of the GUM, JCGM 100:2008, 4.3.7. Published
+ * readings are in {@link CoolingFitReferenceTest}.
+ */
 class CoolingFitTest {
 
     private static final Mark MARK = Mark.usual(Scale.CELSIUS);

@@ -17,6 +17,7 @@ import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
+/** Properties of readings that are known to half a mark, by hand and by a trial of many rates. */
 class RoundingBarsTest {
 
     private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);

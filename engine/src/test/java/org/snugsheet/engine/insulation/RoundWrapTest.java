@@ -19,7 +19,7 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 
-/** What must hold for every wrap; the published examples are in {@link WorkedExamplesTest}. */
+/** Properties, which must hold for every wrap; the published examples are in {@link WorkedExamplesTest}. */
 class RoundWrapTest {
 
     private static final Length JAR = Length.of(40, Unit.MILLIMETRE);

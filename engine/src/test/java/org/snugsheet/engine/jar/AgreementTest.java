@@ -17,7 +17,7 @@ import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.surface.StillAir;
 
-/** Each case makes a jar that really has the fault, and asks whether the fault is among the reasons. */
+/** Properties: each case makes a jar that really has the fault, and asks whether the fault is among the reasons. */
 class AgreementTest {
 
     private static final Temperature WATER = new Temperature(35);

@@ -11,6 +11,7 @@ import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.HeatCapacity;
 
+/** Properties: what was put in comes out again. The error is held against a simulation as JCGM 101:2008 describes it. */
 class MeasuredResistanceTest {
 
     private static final HeatCapacity CAPACITY = new HeatCapacity(1000);

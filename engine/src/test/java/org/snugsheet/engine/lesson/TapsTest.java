@@ -15,6 +15,10 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 
+/**
+ * A sum by hand, and a property: mixed water has the heat of its parts, as {@code water.csv} (IAPWS) gives it. What taps can give is
+ * common practice, no source.
+ */
 class TapsTest {
 
     /**
