@@ -84,12 +84,12 @@ final class NotesToRead {
         section(page, "A", 6, "Standards by number (from memory, wording shortened)", 42);
         page.paragraphs(
                 "A7",
-                "Next Generation Science Standards, US:",
+                "Science, US:",
                 "K-2-ETS1-3 (compare two designs by tests), 2-PS1-2 (which material suits a purpose), 3-5-ETS1-1 to 3-5-ETS1-3 (a"
                         + " design problem, several solutions, fair tests), 4-PS3-2 (energy moves from place to place by heat"
                         + " among others), MS-PS3-3 (design a device that slows or speeds the transfer of heat), MS-PS3-4 (energy,"
                         + " matter, mass and temperature).",
-                "Common Core State Standards for Mathematics, US:",
+                "Mathematics, US:",
                 "5.G.A.2 (graph points in the first quadrant), 6.SP.B.5 (summarize numbers in their context).",
                 "Elsewhere:",
                 "look for fair tests, thermal insulators, reading scales and line graphs in your own curriculum.");

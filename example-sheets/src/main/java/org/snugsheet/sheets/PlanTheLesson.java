@@ -127,9 +127,13 @@ final class PlanTheLesson implements WorkedSheet {
         // Warm tap water: common practice, no source.
         input(page, 11, "Water at the start, °C", 40, "no more than 43 °C; see the words above");
         input(page, 12, "Surroundings, °C", 5, "");
-        // From here on bare skin of children is at risk; see the engine’s Frostbite.
+        // From −18 °C on bare skin of children is at risk, from −27 °C on they stay in; see the engine’s Frostbite.
         String frost = "IFERROR(N(TEMP.READ(surroundings;\"C\"))<=-18;FALSE())";
-        page.formula("C12", "=IF(" + frost + ";COLD.FROSTBITE(surroundings;0);\"the tub of cold water, or the snow\")");
+        page.formula(
+                "C12",
+                "=IF(" + frost
+                        + ";IF(TEMP.READ(surroundings;\"C\")<=-27;\"outdoors too cold for children: stay in\";"
+                        + "\"outdoors a risk of frostbite for children\");\"the air over a tray of snow, or a tub of cold water\")");
         Highlight.when(page, "C12", frost, Look.SMALL_TROUBLE);
         input(page, 13, "Hot tap, °C", 55, "");
         String hotTap = "IFERROR(N(TEMP.READ(hot;\"C\"))>=" + SafeStart.ADULTS_ONLY.celsius() + ";FALSE())";
@@ -139,7 +143,8 @@ final class PlanTheLesson implements WorkedSheet {
                         + "\"measured by an adult; blank: no mixing\")");
         Highlight.when(page, "C13", hotTap, Look.HOT);
         input(page, 14, "Cold tap, °C", 12, "let it run first; blank: no mixing");
-        input(page, 15, "Water in the tub, millilitres", 4000, "blank: the jars stand in the open");
+        page.text("A15", "Water in the tub, millilitres")
+                .text("C15", "blank: a tray of snow, or the open; for a tub such as 4000");
         input(page, 16, "Jars in the tub", 6, "all of them count");
         input(page, 17, "Room, °C", 21, "the air around the tub");
         input(page, 18, "Smallest mark, °C", 1, "from one line of the thermometer to the next");
@@ -182,7 +187,7 @@ final class PlanTheLesson implements WorkedSheet {
                 "PLAN.ICE(tub;surroundings;jars;volume;start;bare;lesson;room)",
                 "Heat of the tub down to 0 °C, of the jars and from the room, over the heat that melts ice. Take half as"
                         + " much again. Use gloves or a spoon.",
-                "Without water in the tub, jars and a room there is no ice to work out.");
+                "A tray of snow needs none worked out. For a tub, type its water, the jars and the room.");
         answer(
                 page,
                 12,
@@ -222,7 +227,7 @@ final class PlanTheLesson implements WorkedSheet {
                         + " mark of its surroundings.",
                 "The jar must start warmer than its surroundings by more than a mark, and never above "
                         + JarFindings.LIMIT + ".");
-        Highlight.when(page, "G9:G16", "$F1=" + OrDash.DASH, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "G9:G16", "AND($F1=" + OrDash.DASH + ";OR(ROW()<>11;LEN(tub)>0))", Look.TROUBLE_MESSAGE);
     }
 
     // The dash is for show only: the words beside it say why there is no number.
