@@ -34,9 +34,9 @@ public interface Check extends XInterface {
             order = 0,
             name = "CHECK.READINGS",
             text =
-                    "OK, or in plain words the first trouble with the readings: where it is and what to do. It is the first line of CHECK.ALL.",
+                    "OK, or in plain words the first trouble with the readings: where it is and what to do. It is the first line of CHECK.ALL. Water that is too hot for pupils, above 43 °C (109 °F), comes first.",
             formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
-            source = Sources.OUTLIERS + "; " + Sources.LAWS,
+            source = Sources.OUTLIERS + "; " + Sources.LAWS + "; " + Sources.SCHOOL_LIMIT,
             example = "CHECK.READINGS({0;5;5};{40;34;30};10)",
             answer = "Row 3 (minute 5): the time 5 is not later than 5 before it. Type the times in rising order.")
     String readings(
@@ -52,9 +52,9 @@ public interface Check extends XInterface {
             order = 1,
             name = "CHECK.ALL",
             text =
-                    "A table of every trouble with the readings: its row, what is wrong, how sure that is, and what to do.",
+                    "A table of every trouble with the readings: its row, what is wrong, how sure that is, and what to do. Water that is too hot for pupils, above 43 °C (109 °F), comes first.",
             formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
-            source = Sources.OUTLIERS + "; " + Sources.LAWS,
+            source = Sources.OUTLIERS + "; " + Sources.LAWS + "; " + Sources.SCHOOL_LIMIT,
             example = "CHECK.ALL({0;5;10;15;20;25;30;35};{40;35;30;62;23;20;18;16};8)",
             answer = "Row")
     Object[][] all(
@@ -70,9 +70,9 @@ public interface Check extends XInterface {
             order = 2,
             name = "CHECK.SHEET",
             text =
-                    "A table of every trouble of every jar of a whole sheet: the jar, its row, what is wrong, how sure that is, and what to do. What all jars share is said once; a jar without readings is not listed.",
+                    "A table of every trouble of every jar of a whole sheet: the jar, its row, what is wrong, how sure that is, and what to do. What all jars share is said once; a jar without readings is not listed. Water that is too hot for pupils, above 43 °C (109 °F), comes first.",
             formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
-            source = Sources.OUTLIERS + "; " + Sources.LAWS,
+            source = Sources.OUTLIERS + "; " + Sources.LAWS + "; " + Sources.SCHOOL_LIMIT,
             example = "CHECK.SHEET({\"min\";\"bare\"|0;40|5;35|10;31|15;27|20;24};8)",
             answer = "Jar")
     Object[][] sheet(

@@ -29,9 +29,9 @@ public interface CoolCurves extends XInterface {
             text = "The temperature of a cooling jar after some minutes.",
             formula = "T(t) = Tₛ + (T₀ − Tₛ)·e^(−k·t)",
             source = Sources.NEWTON,
-            example = "COOL.TEMP(10;40;10;0.0693147180559945)",
-            answer = "25",
-            refused = "COOL.TEMP(\"ten\";40;10;0.07)",
+            example = "COOL.TEMP(10;38;3;0.0693147180559945)",
+            answer = "20.5",
+            refused = "COOL.TEMP(\"ten\";38;3;0.07)",
             because = "the minutes are not a number")
     double temp(
             @Argument(Words.MINUTES) String[][] minutes,
@@ -48,9 +48,9 @@ public interface CoolCurves extends XInterface {
             text = "The minutes until a cooling jar reaches a temperature.",
             formula = "t = ln((T₀ − Tₛ)/(T − Tₛ))/k",
             source = Sources.NEWTON,
-            example = "COOL.TIME(25;40;10;0.0693147180559945)",
+            example = "COOL.TIME(20.5;38;3;0.0693147180559945)",
             answer = "10",
-            refused = "COOL.TIME(5;40;10;0.07)",
+            refused = "COOL.TIME(2;38;3;0.07)",
             because = "a jar cannot get colder than its surroundings")
     double time(
             @Argument(Words.TARGET) String[][] target,

@@ -28,7 +28,7 @@ public interface PlanWater extends XInterface {
             name = "PLAN.SAFE",
             text =
                     "A caution in words for water of a temperature: whether small hands may touch it, and how soon hotter water burns.",
-            source = "UK DfE, Building Bulletin 87 (2003)" + "; " + "US CPSC, document 5098" + "; "
+            source = Sources.SCHOOL_LIMIT + "; " + "US CPSC, document 5098" + "; "
                     + "Moritz & Henriques, Am. J. Pathol. 23 (1947) 695 (from memory)",
             example = "PLAN.SAFE(40)",
             answer =

@@ -18,6 +18,7 @@ final class Sources {
     static final String FIT = "Bates & Watts, Nonlinear Regression Analysis and Its Applications (1988), § 2.2.1";
     static final String LIMITS = "Bates & Watts, Nonlinear Regression Analysis and Its Applications (1988), § 6.1;"
             + " Milanese & Belforte, IEEE Trans. Autom. Control 27 (1982) 408";
+    static final String SCHOOL_LIMIT = "UK DfE, Building Bulletin 87 (2003)";
     static final String LAWS = "Sugiura, Commun. Stat. A 7 (1978) 13; Hurvich & Tsai, Biometrika 76 (1989) 297;"
             + " Burnham & Anderson, Model Selection and Multimodel Inference (2002), § 2.6";
     static final String OUTLIERS = "Cook & Weisberg, Residuals and Influence in Regression (1982), § 2.2";
