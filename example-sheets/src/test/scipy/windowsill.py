@@ -8,7 +8,9 @@ FOLDER holds windowsill-readings.csv, windowsill-given.csv and windowsill-wraps.
 
 is fitted by scipy.optimize.curve_fit with T0 and k free. Its covariance is not used: the variance of a reading is
 max(SSR/(n - 2), mark^2/12), rounding to a mark being part of it (JCGM 100:2008, F.2.2.1), and the covariance of T0 and k is
-this variance times the inverse of J'J. The half-time is ln 2 / k, its error to first order; the misfit is sqrt(SSR/n).
+this variance times the inverse of J'J. Ts was read once on the same thermometer: to the square of each error comes that of
+mark/sqrt(12) times the slope of the parameter by Ts (JCGM 100:2008, 5.1.2), which is minus the least-squares answer of the
+linearised fit to dT/dTs = 1 - exp(-k t). The half-time is ln 2 / k, its error to first order; the misfit is sqrt(SSR/n).
 The conductivity of a wrap is the median of what the sources say, to three digits; R is thickness over conductivity.
 """
 
@@ -50,7 +52,8 @@ def fit(minutes, temps, surroundings, mark):
     ssr = float(numpy.sum((temps - curve(minutes, start, rate)) ** 2))
     jacobian = slopes(minutes, start, rate)
     covariance = max(ssr / (n - 2), mark**2 / 12) * numpy.linalg.inv(jacobian.T @ jacobian)
-    start_error, rate_error = numpy.sqrt(numpy.diag(covariance))
+    by_surroundings = numpy.linalg.lstsq(jacobian, -(1 - numpy.exp(-rate * minutes)), rcond=None)[0]
+    start_error, rate_error = numpy.sqrt(numpy.diag(covariance) + by_surroundings**2 * mark**2 / 12)
     return {
         "rate": rate,
         "rate_error": rate_error,

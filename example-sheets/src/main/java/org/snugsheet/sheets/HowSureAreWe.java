@@ -24,7 +24,7 @@ final class HowSureAreWe {
     private static final int FIRST_COMPARED = 0;
     private static final int SECOND_COMPARED = 1;
 
-    private static final String RANK = "COOL.RANK(times;all_readings;jars;surroundings;mark)";
+    private static final String RANK = "COOL.RANK(times;all_readings;jars;surroundings;mark;\"C\";0.1)";
     private static final int RANK_ROW = 5;
     private static final int REPORT_ROW = 17;
     // The heading, six quantities, and Newton’s law; then the other laws, and up to two readings that stand out.
@@ -113,7 +113,7 @@ final class HowSureAreWe {
                 "A14",
                 "=" + held + "IFERROR(COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;"
                         + readingsOf(SECOND_COMPARED)
-                        + ";surroundings;mark);\"No verdict: fix first what the page Jars says.\")))");
+                        + ";surroundings;mark;\"C\";0.1);\"No verdict: fix first what the page Jars says.\")))");
     }
 
     private static String heldBack(int jar) {
@@ -155,7 +155,8 @@ final class HowSureAreWe {
                 "Then these readings cannot tell them apart, even if one half-time is longer. The last column says from"
                         + " which jars. More readings, or more jars of each kind, may tell.",
                 "Is one jar really slower?",
-                "The sentence claims it only if chance alone would hardly make jars that cool alike differ as much.",
+                "The sentence claims it only if chance alone would hardly make jars that cool alike differ as much. Jars"
+                        + " wrapped alike differ by about a tenth: that is counted in, for each wrap has one jar here.",
                 "How wide is the band?",
                 "The full line is the fitted curve. The true one lies between the two dashed lines with 95 % certainty. A narrow band means that the readings"
                         + " fix the curve well. It is the curve that lies there, not each reading: a reading is"

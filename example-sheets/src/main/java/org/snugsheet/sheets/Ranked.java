@@ -50,7 +50,7 @@ final class Ranked {
                 .height("A5", 9.5)
                 .look("A6:G" + last, Look.RESULT)
                 .look("H6:H" + last, Look.LABEL);
-        page.growingTable("A5:H" + last, "COOL.RANK(" + WhichWrapWins.OF_ALL + ")");
+        page.growingTable("A5:H" + last, "COOL.RANK(" + WhichWrapWins.OF_ALL + ";" + WhichWrapWins.SPREAD + ")");
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
         page.look("J4:M4", Look.SECTION);
         page.formula("J4", "=\"Lost in 10 minutes, from \"&from&" + Degrees.UNIT);
@@ -90,7 +90,7 @@ final class Ranked {
         return "IFERROR(IF(INDEX(checks;1;" + first + ")<>\"OK\";\"No verdict: \"&first_jar&\" is held back.\";"
                 + "IF(INDEX(checks;1;" + second + ")<>\"OK\";\"No verdict: \"&second_jar&\" is held back.\";"
                 + "COOL.VERDICT(times;INDEX(same_scale;0;" + first + ");times;INDEX(same_scale;0;" + second
-                + ");surroundings;mark;scale)));\"Choose two wraps from the list.\")";
+                + ");surroundings;mark;scale;" + WhichWrapWins.SPREAD + ")));\"Choose two wraps from the list.\")";
     }
 
     private static String winner() {

@@ -40,6 +40,9 @@ final class WhichWrapWins implements WorkedSheet {
 
     static final Grid GRID = new Grid('A', 'B', 'I', FIRST_ROW - 1, ROWS);
 
+    /** Jars wrapped alike by children differ by about a tenth, and a wrap has one jar here; see Power.USUAL_SPREAD. */
+    static final String SPREAD = "0.1";
+
     static final String OF_ALL = "times;all_readings;jars;surroundings;mark;scale";
 
     private static final String TITLE = "Which wrap wins?";
@@ -210,7 +213,8 @@ final class WhichWrapWins implements WorkedSheet {
         page.paragraphs(
                 "K27",
                 "Do wraps share a place?",
-                "Then these readings cannot tell them apart.",
+                "Then these readings cannot tell them apart. Jars wrapped alike differ by about a tenth, so only more than that"
+                        + " counts for a wrap that has one jar.",
                 "Was it fair?",
                 "Same water, same start, same place: only the wrap may differ.",
                 "A °F thermometer?",

@@ -14,8 +14,12 @@ import org.snugsheet.engine.Trouble;
  * @param sharedError the standard error of what other estimates got the same way may be off by as well, so that no spread
  *     between them shows it: what rounding to the same marks leaves in jars that cool alike. In the same unit, known
  *     beforehand; zero if there is none
+ * @param commonError what one standard error of a cause common to several estimates adds to this one, with its sign, beside
+ *     the standard error: the surroundings that all jars stood in, read once. Known beforehand; where two are compared, only
+ *     the difference of what the cause does to them counts (JCGM 100:2008, GUM, 5.2.2, correlated input quantities)
  */
-public record Estimate(double value, double standardError, double degreesOfFreedom, double sharedError) {
+public record Estimate(
+        double value, double standardError, double degreesOfFreedom, double sharedError, double commonError) {
 
     /**
      * An estimate.
@@ -31,6 +35,7 @@ public record Estimate(double value, double standardError, double degreesOfFreed
         if (Require.finite(sharedError) < 0) {
             throw Refusal.of(Trouble.NEGATIVE, QuantityName.STANDARD_ERROR, sharedError);
         }
+        Require.finite(commonError);
         if (!(degreesOfFreedom > 0)) {
             throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.DEGREES_OF_FREEDOM, degreesOfFreedom);
         }
@@ -45,12 +50,56 @@ public record Estimate(double value, double standardError, double degreesOfFreed
      * @throws Refusal as above
      */
     public Estimate(double value, double standardError, double degreesOfFreedom) {
-        this(value, standardError, degreesOfFreedom, 0);
+        this(value, standardError, degreesOfFreedom, 0, 0);
     }
 
     /**
-     * Where the truth lies: {@code value ± t·standardError}, with Student’s t (see the NIST/SEMATECH e-Handbook of
-     * Statistical Methods, section 1.3.5.2).
+     * The standard error together with what a common cause adds, {@code √(s² + c²)} (JCGM 100:2008, 5.1.2).
+     *
+     * @return the combined standard error, in the unit of the value
+     */
+    public double combinedError() {
+        return Math.hypot(standardError, commonError);
+    }
+
+    /**
+     * The same estimate where the cause is common to no other one: then its error is one like the others. Degrees of freedom
+     * by Welch and Satterthwaite (JCGM 100:2008, G.4.1), infinite for what is known beforehand.
+     *
+     * @return an estimate with the combined error and nothing in common
+     */
+    public Estimate onItsOwn() {
+        return with(commonError, 0);
+    }
+
+    /**
+     * The same estimate for any jar wrapped like this one, if such jars differ.
+     *
+     * @param share the standard deviation between jars wrapped alike, as a share of the value; known beforehand, zero or more
+     *     and below 1
+     * @return an estimate with that counted in
+     * @throws Refusal if the share does not lie between 0 and 1
+     */
+    public Estimate withSpread(double share) {
+        if (!(share >= 0 && share < 1)) {
+            throw Refusal.of(Trouble.NOT_A_SHARE, share);
+        }
+        return with(share * value, commonError);
+    }
+
+    private Estimate with(double known, double common) {
+        if (known == 0) {
+            return new Estimate(value, standardError, degreesOfFreedom, sharedError, common);
+        }
+        double both = Math.hypot(standardError, known);
+        double own = standardError / both;
+        double freedom = own == 0 ? Double.POSITIVE_INFINITY : degreesOfFreedom / Math.pow(own, 4);
+        return new Estimate(value, both, freedom, sharedError, common);
+    }
+
+    /**
+     * Where the truth lies: {@code value ± √((t·s)² + (z·c)²)} with Student’s t for the standard error s (see the NIST/SEMATECH
+     * e-Handbook of Statistical Methods, section 1.3.5.2) and the normal quantile z for the common error c.
      *
      * @param confidence how often such limits hold the truth, such as 0.95
      * @return the limits, in the unit of the value
@@ -63,6 +112,9 @@ public record Estimate(double value, double standardError, double degreesOfFreed
 
     /** Half the width of the interval. */
     double reach(double confidence) {
-        return StudentT.quantile(confidence, degreesOfFreedom) * standardError;
+        double own = StudentT.quantile(confidence, degreesOfFreedom) * standardError;
+        return commonError == 0
+                ? own
+                : Math.hypot(own, StudentT.quantile(confidence, Double.POSITIVE_INFINITY) * commonError);
     }
 }

@@ -78,7 +78,8 @@ public record JarsOfOneMaterial(List<Estimate> jars) {
         double shared = jars.stream().mapToDouble(Estimate::sharedError).sum() / jars.size();
         if (jars.stream().allMatch(jar -> jar.value() == jars.get(0).value())) {
             Estimate byReadings = byReadings();
-            Estimate together = new Estimate(bySpread.value(), shared, Double.POSITIVE_INFINITY, shared);
+            Estimate together =
+                    new Estimate(bySpread.value(), shared, Double.POSITIVE_INFINITY, shared, bySpread.commonError());
             return byReadings.reach(Verdict.CONFIDENCE) >= together.reach(Verdict.CONFIDENCE) ? byReadings : together;
         }
         // At stricter levels Student's t grows more than the normal quantile, so there it is a little too much.
@@ -88,7 +89,8 @@ public record JarsOfOneMaterial(List<Estimate> jars) {
                 bySpread.value(),
                 Math.hypot(bySpread.standardError(), normal * shared),
                 bySpread.degreesOfFreedom(),
-                shared);
+                shared,
+                bySpread.commonError());
     }
 
     /**
@@ -98,7 +100,7 @@ public record JarsOfOneMaterial(List<Estimate> jars) {
      * @throws Refusal if there is only one jar, which has no spread
      */
     public Estimate bySpread() {
-        return new Estimate(mean(), Math.sqrt(variance() / jars.size()), jars.size() - 1.0);
+        return new Estimate(mean(), Math.sqrt(variance() / jars.size()), jars.size() - 1.0, 0, common());
     }
 
     /**
@@ -123,7 +125,7 @@ public record JarsOfOneMaterial(List<Estimate> jars) {
             overFreedom += Math.pow(share, 4) / jar.degreesOfFreedom();
         }
         double degreesOfFreedom = overFreedom > 0 ? sum * sum / overFreedom : Double.POSITIVE_INFINITY;
-        return new Estimate(mean(), unit * Math.sqrt(sum) / jars.size(), degreesOfFreedom);
+        return new Estimate(mean(), unit * Math.sqrt(sum) / jars.size(), degreesOfFreedom, 0, common());
     }
 
     /**
@@ -140,6 +142,15 @@ public record JarsOfOneMaterial(List<Estimate> jars) {
             byReadings += jar.standardError() * jar.standardError() / jars.size();
         }
         return Math.sqrt(Math.max(0, variance() - byReadings));
+    }
+
+    /** A cause that moves every jar moves their mean by the mean of what it does. */
+    private double common() {
+        double sum = 0;
+        for (Estimate jar : jars) {
+            sum += jar.commonError();
+        }
+        return sum / jars.size();
     }
 
     private double mean() {

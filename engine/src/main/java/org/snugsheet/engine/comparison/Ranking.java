@@ -45,7 +45,20 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
      * @throws Refusal if a name is blank or there are not two names
      */
     public static Ranking of(List<NamedEstimate> jars) {
-        List<Candidate> best = candidates(jars);
+        return of(jars, 0);
+    }
+
+    /**
+     * Ranks jars so that a material with one jar is judged as a material: another jar wrapped like it would differ. Where there are
+     * several jars, how much they differ is seen, and the share is not asked for.
+     *
+     * @param jars the jars in any order, from independent readings
+     * @param spread the standard deviation between jars wrapped alike, as a share of their constant
+     * @return the ranking
+     * @throws Refusal if a name is blank, there are not two names, or the spread is no share
+     */
+    public static Ranking of(List<NamedEstimate> jars, double spread) {
+        List<Candidate> best = candidates(jars, spread);
         int n = best.size();
         int count = n * (n - 1) / 2;
         double strictest = 1 - LEVEL / count;
@@ -91,7 +104,7 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
 
     private record Candidate(String name, JarsOfOneMaterial jars) {}
 
-    private static List<Candidate> candidates(List<NamedEstimate> jars) {
+    private static List<Candidate> candidates(List<NamedEstimate> jars, double spread) {
         Map<String, String> names = new LinkedHashMap<>();
         Map<String, List<Estimate>> byName = new LinkedHashMap<>();
         for (int i = 0; i < jars.size(); i++) {
@@ -107,8 +120,11 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
             throw Refusal.of(Trouble.NOTHING_TO_RANK);
         }
         List<Candidate> candidates = new ArrayList<>();
-        byName.forEach((key, estimates) ->
-                candidates.add(new Candidate(names.getOrDefault(key, key), new JarsOfOneMaterial(estimates))));
+        byName.forEach((key, estimates) -> {
+            Estimate first = estimates.get(0).withSpread(spread);
+            List<Estimate> own = estimates.size() > 1 ? estimates : List.of(first);
+            candidates.add(new Candidate(names.getOrDefault(key, key), new JarsOfOneMaterial(own)));
+        });
         candidates.sort(Comparator.comparingDouble(c -> c.jars().estimate().value()));
         return candidates;
     }

@@ -6,7 +6,8 @@ import org.snugsheet.engine.Trouble;
 /**
  * How many times slower the second jar cools than the first: the first cooling constant divided by the second.
  *
- * <p>The two estimates are independent. Above 1 the second is slower.
+ * <p>The two estimates are independent but for what one {@linkplain Estimate#commonError() common cause} does to both. Above
+ * 1 the second is slower.
  *
  * @param first the estimate above the line
  * @param second the estimate below the line
@@ -20,7 +21,7 @@ public record Ratio(Estimate first, Estimate second) {
      * @return whether {@link #value} and {@link #standardError} answer
      */
     public boolean isTellable() {
-        return second.value() > second.standardError();
+        return second.value() > second.combinedError();
     }
 
     /**
@@ -37,15 +38,17 @@ public record Ratio(Estimate first, Estimate second) {
     }
 
     /**
-     * The standard error of the ratio to first order, {@code √(s_a² + ρ²·s_b²)/b} (the law of propagation of uncertainty,
-     * JCGM 100:2008, 5.1.2). It is for showing: limits from it would be too narrow above and too wide below, so {@link
+     * The standard error of the ratio to first order, {@code √(s_a² + ρ²·s_b² + (c_a − ρ·c_b)²)/b} with the common errors c (the
+     * law of propagation of uncertainty, JCGM 100:2008, 5.1.2 and 5.2.2). It is for showing: limits from it would be too narrow above and too wide below, so {@link
      * #interval} does not use it.
      *
      * @return the standard error
      * @throws Refusal if the ratio is not {@linkplain #isTellable() tellable}
      */
     public double standardError() {
-        return Math.hypot(first.standardError(), value() * second.standardError()) / second.value();
+        double ratio = value();
+        double own = Math.hypot(first.standardError(), ratio * second.standardError());
+        return Math.hypot(own, first.commonError() - ratio * second.commonError()) / second.value();
     }
 
     /**

@@ -15,6 +15,9 @@ package org.snugsheet.engine.comparison;
  * second, which would only make the test bolder, is left out. ν is never less than the smaller of ν₁ and ν₂, with which the
  * test is safe whatever the errors (M. R. Mickey and M. B. Brown, Annals of Mathematical Statistics 37 (1966), 639–642).
  *
+ * <p>What a {@linkplain Estimate#commonError() common cause} does to the difference is a third part of its variance, known
+ * beforehand: in the series it has infinitely many degrees of freedom.
+ *
  * <p>So at the 5 % level a difference that is not there is claimed at most 5.0 % of the time, whatever the two errors and from
  * {@value #FEWEST} degrees of freedom on: no simulation, but an integral, which WelchSizeTest does. Below {@value #FEWEST} the
  * better-known error counts as no better known than the other, which keeps the promise there. Two or three jars of one
@@ -53,9 +56,11 @@ final class Welch {
         this.t = t;
         double one = share / nu;
         double other = otherShare / otherNu;
+        double known = Math.max(0, 1 - share - otherShare);
         this.freedom = 1 / (share * one + otherShare * other);
         this.fewest = Math.min(nu, otherNu);
-        this.unsure = share * otherShare * (one - other) * (one - other);
+        this.unsure = share * otherShare * (one - other) * (one - other)
+                + known * (share * one * one + otherShare * other * other);
         this.uneven = UNEVEN / fewest * Math.abs(1 / nu - 1 / otherNu);
     }
 
@@ -69,7 +74,8 @@ final class Welch {
         double difference = scale * first.value() - otherScale * other.value();
         double error = scale * first.standardError();
         double otherError = otherScale * other.standardError();
-        double both = Math.hypot(error, otherError);
+        double common = scale * first.commonError() - otherScale * other.commonError();
+        double both = Math.hypot(Math.hypot(error, otherError), common);
         double nu = first.degreesOfFreedom();
         double otherNu = other.degreesOfFreedom();
         if (both == 0) {

@@ -1,8 +1,11 @@
 package org.snugsheet.engine.cooling;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
@@ -36,6 +39,23 @@ public record ChangingSurroundings(Surroundings.Measured surroundings) implement
             }
         }
         return OneRateModel.super.fit(readings, mark);
+    }
+
+    /**
+     * Readings of one mark are rounded alike, those of different marks each on their own: of marks that were read with the shares w the
+     * mean is uncertain by {@code u·√Σw²} (JCGM 100:2008, 5.1.2 and 5.2.2), by {@code u/√m} for m marks read equally often.
+     */
+    @Override
+    public double surroundingsUncertainty(Mark mark) {
+        Map<Temperature, Integer> marks = new HashMap<>();
+        surroundings.all().all().forEach(reading -> marks.merge(reading.temperature(), 1, Integer::sum));
+        double squares = 0;
+        for (int times : marks.values()) {
+            squares += (double) times * times;
+        }
+        return mark.standardUncertainty()
+                * Math.sqrt(squares)
+                / surroundings.all().size();
     }
 
     @Override

@@ -4,6 +4,7 @@ import org.snugsheet.engine.QuantityName;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Mark;
 
 /**
  * A vessel in a bath that keeps the heat it gets: the two meet in the middle. With heat capacities C of the vessel and
@@ -38,6 +39,11 @@ public record ClosedPair(Temperature bath, double capacityRatio) implements OneR
     @Override
     public double around(double time) {
         return bath.celsius();
+    }
+
+    @Override
+    public double surroundingsUncertainty(Mark mark) {
+        return mark.standardUncertainty();
     }
 
     @Override

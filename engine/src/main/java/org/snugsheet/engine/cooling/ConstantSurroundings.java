@@ -1,14 +1,16 @@
 package org.snugsheet.engine.cooling;
 
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Mark;
 
 /**
  * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are and are known:
  * {@code T(t) = Tₛ + A·e^(−k·t)}. Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 5.1.
  *
  * @param surroundings Tₛ
+ * @param isExact whether Tₛ is known without a thermometer
  */
-public record ConstantSurroundings(Temperature surroundings) implements OneRateModel {
+public record ConstantSurroundings(Temperature surroundings, boolean isExact) implements OneRateModel {
 
     @Override
     public CoolingLaw law() {
@@ -18,6 +20,11 @@ public record ConstantSurroundings(Temperature surroundings) implements OneRateM
     @Override
     public double around(double time) {
         return surroundings.celsius();
+    }
+
+    @Override
+    public double surroundingsUncertainty(Mark mark) {
+        return isExact ? 0 : mark.standardUncertainty();
     }
 
     @Override

@@ -19,7 +19,8 @@ import org.snugsheet.engine.solver.SeparableFit;
  *
  * <p>Standard errors are the square roots of the diagonal of {@code σ²·(JᵀJ)⁻¹} (Bates and Watts, Nonlinear Regression
  * Analysis and Its Applications, 1988, section 2.2.1), where {@code σ²} is the residual variance {@code SSR/(n − p)}, but
- * never less than what rounding to the mark leaves. Limits ({@link CoolingIntervals}) count in what else rounding does.
+ * never less than what rounding to the mark leaves. Given surroundings were read on the same thermometer: what their rounding does to
+ * the fit is combined with that (JCGM 100:2008, GUM, 5.1.2). Limits ({@link CoolingIntervals}) count in what else rounding does.
  */
 public final class CoolingFit implements ModelFit {
 
@@ -168,10 +169,10 @@ public final class CoolingFit implements ModelFit {
     /**
      * The standard error of the surroundings.
      *
-     * @return its standard error; zero if they were not fitted
+     * @return its standard error, of fitted surroundings by the fit, of given ones by rounding; zero if they are known exactly
      */
     public TemperatureDifference surroundingsError() {
-        return new TemperatureDifference(model.fitsSurroundings() ? errors().of(FitErrors.LEVEL) : 0);
+        return new TemperatureDifference(errors().of(FitErrors.LEVEL));
     }
 
     /**
@@ -204,7 +205,7 @@ public final class CoolingFit implements ModelFit {
 
     /** Worked out anew each time: most who ask for a cooling constant want nothing else. */
     FitErrors errors() {
-        return new FitErrors(readings, fit, mark, degreesOfFreedom());
+        return new FitErrors(readings, fit, model, mark);
     }
 
     /**
@@ -217,12 +218,28 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
+     * Whether the readings wander together, so that they tell less than as many readings would that each err on their own. All errors and
+     * limits count that in.
+     *
+     * @return whether more than chance makes neighbours err alike
+     */
+    public boolean isWandering() {
+        return errors().isWandering();
+    }
+
+    /**
      * The cooling constant as an estimate, to be set against that of another vessel.
      *
-     * @return 1/min, with its standard error and degrees of freedom
+     * @return 1/min, with its standard error, degrees of freedom, and what the surroundings do to it as to other jars
      */
     public Estimate estimate() {
-        return new Estimate(constant().perMinute(), constantError().perMinute(), degreesOfFreedom());
+        FitErrors errors = errors();
+        return new Estimate(
+                constant().perMinute(),
+                new CoolingConstant(errors.ownOf(FitErrors.RATE)).perMinute(),
+                errors.freedom(),
+                0,
+                new CoolingConstant(errors.commonOf(FitErrors.RATE)).perMinute());
     }
 
     /**

@@ -16,7 +16,9 @@ import org.snugsheet.engine.solver.SeparableFit;
  * rounding leaves is counted at least, with the normal quantile, and all of it more where its errors go together ({@link
  * ReadingErrors}). With few readings, or a vessel that hardly cools, the limits are lopsided, as they should be; a plain {@code
  * ± t·s} is not. Where rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted
- * surroundings reach at least to every curve through all {@linkplain RoundingBars bars}, whatever the confidence. A vessel
+ * surroundings reach at least to every curve through all {@linkplain RoundingBars bars}, whatever the confidence. What the
+ * rounding of given surroundings adds is known beforehand and comes on top of either with the normal quantile, as the root of the
+ * sum of squares (JCGM 100:2008, 5.1.2). A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
  * than” its lower limit: the upper one is infinite.
  */
@@ -37,7 +39,7 @@ public final class CoolingIntervals {
     CoolingIntervals(CoolingFit fit, double confidence) {
         this.fit = fit;
         this.errors = fit.errors();
-        this.student = StudentT.quantile(confidence, fit.degreesOfFreedom());
+        this.student = StudentT.quantile(confidence, errors.freedom());
         this.normal = StudentT.quantile(confidence, Double.POSITIVE_INFINITY);
     }
 
@@ -50,12 +52,16 @@ public final class CoolingIntervals {
         double allowed = allowed(FitErrors.RATE);
         DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed;
         double rate = fit.constant().perSecond();
-        double width = student * fit.constantError().perSecond();
+        double width = student * errors.ownOf(FitErrors.RATE);
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
-        return RoundedRate.reachable(fit)
-                .map(rates -> new Interval(Math.max(0, Math.min(low, rates.low())), Math.max(high, rates.high())))
+        double common = normal * errors.commonOf(FitErrors.RATE);
+        Interval reached = RoundedRate.reachable(fit)
+                .map(rates -> new Interval(Math.min(low, rates.low()), Math.max(high, rates.high())))
                 .orElseGet(() -> new Interval(low, high));
+        return new Interval(
+                Math.max(0, rate - Math.hypot(rate - reached.low(), common)),
+                rate + Math.hypot(reached.high() - rate, common));
     }
 
     /**
@@ -92,13 +98,16 @@ public final class CoolingIntervals {
     /**
      * Limits of fitted surroundings.
      *
-     * @return degrees Celsius; a limit is infinite if the readings set none, and both are the given temperature if the
-     *     surroundings were not fitted
+     * @return degrees Celsius; a limit is infinite if the readings set none. Given surroundings lie within what rounding leaves,
+     *     {@code ± z·u} but no more than half a mark
      */
     public Interval surroundings() {
         double level = fit.surroundings().celsius();
         if (!fit.model().fitsSurroundings()) {
-            return new Interval(level, level);
+            double half = Math.min(
+                    normal * errors.commonOf(FitErrors.LEVEL),
+                    fit.mark().graduation().kelvins() / 2);
+            return new Interval(level - half, level + half);
         }
         double width = student * fit.surroundingsError().kelvins();
         double allowed = allowed(FitErrors.LEVEL);
@@ -114,7 +123,7 @@ public final class CoolingIntervals {
             return 0;
         }
         try {
-            SeparableFit there = JarCurve.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius)))
+            SeparableFit there = JarCurve.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
                     .fit();
             // A curve that flees its surroundings is not that of a vessel in them, however well it runs.
             return there.rate() < 0 ? Double.POSITIVE_INFINITY : there.sumOfSquares();
@@ -132,12 +141,13 @@ public final class CoolingIntervals {
     }
 
     private double allowed(double[] gradient) {
-        return fit.sumOfSquares() + errors.inflationOf(gradient) * errors.allowance(student, normal);
+        return fit.sumOfSquares() + errors.allowance(gradient, student, normal);
     }
 
     private Interval around(double value, double seconds) {
         double[] gradient = fit.gradientAt(seconds);
-        double half = student * errors.of(gradient) * Math.sqrt(errors.inflationOf(gradient));
+        double own = student * errors.raisedOf(gradient);
+        double half = Math.hypot(own, normal * errors.commonOf(gradient));
         return new Interval(value - half, value + half);
     }
 

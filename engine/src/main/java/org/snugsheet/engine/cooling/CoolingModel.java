@@ -16,7 +16,7 @@ public sealed interface CoolingModel permits OneRateModel, TwoStage {
      */
     static OneRateModel newton(Surroundings surroundings) {
         if (surroundings instanceof Surroundings.Constant constant) {
-            return new ConstantSurroundings(constant.temperature());
+            return new ConstantSurroundings(constant.temperature(), constant.isExact());
         }
         if (surroundings instanceof Surroundings.Measured measured) {
             return new ChangingSurroundings(measured);

@@ -11,6 +11,13 @@ import org.snugsheet.engine.solver.SeparableFit;
  * <p>Each parameter moves with each reading by what the rows of {@code (JᵀJ)⁻¹·Jᵀ} say, so that the errors of the readings
  * ({@link ReadingErrors}) are carried through exactly as far as the curve is straight in its parameters (Bates and Watts,
  * Nonlinear Regression Analysis and Its Applications, 1988, section 2.2.1).
+ *
+ * <p>Where noise alone moves the readings, and they {@linkplain Wander wander together}, they count for as many as they are worth.
+ *
+ * <p>Surroundings that were given move the whole curve with them before anything is fitted, so the fit answers to a shift of them as
+ * to the opposite shift of all readings: {@code ∂β/∂Tₛ = −(JᵀJ)⁻¹·Jᵀ·1}, from the normal equations by the implicit function
+ * theorem, as far as the curve is straight in its parameters. Their uncertainty is one cause for all that is made from the fit,
+ * and for all jars that stood there, so it is kept apart with its sign (JCGM 100:2008, GUM, 5.2.2).
  */
 final class FitErrors {
 
@@ -22,40 +29,77 @@ final class FitErrors {
 
     private final ReadingErrors errors;
     private final double[][] influence;
+    private final double surroundings;
+    private final Wander wander;
+    private final double freedom;
 
-    FitErrors(Readings readings, SeparableFit fit, Mark mark, int degreesOfFreedom) {
+    FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Mark mark) {
         double[] fitted = new double[readings.size()];
         double[] residuals = fit.residuals();
         for (int i = 0; i < fitted.length; i++) {
             fitted[i] = readings.all().get(i).temperature().celsius() - residuals[i];
         }
-        this.errors = ReadingErrors.of(fitted, fit.sumOfSquares() / degreesOfFreedom, mark);
+        this.errors = ReadingErrors.of(fitted, fit.sumOfSquares() / (readings.size() - model.parameters()), mark);
         this.influence = fit.influence();
+        this.wander = errors.isNoise() ? Wander.of(residuals, fit.basis()) : Wander.NONE;
+        this.freedom = wander.isThere() ? wander.freedom() : readings.size() - model.parameters();
+        this.surroundings = model.surroundingsUncertainty(mark);
     }
 
     /** The variance of one reading in K². */
     double variance() {
-        return errors.variance();
+        return wander.isThere() ? wander.variance() : errors.variance();
+    }
+
+    /** How well that is known: the spare readings, or as many as they are worth if they wander together. */
+    double freedom() {
+        return freedom;
+    }
+
+    /** Whether the readings wander together. */
+    boolean isWandering() {
+        return wander.isThere();
     }
 
     /**
-     * How far the sum of squares may grow for one parameter to be within limits, if no two errors went together; K².
+     * How far the sum of squares may grow for what is made so to be within limits; K².
      *
-     * @param student Student’s quantile for the degrees of freedom of the fit
+     * @param student Student’s quantile for {@link #freedom()}
      * @param normal the normal one of the same confidence
      */
-    double allowance(double student, double normal) {
-        return errors.varianceTimesSquared(student, normal);
+    double allowance(double[] gradient, double student, double normal) {
+        double[] pull = pull(gradient);
+        return wander.isThere()
+                ? student * student * wander.variance() * wander.squares(pull) / errors.squaresOf(pull)
+                : errors.inflationOf(pull) * errors.varianceTimesSquared(student, normal);
     }
 
-    /** The standard error. */
+    /** The standard error with all that goes into it. */
     double of(double[] gradient) {
-        return Math.sqrt(errors.varianceOf(pull(gradient)));
+        return Math.hypot(ownOf(gradient), commonOf(gradient));
     }
 
-    /** How many times more than that, squared, rounding leaves because it repeats itself. */
-    double inflationOf(double[] gradient) {
-        return errors.inflationOf(pull(gradient));
+    /** The standard error that the jar’s own readings leave. */
+    double ownOf(double[] gradient) {
+        double[] pull = pull(gradient);
+        return Math.sqrt(wander.isThere() ? wander.variance() * wander.squares(pull) : errors.varianceOf(pull));
+    }
+
+    /** What one standard uncertainty of the surroundings adds, with its sign. */
+    double commonOf(double[] gradient) {
+        if (surroundings == 0) {
+            return 0;
+        }
+        double moved = gradient[2];
+        for (double reading : pull(gradient)) {
+            moved -= reading;
+        }
+        return moved * surroundings;
+    }
+
+    /** The same raised by what rounding leaves because it repeats itself. */
+    double raisedOf(double[] gradient) {
+        return ownOf(gradient) * Math.sqrt(errors.inflationOf(pull(gradient)));
     }
 
     /** The standard error that other jars of the same temperatures would share, since it comes from rounding. */

@@ -1,5 +1,7 @@
 package org.snugsheet.engine.cooling;
 
+import org.snugsheet.engine.reading.Mark;
+
 /**
  * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are but were not measured: the level Tₛ of
  * {@code T(t) = Tₛ + A·e^(−k·t)} is found from the readings as well. Readings that stop long before the jar has settled tell
@@ -15,6 +17,11 @@ public record FittedSurroundings() implements OneRateModel {
     @Override
     public boolean fitsSurroundings() {
         return true;
+    }
+
+    @Override
+    public double surroundingsUncertainty(Mark mark) {
+        return 0;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.snugsheet.engine.cooling;
 
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Mark;
 
 /**
  * Cooling in still air that is stirred only by the warmth of the vessel: heat is lost in proportion to the difference to the
@@ -22,6 +23,11 @@ public record FreeConvection(Temperature surroundings) implements OneRateModel {
     @Override
     public double around(double time) {
         return surroundings.celsius();
+    }
+
+    @Override
+    public double surroundingsUncertainty(Mark mark) {
+        return mark.standardUncertainty();
     }
 
     @Override

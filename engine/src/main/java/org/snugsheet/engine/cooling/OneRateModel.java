@@ -45,6 +45,15 @@ public sealed interface OneRateModel extends CoolingModel
     double around(double time);
 
     /**
+     * How uncertain the surroundings are that the law takes for given, if they were read on the jar’s thermometer. To first order
+     * they then shift as a whole.
+     *
+     * @param mark the mark of that thermometer
+     * @return the standard uncertainty in kelvins; zero if they are known exactly, or fitted
+     */
+    double surroundingsUncertainty(Mark mark);
+
+    /**
      * Whether the temperature of the surroundings is to be fitted.
      *
      * @return true if it is

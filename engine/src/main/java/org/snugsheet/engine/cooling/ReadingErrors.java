@@ -71,6 +71,15 @@ record ReadingErrors(double[] temperatures, double residual, double mark, double
         return together * (squares(weights) + repeated(weights));
     }
 
+    /** Whether noise has scattered all that rounding leaves, so that neighbours have no reason to err alike. */
+    boolean isNoise() {
+        return together == 0;
+    }
+
+    double squaresOf(double[] weights) {
+        return squares(weights);
+    }
+
     private static double squares(double[] weights) {
         double sum = 0;
         for (double weight : weights) {

@@ -31,12 +31,13 @@ final class RoundedRate {
                 .map(perSecond -> new CoolingConstant(perSecond).perMinute())
                 .orElse(0.0);
         FitErrors errors = fit.errors();
-        double raised = plain.standardError() * Math.sqrt(errors.inflationOf(FitErrors.RATE));
+        double raised = new CoolingConstant(errors.raisedOf(FitErrors.RATE)).perMinute();
         double shared = new CoolingConstant(errors.sharedOf(FitErrors.RATE)).perMinute();
         return new Estimate(
                 plain.value(),
                 Math.max(raised, reach / StudentT.quantile(Verdict.CONFIDENCE, plain.degreesOfFreedom())),
                 plain.degreesOfFreedom(),
-                Math.max(shared, reach / StudentT.quantile(Verdict.CONFIDENCE, Double.POSITIVE_INFINITY)));
+                Math.max(shared, reach / StudentT.quantile(Verdict.CONFIDENCE, Double.POSITIVE_INFINITY)),
+                plain.commonError());
     }
 }

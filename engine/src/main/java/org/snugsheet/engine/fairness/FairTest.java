@@ -81,7 +81,13 @@ public final class FairTest {
      */
     public static List<Difference> of(CoolingFit first, CoolingFit second, List<Volume> volumes, List<Lid> lids) {
         Scale scale = first.readings().scale();
-        Ratio ratio = new Ratio(first.cautiousEstimate(), second.cautiousEstimate());
+        // Only one reading of the surroundings errs alike for both.
+        boolean readOnce = first.model().equals(second.model());
+        Ratio ratio = readOnce
+                ? new Ratio(first.cautiousEstimate(), second.cautiousEstimate())
+                : new Ratio(
+                        first.cautiousEstimate().onItsOwn(),
+                        second.cautiousEstimate().onItsOwn());
         double error = ratio.standardError() / ratio.value();
         double one = first.at(first.readings().first().seconds()).celsius();
         double two = second.at(second.readings().first().seconds()).celsius();
@@ -160,10 +166,7 @@ public final class FairTest {
                 minutes.add(Entry.of(passed));
                 readings.add(Entry.of(above * Math.pow(1 + constant * passed / 4, -4)));
             }
-            return CoolingFit.of(
-                            Readings.ofMinutes(minutes, readings, Scale.CELSIUS),
-                            new Surroundings.Constant(new Temperature(0)),
-                            FINE)
+            return CoolingFit.of(Readings.ofMinutes(minutes, readings, Scale.CELSIUS), Surroundings.meltingIce(), FINE)
                     .constant()
                     .perMinute();
         }

@@ -14,7 +14,8 @@ import org.snugsheet.engine.comparison.Ranking;
  * How often so many jars of two wraps will be told apart, if the wraps truly differ.
  *
  * <p>It plays the lesson many times over: each jar’s true constant scatters about its wrap’s by {@code spread}, its estimate
- * about that by the {@linkplain ReadingPlan#standardError() error of the plan}, and the error itself is found from the n − 2
+ * about that by the {@linkplain ReadingPlan#standardError() error of the plan}, all of them are moved by the {@linkplain
+ * ReadingPlan#surroundingsError() rounding of the surroundings}, and the error itself is found from the n − 2
  * spare readings, by a χ² (Casella and Berger, Statistical Inference, 2nd edition, theorem 5.3.1), never below the mark’s
  * rounding. Then the same {@link Ranking} judges that will judge the class’s jars. The numbers drawn are the same every time, so
  * the answer is too. Of {@value #PLAYS} plays the share is known to 0.8 in a hundred.
@@ -66,9 +67,12 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
         int apart = 0;
         for (int play = 0; play < PLAYS; play++) {
             List<NamedEstimate> lesson = new ArrayList<>();
+            // The surroundings are read once for all jars, and rounding may have moved them anywhere within half a
+            // mark.
+            double moved = Math.sqrt(12) * (random.nextDouble() - 0.5);
             for (int jar = 0; jar < jars; jar++) {
-                lesson.add(new NamedEstimate("first", one.estimate(random)));
-                lesson.add(new NamedEstimate("second", other.estimate(random)));
+                lesson.add(new NamedEstimate("first", one.estimate(moved, random)));
+                lesson.add(new NamedEstimate("second", other.estimate(moved, random)));
             }
             if (Ranking.of(lesson).pair(0, 1).isSeparated()) {
                 apart++;
@@ -104,6 +108,7 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
         private final double constant;
         private final double apart;
         private final double error;
+        private final double common;
         private final double least;
         private final int spare;
         private final double[] levels;
@@ -112,15 +117,16 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
             this.constant = plan.jar().constant().perSecond();
             this.apart = spread * constant;
             this.error = plan.standardError();
+            this.common = plan.surroundingsError();
             this.least = plan.mark().standardUncertainty() / plan.readingError();
             this.spare = plan.count() - 2;
             this.levels = levels(spare);
         }
 
-        Estimate estimate(Random random) {
-            double value = constant + apart * random.nextGaussian() + error * random.nextGaussian();
+        Estimate estimate(double moved, Random random) {
+            double value = constant + apart * random.nextGaussian() + error * random.nextGaussian() + common * moved;
             double found = Math.sqrt(levels[random.nextInt(LEVELS)]);
-            return new Estimate(value, error * Math.max(least, found), spare);
+            return new Estimate(value, error * Math.max(least, found), spare, 0, common);
         }
 
         private static double[] levels(int spare) {

@@ -13,7 +13,7 @@ import org.snugsheet.engine.reading.Mark;
 /**
  * When to read a jar, and how well its cooling constant will be known then.
  *
- * <p>The jar follows Newton’s law in surroundings that are known, be it that they change; a reading errs by the rounding to the mark, {@code δ/√12}
+ * <p>The jar follows Newton’s law in surroundings that are read on the same thermometer, be it that they change; a reading errs by the rounding to the mark, {@code δ/√12}
  * (JCGM 100:2008, F.2.2.1), and by {@code scatter} beside it. The error of the constant is that of the least-squares fit of
  * start and constant together, from the curvature of the sum of squares at the truth, {@code s² = σ²·(JᵀJ)⁻¹} (Seber and Wild,
  * Nonlinear Regression, 1989, section 2.1): the same that the fit will find.
@@ -159,32 +159,63 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
     }
 
     /**
-     * The standard error that the constant will have.
+     * The standard error that the constant will have from the jar’s own readings.
      *
      * @return 1/s
      */
     public double standardError() {
-        double k = jar.constant().perSecond();
-        double starts = 0;
-        double both = 0;
-        double constants = 0;
-        for (double time : times()) {
-            double byStart = Math.exp(-k * time);
-            double byConstant = jar.slope(time);
-            starts += byStart * byStart;
-            both += byStart * byConstant;
-            constants += byConstant * byConstant;
-        }
-        return readingError() * Math.sqrt(starts / (starts * constants - both * both));
+        Slopes slopes = slopes();
+        return readingError() * Math.sqrt(slopes.starts / slopes.determinant());
     }
 
     /**
-     * The standard error of the constant beside the constant itself.
+     * What one standard uncertainty of the surroundings adds to the constant, if they are read once on the same thermometer: the same
+     * for all jars that stand there, {@code ∂k/∂Tₛ·δ/√12}. Surroundings that are warmer are to the fit as readings that are
+     * colder ({@link org.snugsheet.engine.cooling.CoolingFit}).
+     *
+     * @return 1/s, with its sign
+     */
+    public double surroundingsError() {
+        Slopes slopes = slopes();
+        double moved = slopes.start * slopes.both - slopes.constant * slopes.starts;
+        return mark.standardUncertainty() * moved / slopes.determinant();
+    }
+
+    /** The sums that the curvature is made of: of both slopes and of their products. */
+    private static final class Slopes {
+        private double start;
+        private double constant;
+        private double starts;
+        private double both;
+        private double constants;
+
+        private double determinant() {
+            return starts * constants - both * both;
+        }
+    }
+
+    private Slopes slopes() {
+        double k = jar.constant().perSecond();
+        Slopes slopes = new Slopes();
+        for (double time : times()) {
+            double byStart = Math.exp(-k * time);
+            double byConstant = jar.slope(time);
+            slopes.start += byStart;
+            slopes.constant += byConstant;
+            slopes.starts += byStart * byStart;
+            slopes.both += byStart * byConstant;
+            slopes.constants += byConstant * byConstant;
+        }
+        return slopes;
+    }
+
+    /**
+     * The standard error of the constant, with that of the surroundings, beside the constant itself.
      *
      * @return a share: 0.05 is 5 %
      */
     public double relativeError() {
-        return standardError() / jar.constant().perSecond();
+        return Math.hypot(standardError(), surroundingsError()) / jar.constant().perSecond();
     }
 
     /**

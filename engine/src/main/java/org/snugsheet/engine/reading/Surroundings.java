@@ -2,6 +2,7 @@ package org.snugsheet.engine.reading;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
@@ -15,8 +16,9 @@ public sealed interface Surroundings {
      * Surroundings that stay as they are.
      *
      * @param temperature their temperature, the same from the first reading to the last
+     * @param isExact whether it is known without a thermometer, as that of melting ice is
      */
-    record Constant(Temperature temperature) implements Surroundings {}
+    record Constant(Temperature temperature, boolean isExact) implements Surroundings {}
 
     /** Surroundings that nobody measured and that stay as they are: the readings are to tell. */
     record Unknown() implements Surroundings {}
@@ -39,17 +41,34 @@ public sealed interface Surroundings {
     }
 
     /**
-     * Surroundings that stay as they are.
+     * Surroundings that stay as they are and were read on a thermometer.
      *
      * @param temperature their temperature
      * @return the surroundings
      */
     static Surroundings constant(Temperature temperature) {
-        return new Constant(temperature);
+        return new Constant(temperature, false);
     }
 
     /**
-     * The surroundings as typed: one temperature, the word {@code fit}, or a column read at the times of the readings.
+     * Water in which ice melts: 0 °C by what the scale once was, and to 0.0003 K by ITS-90 (H. Preston-Thomas, Metrologia 27 (1990),
+     * 3–10: the triple point is 0.01 °C; the ice point from memory). Far nearer than any mark, so it is exact.
+     *
+     * @return the surroundings
+     */
+    static Surroundings meltingIce() {
+        return new Constant(MELTING_ICE, true);
+    }
+
+    /** What it is called in English; other languages stand in the table of keywords under the first. */
+    Set<String> ICE = Set.of("melting ice", "ice", "ice water", "melting snow");
+
+    /** The temperature of melting ice. */
+    Temperature MELTING_ICE = new Temperature(0);
+
+    /**
+     * The surroundings as typed: one temperature, the words {@code melting ice} or {@code fit}, or a column read at the times of the
+     * readings.
      *
      * @param cells the cells given for them
      * @param minutes the times of the readings, one for each row
@@ -68,8 +87,11 @@ public sealed interface Surroundings {
         if (cell instanceof Entry.Text text && isToBeFitted(text)) {
             return new Unknown();
         }
+        if (cell instanceof Entry.Text text && isMeltingIce(text)) {
+            return meltingIce();
+        }
         try {
-            return new Constant(cell.asTemperature(1, scale));
+            return constant(cell.asTemperature(1, scale));
         } catch (Refusal refusal) {
             if (cell instanceof Entry.Text text) {
                 throw Refusal.of(Trouble.SURROUNDINGS_NOT_A_TEMPERATURE, text.text());
@@ -86,6 +108,16 @@ public sealed interface Surroundings {
      */
     static boolean isToBeFitted(Entry.Text text) {
         return Keywords.SURROUNDINGS.plain(text.text()).equals("fit");
+    }
+
+    /**
+     * Whether it is the word for water in which ice melts, in any of the languages.
+     *
+     * @param text what was typed for the surroundings
+     * @return true for {@code ice}, {@code melting ice} and their translations
+     */
+    static boolean isMeltingIce(Entry.Text text) {
+        return ICE.contains(Keywords.SURROUNDINGS.plain(text.text()));
     }
 
     private static Surroundings column(List<Entry> cells, List<Entry> minutes, Scale scale) {

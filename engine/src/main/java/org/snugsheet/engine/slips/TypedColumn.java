@@ -121,6 +121,9 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
     }
 
     private static double one(Entry cell, Scale scale, List<Slip> slips) {
+        if (cell instanceof Entry.Text text && Surroundings.isMeltingIce(text)) {
+            return Surroundings.MELTING_ICE.celsius();
+        }
         try {
             return cell.asTemperature(1, scale).celsius();
         } catch (Refusal refusal) {

@@ -131,6 +131,20 @@ final class Projection {
         return influence;
     }
 
+    /** The slopes by A, k and B, each with the part along those before it taken out, and of length 1. */
+    double[][] basis() {
+        int n = residuals.length;
+        double[][] basis = new double[hasLevel ? 3 : 2][n];
+        for (int i = 0; i < n; i++) {
+            basis[0][i] = (shape[i] - shapeMean) / Math.sqrt(shapeSquared);
+            basis[1][i] = across[i] / Math.sqrt(acrossSquared);
+            if (hasLevel) {
+                basis[2][i] = 1 / Math.sqrt(n);
+            }
+        }
+        return basis;
+    }
+
     double[] leverages() {
         double[] leverages = new double[residuals.length];
         for (int i = 0; i < leverages.length; i++) {

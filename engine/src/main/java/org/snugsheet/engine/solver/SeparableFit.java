@@ -156,6 +156,15 @@ public final class SeparableFit {
     }
 
     /**
+     * Directions at right angles to each other, each of length 1, that span what A, k and B can change to first order.
+     *
+     * @return one direction for each parameter
+     */
+    public double[][] basis() {
+        return best.basis();
+    }
+
+    /**
      * How much each observation pulls the curve towards itself: the diagonal of {@code J·(JᵀJ)⁻¹·Jᵀ}.
      *
      * @return one leverage between 0 and 1 for each observation

@@ -17,8 +17,9 @@ import org.snugsheet.engine.cooling.CoolingConstant;
  * @param ranking the ranking, in which nothing speaks of those held back
  * @param ranked the jars in it, in the order they were given
  * @param heldBack the jars left out, in that order
+ * @param spread how much jars wrapped alike differ, counted in where a material has one jar; 0 if it is not
  */
-public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSummary> heldBack) {
+public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSummary> heldBack, double spread) {
 
     /** A ranking; the lists are copied. */
     public JarRanking {
@@ -30,10 +31,11 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
      * Ranks jars.
      *
      * @param jars their summaries; jars of one name are jars of one material
+     * @param spread how much jars wrapped alike differ, as a share of their constant; 0 if single jars are to speak of themselves
      * @return the ranking
-     * @throws Refusal if jars of at least two names are not left; it says which jars are held back and why
+     * @throws Refusal if the spread is no share, or jars of at least two names are not left; it says which jars are held back and why
      */
-    public static JarRanking of(List<JarSummary> jars) {
+    public static JarRanking of(List<JarSummary> jars, double spread) {
         List<JarSummary> usable = jars.stream().filter(JarSummary::isUsable).toList();
         List<NamedEstimate> estimates = usable.stream()
                 .map(jar ->
@@ -41,7 +43,7 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
                 .toList();
         List<JarSummary> heldBack = jars.stream().filter(jar -> !jar.isUsable()).toList();
         try {
-            return new JarRanking(Ranking.of(estimates), usable, heldBack);
+            return new JarRanking(Ranking.of(estimates, spread), usable, heldBack, spread);
         } catch (Refusal refusal) {
             if (refusal.trouble() != Trouble.NOTHING_TO_RANK || heldBack.isEmpty()) {
                 throw refusal;
@@ -69,7 +71,7 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
         }
         Estimate mean = material.estimate();
         return Known.of(() ->
-                CoolingConstant.ofPerMinute(mean.value()).halfTime(CoolingConstant.ofPerMinute(mean.standardError())));
+                CoolingConstant.ofPerMinute(mean.value()).halfTime(CoolingConstant.ofPerMinute(mean.combinedError())));
     }
 
     /** Why a jar is held back, in a sentence that names it. */

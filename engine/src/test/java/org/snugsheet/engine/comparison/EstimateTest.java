@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -121,5 +122,57 @@ class EstimateTest {
     private static double number(Map<String, String> row, String column) {
         String cell = row.getOrDefault(column, "");
         return cell.equals("inf") ? Double.POSITIVE_INFINITY : Double.parseDouble(cell);
+    }
+
+    /**
+     * The example of JCGM 100:2008, 5.2.2: ten resistors of 1000 Ω, each compared with one standard that is uncertain by 0.1 Ω. Their sum
+     * is uncertain by 1 Ω, and not by 0.32 Ω as if each had an error of its own; so their mean by 0.1 Ω.
+     */
+    @Test
+    void aCommonCauseDoesNotAverageOut() {
+        List<Estimate> resistors = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            resistors.add(new Estimate(1000, 1e-9, 10, 0, 0.1));
+        }
+        Estimate mean = new JarsOfOneMaterial(resistors).estimate();
+
+        assertEquals(1, 10 * mean.combinedError(), 1e-6);
+        assertEquals(1.959964 * 0.1, mean.interval(0.95).high() - 1000, 1e-6);
+    }
+
+    /** The same two resistors compared with each other: the standard does not matter at all (the same equation 13, with r = 1). */
+    @Test
+    void aCommonCauseIsNotSeenInADifference() {
+        Estimate one = new Estimate(1000.02, 0.003, 8, 0, 0.1);
+        Estimate other = new Estimate(1000, 0.003, 8, 0, 0.1);
+
+        assertEquals(
+                new Ratio(new Estimate(1000.02, 0.003, 8), new Estimate(1000, 0.003, 8)).equalityP(),
+                new Ratio(one, other).equalityP(),
+                1e-12);
+        assertTrue(new Ratio(one, other).equalityP() < 0.01);
+        assertTrue(new Ratio(one.onItsOwn(), other.onItsOwn()).equalityP() > 0.5);
+        assertEquals(Math.hypot(0.003, 0.1), one.onItsOwn().standardError(), 1e-15);
+        assertEquals(0, one.onItsOwn().commonError());
+    }
+
+    /** JCGM 100:2008, equation 16, with the correlation 1 of the common parts: (0.3/4)² + (3·0.2/4)² + ((0.5 − 3·0.1)/4)². */
+    @Test
+    void ofARatioOnlyTheDifferenceOfTheCommonPartsCounts() {
+        Ratio ratio = new Ratio(new Estimate(12, 0.3, 8, 0, 0.5), new Estimate(4, 0.2, 8, 0, 0.1));
+
+        assertEquals(Math.sqrt(0.09 + 0.36 + 0.04) / 4, ratio.standardError(), 1e-12);
+    }
+
+    /** Welch and Satterthwaite as JCGM 100:2008, G.4.1, has it: what is known beforehand has infinitely many degrees of freedom. */
+    @Test
+    void theSpreadBetweenJarsIsKnownBeforehand() {
+        Estimate jar = new Estimate(0.04, 0.003, 8).withSpread(0.1);
+
+        assertEquals(0.005, jar.standardError(), 1e-15);
+        assertEquals(8 * Math.pow(5.0 / 3, 4), jar.degreesOfFreedom(), 1e-9);
+        assertEquals(new Estimate(0.04, 0.003, 8), new Estimate(0.04, 0.003, 8).withSpread(0));
+        assertThrows(Refusal.class, () -> jar.withSpread(1));
+        assertThrows(Refusal.class, () -> new Estimate(1, 1, 1, 0, Double.NaN));
     }
 }

@@ -130,7 +130,7 @@ class JarsOfOneMaterialTest {
     @Test
     void whatAllJarsShareIsAddedWithTheNormalQuantile() {
         JarsOfOneMaterial jars = new JarsOfOneMaterial(
-                List.of(new Estimate(0.0201, 0.001, 8, 0.0004), new Estimate(0.0199, 0.001, 8, 0.0002)));
+                List.of(new Estimate(0.0201, 0.001, 8, 0.0004, 0), new Estimate(0.0199, 0.001, 8, 0.0002, 0)));
 
         Interval interval = jars.estimate().interval(0.95);
         double half = Math.sqrt(Math.pow(12.7062 * 0.0001, 2) + Math.pow(1.959964 * 0.0003, 2));
@@ -146,7 +146,7 @@ class JarsOfOneMaterialTest {
     /** Jars rounded to the same readings: the limits are those of what they share, and not the narrower for being many. */
     @Test
     void jarsThatAgreeInEveryDigitShareTheirRounding() {
-        Estimate jar = new Estimate(0.02, 0.001, 8, 0.0015);
+        Estimate jar = new Estimate(0.02, 0.001, 8, 0.0015, 0);
         JarsOfOneMaterial jars = new JarsOfOneMaterial(List.of(jar, jar, jar, jar, jar, jar));
 
         Interval interval = jars.estimate().interval(0.95);

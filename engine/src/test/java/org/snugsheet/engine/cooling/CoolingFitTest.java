@@ -67,7 +67,8 @@ class CoolingFitTest {
         }
         double expected = Math.sqrt(0.25 / 12 * aa / (aa * kk - ak * ak));
 
-        CoolingFit fit = CoolingFit.of(readings(minutes, exact), around(0), Mark.of(0.5, Scale.CELSIUS));
+        CoolingFit fit =
+                CoolingFit.of(readings(minutes, exact), Surroundings.meltingIce(), Mark.of(0.5, Scale.CELSIUS));
 
         assertEquals(expected, fit.constantError().perMinute(), 1e-7 * expected);
     }

@@ -66,7 +66,7 @@ class CoolingIntervalsTest {
         assertEquals(Double.NEGATIVE_INFINITY, surroundings.low());
         assertTrue(surroundings.high() < 40);
         Interval given = fit(4, 8, 0.01, 0.3, ROOM, 1).intervals(0.95).surroundings();
-        assertEquals(new Interval(5, 5), given);
+        assertEquals(new Interval(4.5, 5.5), given, "read to a mark of 1 °C, and no farther off than half of that");
     }
 
     /**

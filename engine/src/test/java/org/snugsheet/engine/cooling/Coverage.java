@@ -22,7 +22,8 @@ import org.snugsheet.engine.reading.Surroundings;
  * How often 95 % limits hold the truth, found by inventing jars whose truth is known.
  *
  * <p>A lesson is {@value #LESSON} minutes. Start and surroundings are drawn anew for each jar, so that the readings fall
- * anywhere between two marks; each reading gets normal noise, is rounded to the mark, and is missed one time in ten.
+ * anywhere between two marks; each reading gets normal noise, is rounded to the mark, and is missed one time in ten. The surroundings are
+ * read once on the same thermometer, without noise; two jars that are compared stand in the same ones.
  *
  * @param readings how many times the class reads the thermometer
  * @param mark its mark in degrees of the scale
@@ -60,7 +61,7 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
         return tally(
                 runs,
                 seed,
-                jar -> limits(jar, Surroundings.constant(jar.room)).halfTime().contains(60 * halfTime));
+                jar -> limits(jar, Surroundings.constant(jar.around)).halfTime().contains(60 * halfTime));
     }
 
     /** The surroundings, fitted. */
@@ -76,7 +77,7 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
         Coverage other = new Coverage(readings, mark, scale, SLOWER * halfTime, noise);
         SplittableRandom more = new SplittableRandom(~seed);
         return tally(runs, seed, jar -> {
-            Estimate second = estimate(Jar.of(other, more));
+            Estimate second = estimate(Jar.of(other, jar.room.celsius(), more.nextDouble(38, 43), more));
             return new Ratio(estimate(jar), second).interval(CONFIDENCE).contains(SLOWER);
         });
     }
@@ -85,13 +86,13 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
     Count noFalseClaim(int runs, long seed) {
         SplittableRandom more = new SplittableRandom(~seed);
         return tally(runs, seed, jar -> {
-            Estimate second = estimate(Jar.of(this, more));
+            Estimate second = estimate(Jar.of(this, jar.room.celsius(), more.nextDouble(38, 43), more));
             return Verdict.of(estimate(jar), second) instanceof Verdict.CannotTell;
         });
     }
 
     private Estimate estimate(Jar jar) {
-        return CoolingFit.of(jar.readings, Surroundings.constant(jar.room), grain())
+        return CoolingFit.of(jar.readings, Surroundings.constant(jar.around), grain())
                 .cautiousEstimate();
     }
 
@@ -144,8 +145,8 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
         return noise / grain().standardUncertainty();
     }
 
-    /** An invented jar. */
-    record Jar(Readings readings, Temperature room) {
+    /** An invented jar, with the surroundings as they are and as they are read on its thermometer. */
+    record Jar(Readings readings, Temperature room, Temperature around) {
 
         static Jar of(Coverage cell, SplittableRandom random) {
             double room = random.nextDouble(0, 8);
@@ -165,7 +166,11 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
                 minutes.add(Entry.of(time));
                 temperatures.add(missed ? Entry.of("-") : Entry.of(cell.mark * Math.rint(seen / cell.mark)));
             }
-            return new Jar(Readings.ofMinutes(minutes, temperatures, cell.scale), new Temperature(room));
+            double around = cell.mark * Math.rint(new Temperature(room).in(cell.scale) / cell.mark);
+            return new Jar(
+                    Readings.ofMinutes(minutes, temperatures, cell.scale),
+                    new Temperature(room),
+                    Temperature.of(around, cell.scale));
         }
     }
 }

@@ -84,7 +84,7 @@ record MaterialCoverage(Coverage lesson, int jars, double spread, double startsA
                     lesson.readings(), lesson.mark(), lesson.scale(), lesson.halfTime() / faster, lesson.noise());
             double filled = startsApart > 0 ? start + random.nextDouble(-startsApart, startsApart) : start;
             Coverage.Jar jar = Coverage.Jar.of(own, room, filled, random);
-            estimates.add(CoolingFit.of(jar.readings(), Surroundings.constant(jar.room()), own.grain())
+            estimates.add(CoolingFit.of(jar.readings(), new Surroundings.Constant(jar.room(), true), own.grain())
                     .cautiousEstimate());
         }
         return estimates;

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
 import org.snugsheet.engine.reading.Readings;
@@ -100,10 +99,9 @@ class RoundingBarsTest {
         int with = 0;
         for (int run = 0; run < runs; run++) {
             Coverage.Jar jar = Coverage.Jar.of(lesson, random);
-            CoolingFit fit = CoolingFit.of(jar.readings(), Surroundings.constant(jar.room()), lesson.grain());
+            CoolingFit fit = CoolingFit.of(jar.readings(), new Surroundings.Constant(jar.room(), true), lesson.grain());
             double reach = StudentT.quantile(0.95, fit.degreesOfFreedom())
-                    * fit.constantError().perSecond()
-                    * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE));
+                    * fit.errors().raisedOf(FitErrors.RATE);
             without += Math.abs(fit.constant().perSecond() - truth) <= reach ? 1 : 0;
             with += fit.intervals(0.95).rate().contains(truth) ? 1 : 0;
         }
@@ -115,13 +113,10 @@ class RoundingBarsTest {
     @Test
     void withNoiseTheLimitsAreThoseOfTheResiduals() {
         Readings readings = readings(40, 31, 27, 18, 17, 11);
-        CoolingFit fit = CoolingFit.of(readings, Surroundings.constant(new Temperature(0)), DEGREE);
+        CoolingFit fit = CoolingFit.of(readings, Surroundings.meltingIce(), DEGREE);
 
         assertFalse(RoundedRate.reachable(fit).isPresent());
-        assertEquals(
-                fit.constantError().perMinute() * Math.sqrt(fit.errors().inflationOf(FitErrors.RATE)),
-                error(fit),
-                1e-15);
+        assertEquals(60 * fit.errors().raisedOf(FitErrors.RATE), error(fit), 1e-15);
     }
 
     private static double error(CoolingFit fit) {

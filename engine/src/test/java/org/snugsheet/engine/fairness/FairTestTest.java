@@ -114,7 +114,7 @@ class FairTestTest {
         }
         return CoolingFit.of(
                 Readings.ofMinutes(times, readings, Scale.CELSIUS),
-                new Surroundings.Constant(new Temperature(around)),
+                Surroundings.constant(new Temperature(around)),
                 Mark.of(0.1, Scale.CELSIUS));
     }
 
@@ -129,7 +129,7 @@ class FairTestTest {
         }
         return CoolingFit.of(
                 Readings.ofMinutes(times, readings, Scale.CELSIUS),
-                new Surroundings.Constant(new Temperature(around)),
+                Surroundings.constant(new Temperature(around)),
                 Mark.of(0.1, Scale.CELSIUS));
     }
 }

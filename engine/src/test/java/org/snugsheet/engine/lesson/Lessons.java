@@ -18,9 +18,15 @@ final class Lessons {
     private Lessons() {}
 
     static CoolingFit fit(ReadingPlan plan, CoolingConstant truth, Random random) {
+        return fit(plan, truth, 0, random);
+    }
+
+    /** In surroundings that are warmer by some kelvins than what was read once for all jars. */
+    static CoolingFit fit(ReadingPlan plan, CoolingConstant truth, double warmer, Random random) {
+        Temperature around = new Temperature(plan.jar().surroundingsAfter(0).celsius() + warmer);
         // Nobody meets the planned start to the tenth of a degree: else all jars would round alike.
         double start = plan.jar().start().celsius() - plan.mark().graduation().kelvins() * random.nextDouble();
-        NewtonCooling jar = new NewtonCooling(new Temperature(start), plan.jar().surroundingsAfter(0), truth);
+        NewtonCooling jar = new NewtonCooling(new Temperature(start), around, truth);
         double mark = plan.mark().graduation().kelvins();
         List<Entry> minutes = new ArrayList<>();
         List<Entry> temperatures = new ArrayList<>();
@@ -31,7 +37,7 @@ final class Lessons {
         }
         return CoolingFit.of(
                 Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS),
-                new Surroundings.Constant(plan.jar().surroundingsAfter(0)),
+                Surroundings.constant(plan.jar().surroundingsAfter(0)),
                 plan.mark());
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -169,12 +170,14 @@ class JarSummaryTest {
 
     @Test
     void a_ranking_lists_those_held_back_and_ties_never_speak_of_them() {
-        JarRanking all = JarRanking.of(block(
-                "bare|" + BARE,
-                "wool|" + WOOL,
-                "socks|40 37 35 33 13 29 28 26",
-                "leaves|- - - - - - - -",
-                "fleece °F|" + FLEECE));
+        JarRanking all = JarRanking.of(
+                block(
+                        "bare|" + BARE,
+                        "wool|" + WOOL,
+                        "socks|40 37 35 33 13 29 28 26",
+                        "leaves|- - - - - - - -",
+                        "fleece °F|" + FLEECE),
+                0);
 
         assertEquals(
                 List.of("socks", "leaves"),
@@ -194,11 +197,34 @@ class JarSummaryTest {
                 all.halfTime(last).orRefuse());
     }
 
+    /** A thermometer that lags by a minute or two, invented: nothing is wrong with any one reading, so the jar is ranked all the same. */
+    @Test
+    void readings_that_wander_together_are_a_caution_and_hold_no_jar_back() {
+        List<Entry> minutes = new ArrayList<>();
+        List<Entry> celsius = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            minutes.add(Entry.of(2 * i));
+            celsius.add(Entry.of(Math.rint(10 * (8 + 32 * Math.exp(-0.04 * 2 * i) + 0.25 * Math.sin(0.55 * i))) / 10));
+        }
+        JarSummary jar = JarSummary.of(new TypedJar(
+                Optional.of("wool"),
+                minutes,
+                celsius,
+                List.of(Entry.of(8)),
+                Mark.of(0.1, Scale.CELSIUS),
+                Scale.CELSIUS));
+
+        assertEquals(1, jar.findings().size(), jar.findings().toString());
+        assertEquals(Trouble.READINGS_WANDER, jar.findings().get(0).finding().trouble());
+        assertTrue(jar.isUsable());
+    }
+
     @Test
     void a_ranking_of_one_usable_jar_says_which_others_are_held_back_and_why() {
         Refusal refusal = assertThrows(
                 Refusal.class,
-                () -> JarRanking.of(block("bare|" + BARE, "socks|40 37 35 33 13 29 28 26", "leaves|- - - - - - - -")));
+                () -> JarRanking.of(
+                        block("bare|" + BARE, "socks|40 37 35 33 13 29 28 26", "leaves|- - - - - - - -"), 0));
 
         assertEquals(Trouble.TOO_FEW_TO_RANK, refusal.trouble());
         String said = refusal.finding().sentence();

@@ -47,10 +47,10 @@ public interface Cool extends XInterface {
             order = 1,
             name = "COOL.RATE.ERROR",
             text = "The standard error of COOL.RATE, per minute.",
-            formula = "s² = σ²·(JᵀJ)⁻¹; σ² = SSR/(n − p) ≥ δ²/12",
+            formula = "s² = σ²·(JᵀJ)⁻¹ + (∂k/∂Tₛ)²·δ²/12; σ² = SSR/(n − p) ≥ δ²/12",
             source = Sources.FIT + "; " + Sources.ROUNDING,
             example = "COOL.RATE.ERROR({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.00153867",
+            answer = "0.00163496",
             refused = "COOL.RATE.ERROR({0;5};{40;34};10)",
             because = "two readings cannot show how well a curve fits")
     double rateError(
@@ -88,7 +88,7 @@ public interface Cool extends XInterface {
             formula = "s(t½) = t½·s(k)/k",
             source = Sources.ERRORS,
             example = "COOL.HALFTIME.ERROR({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.680295",
+            answer = "0.722868",
             refused = "COOL.HALFTIME.ERROR({0;5;10};{40;40;40};10)",
             because = "the temperature does not change")
     double halftimeError(
@@ -123,10 +123,10 @@ public interface Cool extends XInterface {
             order = 5,
             name = "COOL.START.ERROR",
             text = "The standard error of COOL.START, in degrees.",
-            formula = "s² = gᵀ·σ²·(JᵀJ)⁻¹·g; g = ∂T₀/∂(A, k)",
+            formula = "s² = gᵀ·σ²·(JᵀJ)⁻¹·g + (∂T₀/∂Tₛ)²·δ²/12; g = ∂T₀/∂(A, k)",
             source = Sources.FIT + "; " + Sources.ERRORS,
             example = "COOL.START.ERROR({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.410769",
+            answer = "0.410864",
             refused = "COOL.START.ERROR({500;505;510};{40;34;30};10)",
             because = "minute 0 is too far from the readings")
     double startError(
@@ -161,7 +161,8 @@ public interface Cool extends XInterface {
     @CellFunction(
             order = 7,
             name = "COOL.SURROUNDINGS.ERROR",
-            text = "The standard error of COOL.SURROUNDINGS, in degrees; 0 if they were given.",
+            text =
+                    "The standard error of COOL.SURROUNDINGS, in degrees: what the fit leaves or, if they were read, rounding to the mark; for melting ice 0.",
             formula = "s² = σ²·(JᵀJ)⁻¹; σ² = SSR/(n − p) ≥ δ²/12",
             source = Sources.FIT + "; " + Sources.ROUNDING,
             example = "COOL.SURROUNDINGS.ERROR({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",

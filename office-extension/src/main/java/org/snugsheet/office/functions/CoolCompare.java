@@ -48,10 +48,10 @@ public interface CoolCompare extends XInterface {
             order = 1,
             name = "COOL.SLOWER.ERROR",
             text = "The standard error of COOL.SLOWER.",
-            formula = "s(q) = q·√((s₁/k₁)² + (s₂/k₂)²); q = k₁/k₂",
+            formula = "s(q) = q·√((s₁/k₁)² + (s₂/k₂)² + (∂ln q/∂Tₛ)²·δ²/12 + 2·v²); q = k₁/k₂",
             source = Sources.ERRORS,
             example = "COOL.SLOWER.ERROR({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
-            answer = "0.128549",
+            answer = "0.128671",
             refused = "COOL.SLOWER.ERROR({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
             because = "the second jar does not cool at all")
     double slowerError(
@@ -61,7 +61,8 @@ public interface CoolCompare extends XInterface {
             @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
             @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
             @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Words.SCALE) @Nullable Object scale,
+            @Argument(Words.SPREAD) @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.VERDICT: see its declaration. */
@@ -69,8 +70,8 @@ public interface CoolCompare extends XInterface {
             order = 2,
             name = "COOL.VERDICT",
             text =
-                    "One sentence a class can read: which jar cools more slowly and how surely, or that the readings cannot tell.",
-            formula = "t = (k₁ − k₂)/√(s₁² + s₂²)",
+                    "One sentence a class can read: which jar cools more slowly and how surely, or that the readings cannot tell. With spread it holds for the wraps.",
+            formula = "t = (k₁ − k₂)/√(s₁² + s₂² + (∂(k₁ − k₂)/∂Tₛ)²·δ²/12 + v²·(k₁² + k₂²))",
             source = Sources.WELCH + "; " + Sources.FIELLER,
             example = "COOL.VERDICT({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
             answer = "The second jar cools 2.25 times slower than the first (between 1.96 and 2.62 times, 95 % sure).",
@@ -84,7 +85,8 @@ public interface CoolCompare extends XInterface {
             @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
             @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
             @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Words.SCALE) @Nullable Object scale,
+            @Argument(Words.SPREAD) @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.RANK: see its declaration. */
@@ -92,7 +94,7 @@ public interface CoolCompare extends XInterface {
             order = 3,
             name = "COOL.RANK",
             text =
-                    "A table of materials, best wrap first; those the readings cannot separate share a place. Jars of the same name are taken together. Jars that cannot be judged are listed last, with the reason.",
+                    "A table of wraps, the best first; those the readings cannot separate share a place. Jars of one name are taken together; one jar alone speaks for its wrap only with spread. Jars that cannot be judged come last, with the reason.",
             formula = "pᵢ·(m − i + 1) ≤ 0.05; i = 1, …, m",
             source = Sources.HOLM + "; " + Sources.WELCH + "; " + Sources.JARS,
             example =
@@ -107,7 +109,8 @@ public interface CoolCompare extends XInterface {
             @Argument(Words.NAMES) Object[][] names,
             @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
             @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Words.SCALE) @Nullable Object scale,
+            @Argument(Words.SPREAD) @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.SHEET: see its declaration. */

@@ -12,6 +12,7 @@ import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.summary.JarRanking;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
+import org.snugsheet.office.cells.Options;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
 
@@ -47,17 +48,13 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             Object[][] otherTemps,
             String[][] surroundings,
             @Nullable Object mark,
-            @Nullable Object scale)
+            @Nullable Object scale,
+            @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException {
-        return compared(
-                times,
-                temps,
-                otherTimes,
-                otherTemps,
-                surroundings,
-                mark,
-                scale,
-                (one, other) -> new Ratio(one.estimate(), other.estimate()).standardError());
+        return compared(times, temps, otherTimes, otherTemps, surroundings, mark, scale, (one, other) -> {
+            double differ = spread(spread);
+            return new Ratio(one.estimate().withSpread(differ), other.estimate().withSpread(differ)).standardError();
+        });
     }
 
     @Override
@@ -69,18 +66,16 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             Object[][] otherTemps,
             String[][] surroundings,
             @Nullable Object mark,
-            @Nullable Object scale)
+            @Nullable Object scale,
+            @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException {
-        return compared(
-                times,
-                temps,
-                otherTimes,
-                otherTemps,
-                surroundings,
-                mark,
-                scale,
-                (one, other) -> VerdictWords.of(
-                        Verdict.of(one.cautiousEstimate(), other.cautiousEstimate()), DocumentLanguage.of(document)));
+        return compared(times, temps, otherTimes, otherTemps, surroundings, mark, scale, (one, other) -> {
+            double differ = spread(spread);
+            Verdict verdict = Verdict.of(
+                    one.cautiousEstimate().withSpread(differ),
+                    other.cautiousEstimate().withSpread(differ));
+            return VerdictWords.of(verdict, differ, DocumentLanguage.of(document));
+        });
     }
 
     @Override
@@ -91,12 +86,15 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             Object[][] names,
             String[][] surroundings,
             @Nullable Object mark,
-            @Nullable Object scale)
+            @Nullable Object scale,
+            @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Language language = DocumentLanguage.of(document);
             Block jars = Block.of(Cells.line(times), Cells.line(names), Cells.columns(block));
-            return RankTable.of(JarRanking.of(JarCells.summaries(jars, surroundings, mark, scale, language)), language);
+            return RankTable.of(
+                    JarRanking.of(JarCells.summaries(jars, surroundings, mark, scale, language), spread(spread)),
+                    language);
         });
     }
 
@@ -113,6 +111,11 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             Block jars = Block.of(Cells.rows(block));
             return SheetTable.of(JarCells.summaries(jars, surroundings, mark, scale, language), language);
         });
+    }
+
+    /** Nothing is the usual spread, so that a blank cell and a typed 0 mean the same. */
+    private static double spread(@Nullable Object spread) {
+        return Options.number(spread).orElse(0.0);
     }
 
     private static <T> T compared(

@@ -67,10 +67,10 @@ public interface PlanReadings extends XInterface {
             name = "PLAN.INTERVAL",
             text =
                     "Minutes between readings, as many as may pass while the cooling constant is still known as well as wanted.",
-            formula = "s(k)/k; s² = σ²·(JᵀJ)⁻¹; σ² = δ²/12 + s₀²",
+            formula = "s(k)/k; s² = σ²·(JᵀJ)⁻¹ + (∂k/∂Tₛ)²·δ²/12; σ² = δ²/12 + s₀²",
             source = Sources.PLAN + "; " + Sources.ROUNDING,
-            example = "PLAN.INTERVAL(0.04;40;5;40;0.02)",
-            answer = "2",
+            example = "PLAN.INTERVAL(0.04;40;5;40;0.03)",
+            answer = "5",
             refused = "PLAN.INTERVAL(0.001;40;5;10;0.01)",
             because = "even a reading every minute would not do")
     double interval(
@@ -91,8 +91,8 @@ public interface PlanReadings extends XInterface {
             text = "How many readings PLAN.INTERVAL makes in the lesson, the first at minute 0.",
             formula = "n = ⌊t/Δt⌋ + 1",
             source = Sources.PLAN + "; " + Sources.ROUNDING,
-            example = "PLAN.READINGS(0.04;40;5;40;0.02)",
-            answer = "21",
+            example = "PLAN.READINGS(0.04;40;5;40;0.03)",
+            answer = "9",
             refused = "PLAN.READINGS(0.001;40;5;10;0.01)",
             because = "even a reading every minute would not do")
     double readings(
@@ -111,10 +111,10 @@ public interface PlanReadings extends XInterface {
             order = 4,
             name = "PLAN.CERTAINTY",
             text = "How well the cooling constant will be known: its standard error as a share of it, 0.05 for 5 %.",
-            formula = "s(k)/k; s² = σ²·(JᵀJ)⁻¹; σ² = δ²/12 + s₀²",
+            formula = "s(k)/k; s² = σ²·(JᵀJ)⁻¹ + (∂k/∂Tₛ)²·δ²/12; σ² = δ²/12 + s₀²",
             source = Sources.PLAN + "; " + Sources.ROUNDING,
             example = "PLAN.CERTAINTY(0.04;40;5;40;5)",
-            answer = "0.02",
+            answer = "0.0293",
             refused = "PLAN.CERTAINTY(0.04;40;5;40;30)",
             because = "two readings are too few")
     double certainty(
@@ -162,7 +162,7 @@ public interface PlanReadings extends XInterface {
             formula = "k ~ N(k₀, (v·k₀)²); s² ~ σ²·χ²₍ₙ₋₂₎/(n − 2); p ≤ 0.05",
             source = Sources.POWER + "; " + Sources.HOLM + "; " + Sources.WELCH,
             example = "PLAN.POWER(4;0.05;0.04;40;5;30;3)",
-            answer = "0.6315",
+            answer = "0.61275",
             refused = "PLAN.POWER(0;0.05;0.04;40;5;30;3)",
             because = "no jar tells nothing")
     double power(

@@ -1,5 +1,6 @@
 package org.snugsheet.office.functions;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.comparison.Estimate;
@@ -15,13 +16,24 @@ final class RankTable {
 
     private RankTable() {}
 
+    /** One jar speaks for its wrap only if it is counted in how much such jars differ. */
+    private static TableWords speaksOf(JarRanking jars) {
+        List<RankedMaterial> materials = jars.ranking().materials();
+        if (jars.spread() > 0 || materials.stream().noneMatch(one -> one.jars().isSingleJar())) {
+            return TableWords.MATERIAL;
+        }
+        return materials.stream().allMatch(one -> one.jars().isSingleJar())
+                ? TableWords.JAR
+                : TableWords.MATERIAL_OR_JAR;
+    }
+
     static Object[][] of(JarRanking jars, Language language) {
         Ranking ranking = jars.ranking();
         int ranked = ranking.materials().size();
         Object[][] table = new Object[1 + ranked + jars.heldBack().size()][];
         table[0] = language.row(
                 TableWords.PLACE,
-                TableWords.MATERIAL,
+                speaksOf(jars),
                 TableWords.JARS,
                 TableWords.CONSTANT_PER_MINUTE,
                 TableWords.FROM_95,

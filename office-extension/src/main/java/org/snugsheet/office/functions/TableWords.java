@@ -34,6 +34,7 @@ enum TableWords implements Phrase {
     FITTED("fitted"),
     PLACE("Place"),
     MATERIAL("Material"),
+    MATERIAL_OR_JAR("Material, or its one jar"),
     JARS("jars"),
     CONSTANT_PER_MINUTE("constant, 1/min"),
     HALF_TIME_MINUTES("half-time, min"),

@@ -20,6 +20,7 @@ enum VerdictWords implements Phrase {
             "The second jar hardly cools: {0,number,0.0#} times slower than the first, or slower still (95 % sure)."),
     FIRST_HARDLY(
             "The first jar hardly cools: {0,number,0.0#} times slower than the second, or slower still (95 % sure)."),
+    COUNTED_IN("Counted in: jars wrapped alike may differ by {0,number,percent}."),
     CANNOT_TELL("These readings cannot tell which jar cools more slowly. Take more readings, or fill more jars.");
 
     private final String english;
@@ -33,7 +34,13 @@ enum VerdictWords implements Phrase {
         return english;
     }
 
-    static String of(Verdict verdict, Language language) {
+    /** The sentence for two jars, and if a spread was counted in, another one that says so. */
+    static String of(Verdict verdict, double spread, Language language) {
+        String sentence = of(verdict, language);
+        return spread == 0 ? sentence : sentence + " " + language.say(COUNTED_IN, spread);
+    }
+
+    private static String of(Verdict verdict, Language language) {
         if (verdict instanceof Verdict.SecondSlower second) {
             return said(second.ratio(), second.interval(), language, SECOND, SECOND_AT_LEAST, SECOND_HARDLY);
         }

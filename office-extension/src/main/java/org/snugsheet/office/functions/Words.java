@@ -11,13 +11,13 @@ final class Words {
     static final String TEMPS =
             "The temperatures read at those times. Leave a missed reading blank or type a dash; 95 °F or 35 °C is read with its own scale.";
     static final String SURROUNDINGS =
-            "The temperature of what the jar stands in: one cell, a column read at the same times, or the word fit if nobody read it.";
+            "The temperature of what the jar stands in: one cell, a column read at the same times, melting ice for exactly 0 °C, or fit if nobody read it.";
     static final String SURROUNDINGS_NOW = "The temperature of what the jar stands in.";
     static final String AT = "The times wanted for the curve, in minutes, one column.";
     static final String OTHER_TIMES = "The times of the second jar in minutes; they may be the same cells.";
     static final String OTHER_TEMPS = "The temperatures of the second jar at those times.";
     static final String SURROUNDINGS_BOTH =
-            "The temperature of what all jars stand in: one cell, or a column read at the same times.";
+            "The temperature of what all jars stand in: one cell, a column read at the same times, or melting ice for exactly 0 °C.";
     static final String BLOCK = "The temperatures: one column for each jar, one row for each time.";
     static final String NAMES =
             "What each jar is wrapped in, one cell for each column. Jars of one name are jars of one material. A name such as wool °F names its scale.";
@@ -37,6 +37,8 @@ final class Words {
     static final String MARK =
             "Degrees from one mark of the thermometer to the next. Left out: 1 °C or 2 °F; a blank cell or 0 counts as left out.";
     static final String SCALE = "The scale of the temperatures: C or F. Left out: C.";
+    static final String SPREAD =
+            "How much jars wrapped alike differ, as a share of their cooling constant, such as 0.1: counted where one jar stands for its wrap. Left out: 0.";
     static final String MINUTES = "Minutes since the start.";
     static final String START = "The temperature at minute 0.";
     static final String RATE = "The cooling constant per minute, as COOL.RATE gives it.";

@@ -77,6 +77,8 @@ public enum InvestigationWords implements Phrase {
     RANKING("Which wrap is best, the best first"),
     /** Head of a column. */
     REMARK_HEAD("not told apart from, or why it is left out"),
+    /** Below that heading: why a wrap with one jar must be better by more than its readings err. */
+    WHY_SPREAD("Jars wrapped alike differ by about {0,number,percent}: that is counted in where a wrap has one jar."),
     /** As long as there is no ranking. */
     NO_RANKING("The order appears here once the jars have their readings.");
 

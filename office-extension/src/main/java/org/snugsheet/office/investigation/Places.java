@@ -2,6 +2,7 @@ package org.snugsheet.office.investigation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.engine.lesson.Power;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.uno.CellName;
 
@@ -56,6 +57,12 @@ record Places(Investigation plan, Rows rows) {
     /** The end of each call: surroundings, mark and scale. */
     String common() {
         return ";" + surroundings() + ";" + mark() + ";" + Curves.sign(plan.scale()) + ")";
+    }
+
+    /** The same for a call that speaks of wraps: how much jars wrapped alike differ comes last. */
+    String wraps() {
+        String common = common();
+        return common.substring(0, common.length() - 1) + ";" + Power.USUAL_SPREAD + ")";
     }
 
     /** The readings of a jar, counted from 0. */

@@ -1,5 +1,6 @@
 package org.snugsheet.office.investigation;
 
+import org.snugsheet.engine.lesson.Power;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
@@ -65,8 +66,7 @@ final class Results {
         page.look("A" + head + ":" + LAST + head, Look.NARROW_HEAD);
         page.height("A" + head, 2 * LINE);
         page.look("A" + (head + 1) + ":" + LAST + last, Look.RESULT);
-        String rank =
-                "COOL.RANK(" + behind.minutes() + ";" + behind.readings() + ";" + places.heads() + places.common();
+        String rank = "COOL.RANK(" + behind.minutes() + ";" + behind.readings() + ";" + places.heads() + places.wraps();
         page.growingTable("A" + head + ":G" + last, rank);
         for (int row = head; row <= last; row++) {
             page.merge("H" + row + ":" + LAST + row).wrapped("A" + row + ":" + LAST + row);
@@ -83,7 +83,8 @@ final class Results {
         }
         page.formula(
                 "A" + (head - 1),
-                "=IF(A" + head + "=\"\";\"" + language.words(InvestigationWords.NO_RANKING) + "\";\"\")");
+                "=IF(A" + head + "=\"\";\"" + language.words(InvestigationWords.NO_RANKING) + "\";\""
+                        + language.say(InvestigationWords.WHY_SPREAD, Power.USUAL_SPREAD) + "\")");
         page.look("A" + (head - 1), Look.HINT);
         numbers(head + 1, last, "A", "0", "C", "0", "D", "0.0000", "E", "0.0000", "F", "0.0000", "G", "0.0");
     }

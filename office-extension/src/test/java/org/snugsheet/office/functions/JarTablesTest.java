@@ -1,6 +1,7 @@
 package org.snugsheet.office.functions;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -157,6 +158,7 @@ class JarTablesTest {
                 new Object[][] {heads("still", "bare")},
                 one("8"),
                 LEFT_OUT,
+                LEFT_OUT,
                 LEFT_OUT);
         assertEquals("still", ranked[1][1]);
         assertEquals("hardly cools", ranked[1][6]);
@@ -238,8 +240,51 @@ class JarTablesTest {
         assertTrue(said.contains("COOL.MINUTES(A2:A9)"), said);
     }
 
+    /** One jar is no wrap, unless it is counted in how much jars wrapped alike differ; a blank cell, which comes as 0, is left out. */
+    @Test
+    void theTableSpeaksOfJarsWhereOneJarWasRead() throws Exception {
+        Object[] alike = heads("bare", "wool");
+        Object[] twice = heads("bare", "wool", "wool");
+        assertEquals("Jar", rank(ENGLISH, alike, BARE, WOOL)[0][1]);
+        assertEquals("Jar", rank(0.0, alike, BARE, WOOL)[0][1]);
+        assertEquals("Material", rank(0.1, alike, BARE, WOOL)[0][1]);
+        assertEquals("Material, or its one jar", rank(ENGLISH, twice, BARE, WOOL, WOOL)[0][1]);
+        double narrow = (double) rank(ENGLISH, alike, BARE, WOOL)[2][5];
+        double wide = (double) rank(0.1, alike, BARE, WOOL)[2][5];
+        assertTrue(wide > narrow, narrow + " and " + wide);
+        assertThrows(IllegalArgumentException.class, () -> rank(10.0, alike, BARE, WOOL));
+    }
+
+    @Test
+    void aVerdictWithASpreadSaysSo() throws Exception {
+        String said = verdict(0.05);
+        assertTrue(said.startsWith("The second jar cools "), said);
+        assertTrue(said.endsWith("Counted in: jars wrapped alike may differ by 5%."), said);
+        assertTrue(verdict(0.4).startsWith("These readings cannot tell"), verdict(0.4));
+        assertFalse(verdict(LEFT_OUT).contains("Counted in"));
+    }
+
+    private String verdict(Object spread) throws Exception {
+        return cool.verdict(
+                ENGLISH,
+                column(TIMES),
+                column(BARE),
+                column(TIMES),
+                column(WOOL),
+                one("8"),
+                LEFT_OUT,
+                LEFT_OUT,
+                spread);
+    }
+
+    private Object[][] rank(double spread, Object[] names, Object[]... jars) throws Exception {
+        return cool.rank(
+                ENGLISH, column(TIMES), columns(jars), new Object[][] {names}, one("8"), LEFT_OUT, LEFT_OUT, spread);
+    }
+
     private Object[][] rank(XPropertySet document, Object[] names, Object[]... jars) throws Exception {
-        return cool.rank(document, column(TIMES), columns(jars), new Object[][] {names}, one("8"), LEFT_OUT, LEFT_OUT);
+        return cool.rank(
+                document, column(TIMES), columns(jars), new Object[][] {names}, one("8"), LEFT_OUT, LEFT_OUT, LEFT_OUT);
     }
 
     private static Object[] heads(String... names) {
