@@ -156,6 +156,18 @@ class EstimateTest {
         assertEquals(0, one.onItsOwn().commonError());
     }
 
+    /** The same equation: a cause that moves one up and the other down moves their difference by both, 1 + 1. */
+    @Test
+    void aCommonCauseThatMovesTwoOppositelyIsSeenTwice() {
+        Estimate one = new Estimate(10.5, 0.1, 100, 0, 1);
+        Estimate other = new Estimate(10, 0.1, 100, 0, -1);
+
+        assertTrue(new Ratio(new Estimate(10.5, 0.1, 100), new Estimate(10, 0.1, 100)).equalityP() < 0.001);
+        // z = 0.5/√(0.01 + 0.01 + 4) = 0.2494; 2·Φ(−0.2494) = 0.803 by a table of the normal distribution (from memory)
+        assertEquals(0.803, new Ratio(one, other).equalityP(), 0.001);
+        assertTrue(new Ratio(one, other).interval(0.95).contains(1));
+    }
+
     /** JCGM 100:2008, equation 16, with the correlation 1 of the common parts: (0.3/4)² + (3·0.2/4)² + ((0.5 − 3·0.1)/4)². */
     @Test
     void ofARatioOnlyTheDifferenceOfTheCommonPartsCounts() {

@@ -3,7 +3,6 @@ package org.snugsheet.engine.cooling;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.function.ToDoubleFunction;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Mark;
@@ -39,6 +38,13 @@ record RealLessons(int readings, double minutes, double mark, double noise, doub
         FIT
     }
 
+    /** What is wrong with a thermometer or with who reads it. */
+    interface Fault {
+
+        /** What stands there before noise and rounding, of a reading counted from 0. */
+        double seen(int reading, double truth);
+    }
+
     private static final double WARMS_BY = 3;
     private static final int STEPS = 40;
 
@@ -72,19 +78,20 @@ record RealLessons(int readings, double minutes, double mark, double noise, doub
 
     /** A jar filled at a temperature of its own. */
     CoolingFit jar(Tub tub, double rate, Random random) {
-        return jar(tub, rate, 38 + 5 * random.nextDouble(), random, truth -> truth);
+        return jar(tub, rate, 38 + 5 * random.nextDouble(), random, (reading, truth) -> truth);
     }
 
     /** The same, read on a thermometer with a fault of its own. */
-    CoolingFit jar(Tub tub, double rate, double start, Random random, ToDoubleFunction<Double> fault) {
+    CoolingFit jar(Tub tub, double rate, double start, Random random, Fault fault) {
         List<Entry> seen = new ArrayList<>();
         double wander = random.nextGaussian();
         for (Entry minute : times()) {
+            int reading = seen.size();
             double t = ((Entry.Value) minute).value();
             double truth = tub.rise() == 0
                     ? tub.first() + (start - tub.first()) * Math.exp(-rate * t)
                     : warming(tub, rate, start, t);
-            seen.add(Entry.of(rounded(fault.applyAsDouble(truth) + noise * wander)));
+            seen.add(Entry.of(rounded(fault.seen(reading, truth) + noise * wander)));
             wander = together * wander + Math.sqrt(1 - together * together) * random.nextGaussian();
         }
         return CoolingFit.of(Readings.ofMinutes(times(), seen, Scale.CELSIUS), tub.typed(), grain());

@@ -45,6 +45,40 @@ public final class RealLessonsReport {
                     readings + " readings, mark 1, noise 1 K that lags (0.8)",
                     new RealLessons(readings, 40, 1, 1, 0.8, Around.ONCE));
         }
+        faults();
+    }
+
+    /** What no fit can know, in lessons of 9 readings with a mark of 0.5 °C. */
+    private static void faults() {
+        line("fault", "rate off by", "rate held", "start off by");
+        fault("none", 0, (reading, truth) -> truth);
+        fault("first reading 2 K low: the thermometer had not settled", 0, (i, truth) -> i == 0 ? truth - 2 : truth);
+        fault("room warms by 2 K, typed as it was at first", 2, (reading, truth) -> truth);
+        fault("the jar’s thermometer reads 1 K high, the room’s does not", 0, (reading, truth) -> truth + 1);
+        fault("the jar is read down to the mark, the room is not", 0, (reading, truth) -> truth - 0.25);
+    }
+
+    private static void fault(String name, double rise, RealLessons.Fault fault) {
+        RealLessons lesson = new RealLessons(9, 40, 0.5, 0.3, 0, Around.ONCE);
+        Random random = new Random(20_261);
+        double off = 0;
+        double startOff = 0;
+        int held = 0;
+        for (int run = 0; run < RUNS; run++) {
+            double rate = 0.03 + 0.05 * random.nextDouble();
+            double start = 38 + 5 * random.nextDouble();
+            Tub typed = lesson.tub(random);
+            Tub tub = new Tub(typed.first(), rise / lesson.minutes(), typed.typed());
+            CoolingFit fit = lesson.jar(tub, rate, start, random, fault);
+            off += 100 * (fit.constant().perMinute() / rate - 1) / RUNS;
+            startOff += (fit.start().celsius() - start) / RUNS;
+            held += fit.intervals(CONFIDENCE).rate().contains(rate / 60) ? 1 : 0;
+        }
+        line(
+                name,
+                String.format(Locale.ROOT, "%+.1f %%", off),
+                String.format(Locale.ROOT, "%.0f %%", 100.0 * held / RUNS),
+                String.format(Locale.ROOT, "%+.1f K", startOff));
     }
 
     private static void show(String name, RealLessons lesson) {
@@ -56,7 +90,7 @@ public final class RealLessonsReport {
             double start = 38 + 5 * random.nextDouble();
             Tub tub = lesson.tub(random);
             try {
-                CoolingFit one = lesson.jar(tub, rate, start, random, truth -> truth);
+                CoolingFit one = lesson.jar(tub, rate, start, random, (reading, truth) -> truth);
                 CoolingFit alike = lesson.jar(tub, rate, random);
                 CoolingFit slower = lesson.jar(tub, rate / 1.5, random);
                 CoolingIntervals limits = one.intervals(CONFIDENCE);
