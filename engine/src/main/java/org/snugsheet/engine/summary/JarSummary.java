@@ -50,8 +50,7 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
                 SlipFinder.find(jar.minutes(), jar.temperatures(), jar.surroundings(), jar.mark(), jar.scale())) {
             slips.add(new Slip(slip.kind(), slip.certainty(), jar.located(slip.finding())));
         }
-        if (slips.isEmpty()
-                && fit.fit().found().filter(CoolingFit::isWandering).isPresent()) {
+        if (slips.isEmpty() && fit.fit().found().filter(CoolingFit::isWandering).isPresent()) {
             slips.add(new Slip(SlipKind.CAUTION, 1, Finding.of(Trouble.READINGS_WANDER)));
         }
         List<Slip> findings = HotWater.among(jar, slips);

@@ -73,11 +73,12 @@ class HotWaterChecksTest {
                 new Object[][] {{"wool", "bare"}},
                 around("C"),
                 LEFT_OUT,
+                LEFT_OUT,
                 LEFT_OUT);
         assertEquals("wool", rank[1][1]);
         assertEquals(1.0, rank[1][0]);
-        String verdict =
-                cool.verdict(document, column(MINUTES), hotBare, column(MINUTES), hot, around("C"), LEFT_OUT, LEFT_OUT);
+        String verdict = cool.verdict(
+                document, column(MINUTES), hotBare, column(MINUTES), hot, around("C"), LEFT_OUT, LEFT_OUT, LEFT_OUT);
         assertTrue(verdict.contains("times slower"), verdict);
     }
 
