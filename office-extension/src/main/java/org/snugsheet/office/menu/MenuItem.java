@@ -17,7 +17,7 @@ public enum MenuItem implements Phrase {
     /** A copy for colleagues without this extension. */
     SHARE("line5", "share", "~Make a copy to share…"),
     /** The way back. */
-    BRING_BACK("line6", "bring-back", "~Bring the formulas back"),
+    BRING_BACK("line6", "bring-back", "~Bring the formulas back…"),
     /** Every function with its arguments. */
     REFERENCE("line7", "reference", "~Function reference"),
     /** What can hurt. */

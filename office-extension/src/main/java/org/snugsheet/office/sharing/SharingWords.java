@@ -6,7 +6,7 @@ import org.snugsheet.engine.Phrase;
 enum SharingWords implements Phrase {
     PAGE("How this was worked out"),
     INTRODUCTION(
-            "The numbers in this copy were worked out with Snugsheet, an extension for LibreOffice Calc. Here the formulas are kept; in their cells stand their answers. With the extension installed, “Bring the formulas back” puts them in again."),
+            "The numbers in this copy were worked out with Snugsheet, an extension for LibreOffice Calc. Here the formulas are kept; in their cells stand their answers. With the extension installed, “Bring the formulas back…” puts them in again."),
     SHEET("sheet"),
     CELLS("cells"),
     FORMULA("formula"),
