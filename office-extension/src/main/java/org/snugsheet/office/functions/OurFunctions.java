@@ -1,10 +1,15 @@
 package org.snugsheet.office.functions;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
 /** Knows our functions in the text of a formula, by the name that is typed and by the one that files hold. */
@@ -14,12 +19,19 @@ public final class OurFunctions {
 
     private static final List<FunctionDeclaration> ALL = Families.functions();
 
-    private static final Pattern CALLS = Pattern.compile(
-            ALL.stream()
-                    .flatMap(function -> List.of(function.name(), function.storedName()).stream())
-                    .map(Pattern::quote)
-                    .collect(Collectors.joining("|", "(?<![\\w.])(?:", ")\\s*\\(")),
-            Pattern.CASE_INSENSITIVE);
+    /** What may be the name of a function: looked up, since a pattern of all names is slow over thousands of formulas. */
+    private static final Pattern CALLED = Pattern.compile("(?<![\\w.])[\\w.]+(?=\\s*\\()");
+
+    private static final Map<String, FunctionDeclaration> BY_STORED_NAME = new HashMap<>();
+    private static final Map<String, FunctionDeclaration> BY_ANY_NAME = new HashMap<>();
+
+    static {
+        for (FunctionDeclaration function : ALL) {
+            BY_STORED_NAME.put(key(function.storedName()), function);
+            BY_ANY_NAME.put(key(function.storedName()), function);
+            BY_ANY_NAME.put(key(function.name()), function);
+        }
+    }
 
     private OurFunctions() {}
 
@@ -30,7 +42,7 @@ public final class OurFunctions {
      * @return true if it does
      */
     public static boolean in(String formula) {
-        return CALLS.matcher(withoutTexts(formula)).find();
+        return called(formula).findAny().isPresent();
     }
 
     /**
@@ -40,15 +52,12 @@ public final class OurFunctions {
      * @return each function once, in the order of the reference
      */
     public static List<FunctionDeclaration> calledBy(String formula) {
-        Matcher calls = CALLS.matcher(withoutTexts(formula));
-        List<String> names = calls.results()
-                .map(call -> call.group().replaceAll("\\s*\\($", ""))
-                .toList();
-        return ALL.stream()
-                .filter(function -> names.stream()
-                        .anyMatch(name ->
-                                name.equalsIgnoreCase(function.name()) || name.equalsIgnoreCase(function.storedName())))
-                .toList();
+        Set<String> called = called(formula).map(FunctionDeclaration::name).collect(Collectors.toSet());
+        return called.isEmpty()
+                ? List.of()
+                : ALL.stream()
+                        .filter(function -> called.contains(function.name()))
+                        .toList();
     }
 
     /**
@@ -58,9 +67,7 @@ public final class OurFunctions {
      * @return the function, if it is one of ours
      */
     public static Optional<FunctionDeclaration> stored(String storedName) {
-        return ALL.stream()
-                .filter(function -> function.storedName().equalsIgnoreCase(storedName))
-                .findFirst();
+        return Optional.ofNullable(BY_STORED_NAME.get(key(storedName)));
     }
 
     /**
@@ -70,13 +77,21 @@ public final class OurFunctions {
      * @return the same formula
      */
     public static String asTyped(String formula) {
-        String typed = formula;
-        for (FunctionDeclaration function : ALL) {
-            typed = typed.replaceAll(
-                    "(?i)(?<![\\w.])" + Pattern.quote(function.storedName()) + "(?=\\s*\\()",
-                    Matcher.quoteReplacement(function.name()));
-        }
-        return typed;
+        return CALLED.matcher(formula).replaceAll(call -> {
+            FunctionDeclaration function = BY_STORED_NAME.get(key(call.group()));
+            return Matcher.quoteReplacement(function == null ? call.group() : function.name());
+        });
+    }
+
+    private static Stream<FunctionDeclaration> called(String formula) {
+        return CALLED.matcher(withoutTexts(formula))
+                .results()
+                .map(call -> BY_ANY_NAME.get(key(call.group())))
+                .flatMap(Stream::ofNullable);
+    }
+
+    private static String key(String name) {
+        return name.toLowerCase(Locale.ROOT);
     }
 
     private static String withoutTexts(String formula) {
