@@ -1,7 +1,6 @@
 package org.snugsheet.office.sharing;
 
 import com.sun.star.sheet.XCellRangeData;
-import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
@@ -49,26 +48,35 @@ record Answers(List<List<Object>> rows) {
         return new Answers(rows);
     }
 
-    void writeTo(XCellRange range) throws com.sun.star.uno.Exception {
-        for (int row = 0; row < rows.size(); row++) {
-            for (int column = 0; column < rows.get(row).size(); column++) {
-                XCell cell = range.getCellByPosition(column, row);
-                Object answer = rows.get(row).get(column);
-                if (answer instanceof Double number) {
-                    cell.setValue(number);
-                } else if (answer instanceof String text && !text.isEmpty()) {
-                    Uno.as(XText.class, cell).setString(text);
-                } else {
-                    cell.setFormula(answer instanceof String ? EMPTY_TEXT : NOTHING);
-                }
-            }
+    /** What is written into a cell for one of the answers: a number, a text, or a formula. */
+    Object content(int row, int column) {
+        Object answer = rows.get(row).get(column);
+        if (answer instanceof Double || (answer instanceof String text && !text.isEmpty())) {
+            return answer;
+        }
+        return answer instanceof String ? EMPTY_TEXT : NOTHING;
+    }
+
+    /** Whether that is a formula. */
+    boolean isFormula(int row, int column) {
+        Object answer = rows.get(row).get(column);
+        return !(answer instanceof Double) && !(answer instanceof String text && !text.isEmpty());
+    }
+
+    static void write(XCell cell, Object content, boolean isFormula) {
+        if (content instanceof Double number) {
+            cell.setValue(number);
+        } else if (isFormula) {
+            cell.setFormula(String.valueOf(content));
+        } else {
+            Uno.as(XText.class, cell).setString(String.valueOf(content));
         }
     }
 
     /** Whether the cells still hold these answers, as values and not by a formula of somebody’s. */
-    boolean standIn(XCellRange range) {
-        Object[][] now = Uno.as(XCellRangeData.class, range).getDataArray();
-        String[][] written = Uno.as(XCellRangeFormula.class, range).getFormulaArray();
+    boolean standIn(SheetBlocks sheet, Area area) throws com.sun.star.uno.Exception {
+        Object[][] now = sheet.values(area);
+        String[][] written = sheet.formulas(area);
         for (int row = 0; row < rows.size(); row++) {
             for (int column = 0; column < rows.get(row).size(); column++) {
                 if (!isSame(rows.get(row).get(column), now[row][column], written[row][column])) {
@@ -97,8 +105,8 @@ record Answers(List<List<Object>> rows) {
     }
 
     /** Whether the cells hold values of any kind, or what stands for none, and no formula of somebody’s. */
-    static boolean areValues(XCellRange range) {
-        for (String[] row : Uno.as(XCellRangeFormula.class, range).getFormulaArray()) {
+    static boolean areValues(SheetBlocks sheet, Area area) throws com.sun.star.uno.Exception {
+        for (String[] row : sheet.formulas(area)) {
             for (String written : row) {
                 if (written.startsWith("=") && !written.startsWith("=NA(") && !written.equals(EMPTY_TEXT)) {
                     return false;

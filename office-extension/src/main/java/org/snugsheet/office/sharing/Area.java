@@ -6,6 +6,8 @@ import com.sun.star.sheet.SingleReference;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.snugsheet.office.uno.CellName;
 
 /**
@@ -19,11 +21,35 @@ import org.snugsheet.office.uno.CellName;
  */
 record Area(int sheet, int left, int top, int right, int bottom) {
 
+    private static final Pattern CELLS =
+            Pattern.compile("([A-Z]{1,3})([1-9]\\d{0,6})(?::([A-Z]{1,3})([1-9]\\d{0,6}))?");
+
     private static final int GONE =
             ReferenceFlags.COLUMN_DELETED | ReferenceFlags.ROW_DELETED | ReferenceFlags.SHEET_DELETED;
 
     static Area of(CellRangeAddress range) {
         return new Area(range.Sheet, range.StartColumn, range.StartRow, range.EndColumn, range.EndRow);
+    }
+
+    /**
+     * The area of a name of cells.
+     *
+     * @param sheet the number of its sheet
+     * @param cells as {@link #cellNames} gives them
+     * @return the area; empty if that is no such name
+     */
+    static Optional<Area> read(int sheet, String cells) {
+        Matcher name = CELLS.matcher(cells);
+        if (!name.matches()) {
+            return Optional.empty();
+        }
+        int left = CellName.number(name.group(1));
+        int top = Integer.parseInt(name.group(2)) - 1;
+        return Optional.of(
+                name.group(3) == null
+                        ? new Area(sheet, left, top, left, top)
+                        : new Area(
+                                sheet, left, top, CellName.number(name.group(3)), Integer.parseInt(name.group(4)) - 1));
     }
 
     /**

@@ -10,6 +10,7 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.XCellRange;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +81,7 @@ public final class BringBack {
      * @param progress is told how far it is
      * @param language the language to tell it in
      * @return what is said afterwards
-     * @throws Declined if a sheet has a password; then nothing is changed
+     * @throws Declined if a sheet or the document’s structure has a password; then nothing is changed
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public String carryOut(Progress progress, Language language) throws com.sun.star.uno.Exception {
@@ -88,12 +89,12 @@ public final class BringBack {
         if (proposal.writes().isEmpty()) {
             return told(language);
         }
+        checkLocks(undo);
         undo.enterUndoContext(language.words(SharingWords.UNDO));
         Optional<String> stays = Optional.empty();
         try {
-            Locked.check(copy, proposal.bySheet().keySet());
             Map<CellAddress, String> notes = new LinkedHashMap<>();
-            write(progress, notes);
+            AtOnce.change(copy, () -> write(progress, notes));
             Warning.remove(copy, KeptFormulas.warningLines(copy), proposal.followed(), new OfficeParser(copy));
             String fingerprint = KeptFormulas.page(copy);
             Optional<XSpreadsheet> page = WorkedOutPage.of(copy, fingerprint);
@@ -128,6 +129,17 @@ public final class BringBack {
                 + (refused.isEmpty() ? "" : "\n" + refused);
     }
 
+    /** Before the first change, and without a step that could be undone. */
+    private void checkLocks(XUndoManager undo) throws com.sun.star.uno.Exception {
+        undo.lock();
+        try {
+            Locked.check(copy, proposal.bySheet().keySet());
+            Locked.structure(copy, () -> {});
+        } finally {
+            undo.unlock();
+        }
+    }
+
     private void write(Progress progress, Map<CellAddress, String> notes) throws com.sun.star.uno.Exception {
         List<XSpreadsheet> sheets = Uno.sheets(copy);
         Map<Integer, List<Proposal.Write>> bySheet = proposal.bySheet();
@@ -135,10 +147,12 @@ public final class BringBack {
         for (Map.Entry<Integer, List<Proposal.Write>> page : bySheet.entrySet()) {
             XSpreadsheet sheet = sheets.get(page.getKey());
             int before = done;
-            Locked.change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {
+            Locked.change(copy, sheet, () -> {
+                // Before the formulas: a note on an array formula cannot be taken away alone.
+                takeNotes(sheet, page.getValue(), notes);
                 int count = before;
                 for (Proposal.Write one : page.getValue()) {
-                    write(sheet, one, notes);
+                    enter(sheet, one);
                     progress.at(++count, count());
                 }
             });
@@ -146,22 +160,23 @@ public final class BringBack {
         }
     }
 
-    private static void write(XSpreadsheet sheet, Proposal.Write one, Map<CellAddress, String> notes)
+    private void takeNotes(XSpreadsheet sheet, List<Proposal.Write> writes, Map<CellAddress, String> notes)
             throws com.sun.star.uno.Exception {
-        Area area = one.area();
-        CellAddress at = area.first();
-        // Before the formula: a note on an array formula cannot be taken away alone.
-        boolean isNoted = Notes.keeps(one.note(), one.keptText());
-        String rest = isNoted ? Notes.without(one.note(), one.keptText()) : one.note();
-        if (isNoted && rest.isEmpty()) {
-            Notes.remove(sheet, at);
-        } else if (isNoted) {
-            notes.put(at, one.note());
-            Notes.set(sheet, at, rest);
-        } else if (one.note().isEmpty() && one.kept().noteBefore().isPresent()) {
-            Notes.keep(sheet, at, Optional.empty(), one.kept().noteBefore().get());
+        List<CellAddress> empty = new ArrayList<>();
+        for (Proposal.Write one : writes) {
+            CellAddress at = one.area().first();
+            boolean isNoted = Notes.keeps(one.note(), one.keptText());
+            String rest = isNoted ? Notes.without(one.note(), one.keptText()) : one.note();
+            if (isNoted && rest.isEmpty()) {
+                empty.add(at);
+            } else if (isNoted) {
+                notes.put(at, one.note());
+                Notes.set(sheet, at, rest);
+            } else if (one.note().isEmpty() && one.kept().noteBefore().isPresent()) {
+                Notes.add(sheet, at, one.kept().noteBefore().get());
+            }
         }
-        enter(sheet, one);
+        Notes.remove(copy, empty);
     }
 
     /** Writes the formula itself. */

@@ -11,6 +11,7 @@ import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.Any;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
@@ -21,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,8 +37,11 @@ public final class CopyFile {
     private final XSpreadsheetDocument document;
     private final String file;
     private final Kind kind;
+    private final Optional<Object> beforeChanges;
 
-    private CopyFile(XComponentContext office, XSpreadsheetDocument document, String file) {
+    private CopyFile(
+            XComponentContext office, XSpreadsheetDocument document, String file, Optional<Object> beforeChanges) {
+        this.beforeChanges = beforeChanges;
         this.office = office;
         this.document = document;
         this.file = file;
@@ -64,7 +69,7 @@ public final class CopyFile {
             Progress progress)
             throws com.sun.star.uno.Exception {
         check(office, document, file);
-        CopyFile copy = new CopyFile(office, document, file);
+        CopyFile copy = new CopyFile(office, document, file, beforeChanges(document, Kind.of(file)));
         if (password.isEmpty() && DocumentFile.hasPassword(document)) {
             throw new Declined(SharingWords.NEEDS_A_PASSWORD);
         }
@@ -85,6 +90,7 @@ public final class CopyFile {
         if (Kind.of(file) == Kind.FODS && DocumentFile.hasPassword(document)) {
             throw new Declined(SharingWords.NO_PASSWORD_THERE);
         }
+        beforeChanges(document, Kind.of(file));
         XEnumeration open = Uno.as(XDesktop.class, Uno.service(office, "com.sun.star.frame.Desktop"))
                 .getComponents()
                 .createEnumeration();
@@ -94,6 +100,27 @@ public final class CopyFile {
                 throw new Declined(SharingWords.IS_OPEN, DocumentFile.written(file));
             }
         }
+    }
+
+    /**
+     * The password that is asked for before changes, of which the office keeps a fingerprint only: that of the files of one kind
+     * cannot be made into one of the other.
+     */
+    private static Optional<Object> beforeChanges(XSpreadsheetDocument document, Kind kind)
+            throws com.sun.star.uno.Exception {
+        Object settings = Uno.make(document, "com.sun.star.document.Settings");
+        Object hash = Uno.property(settings, "ModifyPasswordHash");
+        int number = hash instanceof Any typed ? ((Number) typed.getObject()).intValue() : ((Number) hash).intValue();
+        PropertyValue[] parts = (PropertyValue[]) Uno.property(settings, "ModifyPasswordInfo");
+        if (number == 0 && parts.length == 0) {
+            return Optional.empty();
+        }
+        boolean isOdf = Arrays.stream(parts)
+                .anyMatch(part -> part.Name.equals("algorithm-name") && "PBKDF2".equals(part.Value));
+        if (isOdf == (kind == Kind.XLSX)) {
+            throw new Declined(SharingWords.NOT_ASKED_BEFORE_CHANGES, kind.ending(), isOdf ? ".ods" : ".xlsx");
+        }
+        return Optional.of(parts.length == 0 ? (Object) number : parts);
     }
 
     private static boolean isSame(String one, String other) {
@@ -212,9 +239,9 @@ public final class CopyFile {
                             })
                             : Uno.named("Password", password.get()));
         }
-        // The password that is asked for before changes is kept by its fingerprint only.
-        DocumentFile.given(document, "ModifyPasswordInfo")
-                .ifPresent(fingerprint -> how.add(Uno.named("ModifyPasswordInfo", fingerprint)));
+        if (beforeChanges.isPresent()) {
+            how.add(Uno.named("ModifyPasswordInfo", beforeChanges.get()));
+        }
         return how.toArray(PropertyValue[]::new);
     }
 

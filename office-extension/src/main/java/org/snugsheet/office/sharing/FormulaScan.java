@@ -2,19 +2,16 @@ package org.snugsheet.office.sharing;
 
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellRangeAddress;
-import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.snugsheet.office.functions.OurFunctions;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
@@ -25,57 +22,68 @@ final class FormulaScan {
     /** Numbers, texts and errors: whatever a formula answers (com.sun.star.sheet.FormulaResult). */
     private static final short ANY_RESULT = 7;
 
-    private FormulaScan() {}
+    private final XSpreadsheet sheet;
+    private final String name;
+    private final SheetBlocks cells;
+    private final Map<Notes.CellKey, String> notes;
+    private final List<Area> arrays = new ArrayList<>();
+    private final List<KeptFormula> found;
+
+    private FormulaScan(XSpreadsheet sheet, List<KeptFormula> found) throws com.sun.star.uno.Exception {
+        this.sheet = sheet;
+        this.name = Uno.as(XNamed.class, sheet).getName();
+        this.cells = new SheetBlocks(sheet);
+        this.notes = Notes.of(sheet);
+        this.found = found;
+    }
 
     static List<KeptFormula> of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         List<KeptFormula> found = new ArrayList<>();
         for (XSpreadsheet sheet : Uno.sheets(document)) {
-            String name = Uno.as(XNamed.class, sheet).getName();
-            Set<String> arrays = new HashSet<>();
-            XCellRangesQuery query = Uno.as(XCellRangesQuery.class, sheet);
-            for (CellRangeAddress block : query.queryFormulaCells(ANY_RESULT).getRangeAddresses()) {
-                XCellRange range =
-                        sheet.getCellRangeByPosition(block.StartColumn, block.StartRow, block.EndColumn, block.EndRow);
-                // One call for the block; the cells are asked only where it is worth it.
-                String[][] written = Uno.as(XCellRangeFormula.class, range).getFormulaArray();
-                for (int row = block.StartRow; row <= block.EndRow; row++) {
-                    for (int column = block.StartColumn; column <= block.EndColumn; column++) {
-                        if (OurFunctions.in(written[row - block.StartRow][column - block.StartColumn])) {
-                            at(sheet, name, column, row, arrays).ifPresent(found::add);
-                        }
-                    }
-                }
-            }
+            new FormulaScan(sheet, found).scan();
         }
         return found;
     }
 
-    private static Optional<KeptFormula> at(XSpreadsheet sheet, String name, int column, int row, Set<String> arrays)
-            throws com.sun.star.uno.Exception {
-        XCell cell = sheet.getCellByPosition(column, row);
-        String formula = cell.getFormula();
-        if (!OurFunctions.in(formula)) {
-            return Optional.empty();
+    private void scan() throws com.sun.star.uno.Exception {
+        XCellRangesQuery query = Uno.as(XCellRangesQuery.class, sheet);
+        for (CellRangeAddress block : query.queryFormulaCells(ANY_RESULT).getRangeAddresses()) {
+            for (int row = block.StartRow; row <= block.EndRow; row++) {
+                for (int column = block.StartColumn; column <= block.EndColumn; column++) {
+                    String formula = cells.formula(column, row);
+                    if (OurFunctions.in(formula)) {
+                        at(column, row, formula);
+                    }
+                }
+            }
         }
+    }
+
+    private void at(int column, int row, String formula) throws com.sun.star.uno.Exception {
         if (!formula.startsWith("{")) {
-            return Optional.of(KeptFormula.found(name, CellName.of(column, row), false, formula, note(cell)));
+            found(new Area(0, column, row, column, row), false, formula);
+            return;
+        }
+        Area own = new Area(0, column, row, column, row);
+        if (arrays.stream().anyMatch(array -> array.holds(own))) {
+            return;
         }
         XCellRange one = sheet.getCellRangeByPosition(column, row, column, row);
         XSheetCellCursor whole = sheet.createCursorByRange(Uno.as(com.sun.star.sheet.XSheetCellRange.class, one));
         whole.collapseToCurrentArray();
         CellRangeAddress area = Uno.as(XCellRangeAddressable.class, whole).getRangeAddress();
-        String cells = CellName.of(area.StartColumn, area.StartRow) + ":" + CellName.of(area.EndColumn, area.EndRow);
-        if (!arrays.add(cells)) {
-            return Optional.empty();
-        }
+        Area array = new Area(0, area.StartColumn, area.StartRow, area.EndColumn, area.EndRow);
+        arrays.add(array);
         // The cell and not the range is asked: the range answers with commas, which it does not take back.
-        String plain = formula.substring(1, formula.length() - 1);
-        XCell first = sheet.getCellByPosition(area.StartColumn, area.StartRow);
-        return Optional.of(KeptFormula.found(name, cells, true, plain, note(first)));
+        String all = sheet.getCellByPosition(column, row).getFormula();
+        found(array, true, all.substring(1, all.length() - 1));
     }
 
-    private static Optional<String> note(XCell cell) {
-        String text = Notes.text(cell);
-        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    private void found(Area area, boolean array, String formula) throws com.sun.star.uno.Exception {
+        String first = CellName.of(area.left(), area.top());
+        String whole = array ? first + ":" + CellName.of(area.right(), area.bottom()) : first;
+        Optional<String> note = Optional.ofNullable(notes.get(new Notes.CellKey(area.left(), area.top())))
+                .filter(text -> !text.isEmpty());
+        found.add(KeptFormula.found(name, whole, array, formula, note, Answers.of(cells.values(area))));
     }
 }

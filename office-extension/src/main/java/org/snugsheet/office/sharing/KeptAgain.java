@@ -1,6 +1,5 @@
 package org.snugsheet.office.sharing;
 
-import com.sun.star.container.XNamed;
 import com.sun.star.document.XUndoAction;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
@@ -81,7 +80,7 @@ final class KeptAgain extends WeakBase implements XUndoAction {
             write(after);
             for (Proposal.Write array : arrays) {
                 XSpreadsheet sheet = sheet(array.area().first());
-                Locked.change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {
+                Locked.change(document, sheet, () -> {
                     NoSteps.again(document);
                     BringBack.enter(sheet, array);
                     NoSteps.again(document);
@@ -103,7 +102,7 @@ final class KeptAgain extends WeakBase implements XUndoAction {
         for (Map.Entry<CellAddress, String> note : notes.entrySet()) {
             CellAddress at = note.getKey();
             XSpreadsheet sheet = sheet(at);
-            Locked.change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> Notes.set(sheet, at, note.getValue()));
+            Locked.change(document, sheet, () -> Notes.set(sheet, at, note.getValue()));
         }
     }
 

@@ -42,8 +42,14 @@ record KeptFormula(
     }
 
     /** One in a document that is no copy yet. */
-    static KeptFormula found(String sheet, String cells, boolean array, String formula, Optional<String> noteBefore) {
-        return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.empty(), List.of());
+    static KeptFormula found(
+            String sheet, String cells, boolean array, String formula, Optional<String> noteBefore, Answers answers) {
+        return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.of(answers), List.of());
+    }
+
+    /** The same, its cells and those of its references followed. */
+    KeptFormula followedAt(List<Integer> where) {
+        return new KeptFormula(sheet, cells, array, formula, noteBefore, answers, where);
     }
 
     /** As one line of text that no file format harms: its parts as in an address of the web. */

@@ -1,9 +1,9 @@
 package org.snugsheet.office.sharing;
 
-import com.sun.star.beans.Property;
 import com.sun.star.beans.PropertyAttribute;
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertyAccess;
 import com.sun.star.beans.XPropertyContainer;
-import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import java.util.ArrayList;
@@ -34,13 +34,14 @@ final class KeptFormulas {
 
     static void write(XSpreadsheetDocument document, List<KeptFormula> formulas, List<WarningLine> lines, String page)
             throws com.sun.star.uno.Exception {
+        XPropertyContainer container = container(document);
         for (int i = 0; i < formulas.size(); i++) {
-            add(document, FORMULA + number(i), formulas.get(i).written());
+            add(container, FORMULA + number(i), formulas.get(i).written());
         }
         for (int i = 0; i < lines.size(); i++) {
-            add(document, LINE + number(i), lines.get(i).written());
+            add(container, LINE + number(i), lines.get(i).written());
         }
-        add(document, PAGE, page);
+        add(container, PAGE, page);
     }
 
     static List<KeptFormula> read(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
@@ -63,26 +64,27 @@ final class KeptFormulas {
     /** Takes all of them away. */
     static Map<String, String> forget(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         SortedMap<String, String> all = all(document);
+        XPropertyContainer container = container(document);
         for (String name : all.keySet()) {
-            container(document).removeProperty(name);
+            container.removeProperty(name);
         }
         return all;
     }
 
     /** Puts back what was taken away. */
     static void remember(XSpreadsheetDocument document, Map<String, String> all) throws com.sun.star.uno.Exception {
+        XPropertyContainer container = container(document);
         for (Map.Entry<String, String> one : all.entrySet()) {
-            container(document).addProperty(one.getKey(), PropertyAttribute.REMOVABLE, one.getValue());
+            container.addProperty(one.getKey(), PropertyAttribute.REMOVABLE, one.getValue());
         }
     }
 
-    private static void add(XSpreadsheetDocument document, String name, String text) throws com.sun.star.uno.Exception {
+    private static void add(XPropertyContainer container, String name, String text) throws com.sun.star.uno.Exception {
         for (int from = 0, part = 0; from == 0 || from < text.length(); from += LONGEST, part++) {
-            container(document)
-                    .addProperty(
-                            part == 0 ? name : name + MORE + number(part),
-                            PropertyAttribute.REMOVABLE,
-                            text.substring(from, Math.min(text.length(), from + LONGEST)));
+            container.addProperty(
+                    part == 0 ? name : name + MORE + number(part),
+                    PropertyAttribute.REMOVABLE,
+                    text.substring(from, Math.min(text.length(), from + LONGEST)));
         }
     }
 
@@ -98,12 +100,12 @@ final class KeptFormulas {
         return whole.values().stream().map(StringBuilder::toString).toList();
     }
 
-    private static SortedMap<String, String> all(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        XPropertySet properties = Uno.as(XPropertySet.class, container(document));
+    private static SortedMap<String, String> all(XSpreadsheetDocument document) {
         SortedMap<String, String> all = new TreeMap<>();
-        for (Property property : properties.getPropertySetInfo().getProperties()) {
+        for (PropertyValue property :
+                Uno.as(XPropertyAccess.class, container(document)).getPropertyValues()) {
             if (property.Name.startsWith(OURS)) {
-                all.put(property.Name, String.valueOf(properties.getPropertyValue(property.Name)));
+                all.put(property.Name, String.valueOf(property.Value));
             }
         }
         return all;

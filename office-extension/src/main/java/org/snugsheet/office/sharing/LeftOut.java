@@ -57,7 +57,7 @@ final class LeftOut {
             inputs(sheet, name, found, false);
             if (!found.isEmpty()) {
                 calls.addAll(found);
-                Locked.change(sheet, name, () -> {
+                Locked.change(copy, sheet, () -> {
                     formats(sheet, name, new ArrayList<>(), true);
                     inputs(sheet, name, new ArrayList<>(), true);
                 });

@@ -6,10 +6,12 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.util.XProtectable;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.snugsheet.office.page.NoSteps;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 
-/** Opens a protected sheet for a change and protects it again. */
+/** Opens a protected sheet, or the protected order of the sheets, for a change and protects it again. */
 final class Locked {
 
     /** A change to a sheet. */
@@ -28,7 +30,7 @@ final class Locked {
         List<XSpreadsheet> sheets = Uno.sheets(document);
         for (int number : numbers) {
             XSpreadsheet sheet = sheets.get(number);
-            change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {});
+            change(document, sheet, () -> {});
         }
     }
 
@@ -37,25 +39,52 @@ final class Locked {
      *
      * @throws Declined if a password is needed
      */
-    static void change(XSpreadsheet sheet, String name, Change change) throws com.sun.star.uno.Exception {
-        XProtectable protection = Uno.as(XProtectable.class, sheet);
-        boolean wasProtected = protection.isProtected();
-        if (wasProtected) {
-            try {
-                protection.unprotect("");
-            } catch (com.sun.star.lang.IllegalArgumentException passwordNeeded) {
-                throw new Declined(SharingWords.HAS_A_PASSWORD, name);
-            }
-            if (protection.isProtected()) {
-                throw new Declined(SharingWords.HAS_A_PASSWORD, name);
-            }
+    static void change(XSpreadsheetDocument document, XSpreadsheet sheet, Change change)
+            throws com.sun.star.uno.Exception {
+        change(
+                document,
+                Uno.as(XProtectable.class, sheet),
+                () -> new Declined(
+                        SharingWords.HAS_A_PASSWORD, Uno.as(XNamed.class, sheet).getName()),
+                change);
+    }
+
+    /**
+     * Adds a sheet or takes one away, however the document’s structure is protected.
+     *
+     * @throws Declined if a password is needed
+     */
+    static void structure(XSpreadsheetDocument document, Change change) throws com.sun.star.uno.Exception {
+        change(
+                document,
+                Uno.as(XProtectable.class, document),
+                () -> new Declined(SharingWords.STRUCTURE_HAS_A_PASSWORD),
+                change);
+    }
+
+    private static void change(
+            XSpreadsheetDocument document, XProtectable protection, Supplier<Declined> refusal, Change change)
+            throws com.sun.star.uno.Exception {
+        if (!protection.isProtected()) {
+            change.make();
+            return;
         }
+        try {
+            protection.unprotect("");
+        } catch (com.sun.star.lang.IllegalArgumentException passwordNeeded) {
+            throw refusal.get();
+        }
+        if (protection.isProtected()) {
+            throw refusal.get();
+        }
+        // Opening and closing a sheet paints it anew, after which the office records steps again, whatever it was told.
+        NoSteps.again(document);
         try {
             change.make();
         } finally {
-            if (wasProtected) {
-                protection.protect("");
-            }
+            NoSteps.again(document);
+            protection.protect("");
+            NoSteps.again(document);
         }
     }
 }

@@ -1,21 +1,24 @@
 package org.snugsheet.office.sharing;
 
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSheetAnnotation;
 import com.sun.star.sheet.XSheetAnnotationAnchor;
 import com.sun.star.sheet.XSheetAnnotationShapeSupplier;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
+import com.sun.star.sheet.XSheetCellRangeContainer;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XSimpleText;
 import com.sun.star.uno.UnoRuntime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.snugsheet.office.uno.Uno;
 
 /** The notes on cells: the one that somebody wrote, and the formula that a copy keeps below it. */
@@ -25,7 +28,10 @@ final class Notes {
 
     /** The text of a cell’s note; empty if there is none. */
     static String text(XCell cell) {
-        XSheetAnnotation note = Uno.as(XSheetAnnotationAnchor.class, cell).getAnnotation();
+        return text(Uno.as(XSheetAnnotationAnchor.class, cell).getAnnotation());
+    }
+
+    private static String text(XSheetAnnotation note) {
         String text = Uno.as(XSimpleText.class, note).getString();
         if (text.isEmpty()) {
             // Of a note read from an .xlsx, newer offices know the text only once its shape was asked for.
@@ -44,12 +50,11 @@ final class Notes {
     /** All notes of a sheet by their cells. */
     static Map<CellKey, String> of(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
         Map<CellKey, String> notes = new LinkedHashMap<>();
-        for (CellRangeAddress block : annotated(sheet)) {
-            for (int column = block.StartColumn; column <= block.EndColumn; column++) {
-                for (int row = block.StartRow; row <= block.EndRow; row++) {
-                    notes.put(new CellKey(column, row), text(sheet.getCellByPosition(column, row)));
-                }
-            }
+        XIndexAccess all = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
+        for (int i = 0; i < all.getCount(); i++) {
+            XSheetAnnotation note = Uno.as(XSheetAnnotation.class, all.getByIndex(i));
+            CellAddress at = note.getPosition();
+            notes.put(new CellKey(at.Column, at.Row), text(note));
         }
         return notes;
     }
@@ -60,25 +65,31 @@ final class Notes {
                 .getRangeAddresses();
     }
 
-    /** Puts a formula below the note of a cell, or makes a note of it. What is already there keeps author, date and look. */
-    static void keep(XSpreadsheet sheet, CellAddress at, Optional<String> before, String formula)
-            throws com.sun.star.uno.Exception {
-        if (before.isPresent()) {
-            set(sheet, at, before.get() + "\n" + formula);
-        } else {
-            Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations().insertNew(at, formula);
-        }
+    /** Makes a new note. */
+    static void add(XSpreadsheet sheet, CellAddress at, String text) {
+        Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations().insertNew(at, text);
     }
 
+    /** Gives a note other words; it keeps author, date and look. */
     static void set(XSpreadsheet sheet, CellAddress at, String text) throws com.sun.star.uno.Exception {
         XCell cell = sheet.getCellByPosition(at.Column, at.Row);
         XSheetAnnotation note = Uno.as(XSheetAnnotationAnchor.class, cell).getAnnotation();
         Uno.as(XSimpleText.class, note).setString(text);
     }
 
-    static void remove(XSpreadsheet sheet, CellAddress at) throws com.sun.star.uno.Exception {
-        Uno.as(XSheetOperation.class, sheet.getCellRangeByPosition(at.Column, at.Row, at.Column, at.Row))
-                .clearContents(CellFlags.ANNOTATION);
+    /** Takes the notes of some cells away, all at once. */
+    static void remove(XSpreadsheetDocument document, List<CellAddress> cells) throws com.sun.star.uno.Exception {
+        if (cells.isEmpty()) {
+            return;
+        }
+        Object ranges = Uno.make(document, "com.sun.star.sheet.SheetCellRanges");
+        Uno.as(XSheetCellRangeContainer.class, ranges)
+                .addRangeAddresses(
+                        cells.stream()
+                                .map(at -> new CellRangeAddress(at.Sheet, at.Column, at.Row, at.Column, at.Row))
+                                .toArray(CellRangeAddress[]::new),
+                        true);
+        Uno.as(XSheetOperation.class, ranges).clearContents(CellFlags.ANNOTATION);
     }
 
     /** Whether a note keeps this formula, alone or among words of somebody’s. */

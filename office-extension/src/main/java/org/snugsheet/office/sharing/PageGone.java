@@ -40,13 +40,19 @@ final class PageGone {
 
     void remove() throws com.sun.star.uno.Exception {
         NoSteps.again(document);
-        document.getSheets().removeByName(name);
+        Locked.structure(document, () -> {
+            document.getSheets().removeByName(name);
+            NoSteps.again(document);
+        });
         NoSteps.again(document);
     }
 
     /** Makes the page again, as it was. */
     void bringBack() throws com.sun.star.uno.Exception {
-        document.getSheets().insertNewByName(name, place);
+        Locked.structure(document, () -> {
+            document.getSheets().insertNewByName(name, place);
+            NoSteps.again(document);
+        });
         NoSteps.again(document);
         XSpreadsheet page = Uno.as(XSpreadsheet.class, document.getSheets().getByName(name));
         // Widths first: how high a row is follows from them.

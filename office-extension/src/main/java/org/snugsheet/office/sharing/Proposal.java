@@ -6,7 +6,7 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
-import com.sun.star.table.XCellRange;
+import com.sun.star.table.CellRangeAddress;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -58,6 +58,7 @@ final class Proposal {
     private final OfficeParser parser;
     private final Harmless harmless;
     private final Map<Integer, Optional<Area>> followed;
+    private final Map<Integer, SheetBlocks> cells = new HashMap<>();
     private final Map<Integer, Map<Notes.CellKey, String>> notes = new HashMap<>();
     private final Map<Integer, Map<String, List<Notes.CellKey>>> byText = new HashMap<>();
     private final Set<Area> claimed = new HashSet<>();
@@ -147,7 +148,18 @@ final class Proposal {
                 cell.get().row(),
                 cell.get().column() + was.columns() - 1,
                 cell.get().row() + was.rows() - 1);
+        if (!isOnSheet(is)) {
+            refuse(kept, new Reason(RefusalWords.PLACE_GONE));
+            return;
+        }
         place(kept, was, is);
+    }
+
+    /** A crafted copy may name any cells. */
+    private boolean isOnSheet(Area area) {
+        CellRangeAddress all =
+                Uno.as(XCellRangeAddressable.class, sheets.get(area.sheet())).getRangeAddress();
+        return area.right() <= all.EndColumn && area.bottom() <= all.EndRow;
     }
 
     /** Where its cells should be, by the page that follows them or as the copy was made. */
@@ -158,11 +170,7 @@ final class Proposal {
             return place.filter(area -> area.sheet() < sheets.size());
         }
         int sheet = names.indexOf(kept.sheet());
-        return sheet < 0 || !kept.cells().matches("[A-Z]{1,3}[0-9]{1,7}(:[A-Z]{1,3}[0-9]{1,7})?")
-                ? Optional.empty()
-                : Optional.of(Area.of(
-                        Uno.as(XCellRangeAddressable.class, sheets.get(sheet).getCellRangeByName(kept.cells()))
-                                .getRangeAddress()));
+        return sheet < 0 ? Optional.empty() : Area.read(sheet, kept.cells());
     }
 
     /** The cell that carries its note now: where it is expected, or else wherever it was sorted to. */
@@ -221,14 +229,13 @@ final class Proposal {
     }
 
     private void place(KeptFormula kept, Area was, Area is) throws com.sun.star.uno.Exception {
-        XCellRange range = sheets.get(is.sheet()).getCellRangeByPosition(is.left(), is.top(), is.right(), is.bottom());
         if (kept.answers().isEmpty() && !is.equals(was)) {
             refuse(kept, new Reason(RefusalWords.MOVED));
             return;
         }
         boolean stands = kept.answers().isPresent()
-                ? fits(kept.answers().get(), is) && kept.answers().get().standIn(range)
-                : Answers.areValues(range);
+                ? fits(kept.answers().get(), is) && kept.answers().get().standIn(cells(is.sheet()), is)
+                : Answers.areValues(cells(is.sheet()), is);
         if (!stands) {
             refuse(kept, new Reason(RefusalWords.TYPED_OVER));
             return;
@@ -255,11 +262,17 @@ final class Proposal {
     }
 
     /** The cell the formula was kept for: its references are read from there. */
-    private CellAddress at(KeptFormula kept, Area was) throws com.sun.star.uno.Exception {
-        XCellRange then =
-                sheets.get(was.sheet()).getCellRangeByName(kept.cells().replaceFirst(":.*", ""));
-        return Area.of(Uno.as(XCellRangeAddressable.class, then).getRangeAddress())
-                .first();
+    private static CellAddress at(KeptFormula kept, Area was) {
+        return Area.read(was.sheet(), kept.cells()).orElse(was).first();
+    }
+
+    private SheetBlocks cells(int sheet) throws com.sun.star.uno.Exception {
+        SheetBlocks known = cells.get(sheet);
+        if (known == null) {
+            known = new SheetBlocks(sheets.get(sheet));
+            cells.put(sheet, known);
+        }
+        return known;
     }
 
     /** Turns each reference to where its cells are now; false if some were deleted. */

@@ -8,9 +8,10 @@ import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XNamedRange;
+import com.sun.star.sheet.XSheetAnnotations;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
-import com.sun.star.table.CellAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.UnoRuntime;
 import java.time.LocalDate;
@@ -37,6 +38,7 @@ public final class ShareCopy {
     private final OfficeParser parser;
     private final Followed followed = new Followed();
     private final Map<String, XSpreadsheet> sheets = new LinkedHashMap<>();
+    private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<Integer, Optional<Area>> names = new HashMap<>();
 
     private ShareCopy(XSpreadsheetDocument copy, Progress progress) throws com.sun.star.uno.Exception {
@@ -44,7 +46,9 @@ public final class ShareCopy {
         this.progress = progress;
         this.parser = new OfficeParser(copy);
         for (XSpreadsheet sheet : Uno.sheets(copy)) {
-            sheets.put(Uno.as(XNamed.class, sheet).getName(), sheet);
+            String name = Uno.as(XNamed.class, sheet).getName();
+            numbers.put(name, sheets.size());
+            sheets.put(name, sheet);
         }
         for (XNamedRange named : Names.of(copy).values()) {
             XCellRangeReferrer referrer = UnoRuntime.queryInterface(XCellRangeReferrer.class, named);
@@ -63,7 +67,7 @@ public final class ShareCopy {
      *
      * @param copy the document to change; the original is another one
      * @return how many formulas were replaced; 0 leaves the document as it was
-     * @throws Declined if it is such a copy already, or a sheet with one of our formulas has a password
+     * @throws Declined if it is such a copy already, or a sheet with one of our formulas or the document’s structure has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
@@ -82,17 +86,19 @@ public final class ShareCopy {
         if (!KeptFormulas.read(copy).isEmpty()) {
             throw new Declined(SharingWords.IS_A_COPY);
         }
+        // With all answers, before the first is written; otherwise a formula would be worked out from its neighbors’
+        // changes.
         List<KeptFormula> found = FormulaScan.of(copy);
-        List<LeftOut.Call> leftOut = LeftOut.of(copy);
-        if (found.isEmpty() && leftOut.isEmpty()) {
-            return 0;
-        }
-        return new ShareCopy(copy, progress).make(found, leftOut);
+        Locked.structure(copy, () -> {
+            List<LeftOut.Call> leftOut = LeftOut.of(copy);
+            if (!found.isEmpty() || !leftOut.isEmpty()) {
+                new ShareCopy(copy, progress).make(found, leftOut);
+            }
+        });
+        return found.size();
     }
 
-    private int make(List<KeptFormula> found, List<LeftOut.Call> leftOut) throws com.sun.star.uno.Exception {
-        // All values are read before the first is written; otherwise a formula would be worked out from its neighbors’
-        // changes.
+    private void make(List<KeptFormula> found, List<LeftOut.Call> leftOut) throws com.sun.star.uno.Exception {
         List<KeptFormula> formulas = new ArrayList<>();
         for (KeptFormula formula : found) {
             formulas.add(followed(formula));
@@ -116,20 +122,20 @@ public final class ShareCopy {
             }
         }
         FollowedCells.Snapshot snapshot = FollowedCells.snapshot(copy, followed);
-        replace(formulas);
-        XSpreadsheet page = WorkedOutPage.add(copy, formulas, leftOut);
+        AtOnce.change(copy, () -> replace(formulas));
+        XSpreadsheet page = WorkedOutPage.add(copy);
         String pageName = Uno.as(XNamed.class, page).getName();
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         FollowedCells.write(copy, page, snapshot);
+        WorkedOutPage.fill(copy, page, formulas, leftOut);
         Area own = new Area(0, 0, WorkedOutPage.WARNING_ROW, 0, WorkedOutPage.WARNING_ROW);
         Warning.write(page, List.of(new Warning.Place(own, "", false)), pageName, language, today);
         for (Map.Entry<String, List<Warning.Place>> line : lines.entrySet()) {
             XSpreadsheet sheet = sheet(line.getKey());
-            Locked.change(sheet, line.getKey(), () -> Warning.write(sheet, line.getValue(), pageName, language, today));
+            Locked.change(copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, language, today));
         }
         KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page));
-        return formulas.size();
     }
 
     private void replace(List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
@@ -141,32 +147,43 @@ public final class ShareCopy {
         for (Map.Entry<String, List<KeptFormula>> page : bySheet.entrySet()) {
             XSpreadsheet sheet = sheet(page.getKey());
             int before = done;
-            Locked.change(sheet, page.getKey(), () -> {
-                int count = before;
-                for (KeptFormula formula : page.getValue()) {
-                    replace(sheet, formula);
-                    progress.at(++count, formulas.size());
-                }
-            });
+            Locked.change(copy, sheet, () -> replace(sheet, page.getValue(), before, formulas.size()));
             done += page.getValue().size();
         }
     }
 
-    private static void replace(XSpreadsheet sheet, KeptFormula formula) throws com.sun.star.uno.Exception {
-        XCellRange range = sheet.getCellRangeByName(formula.cells());
-        if (formula.array()) {
-            Uno.as(XArrayFormulaRange.class, range).setArrayFormula("");
+    private void replace(XSpreadsheet sheet, List<KeptFormula> formulas, int before, int all)
+            throws com.sun.star.uno.Exception {
+        AnswerCells answers = new AnswerCells(Notes.of(sheet).keySet());
+        for (KeptFormula formula : formulas) {
+            if (formula.array()) {
+                Uno.as(XArrayFormulaRange.class, sheet.getCellRangeByName(formula.cells()))
+                        .setArrayFormula("");
+            }
+            answers.add(area(formula), formula.answers().orElseThrow());
         }
-        formula.answers().orElseThrow().writeTo(range);
-        CellAddress at = Area.of(Uno.as(XCellRangeAddressable.class, range).getRangeAddress())
-                .first();
-        Notes.keep(sheet, at, formula.noteBefore(), OurFunctions.asTyped(formula.formula()));
+        answers.writeTo(sheet);
+        XSheetAnnotations notes = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
+        int count = before;
+        for (KeptFormula formula : formulas) {
+            String typed = OurFunctions.asTyped(formula.formula());
+            if (formula.noteBefore().isPresent()) {
+                Notes.set(sheet, area(formula).first(), formula.noteBefore().get() + "\n" + typed);
+            } else {
+                notes.insertNew(area(formula).first(), typed);
+            }
+            progress.at(++count, all);
+        }
     }
 
-    /** The formula with its answers, and with its cells and those it works with followed. */
-    private KeptFormula followed(KeptFormula formula) throws com.sun.star.uno.Exception {
-        XCellRange range = sheet(formula.sheet()).getCellRangeByName(formula.cells());
-        Area own = Area.of(Uno.as(XCellRangeAddressable.class, range).getRangeAddress());
+    private Area area(KeptFormula formula) {
+        return Area.read(Optional.ofNullable(numbers.get(formula.sheet())).orElseThrow(), formula.cells())
+                .orElseThrow();
+    }
+
+    /** The formula with its cells and those it works with followed. */
+    private KeptFormula followed(KeptFormula formula) {
+        Area own = area(formula);
         List<Integer> places = new ArrayList<>();
         places.add(followed.follow(own));
         if (Harmless.beforeParsing(formula.formula()).isEmpty()) {
@@ -178,14 +195,7 @@ public final class ShareCopy {
                 }
             }
         }
-        return new KeptFormula(
-                formula.sheet(),
-                formula.cells(),
-                formula.array(),
-                formula.formula(),
-                formula.noteBefore(),
-                Optional.of(Answers.of(range)),
-                places);
+        return formula.followedAt(places);
     }
 
     private XSpreadsheet sheet(String name) {

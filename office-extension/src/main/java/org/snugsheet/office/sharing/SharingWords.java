@@ -19,11 +19,15 @@ enum SharingWords implements Phrase {
     INPUT_CHECK("check of input"),
     INPUT_CHECK_LEFT_OUT("A check of what is typed into these cells. It is left out of this copy."),
     HAS_A_PASSWORD("The sheet “{0}” has a password. Take it off first."),
+    STRUCTURE_HAS_A_PASSWORD(
+            "No sheet can be added to this document or taken out of it: its structure has a password. Take it off first."),
     IS_A_COPY("This is a copy to share already. Bring the formulas back first."),
     IS_OPEN("“{0}” is open. Choose another name for the copy."),
     NEEDS_A_PASSWORD("This document has a password, so the copy needs one too. No copy was made."),
     NO_PASSWORD_THERE(
             "A file that ends with .fods cannot have a password, and this document has one. Choose .ods or .xlsx."),
+    NOT_ASKED_BEFORE_CHANGES(
+            "This document asks for a password before changes. A copy that ends with {0} could not ask for it. Choose {1}."),
     NOT_WRITTEN(
             "The copy could not be written to “{0}”. Look whether the folder may be written to and the disk has room. What was there before is unchanged."),
     NOT_COPIED("The office could not make a copy of this document. Look whether the disk has room."),

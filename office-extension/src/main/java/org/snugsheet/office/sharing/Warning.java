@@ -1,7 +1,6 @@
 package org.snugsheet.office.sharing;
 
 import com.sun.star.awt.FontWeight;
-import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XFormulaQuery;
 import com.sun.star.sheet.XSheetCellRanges;
@@ -197,7 +196,7 @@ final class Warning {
             if (!isOurs) {
                 continue;
             }
-            Locked.change(sheet, Uno.as(XNamed.class, sheet).getName(), () -> {
+            Locked.change(copy, sheet, () -> {
                 if (line.before().startsWith("=")) {
                     if (Harmless.beforeParsing(line.before()).isEmpty()
                             && harmless.any(parser.parts(line.before(), at.first()))

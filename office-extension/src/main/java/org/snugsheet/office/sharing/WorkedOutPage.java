@@ -43,19 +43,26 @@ final class WorkedOutPage {
 
     private WorkedOutPage() {}
 
-    static XSpreadsheet add(XSpreadsheetDocument copy, List<KeptFormula> formulas, List<LeftOut.Call> leftOut)
-            throws com.sun.star.uno.Exception {
-        Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
-        String title = language.words(SharingWords.PAGE);
+    /** An empty page with a free name, behind all others. */
+    static XSpreadsheet add(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        String title = DocumentLanguage.of(Uno.as(XPropertySet.class, copy)).words(SharingWords.PAGE);
         XSpreadsheets sheets = copy.getSheets();
         String name = title;
         for (int number = 2; sheets.hasByName(name); number++) {
             name = title + " " + number;
         }
         sheets.insertNewByName(name, (short) sheets.getElementNames().length);
-        XSpreadsheet page = Uno.as(XSpreadsheet.class, sheets.getByName(name));
-        write(page, 0, title);
-        write(page, 1, language.words(SharingWords.INTRODUCTION));
+        return Uno.as(XSpreadsheet.class, sheets.getByName(name));
+    }
+
+    /**
+     * Writes what people read. Looks first, while the rows are empty, and the hidden columns before: each change makes the office lay
+     * out every text of a row to see how high it is.
+     */
+    static void fill(
+            XSpreadsheetDocument copy, XSpreadsheet page, List<KeptFormula> formulas, List<LeftOut.Call> leftOut)
+            throws com.sun.star.uno.Exception {
+        Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
         List<Object[]> rows = new ArrayList<>();
         rows.add(language.row(SharingWords.SHEET, SharingWords.CELLS, SharingWords.FORMULA, SharingWords.MEANING));
         for (KeptFormula formula : formulas) {
@@ -71,10 +78,11 @@ final class WorkedOutPage {
                 call.where(), language.words(call.kind()), OurFunctions.asTyped(call.formula()), call.told(language)
             });
         }
+        look(copy, page, HEAD_ROW + rows.size() - 1);
+        write(page, 0, language.words(SharingWords.PAGE));
+        write(page, 1, language.words(SharingWords.INTRODUCTION));
         XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + rows.size() - 1);
         Uno.as(XCellRangeData.class, table).setDataArray(rows.toArray(Object[][]::new));
-        look(copy, page, HEAD_ROW + rows.size() - 1);
-        return page;
     }
 
     /**

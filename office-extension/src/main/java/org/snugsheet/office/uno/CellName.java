@@ -31,4 +31,18 @@ public final class CellName {
         }
         return letters.toString();
     }
+
+    /**
+     * The number of a column.
+     *
+     * @param letters its name, such as {@code AB}
+     * @return counted from 0
+     */
+    public static int number(String letters) {
+        int number = 0;
+        for (int i = 0; i < letters.length(); i++) {
+            number = number * LETTERS + letters.charAt(i) - 'A' + 1;
+        }
+        return number - 1;
+    }
 }

@@ -157,7 +157,7 @@ class SharingIT {
     }
 
     /** An answer stays what it is; a refusal is still an error, if another one. */
-    private static void assertSameAnswers(List<List<CellResult>> before, List<List<CellResult>> after) {
+    static void assertSameAnswers(List<List<CellResult>> before, List<List<CellResult>> after) {
         for (int row = 0; row < before.size(); row++) {
             for (int column = 0; column < before.get(row).size(); column++) {
                 CellResult was = before.get(row).get(column);

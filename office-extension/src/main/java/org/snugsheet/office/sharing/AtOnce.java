@@ -1,0 +1,21 @@
+package org.snugsheet.office.sharing;
+
+import com.sun.star.document.XActionLockable;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import org.snugsheet.office.uno.Uno;
+
+/** Many changes of a document, after which the office tells its windows once and not after each of them. */
+final class AtOnce {
+
+    private AtOnce() {}
+
+    static void change(XSpreadsheetDocument document, Locked.Change changes) throws com.sun.star.uno.Exception {
+        XActionLockable lock = Uno.as(XActionLockable.class, document);
+        lock.addActionLock();
+        try {
+            changes.make();
+        } finally {
+            lock.removeActionLock();
+        }
+    }
+}
