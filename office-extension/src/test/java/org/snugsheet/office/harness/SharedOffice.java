@@ -45,7 +45,8 @@ public final class SharedOffice implements ParameterResolver {
                 .office();
     }
 
-    private static OfficeSetup withExtension() {
+    /** For tests that need an office of their own, such as one with windows: with the extension of this build. */
+    public static OfficeSetup withExtension() {
         Path oxt = Optional.ofNullable(System.getProperty(OXT_PROPERTY))
                 .map(Path::of)
                 .orElseThrow(() -> new OfficeFailure("Name the packed extension with -D" + OXT_PROPERTY

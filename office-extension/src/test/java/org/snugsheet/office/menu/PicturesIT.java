@@ -22,7 +22,6 @@ import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.investigation.InvestigationWords;
 import org.snugsheet.office.uno.Uno;
@@ -51,12 +50,7 @@ class PicturesIT {
 
     @BeforeAll
     static void start() {
-        Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
-        office = OfficeSetup.plain()
-                .inLocale(SPOKEN)
-                .withExtension(oxt)
-                .withWindows()
-                .start();
+        office = SharedOffice.withExtension().inLocale(SPOKEN).withWindows().start();
         // The menu speaks it after the next start, and only where the office was installed with it.
         set("/org.openoffice.Office.Linguistic/General", "UILocale", SPOKEN.getLanguage());
         // Else each desktop has its own mind on it.

@@ -20,7 +20,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
@@ -35,10 +34,7 @@ class ProtectedCopyIT {
 
     @BeforeAll
     static void startWithWindows() {
-        office = OfficeSetup.plain()
-                .withExtension(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY)))
-                .withWindows()
-                .start();
+        office = SharedOffice.withExtension().withWindows().start();
     }
 
     @AfterAll

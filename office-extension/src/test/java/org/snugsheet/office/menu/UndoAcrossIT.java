@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
@@ -27,10 +26,7 @@ class UndoAcrossIT {
 
     @BeforeAll
     static void startWithWindows() {
-        office = OfficeSetup.plain()
-                .withExtension(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY)))
-                .withWindows()
-                .start();
+        office = SharedOffice.withExtension().withWindows().start();
     }
 
     @AfterAll

@@ -3,7 +3,6 @@ package org.snugsheet.office.menu;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.sun.star.beans.PropertyValue;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -12,7 +11,6 @@ import org.junit.jupiter.api.condition.EnabledIf;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
@@ -29,8 +27,7 @@ class UndoIT {
 
     @BeforeAll
     static void start() {
-        Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
-        office = OfficeSetup.plain().withExtension(oxt).withWindows().start();
+        office = SharedOffice.withExtension().withWindows().start();
     }
 
     @AfterAll

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
-import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,8 +29,7 @@ class WindowsIT {
 
     @BeforeAll
     static void startWithWindows() {
-        Path oxt = Path.of(System.getProperty(SharedOffice.OXT_PROPERTY));
-        office = OfficeSetup.plain().withExtension(oxt).withWindows().start();
+        office = SharedOffice.withExtension().withWindows().start();
     }
 
     @AfterAll
