@@ -5,7 +5,6 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
-import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.view.XSelectionSupplier;
@@ -130,13 +129,10 @@ final class Pages {
 
     /**
      * As the name box does it: in a cell that is selected instead, Enter goes nowhere, and each reading overwrites the last. In a
-     * window that is not shown the office would make its bars for that, which ends an office that has none.
+     * window that is not shown nobody types, and the office would make its bars for that, which ends an office that has none.
      */
     private void goTo(String cell) throws com.sun.star.uno.Exception {
         if (!Uno.as(XWindow2.class, choice.window().getContainerWindow()).isVisible()) {
-            XSpreadsheet shown = Uno.as(XSpreadsheetView.class, choice.window().getController())
-                    .getActiveSheet();
-            Uno.as(XSelectionSupplier.class, choice.window().getController()).select(shown.getCellRangeByName(cell));
             return;
         }
         Uno.as(XDispatchHelper.class, Uno.service(choice.office(), "com.sun.star.frame.DispatchHelper"))

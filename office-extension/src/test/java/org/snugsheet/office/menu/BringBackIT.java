@@ -135,7 +135,7 @@ class BringBackIT {
     }
 
     private static CompletableFuture<String> choose(CalcDocument sheet, PropertyValue... arguments) {
-        return CompletableFuture.supplyAsync(() -> Menu.choose(office, sheet, MenuItem.BRING_BACK, arguments));
+        return Menu.chosenByAPerson(office, sheet, MenuItem.BRING_BACK, arguments);
     }
 
     private static Path shared(Path folder) {

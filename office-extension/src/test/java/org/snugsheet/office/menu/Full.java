@@ -6,6 +6,7 @@ import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSheetAnnotation;
+import com.sun.star.sheet.XSheetAnnotationShapeSupplier;
 import com.sun.star.sheet.XSheetAnnotations;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSpreadsheet;
@@ -57,6 +58,8 @@ public record Full(List<String> sheets, TreeSet<String> properties) {
             for (int i = 0; i < all.getCount(); i++) {
                 XSheetAnnotation note = Uno.as(XSheetAnnotation.class, all.getByIndex(i));
                 CellAddress at = note.getPosition();
+                // Of a note read from an .xlsx, newer offices know the text only once its shape was asked for.
+                Uno.as(XSheetAnnotationShapeSupplier.class, note).getAnnotationShape();
                 notes.add(at.Column + "," + at.Row + "="
                         + Uno.as(XSimpleText.class, note).getString());
             }

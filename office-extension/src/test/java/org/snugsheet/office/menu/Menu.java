@@ -15,11 +15,13 @@ import com.sun.star.uno.Any;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
+import java.time.Duration;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.Patience;
 import org.snugsheet.office.uno.Uno;
 
 /** Chooses lines of the menu as the office does, by their address. */
@@ -28,15 +30,21 @@ public final class Menu {
     /** Nothing is said and nothing asked. */
     public static final PropertyValue QUIET = Uno.named("Quiet", true);
 
+    /** Set while the office’s main thread waits for this one. */
+    private static final ThreadLocal<Boolean> IN_THE_MAIN_THREAD = ThreadLocal.withInitial(() -> false);
+
+    /** As long as somebody may work at the windows of one choice. */
+    private static final Duration LONGEST = Duration.ofMinutes(2);
+
     private Menu() {}
 
     /**
-     * Chooses a line.
+     * Chooses a line, in the office’s main thread as a person does.
      *
      * @return what the user would be told
      */
     public static String choose(Office office, CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
-        return call(office, sheet, item.address(), arguments);
+        return asAPerson(office, () -> call(office, sheet, item.address(), arguments));
     }
 
     /**
@@ -56,22 +64,39 @@ public final class Menu {
 
     /**
      * Does something as the menu, the keyboard and the mouse do: in the office’s main thread, while no window is painted. Between
-     * two calls from outside the office would paint, and what it does then is no part of the choice.
+     * two calls from outside the office would paint, and what it does then is no part of the choice; now and then it paints what is
+     * just going, and ends.
      */
     static <T> T asAPerson(Office office, Callable<T> work) {
+        if (IN_THE_MAIN_THREAD.get()) {
+            return office.call("going on in the office’s main thread", work);
+        }
         XRequestCallback queue = office.service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
         CompletableFuture<T> done = new CompletableFuture<>();
         XCallback callback = nothing -> {
+            IN_THE_MAIN_THREAD.set(true);
             try {
                 done.complete(work.call());
             } catch (Exception failed) {
                 done.completeExceptionally(failed);
+            } finally {
+                IN_THE_MAIN_THREAD.set(false);
             }
         };
         return office.call("waiting for the office’s main thread", () -> {
             queue.addCallback(callback, Any.VOID);
-            return done.get(2, TimeUnit.MINUTES);
+            return done.get(Patience.scaled(LONGEST).toMillis(), TimeUnit.MILLISECONDS);
         });
+    }
+
+    /**
+     * Chooses a line that opens windows, beside the test that works them. In the office’s main thread, as a person would: of a window
+     * that another thread opened the office makes its main thread wait, and does so for ever, and busily, once a second one opens above
+     * it.
+     */
+    static CompletableFuture<String> chosenByAPerson(
+            Office office, CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
+        return CompletableFuture.supplyAsync(() -> asAPerson(office, () -> choose(office, sheet, item, arguments)));
     }
 
     /** Whether anybody answers to an address in the window of this sheet, as it is now. */

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.table.CellRangeAddress;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -14,6 +17,7 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.uno.Uno;
 
 /** The windows of the menu, read as they are shown and worked by the keyboard. */
 @EnabledIf(value = "theOfficeCanShowWindows", disabledReason = "This LibreOffice was built without windows")
@@ -68,6 +72,25 @@ class WindowsIT {
             done.press("OK");
             assertTrue(Seen.told(chosen).contains("Investigation"));
             assertTrue(sheet.sheetNames().contains("Investigation"));
+        }
+    }
+
+    @Test
+    void typingBeginsAtTheSurroundings() {
+        try (CalcDocument sheet = office.newDocumentInView()) {
+            Menu.asAPerson(office, () -> Menu.choose(office, sheet, MenuItem.LAY_OUT, Menu.QUIET));
+            int surroundings = sheet.rowOf("minutes", "Investigation.A1") - 3;
+            office.call("looking where the cursor stands", () -> {
+                CellRangeAddress chosen = Uno.as(
+                                XCellRangeAddressable.class,
+                                Uno.as(XModel.class, sheet.uno()).getCurrentSelection())
+                        .getRangeAddress();
+                assertEquals(1, chosen.Sheet);
+                assertEquals(surroundings - 1, chosen.StartRow);
+                assertEquals(surroundings - 1, chosen.EndRow);
+                assertEquals(0, chosen.StartColumn);
+                return true;
+            });
         }
     }
 
@@ -135,7 +158,7 @@ class WindowsIT {
 
     /** The choice ends only when its last window is closed, so it is made beside the test. */
     private CompletableFuture<String> choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
-        return CompletableFuture.supplyAsync(() -> Menu.choose(office, sheet, item, arguments));
+        return Menu.chosenByAPerson(office, sheet, item, arguments);
     }
 
     private CalcDocument jar() {
