@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.util.XProtectable;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -43,6 +47,25 @@ class HeldBackIT {
             assertEquals(winner(sheet), sheet.at(ClassDisplay.NAME + ".A2").text());
             sheet.text("L22", "feathers").calculateAll();
             assertEquals("No verdict: feathers is held back.", sheet.at("K23").text());
+        }
+    }
+
+    /** Three jars held back make the longest sentence that a class is likely to see. */
+    @Test
+    void theSentenceOnTheWallIsNotCut(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
+            sheet.number("B12", 3.05).number("D10", 3.65).number("F9", 3.9).calculateAll();
+            assertTrue(winner(sheet).contains("Held back: bare jar, wool sock, bubble wrap"), winner(sheet));
+            office.call("measuring the sentence", () -> {
+                XSpreadsheet wall = Opened.pages(sheet).get(1);
+                Opened.as(XProtectable.class, wall).unprotect("");
+                Object row = Opened.as(XColumnRowRange.class, wall).getRows().getByIndex(1);
+                int given = (Integer) Opened.property(row, "Height");
+                Opened.as(XPropertySet.class, row).setPropertyValue("OptimalHeight", true);
+                int needed = (Integer) Opened.property(row, "Height");
+                assertTrue(needed <= given, needed + " of " + given);
+                return true;
+            });
         }
     }
 
