@@ -23,7 +23,6 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -111,9 +110,7 @@ class BringBackIT {
     }
 
     @Test
-    @EnabledIf(
-            value = "org.snugsheet.office.menu.WindowsIT#theOfficeCanShowWindows",
-            disabledReason = "This LibreOffice was built without windows")
+    @NeedsWindows
     void whatWillBeWrittenIsAskedAbout(@TempDir Path folder) throws Exception {
         Path copy = shared(folder);
         try (CalcDocument sheet = office.open(copy)) {

@@ -60,6 +60,7 @@ class ProtectedCopyIT {
 
     /** What was typed before and after is undone and done again with it. */
     @Test
+    @NeedsWindows
     void withReadingsTypedBeforeAndAfter(@TempDir Path folder) {
         Path copy = shared(folder, "ods");
         try (CalcDocument sheet = office.open(copy)) {

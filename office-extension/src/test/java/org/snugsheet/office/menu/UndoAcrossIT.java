@@ -18,6 +18,7 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
 /** Undo and Redo across several choices from the menu with typing between them: each state exactly, as often as one likes. */
+@NeedsWindows
 class UndoAcrossIT {
 
     private static final int TIMES = 4;

@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
@@ -15,9 +14,7 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
 /** Undo and Redo after choices from the menu, in a real office: they never end it. */
-@EnabledIf(
-        value = "org.snugsheet.office.menu.WindowsIT#theOfficeCanShowWindows",
-        disabledReason = "This LibreOffice was built without windows")
+@NeedsWindows
 class UndoIT {
 
     private static final String UNDO = ".uno:Undo";

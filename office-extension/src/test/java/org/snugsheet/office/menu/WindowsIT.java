@@ -11,7 +11,6 @@ import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
@@ -20,7 +19,7 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
 /** The windows of the menu, read as they are shown and worked by the keyboard. */
-@EnabledIf(value = "theOfficeCanShowWindows", disabledReason = "This LibreOffice was built without windows")
+@NeedsWindows
 class WindowsIT {
 
     private static final String MESSAGE = "Snugsheet";
