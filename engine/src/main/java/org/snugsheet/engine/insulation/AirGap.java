@@ -42,6 +42,11 @@ public final class AirGap {
         return Names.words(name).equals(List.of("air", "gap"));
     }
 
+    /** Whether a layer of this material would be nothing but air. */
+    static boolean isMadeOf(Material material) {
+        return material.name().equals("still air");
+    }
+
     private static double resistance(double millimetres) {
         for (int i = 1; i < UPRIGHT.size(); i++) {
             Point from = UPRIGHT.get(i - 1);

@@ -59,7 +59,7 @@ public record Layers(List<Layer> fromInside) {
 
     /**
      * These layers and one more outside of them, of a material with its typical conductivity, or an {@linkplain AirGap air
-     * gap}.
+     * gap}. A layer of air is one too, whatever the language of its name: it turns over, and heat is radiated through it.
      *
      * @param millimetres its thickness in mm
      * @param material the name of a material, as {@link Materials#find(String)} takes it, or {@code air gap}
@@ -68,9 +68,11 @@ public record Layers(List<Layer> fromInside) {
      */
     public Layers with(double millimetres, String material) {
         Length thickness = thickness(millimetres);
-        return AirGap.isMeantBy(material)
-                ? with(AirGap.upright(thickness))
-                : with(Layer.of(thickness, Materials.findForLayer(material, nextNumber())));
+        if (AirGap.isMeantBy(material)) {
+            return with(AirGap.upright(thickness));
+        }
+        Material found = Materials.findForLayer(material, nextNumber());
+        return with(AirGap.isMadeOf(found) ? AirGap.upright(thickness) : Layer.of(thickness, found));
     }
 
     /**

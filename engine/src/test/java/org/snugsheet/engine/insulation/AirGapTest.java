@@ -8,6 +8,8 @@ import java.util.Map;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
@@ -46,6 +48,13 @@ class AirGapTest {
     void a_layer_may_be_called_an_air_gap() {
         assertEquals(
                 0.15, FlatWrap.of(Layers.NONE.with(10, "Air gap")).resistance().squareMetreKelvinsPerWatt(), 1e-12);
+    }
+
+    /** Air that nothing holds still turns over, and heat is radiated through it: 50 mm of it keep in what the standard gives. */
+    @ParameterizedTest
+    @ValueSource(strings = {"air", "still air", "Luft", "aire", "air immobile"})
+    void a_layer_of_air_is_an_air_gap_in_every_language(String name) {
+        assertEquals(0.18, FlatWrap.of(Layers.NONE.with(50, name)).resistance().squareMetreKelvinsPerWatt(), 1e-12);
     }
 
     private static double resistance(double millimetres) {
