@@ -7,6 +7,7 @@ import com.sun.star.frame.XDispatchHelper;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.sheet.XViewPane;
 import com.sun.star.view.XSelectionSupplier;
 import java.util.List;
 import java.util.Optional;
@@ -140,6 +141,8 @@ final class Pages {
                         Uno.as(XDispatchProvider.class, choice.window()), ".uno:GoToCell", "", 0, new PropertyValue[] {
                             Uno.named("ToPoint", cell)
                         });
+        // However low that cell stands, the cautions at the top are read first; whoever types is taken to the cell.
+        Uno.as(XViewPane.class, choice.window().getController()).setFirstVisibleRow(0);
     }
 
     private Optional<String> text(String name) {
