@@ -93,9 +93,8 @@ final class Findings {
         String quiet = "OR(COUNTA(" + places.readings(jar) + ")=0;ISBLANK(" + places.surroundings() + "))";
         String check = "CHECK.SHEET(" + behind.alone(jar) + places.common();
         page.table(table, "=IF(" + quiet + ";\"\";IFERROR(" + page.part(table, check, 2, 1) + ";\"\"))");
-        // There is no room for two, and how hot the water is, is said below the jars too. A slip without a row is that
-        // of
-        // the scale, of which the caution speaks itself.
+        // There is no room for two, and how hot the water is, is said below the jars too.
+        // A slip without a row is that of the scale, of which the caution speaks itself.
         String first = "IF(AND(" + isHot(helper(jar, 2, 0)) + ";" + helper(jar, 1, 1) + "<>\"\";" + helper(jar, 3, 1)
                 + "<>\"" + language.words(TroubleWords.CAUTION) + "\");2;1)";
         String what = "INDEX(" + helper(jar, 2, 0) + ":" + helper(jar, 2, 1) + ";" + first + ")";

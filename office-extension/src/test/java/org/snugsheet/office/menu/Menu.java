@@ -30,9 +30,6 @@ public final class Menu {
     /** Nothing is said and nothing asked. */
     public static final PropertyValue QUIET = Uno.named("Quiet", true);
 
-    /** Set while the office’s main thread waits for this one. */
-    private static final ThreadLocal<Boolean> IN_THE_MAIN_THREAD = ThreadLocal.withInitial(() -> false);
-
     /** As long as somebody may work at the windows of one choice. */
     private static final Duration LONGEST = Duration.ofMinutes(2);
 
@@ -68,19 +65,13 @@ public final class Menu {
      * just going, and ends.
      */
     static <T> T asAPerson(Office office, Callable<T> work) {
-        if (IN_THE_MAIN_THREAD.get()) {
-            return office.call("going on in the office’s main thread", work);
-        }
         XRequestCallback queue = office.service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
         CompletableFuture<T> done = new CompletableFuture<>();
         XCallback callback = nothing -> {
-            IN_THE_MAIN_THREAD.set(true);
             try {
                 done.complete(work.call());
             } catch (Exception failed) {
                 done.completeExceptionally(failed);
-            } finally {
-                IN_THE_MAIN_THREAD.set(false);
             }
         };
         return office.call("waiting for the office’s main thread", () -> {
@@ -96,7 +87,7 @@ public final class Menu {
      */
     static CompletableFuture<String> chosenByAPerson(
             Office office, CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
-        return CompletableFuture.supplyAsync(() -> asAPerson(office, () -> choose(office, sheet, item, arguments)));
+        return CompletableFuture.supplyAsync(() -> choose(office, sheet, item, arguments));
     }
 
     /** Whether anybody answers to an address in the window of this sheet, as it is now. */

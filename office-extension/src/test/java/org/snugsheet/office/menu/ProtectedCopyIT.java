@@ -177,7 +177,7 @@ class ProtectedCopyIT {
     }
 
     private static String bringBack(CalcDocument sheet) {
-        return Menu.asAPerson(office, () -> Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET));
+        return Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
     }
 
     private static void call(CalcDocument sheet, String address, PropertyValue... arguments) {

@@ -90,7 +90,7 @@ class UndoAcrossIT {
     private static String choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
         List<PropertyValue> all = new ArrayList<>(List.of(arguments));
         all.add(Menu.QUIET);
-        return Menu.asAPerson(office, () -> Menu.choose(office, sheet, item, all.toArray(PropertyValue[]::new)));
+        return Menu.choose(office, sheet, item, all.toArray(PropertyValue[]::new));
     }
 
     private static void call(CalcDocument sheet, String address, PropertyValue... arguments) {

@@ -67,7 +67,7 @@ class UndoIT {
     }
 
     private String choose(CalcDocument sheet, MenuItem item) {
-        return Menu.asAPerson(office, () -> Menu.choose(office, sheet, item, Menu.QUIET));
+        return Menu.choose(office, sheet, item, Menu.QUIET);
     }
 
     private void call(CalcDocument sheet, String address, PropertyValue... arguments) {
