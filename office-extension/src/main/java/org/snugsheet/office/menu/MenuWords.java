@@ -22,7 +22,7 @@ public enum MenuWords implements Phrase {
     BRING_BACK("Bring the formulas back"),
     BRING_BACK_ASKED(
             "This is what will be written. Formulas out of a file can be anybody’s: go on only if you know where it comes from."),
-    COPY_PASSWORD("Make a copy to share"),
+    COPY_TITLE("Make a copy to share"),
     COPY_PASSWORD_ASKED("This document has a password. Give one for the copy; whoever gets the copy needs it."),
     PASSWORD("~Password"),
     PASSWORD_AGAIN("Password ~again"),

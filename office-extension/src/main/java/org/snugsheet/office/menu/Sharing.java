@@ -36,7 +36,7 @@ final class Sharing {
                 return Outcome.seen("");
             }
         }
-        try (Bar bar = new Bar(choice, MenuWords.COPY_PASSWORD)) {
+        try (Bar bar = new Bar(choice, MenuWords.COPY_TITLE)) {
             int formulas = CopyFile.of(choice.office(), document, file.get(), password, bar);
             MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED;
             return Outcome.said(choice.language().say(said, formulas, DocumentFile.written(file.get())));
@@ -88,10 +88,13 @@ final class Sharing {
         }
 
         @Override
+        public Optional<XStatusIndicator> bar() {
+            return bar;
+        }
+
+        @Override
         public void close() {
-            if (shown >= 0) {
-                bar.ifPresent(XStatusIndicator::end);
-            }
+            bar.ifPresent(XStatusIndicator::end);
         }
     }
 }

@@ -80,7 +80,7 @@ final class Windows {
 
     /** Asks for the password of a copy, twice. */
     static Optional<String> askForPassword(Choice choice) throws com.sun.star.uno.Exception {
-        try (Form form = new Form(choice.office(), choice.language(), MenuWords.COPY_PASSWORD)) {
+        try (Form form = new Form(choice.office(), choice.language(), MenuWords.COPY_TITLE)) {
             form.text(choice.language().words(MenuWords.COPY_PASSWORD_ASKED))
                     .secret(PASSWORD, MenuWords.PASSWORD)
                     .secret(AGAIN, MenuWords.PASSWORD_AGAIN)

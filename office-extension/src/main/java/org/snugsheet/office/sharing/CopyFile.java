@@ -151,9 +151,16 @@ public final class CopyFile {
     private int write(Optional<String> password, Progress progress) throws com.sun.star.uno.Exception {
         XComponent copy = twin();
         try {
-            int formulas = ShareCopy.make(Uno.as(XSpreadsheetDocument.class, copy), progress);
-            store(copy, password);
-            return formulas;
+            // Into a locked file nothing can be added.
+            ShareCopy.Made made = ShareCopy.make(
+                    Uno.as(XSpreadsheetDocument.class, copy),
+                    progress,
+                    password.isEmpty() && path(file).isPresent());
+            if (kind == Kind.FODS) {
+                Notes.draw(Uno.as(XSpreadsheetDocument.class, copy));
+            }
+            store(copy, password, made.notes(), progress);
+            return made.formulas();
         } finally {
             Uno.as(XCloseable.class, copy).close(true);
         }
@@ -182,21 +189,25 @@ public final class CopyFile {
     }
 
     /** Beside its place first, then into it: what is there is whole at any time, the old file or the new one. */
-    private void store(XComponent copy, Optional<String> password) {
+    private void store(XComponent copy, Optional<String> password, List<NotesToAdd> notes, Progress progress)
+            throws com.sun.star.uno.Exception {
         Optional<Path> target = path(file);
         try {
             if (target.isEmpty()) {
-                Uno.as(XStorable.class, copy).storeToURL(file, how(password));
+                Uno.as(XStorable.class, copy).storeToURL(file, how(password, progress));
                 return;
             }
             Path whole = target.get().toAbsolutePath();
             Path beside = Files.createTempFile(whole.getParent(), ".snugsheet-", kind.ending());
             try {
-                Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password));
-                Optional<OpenPage> open = openPage(copy);
+                Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password, progress));
                 // A locked file can be changed by nobody, and opens at its first page.
-                if (open.isPresent() && password.isEmpty()) {
-                    open.get().addTo(beside);
+                if (password.isEmpty() && !finish(copy, beside, notes)) {
+                    for (NotesToAdd some : notes) {
+                        some.makeOthers(Uno.as(XSpreadsheetDocument.class, copy));
+                    }
+                    Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password, progress));
+                    finish(copy, beside, List.of());
                 }
                 copyRights(whole, beside);
                 Files.move(beside, whole, StandardCopyOption.REPLACE_EXISTING);
@@ -206,6 +217,26 @@ public final class CopyFile {
         } catch (IOException | com.sun.star.io.IOException failed) {
             System.getLogger(CopyFile.class.getName()).log(System.Logger.Level.WARNING, "Not written", failed);
             throw new Declined(SharingWords.NOT_WRITTEN, DocumentFile.written(file));
+        }
+    }
+
+    /**
+     * Adds to a stored file what it lacks yet.
+     *
+     * @return false if it is not as expected; it was not touched then
+     */
+    private boolean finish(XComponent copy, Path stored, List<NotesToAdd> notes) throws IOException {
+        try {
+            FileParts parts = FileParts.of(stored);
+            NotesToAdd.add(parts, notes);
+            openPage(copy).ifPresent(page -> page.addTo(parts));
+            FixedOrder.addTo(parts, Uno.as(XSpreadsheetDocument.class, copy));
+            parts.write();
+            return true;
+        } catch (UnexpectedFile unknown) {
+            System.getLogger(CopyFile.class.getName())
+                    .log(System.Logger.Level.WARNING, "The office makes the notes itself", unknown);
+            return false;
         }
     }
 
@@ -227,10 +258,11 @@ public final class CopyFile {
         }
     }
 
-    private PropertyValue[] how(Optional<String> password) {
+    private PropertyValue[] how(Optional<String> password, Progress progress) {
         List<PropertyValue> how = new ArrayList<>();
         how.add(Uno.named("FilterName", kind.filter));
         how.add(Uno.named("Overwrite", true));
+        progress.bar().ifPresent(bar -> how.add(Uno.named("StatusIndicator", bar)));
         if (password.isPresent()) {
             how.add(
                     kind == Kind.XLSX

@@ -59,6 +59,20 @@ final class Notes {
         return notes;
     }
 
+    /** Has the notes of a document drawn: until they are shown or asked for, 7.4 leaves them out of a .fods. */
+    static void draw(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        for (XSpreadsheet sheet : Uno.sheets(document)) {
+            XIndexAccess all = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
+            for (int i = 0; i < all.getCount(); i++) {
+                XSheetAnnotationShapeSupplier note =
+                        UnoRuntime.queryInterface(XSheetAnnotationShapeSupplier.class, all.getByIndex(i));
+                if (note != null) {
+                    note.getAnnotationShape();
+                }
+            }
+        }
+    }
+
     static CellRangeAddress[] annotated(XSpreadsheet sheet) {
         return Uno.as(XCellRangesQuery.class, sheet)
                 .queryContentCells((short) CellFlags.ANNOTATION)

@@ -1,17 +1,7 @@
 package org.snugsheet.office.sharing;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Enumeration;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
-import java.util.zip.ZipOutputStream;
 
 /**
  * The page at which a file opens. The office keeps it only for a document that stands in a window, which a copy in the making does
@@ -32,52 +22,10 @@ record OpenPage(String name, int place) {
 
     private static final Pattern WORKBOOK_VIEW = Pattern.compile("<workbookView\\b([^>]*?)(/?)>");
 
-    /** Adds it to a file without a password. */
-    void addTo(Path file) throws IOException {
-        if (file.getFileName().toString().endsWith(".fods")) {
-            Files.writeString(file, inSettings(Files.readString(file)));
-            return;
-        }
-        ByteArrayOutputStream written = new ByteArrayOutputStream();
-        try (ZipFile from = new ZipFile(file.toFile());
-                ZipOutputStream to = new ZipOutputStream(written)) {
-            // In the order of the file: a reader finds its kind by the first part, which is not compressed.
-            for (Enumeration<? extends ZipEntry> parts = from.entries(); parts.hasMoreElements(); ) {
-                ZipEntry part = parts.nextElement();
-                byte[] old = from.getInputStream(part).readAllBytes();
-                byte[] content = changed(part.getName(), old);
-                to.putNextEntry(content == old && part.getMethod() == ZipEntry.STORED ? stored(part) : named(part));
-                to.write(content);
-                to.closeEntry();
-            }
-        }
-        Files.write(file, written.toByteArray());
-    }
-
-    private byte[] changed(String part, byte[] content) {
-        return switch (part) {
-            case "settings.xml" -> edited(content, this::inSettings);
-            case "xl/workbook.xml" -> edited(content, this::inWorkbook);
-            default -> content;
-        };
-    }
-
-    private static byte[] edited(byte[] content, UnaryOperator<String> edit) {
-        return edit.apply(new String(content, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static ZipEntry named(ZipEntry part) {
-        ZipEntry again = new ZipEntry(part.getName());
-        again.setTimeLocal(part.getTimeLocal());
-        return again;
-    }
-
-    private static ZipEntry stored(ZipEntry part) {
-        ZipEntry again = named(part);
-        again.setMethod(ZipEntry.STORED);
-        again.setSize(part.getSize());
-        again.setCrc(part.getCrc());
-        return again;
+    /** Adds it to a file. */
+    void addTo(FileParts parts) {
+        parts.text("settings.xml").ifPresent(xml -> parts.replace("settings.xml", inSettings(xml)));
+        parts.text("xl/workbook.xml").ifPresent(xml -> parts.replace("xl/workbook.xml", inWorkbook(xml)));
     }
 
     private String inSettings(String xml) {

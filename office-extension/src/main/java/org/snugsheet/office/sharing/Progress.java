@@ -1,5 +1,8 @@
 package org.snugsheet.office.sharing;
 
+import com.sun.star.task.XStatusIndicator;
+import java.util.Optional;
+
 /** Is told how far something is that takes a while. */
 @FunctionalInterface
 public interface Progress {
@@ -14,4 +17,9 @@ public interface Progress {
      * @param all of how many
      */
     void at(int done, int all);
+
+    /** The office’s own bar, for its part of the work; empty if nobody looks. */
+    default Optional<XStatusIndicator> bar() {
+        return Optional.empty();
+    }
 }

@@ -4,14 +4,12 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.NameToken;
-import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XNamedRange;
-import com.sun.star.sheet.XSheetAnnotations;
-import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.UnoRuntime;
 import java.time.LocalDate;
@@ -25,6 +23,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.sharing.Notes.CellKey;
+import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.DocumentLanguage;
@@ -40,10 +40,13 @@ public final class ShareCopy {
     private final Map<String, XSpreadsheet> sheets = new LinkedHashMap<>();
     private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<Integer, Optional<Area>> names = new HashMap<>();
+    private final boolean toFile;
+    private final List<NotesToAdd> notes = new ArrayList<>();
 
-    private ShareCopy(XSpreadsheetDocument copy, Progress progress) throws com.sun.star.uno.Exception {
+    private ShareCopy(XSpreadsheetDocument copy, Progress progress, boolean toFile) throws com.sun.star.uno.Exception {
         this.copy = copy;
         this.progress = progress;
+        this.toFile = toFile;
         this.parser = new OfficeParser(copy);
         for (XSpreadsheet sheet : Uno.sheets(copy)) {
             String name = Uno.as(XNamed.class, sheet).getName();
@@ -71,7 +74,19 @@ public final class ShareCopy {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
-        return make(copy, Progress.UNSEEN);
+        return make(copy, Progress.UNSEEN, false).formulas();
+    }
+
+    /**
+     * What was made of a document.
+     *
+     * @param formulas how many formulas were replaced
+     * @param notes notes that are yet to be added to its file
+     */
+    record Made(int formulas, List<NotesToAdd> notes) {
+        Made {
+            notes = List.copyOf(notes);
+        }
     }
 
     /**
@@ -79,23 +94,27 @@ public final class ShareCopy {
      *
      * @param copy the document to change
      * @param progress is told
-     * @return how many formulas were replaced
+     * @param toFile whether many notes may be left to be added to the file
+     * @return what was made
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public static int make(XSpreadsheetDocument copy, Progress progress) throws com.sun.star.uno.Exception {
+    static Made make(XSpreadsheetDocument copy, Progress progress, boolean toFile) throws com.sun.star.uno.Exception {
         if (!KeptFormulas.read(copy).isEmpty()) {
             throw new Declined(SharingWords.IS_A_COPY);
         }
         // With all answers, before the first is written; otherwise a formula would be worked out from its neighbors’
         // changes.
         List<KeptFormula> found = FormulaScan.of(copy);
+        List<NotesToAdd> notes = new ArrayList<>();
         Locked.structure(copy, () -> {
             List<LeftOut.Call> leftOut = LeftOut.of(copy);
             if (!found.isEmpty() || !leftOut.isEmpty()) {
-                new ShareCopy(copy, progress).make(found, leftOut);
+                ShareCopy sharing = new ShareCopy(copy, progress, toFile);
+                sharing.make(found, leftOut);
+                notes.addAll(sharing.notes);
             }
         });
-        return found.size();
+        return new Made(found.size(), notes);
     }
 
     private void make(List<KeptFormula> found, List<LeftOut.Call> leftOut) throws com.sun.star.uno.Exception {
@@ -157,22 +176,37 @@ public final class ShareCopy {
         AnswerCells answers = new AnswerCells(Notes.of(sheet).keySet());
         for (KeptFormula formula : formulas) {
             if (formula.array()) {
-                Uno.as(XArrayFormulaRange.class, sheet.getCellRangeByName(formula.cells()))
-                        .setArrayFormula("");
+                ArrayFormula.takeAway(sheet.getCellRangeByName(formula.cells()));
             }
             answers.add(area(formula), formula.answers().orElseThrow());
         }
         answers.writeTo(sheet);
-        XSheetAnnotations notes = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
+        note(sheet, formulas, before, all);
+    }
+
+    /** Adds each formula to the note of its cell, or makes one. */
+    private void note(XSpreadsheet sheet, List<KeptFormula> formulas, int before, int all)
+            throws com.sun.star.uno.Exception {
+        Map<CellKey, String> fresh = new HashMap<>();
         int count = before;
+        int number = 0;
         for (KeptFormula formula : formulas) {
             String typed = OurFunctions.asTyped(formula.formula());
+            CellAddress cell = area(formula).first();
+            number = cell.Sheet;
             if (formula.noteBefore().isPresent()) {
-                Notes.set(sheet, area(formula).first(), formula.noteBefore().get() + "\n" + typed);
+                Notes.set(sheet, cell, formula.noteBefore().get() + "\n" + typed);
+                progress.at(++count, all);
             } else {
-                notes.insertNew(area(formula).first(), typed);
+                fresh.put(new CellKey(cell.Column, cell.Row), typed);
             }
-            progress.at(++count, all);
+        }
+        NotesToAdd fewOrMany = NotesToAdd.of(number, fresh);
+        if (toFile && fewOrMany.areMany()) {
+            fewOrMany.makeFirst(sheet);
+            notes.add(fewOrMany);
+        } else {
+            fewOrMany.make(sheet, done -> progress.at(before + formulas.size() - fresh.size() + done, all));
         }
     }
 

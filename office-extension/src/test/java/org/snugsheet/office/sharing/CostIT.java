@@ -23,7 +23,8 @@ import org.snugsheet.office.uno.Uno;
  * What a copy and the way back cost: in proportion to the number of formulas. Counted is the time the office’s own processes were
  * at work, so that others on the same machine do not matter; the choices are made by the menu’s address, as in the hand.
  *
- * <p>A measurement, not one of the tests of every build: {@code -Dit.test=CostIT -Dsharing.formulas=400,800,3000} makes it and prints.
+ * <p>A measurement, not one of the tests of every build: {@code -Dit.test=CostIT -Dsharing.formulas=400,800,3000} makes it and prints;
+ * {@code -Dsharing.ending=.xlsx} for another kind of file.
  */
 @EnabledIfSystemProperty(
         named = "sharing.formulas",
@@ -33,6 +34,7 @@ import org.snugsheet.office.uno.Uno;
 class CostIT {
 
     private static final String SIZES = System.getProperty("sharing.formulas", "300,1200");
+    private static final String ENDING = System.getProperty("sharing.ending", ".ods");
     private static final int READINGS = 12;
     private static final List<String> OF_ONE_JAR = List.of("COOL.RATE", "COOL.HALFTIME", "COOL.START", "COOL.MISFIT");
 
@@ -47,7 +49,7 @@ class CostIT {
         List<Cost> costs = new ArrayList<>();
         for (String size : SIZES.split(",", -1)) {
             sizes.add(Integer.valueOf(size));
-            Cost cost = measure(office, folder.resolve(size + ".ods"), Integer.parseInt(size));
+            Cost cost = measure(office, folder.resolve(size + ENDING), Integer.parseInt(size));
             costs.add(cost);
             System.out.printf(
                     Locale.ROOT,

@@ -1,0 +1,33 @@
+package org.snugsheet.office.sharing;
+
+import java.util.Optional;
+
+/** A file is not as the offices known so far write it. */
+final class UnexpectedFile extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * For a file.
+     *
+     * @param missing what it does not have
+     */
+    UnexpectedFile(String missing) {
+        super(missing);
+    }
+
+    /**
+     * For a part that cannot be read or written.
+     *
+     * @param part its name
+     * @param cause why
+     */
+    UnexpectedFile(String part, Exception cause) {
+        super(part, cause);
+    }
+
+    /** What must be there. */
+    static <T> T unless(Optional<T> there, String missing) throws UnexpectedFile {
+        return there.orElseThrow(() -> new UnexpectedFile(missing));
+    }
+}
