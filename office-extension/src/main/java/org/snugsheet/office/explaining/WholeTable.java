@@ -22,6 +22,7 @@ import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
@@ -161,7 +162,7 @@ public final class WholeTable {
         steps.enterUndoContext(undo);
         try {
             // An array formula cannot be changed in part, and a smaller one would leave the rest of it behind.
-            Uno.as(XArrayFormulaRange.class, range(area)).setArrayFormula("");
+            ArrayFormula.takeAway(range(area));
             Uno.as(XArrayFormulaRange.class, range(wanted)).setArrayFormula("=" + formula);
             ReadableTable.make(document, range(wanted));
         } finally {

@@ -6,13 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.XSheetAnnotations;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellAddress;
 import com.sun.star.table.XCell;
+import com.sun.star.text.XSimpleText;
 import com.sun.star.text.XText;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -158,6 +163,43 @@ class WholeTableIT {
         sheet.arrayFormula("E20:Z60", REPORT);
         assertTrue(chosen("E20").startsWith("The whole table stands in E20:J"));
         assertTrue(sheet.at("Z60") instanceof CellResult.Blank);
+    }
+
+    @Test
+    void somebodysNotesStay() {
+        sheet.formula("E3", "1").formula("F4", "1");
+        note(4, 2, "mine on the first");
+        note(5, 3, "mine inside");
+        sheet.text("F4", "");
+        sheet.arrayFormula("E3:F5", REPORT);
+        assertTrue(chosen("F4").startsWith("The whole table stands in E3:J1"));
+        assertEquals(List.of("mine on the first", "mine inside"), notes());
+        undo();
+        assertEquals(List.of("mine on the first", "mine inside"), notes());
+        redo();
+        assertEquals(List.of("mine on the first", "mine inside"), notes());
+    }
+
+    private void note(int column, int row, String text) {
+        office.call("noting", () -> {
+            annotations().insertNew(new CellAddress((short) 0, column, row), text);
+            return true;
+        });
+    }
+
+    private List<String> notes() {
+        return office.call("reading notes", () -> {
+            List<String> notes = new ArrayList<>();
+            for (int i = 0; i < annotations().getCount(); i++) {
+                notes.add(Uno.as(XSimpleText.class, annotations().getByIndex(i)).getString());
+            }
+            return notes;
+        });
+    }
+
+    private XSheetAnnotations annotations() throws com.sun.star.uno.Exception {
+        return Uno.as(XSheetAnnotationsSupplier.class, Uno.sheets(sheet.uno()).get(0))
+                .getAnnotations();
     }
 
     @Test
