@@ -212,6 +212,19 @@ public final class Form implements AutoCloseable {
         Uno.set(controls.named(name), "Text", text);
     }
 
+    /**
+     * Empties fields, to be typed into again from the first of them on.
+     *
+     * @param names the fields’ names
+     * @throws com.sun.star.uno.Exception if there is no such field
+     */
+    public void again(String... names) throws com.sun.star.uno.Exception {
+        for (String name : names) {
+            write(name, "");
+        }
+        Uno.as(XWindow.class, control(names[0])).setFocus();
+    }
+
     @Override
     public void close() {
         Uno.as(XComponent.class, dialog).dispose();

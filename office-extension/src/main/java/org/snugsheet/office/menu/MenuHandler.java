@@ -93,6 +93,9 @@ public final class MenuHandler extends WeakBase
 
     /** An exception that leaves here goes through the office’s menu, which ends the office. */
     private Optional<String> run(URL address, PropertyValue[] arguments) {
+        if (Working.isGoingOn()) {
+            return Optional.empty();
+        }
         try {
             return chosen(arguments)
                     .flatMap(choice -> address.Complete.equals(FunctionHelp.ADDRESS)

@@ -13,7 +13,9 @@ import com.sun.star.ui.dialogs.TemplateDescription;
 import com.sun.star.ui.dialogs.XFilePicker3;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.uno.Uno;
@@ -25,6 +27,11 @@ final class Windows {
 
     private static final String TITLE = "Snugsheet";
     private static final int LINES = 24;
+
+    /** What a copy can be, as the window for a file offers it, with the endings. */
+    private static final Map<String, String> KINDS =
+            new TreeMap<>(Map.of("ODF (.ods)", ".ods", "Excel (.xlsx)", ".xlsx", "ODF, XML (.fods)", ".fods"));
+
     private static final String PASSWORD = "password";
     private static final String AGAIN = "again";
 
@@ -86,13 +93,16 @@ final class Windows {
                     .secret(AGAIN, MenuWords.PASSWORD_AGAIN)
                     .ready();
             return form.askUntil(choice.window(), trouble(choice), () -> {
-                if (form.textOf(PASSWORD).isEmpty()) {
+                String password = form.textOf(PASSWORD);
+                if (password.isEmpty()) {
+                    form.again(PASSWORD, AGAIN);
                     throw new Declined(MenuWords.PASSWORD_EMPTY);
                 }
-                if (!form.textOf(PASSWORD).equals(form.textOf(AGAIN))) {
+                if (!password.equals(form.textOf(AGAIN))) {
+                    form.again(PASSWORD, AGAIN);
                     throw new Declined(MenuWords.PASSWORDS_DIFFER);
                 }
-                return form.textOf(PASSWORD);
+                return password;
             });
         }
     }
@@ -105,18 +115,26 @@ final class Windows {
                 .initialize(new Object[] {TemplateDescription.FILESAVE_AUTOEXTENSION});
         XFilePicker3 picker = UnoRuntime.queryInterface(XFilePicker3.class, dialog);
         picker.setTitle(language.words(MenuWords.WHERE_TO));
-        picker.appendFilter("ODF (.ods)", "*.ods");
-        picker.appendFilter("Excel (.xlsx)", "*.xlsx");
+        for (Map.Entry<String, String> kind : KINDS.entrySet()) {
+            picker.appendFilter(kind.getKey(), "*" + kind.getValue());
+        }
         picker.setDefaultName(
                 suggested(UnoRuntime.queryInterface(XModel.class, document).getURL(), language));
         if (picker.execute() != ExecutableDialogResults.OK) {
             return Optional.empty();
         }
-        return Optional.of(picker.getFiles()[0]);
+        String file = picker.getFiles()[0];
+        String chosen = KINDS.getOrDefault(picker.getCurrentFilter(), ".ods");
+        return Optional.of(hasAnEnding(file) ? file : file + chosen);
+    }
+
+    /** Some systems’ windows add the ending that was chosen, others do not. */
+    private static boolean hasAnEnding(String file) {
+        return file.substring(file.lastIndexOf('/') + 1).matches(".+\\.\\p{Alpha}{3,5}");
     }
 
     private static String suggested(String address, Language language) {
         String name = address.substring(address.lastIndexOf('/') + 1).replaceFirst("\\.\\w+$", "");
-        return language.say(MenuWords.COPY_NAME, name.isEmpty() ? language.words(MenuWords.SHEET) : name) + ".ods";
+        return language.say(MenuWords.COPY_NAME, name.isEmpty() ? language.words(MenuWords.SHEET) : name);
     }
 }

@@ -1,8 +1,10 @@
 package org.snugsheet.office.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
+import com.sun.star.awt.XWindow;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.DispatchResultState;
 import com.sun.star.frame.XDispatchResultListener;
@@ -13,7 +15,10 @@ import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.lang.reflect.Proxy;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.junit.jupiter.api.AfterAll;
@@ -59,6 +64,34 @@ class MenuHandlerTest {
             }
         });
         assertEquals(List.of(DispatchResultState.FAILURE), states);
+    }
+
+    /** Somebody cannot wait, and chooses again while a copy is being made. */
+    @Test
+    void nothingElseIsBegunWhileAPieceOfWorkGoesOn() {
+        List<String> asked = new ArrayList<>();
+        XWindow window = answering(XWindow.class, Map.of(), asked);
+        handler.initialize(new Object[] {answering(XFrame.class, Map.of("getContainerWindow", window), asked)});
+        URL address = address(MenuItem.SHARE.address());
+        try (Working working =
+                Working.on(Optional.of(answering(XFrame.class, Map.of("getContainerWindow", window), asked)), "")) {
+            assertEquals(List.of("getContainerWindow", "setEnable[false]"), asked);
+            asked.clear();
+            working.at(1, 2);
+            handler.dispatch(address, new PropertyValue[0]);
+            assertEquals(List.of(), asked, "nothing was looked for, not even the document");
+        }
+        assertEquals(List.of("setEnable[true]"), asked);
+        asked.clear();
+        handler.dispatch(address, new PropertyValue[0]);
+        assertFalse(asked.isEmpty(), "afterwards all goes on");
+    }
+
+    private static <T> T answering(Class<T> type, Map<String, Object> answers, List<String> asked) {
+        return type.cast(Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, (self, method, given) -> {
+            asked.add(method.getName() + (given == null ? "" : Arrays.toString(given)));
+            return answers.get(method.getName());
+        }));
     }
 
     @Test
