@@ -87,10 +87,11 @@ public interface Check extends XInterface {
             order = 3,
             name = "CHECK.FAIR",
             text =
-                    "A table of what differs between two jars besides their wraps, and by how many per cent each biases the ratio of their rates.",
-            formula = "θ = A·(1 + k·t/4)^(−4); k ∝ A^(1/4); k ∝ V^(−1/3); (Q + P₁)/(Q + P₂)",
+                    "A table of what differs between two jars besides their wraps, and by how many per cent each biases the ratio of their rates. Below it, what errors that no reading shows would do to each rate: ± does not contain them.",
+            formula =
+                    "θ = A·(1 + k·t/4)^(−4); k ∝ A^(1/4); k ∝ V^(−1/3); (Q + P₁)/(Q + P₂); Δk = k(T₁ + ΔT₁ … Tₙ + ΔTₙ) − k(T₁ … Tₙ)",
             source = Sources.LUMPED + "; " + "Lorenz, Ann. Phys. 249 (1881) 582" + "; "
-                    + "Chilton & Colburn, Ind. Eng. Chem. 26 (1934) 1183",
+                    + "Chilton & Colburn, Ind. Eng. Chem. 26 (1934) 1183; JCGM 100:2008, 5.1.3",
             example =
                     "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250;\"open\";\"bare\")",
             answer = "What")

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.fairness.FairTest;
+import org.snugsheet.engine.fairness.UnseenError;
 import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Block;
@@ -108,8 +109,8 @@ public final class CheckFunctions extends FamilyService implements Check {
             @Nullable Object mark,
             @Nullable Object scale) {
         try {
-            CoolingFit first =
-                    JarCells.of(times, temps, surroundings, mark, scale).fit();
+            JarCells firstJar = JarCells.of(times, temps, surroundings, mark, scale);
+            CoolingFit first = firstJar.fit();
             CoolingFit second = JarCells.of(otherTimes, otherTemps, otherSurroundings, mark, scale)
                     .fit();
             List<Volume> volumes = Options.volumes(volume, otherVolume);
@@ -118,6 +119,9 @@ public final class CheckFunctions extends FamilyService implements Check {
                     FairTest.of(first, second, volumes, lids),
                     FairTest.percentIfOneStoodOpen(first, second, volumes),
                     lids,
+                    UnseenError.of(
+                            first, second, firstJar.mark(), first.readings().scale()),
+                    first.readings().scale(),
                     DocumentLanguage.of(document));
         } catch (Refusal refusal) {
             return FairTable.refused(refusal, DocumentLanguage.of(document));

@@ -24,7 +24,19 @@ enum FairWords implements Phrase {
     SURROUNDINGS_MATTER("It matters. Stand both jars in the same place."),
     TIMES_MATTER("It matters. Compare the same minutes of both jars."),
     VOLUME_MATTERS("It matters. Fill both jars equally."),
-    LID_MATTERS("It matters. Give both jars the same lid.");
+    LID_MATTERS("It matters. Give both jars the same lid."),
+    IF_SURROUNDINGS_WARM("if the surroundings warmed by 1 {0}: rate, %"),
+    IF_THERMOMETER_HIGH("if its thermometer reads 1 {0} high: rate, %"),
+    IF_FIRST_TOO_SOON("if its first reading came too soon, 1 {0} off: rate, %"),
+    IF_READ_DOWN("if read down to the mark: rate, %"),
+    UNSEEN_SURROUNDINGS(
+            "No reading shows it, and no ± contains it. Read the surroundings each time, and give the column."),
+    UNSEEN_THERMOMETER(
+            "No reading shows it, and no ± contains it; the bias holds if the first jar alone has it, and is {0,number,0.0} % if both have. Hold all thermometers in one glass of water first."),
+    UNSEEN_FIRST(
+            "Seldom do readings show it, and no ± contains it; the bias holds if the first jar alone has it, and is {0,number,0.0} % if both have. Wait until the thermometer stays."),
+    UNSEEN_DOWN(
+            "No reading shows it, and no ± contains it; the bias holds if the first jar alone has it, and is {0,number,0.0} % if both have. Read to the nearest mark, at eye level.");
 
     private final String english;
 
