@@ -102,6 +102,12 @@ public enum Trouble implements Phrase {
     /** Neighbours err alike. */
     READINGS_WANDER(
             "These readings wander together above and below the curve, so they tell less than their number, and the ± is wider for it. Stir, and wait each time until the thermometer has settled."),
+    /** Readings that bend towards another temperature than that of the surroundings. */
+    BENDS_ELSEWHERE(
+            "These readings bend towards {0,number,0.#} {2}, not towards the {1} {2} typed for the surroundings. Did the surroundings change, or do the thermometers differ? Read the surroundings each time, and hold all thermometers in one glass of water."),
+    /** Readings that keep to coarser marks than the thermometer is said to have. */
+    COARSER_THAN_MARK(
+            "All readings are multiples of {0} {2}, but the mark is taken for {1} {2}. If the thermometer was read to {0} {2} only, give {0} for the mark."),
     /** A rate that is not above zero has no half-time. */
     HARDLY_COOLS("The temperature hardly changes, so no half-time can be told. Read for longer."),
     /** A rate that does not cool. */

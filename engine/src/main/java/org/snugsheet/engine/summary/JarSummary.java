@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Trouble;
-import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipFinder;
 import org.snugsheet.engine.slips.SlipKind;
@@ -50,8 +49,12 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
                 SlipFinder.find(jar.minutes(), jar.temperatures(), jar.surroundings(), jar.mark(), jar.scale())) {
             slips.add(new Slip(slip.kind(), slip.certainty(), jar.located(slip.finding())));
         }
-        if (slips.isEmpty() && fit.fit().found().filter(CoolingFit::isWandering).isPresent()) {
-            slips.add(new Slip(SlipKind.CAUTION, 1, Finding.of(Trouble.READINGS_WANDER)));
+        if (slips.isEmpty()) {
+            fit.fit()
+                    .found()
+                    .map(found -> Cautions.of(jar, found))
+                    .orElse(List.of())
+                    .forEach(finding -> slips.add(new Slip(SlipKind.CAUTION, 1, jar.located(finding))));
         }
         List<Slip> findings = HotWater.among(jar, slips);
         if (fit.fit().found().isPresent()) {
