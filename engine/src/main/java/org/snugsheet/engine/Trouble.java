@@ -205,6 +205,17 @@ public enum Trouble implements Phrase {
     NO_DIFFERENCE("The jar is as warm as the place it stands in, so no heat flows. Check the two temperatures."),
     /** A thickness of an insulator that grows beyond all bounds. */
     ROUND_TARGET_TOO_HIGH("A layer of this material would have to be over {0} m thick. Choose a better material."),
+    /** A gap of air that is a room; {0} in mm. */
+    AIR_GAP_TOO_WIDE(
+            "A gap of air is known up to 300 mm, but this one is {0,number,0.#} mm. Check its thickness, in millimetres."),
+    /** A film of air that is too cold or too hot; {0} in °C. */
+    AIR_OUT_OF_RANGE(
+            "Films of air are known from -73 °C to 127 °C (-100 °F to 260 °F), but this one has {0,number,0.#} °C. Check the temperatures on both sides."),
+    /** A surface beyond the correlations. */
+    SURFACE_TOO_LARGE(
+            "No formula is known for the film on so large a surface at these temperatures. Check height and width, in millimetres."),
+    /** A wind nobody ever felt. */
+    NO_SUCH_WIND("No wind on Earth has {0,number,0.#} m/s. Check its unit: km/h, mph or m/s."),
     /** A cooling constant that tells nothing of a resistance. */
     RATE_TELLS_NO_RESISTANCE("A jar that does not cool shows no R-value. Read it for longer, or check its rate."),
     /** A jar that loses no more than its lid and base should; {0} and {1} in W/K. */
@@ -270,6 +281,12 @@ public enum Trouble implements Phrase {
     /** Too calm for a wind chill. */
     WIND_CHILL_TOO_CALM(
             "Wind chill needs a wind of 5 km/h or more than 3 mph, but it is {0} {1}. In calm air take the temperature itself."),
+    /** Too cold for a wind chill. */
+    WIND_CHILL_TOO_COLD(
+            "Wind chill is known for air down to -50 °C (-58 °F), but the air is at {0} {1}. Check the number and its scale."),
+    /** Too windy for a wind chill. */
+    WIND_CHILL_TOO_WINDY(
+            "Wind chill is known for winds up to 96.6 km/h (60 mph), but this one is {0,number,0.#} {1}. Check the number and its unit."),
     /** A garment nobody here knows. */
     UNKNOWN_GARMENT("“{0}” is not a garment known here. Choose one from the list of COLD.GARMENTS."),
     /** A garment nobody here knows, but its name is near one that is known. */

@@ -1,6 +1,8 @@
 package org.snugsheet.engine.insulation;
 
 import java.util.List;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.table.Names;
@@ -24,6 +26,9 @@ public final class AirGap {
             new Point(25, 0.18),
             new Point(300, 0.18));
 
+    /** As far as the table goes; a hair more for what a change of units leaves. */
+    private static final double WIDEST = 0.3 + 1e-9;
+
     private record Point(double millimetres, double resistance) {}
 
     private AirGap() {}
@@ -31,10 +36,14 @@ public final class AirGap {
     /**
      * A gap beside an upright wall, through which heat flows sideways.
      *
-     * @param thickness how wide it is; beyond 300 mm its resistance stays what it is there
+     * @param thickness how wide it is, up to the 300 mm of the standard
      * @return the layer
+     * @throws Refusal if it is wider: that is a room
      */
     public static Layer upright(Length thickness) {
+        if (thickness.metres() > WIDEST) {
+            throw Refusal.of(Trouble.AIR_GAP_TOO_WIDE, thickness.metres() * 1000);
+        }
         return new Layer(thickness, new Conductivity(thickness.metres() / resistance(thickness.metres() * 1000)));
     }
 

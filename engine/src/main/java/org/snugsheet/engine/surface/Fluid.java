@@ -1,5 +1,7 @@
 package org.snugsheet.engine.surface;
 
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.water.Water;
@@ -20,14 +22,23 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
 
     private static final double GAS_CONSTANT = 287.053;
 
+    private static final double KELVIN = 273.15;
+    private static final double COLDEST = 200;
+    private static final double HOTTEST = 400;
+
     /** J/(kg·K) at 300 K; Incropera and DeWitt, Table A.4 (from memory). It changes by 0.2 % from 250 K to 350 K. */
     private static final double AIR_SPECIFIC_HEAT = 1007;
 
     /**
      * Dry air at sea level. Viscosity and conductivity: U.S. Standard Atmosphere, 1976, equations (51) and (53) (from
-     * memory, checked against Incropera and DeWitt, Table A.4).
+     * memory), from 200 K to 400 K: there they agree with Incropera and DeWitt, Table A.4, to 1 % (from memory).
+     *
+     * @throws Refusal if it is colder or hotter
      */
     static Fluid air(double kelvins) {
+        if (!(kelvins >= COLDEST && kelvins <= HOTTEST)) {
+            throw Refusal.of(Trouble.AIR_OUT_OF_RANGE, kelvins - KELVIN);
+        }
         double density = airDensity(kelvins);
         double viscosity = 1.458e-6 * Math.pow(kelvins, 1.5) / (kelvins + 110.4);
         double conductivity = 2.64638e-3 * Math.pow(kelvins, 1.5) / (kelvins + 245.4 * Math.pow(10, -12 / kelvins));

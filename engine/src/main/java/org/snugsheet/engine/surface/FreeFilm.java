@@ -1,7 +1,16 @@
 package org.snugsheet.engine.surface;
 
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+
 /** Chooses the correlation of free convection that belongs to a face. */
 final class FreeFilm {
+
+    /** The greatest Rayleigh numbers of the three correlations, as {@link Convection} names them. */
+    private static final double MOST_AT_SIDE = 1e12;
+
+    private static final double MOST_LEAVING = 1e11;
+    private static final double MOST_TRAPPED = 1e10;
 
     private FreeFilm() {}
 
@@ -9,15 +18,24 @@ final class FreeFilm {
      * The Nusselt number over {@link Face#length()}.
      *
      * @param rises whether the fluid at the face becomes lighter there
+     * @throws Refusal if the face is so large, or the difference so great, that no correlation reaches so far
      */
     static double nusselt(Face face, double prandtl, double grashof, boolean rises) {
         if (face.facing() == Facing.SIDE) {
+            require(prandtl * grashof, MOST_AT_SIDE);
             return Convection.uprightCylinder(
                     prandtl, grashof, face.height().metres() / face.diameter().metres());
         }
         boolean leaves = (face.facing() == Facing.UP) == rises;
         double rayleigh = prandtl * grashof;
+        require(rayleigh, leaves ? MOST_LEAVING : MOST_TRAPPED);
         // Fluid that does not move still conducts; these correlations alone would fall to nothing with the difference.
         return Math.max(1, leaves ? Convection.free(rayleigh) : Convection.trapped(rayleigh));
+    }
+
+    private static void require(double rayleigh, double most) {
+        if (rayleigh > most) {
+            throw Refusal.of(Trouble.SURFACE_TOO_LARGE);
+        }
     }
 }

@@ -19,13 +19,19 @@ import org.snugsheet.engine.table.Keywords;
  */
 public record Wind(double metresPerSecond) implements Place {
 
+    /** As far as the data of Churchill and Bernstein go, 10⁷ (Incropera and DeWitt, section 7.4, from memory). */
+    private static final double MOST_REYNOLDS = 1e7;
+
+    /** Stronger than any wind measured near the ground: 113.2 m/s, Barrow Island 1996 (World Meteorological Organization, from memory). */
+    private static final double WINDIEST = 114;
+
     private static final Pattern FIRST_WORD = Pattern.compile("(\\p{L}+)( .*)");
     private static final Pattern WORDS = Pattern.compile("wind (\\d+(?:[.,]\\d+)?) ?(km/h|kmh|kph|mph|m/s)?");
 
     /**
      * Moving air.
      *
-     * @throws Refusal if the speed is negative or no finite number
+     * @throws Refusal if the speed is negative, no finite number, or more than any wind on Earth has
      */
     public Wind {
         if (!Double.isFinite(metresPerSecond)) {
@@ -33,6 +39,9 @@ public record Wind(double metresPerSecond) implements Place {
         }
         if (metresPerSecond < 0) {
             throw Refusal.of(Trouble.NEGATIVE, QuantityName.WIND, metresPerSecond);
+        }
+        if (metresPerSecond > WINDIEST) {
+            throw Refusal.of(Trouble.NO_SUCH_WIND, metresPerSecond);
         }
     }
 
@@ -69,6 +78,9 @@ public record Wind(double metresPerSecond) implements Place {
         Fluid air = Fluid.airBetween(surface, place);
         double diameter = face.diameter().metres();
         double reynolds = metresPerSecond * diameter / air.kinematicViscosity();
+        if (reynolds > MOST_REYNOLDS) {
+            throw Refusal.of(Trouble.SURFACE_TOO_LARGE);
+        }
         return Convection.acrossCylinder(reynolds, air.prandtl()) * air.conductivity() / diameter;
     }
 }

@@ -15,13 +15,16 @@ import org.snugsheet.engine.quantity.Unit;
  * each is worked out in its own, so that the cells of both charts come out as printed.
  *
  * <p>It has a meaning in air of at most 10 °C (50 °F) and a wind of at least 5 km/h (Canadian chart) or more than 3 mph
- * (US chart), and nowhere else.
+ * (US chart), and nowhere else. No chart goes below −50 °C (the Canadian one) or above 60 mph (the US one), and nobody tried it there.
  */
 public final class WindChill {
 
     private static final double WARMEST_CELSIUS = 10;
+    private static final double COLDEST_CELSIUS = -50;
     private static final double CALMEST_KILOMETRES_PER_HOUR = 5;
     private static final double CALMEST_MILES_PER_HOUR = 3;
+
+    private static final double WINDIEST_MILES_PER_HOUR = 60;
 
     /** What a speed may be off by from a change of units and back. */
     private static final double SLACK = 1e-9;
@@ -35,14 +38,21 @@ public final class WindChill {
      * @param wind speed of the wind, 10 m above the ground
      * @param scale the scale wanted, which also chooses the formula: that of the US chart for Fahrenheit, else the Canadian
      * @return degrees on that scale, not rounded; both charts print it rounded to a whole number
-     * @throws Refusal if the air is too warm or too calm for the index
+     * @throws Refusal if the air is too warm, too cold, too calm or too windy for the index
      */
     public static double of(Temperature air, Speed wind, Scale scale) {
         if (air.celsius() > WARMEST_CELSIUS) {
             throw Refusal.of(Trouble.WIND_CHILL_TOO_WARM, air.in(scale), scale.symbol());
         }
+        if (air.celsius() < COLDEST_CELSIUS - SLACK) {
+            throw Refusal.of(Trouble.WIND_CHILL_TOO_COLD, air.in(scale), scale.symbol());
+        }
+        double milesPerHour = wind.in(Unit.MILE_PER_HOUR);
+        if (milesPerHour > WINDIEST_MILES_PER_HOUR + SLACK) {
+            Unit unit = scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
+            throw Refusal.of(Trouble.WIND_CHILL_TOO_WINDY, wind.in(unit), unit.symbol());
+        }
         if (scale == Scale.FAHRENHEIT) {
-            double milesPerHour = wind.in(Unit.MILE_PER_HOUR);
             if (milesPerHour <= CALMEST_MILES_PER_HOUR + SLACK) {
                 throw Refusal.of(Trouble.WIND_CHILL_TOO_CALM, milesPerHour, Unit.MILE_PER_HOUR.symbol());
             }

@@ -99,7 +99,8 @@ class DesignTest {
             layers = layers.with(Math.exp(3 * random.nextGaussian()), Math.exp(random.nextGaussian() - 2));
         }
         List<Place> places = places().toList();
-        Jar jar = new Jar(new Length(0.01 + random.nextDouble()), new Length(0.01 + random.nextDouble()));
+        // As large as the correlations of the films reach in hot water: 300 mm high and 200 mm wide.
+        Jar jar = new Jar(new Length(0.01 + 0.09 * random.nextDouble()), new Length(0.01 + 0.29 * random.nextDouble()));
         Design design = new Design(
                 jar,
                 layers,

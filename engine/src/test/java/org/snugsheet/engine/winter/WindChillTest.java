@@ -55,8 +55,9 @@ class WindChillTest {
         for (int i = 0; i < 5000; i++) {
             Scale scale = random.nextBoolean() ? Scale.CELSIUS : Scale.FAHRENHEIT;
             Unit unit = scale == Scale.CELSIUS ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
-            double celsius = 10 - 60 * random.nextDouble();
-            double speed = 5 + 90 * random.nextDouble();
+            // Within the charts, which end at −50 °C and 60 mph.
+            double celsius = 10 - 55 * random.nextDouble();
+            double speed = 5 + (scale == Scale.CELSIUS ? 70 : 35) * random.nextDouble();
             Temperature air = new Temperature(celsius);
             double chill = WindChill.of(air, Speed.of(speed, unit), scale);
 
