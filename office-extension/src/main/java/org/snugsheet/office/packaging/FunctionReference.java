@@ -34,6 +34,8 @@ final class FunctionReference {
     private void head() {
         text.append("# ").append(language.words(ReferenceWords.TITLE)).append("\n\n");
         text.append(language.words(ReferenceWords.HOW_TO_READ)).append("\n\n");
+        text.append(language.words(ReferenceWords.RANGES)).append("\n\n");
+        text.append(language.words(ReferenceWords.NOT_IN_ERRORS)).append("\n\n");
         text.append(language.words(ReferenceWords.SYMBOLS)).append('\n');
     }
 

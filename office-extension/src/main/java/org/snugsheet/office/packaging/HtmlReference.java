@@ -66,6 +66,8 @@ final class HtmlReference {
         html.append(title).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<h1>");
         html.append(title).append("</h1>\n");
         paragraph(words(ReferenceWords.HOW_TO_READ));
+        paragraph(words(ReferenceWords.RANGES));
+        paragraph(words(ReferenceWords.NOT_IN_ERRORS));
         paragraph(words(ReferenceWords.SYMBOLS));
         cautions();
     }
