@@ -82,7 +82,7 @@ final class HowSureAreWe {
         page.height("A1:A31", 5.5).height("A1", 10).height("A2", 7).height("A3", 2);
         page.height("A4", 6.5).height("A12", 6.5).height("A16", 6.5).height("A31", 6.5);
         page.height("A14", 8).height("A24:A27", 13).height("A5", 9.5).height("A17", 9.5);
-        page.height("A32", 2).height("A33", 105);
+        page.height("A32", 2).height("A33", 122);
     }
 
     private static void writeRanking(Page page) throws com.sun.star.uno.Exception {
@@ -161,6 +161,9 @@ final class HowSureAreWe {
                 "The full line is the fitted curve. The true one lies between the two dashed lines with 95 % certainty. A narrow band means that the readings"
                         + " fix the curve well. It is the curve that lies there, not each reading: a reading is"
                         + " rounded to a mark, and may lie outside.",
+                "What do ± and limits leave out?",
+                "What no reading shows: a room that drifts while nobody reads it, a thermometer that reads high or had not"
+                        + " settled, reading down to the mark. CHECK.FAIR says by how many per cent each shifts a constant.",
                 "Which law?",
                 "Newton’s law is supported, unless another one fits better beyond doubt: the smaller its AICc, the better.");
     }

@@ -66,7 +66,7 @@ final class NotesToRead {
                         + " have in common? Where do you meet this at home, and which animal does it too?",
                 "With numbers:",
                 "When was half of the difference to the snow gone? And half of what was left then?");
-        section(page, "A", 4, "How to read the ±", 52);
+        section(page, "A", 4, "How to read the ±", 66);
         page.paragraphs(
                 "A5",
                 "± is the standard error.",
@@ -79,6 +79,10 @@ final class NotesToRead {
                 "What makes it smaller?",
                 "More readings, a longer time, a finer thermometer, a greater difference to the surroundings, and above all more"
                         + " jars of the same wrap: jars differ even when readings do not.",
+                "What does it leave out?",
+                "What no reading shows: a room that drifts while nobody reads it, a thermometer that reads high or had not"
+                        + " settled, reading down to the mark. Each can shift a cooling constant by some per cent; CHECK.FAIR"
+                        + " says by how many for your jars. So hold all thermometers in one glass of water first.",
                 "“Cannot tell” is a result.",
                 "It says that this test was too small for this difference, not that there is none.");
         section(page, "A", 6, "Standards by number (from memory, wording shortened)", 42);

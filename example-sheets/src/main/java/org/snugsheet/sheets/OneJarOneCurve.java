@@ -219,7 +219,8 @@ final class OneJarOneCurve implements WorkedSheet {
                 "Why does the curve grow flat?",
                 "The less warmer the jar is than its surroundings, the less heat leaves it each minute.",
                 "What does ± mean?",
-                "Do the same again, and the answer will be within ± of the true one about two times in three.",
+                "Do the same again, and the answer will be within ± of the true one about two times in three. It leaves out what"
+                        + " no reading shows, such as a thermometer that reads high.",
                 "Nobody read the surroundings?",
                 "Type fit in their box; the ± grows.");
     }
