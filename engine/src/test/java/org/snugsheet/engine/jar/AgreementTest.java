@@ -72,6 +72,53 @@ class AgreementTest {
         assertEquals(List.of(Reason.WARMER_SURROUNDINGS), agreement.enough(), "a gap of air would not do");
     }
 
+    @Test
+    void squashing_halves_what_gives_and_nothing_else() {
+        Design glassAndWool = DESIGN.withSide(Layers.NONE.with(3, "glass").with(20, "wool"));
+        Agreement agreement = Agreement.of(new Estimate(0.05, 0.001, 10), 0.95, glassAndWool, WATER, AROUND);
+        double squashed = DESIGN.withSide(
+                        Layers.NONE.with(3, "glass").with(10, "wool").each(Layer::atWorst))
+                .between(WATER, AROUND)
+                .resistance()
+                .squareMetreKelvinsPerWatt();
+        assertEquals(squashed, agreement.reasons().getOrDefault(Reason.SQUASHED_WRAP, Double.NaN), 1e-12);
+    }
+
+    @Test
+    void glass_is_neither_soaked_nor_squashed() {
+        Design glass = DESIGN.withSide(Layers.NONE.with(3, "glass"));
+        Agreement agreement = Agreement.of(new Estimate(0.02, 0.001, 10), 0.95, glass, WATER, AROUND);
+        assertFalse(agreement.agrees());
+        assertFalse(agreement.reasons().containsKey(Reason.SOAKED_WRAP));
+        assertFalse(agreement.reasons().containsKey(Reason.SQUASHED_WRAP));
+        assertTrue(agreement.reasons().containsKey(Reason.GAP_AT_THE_LID));
+        Agreement bareLid = Agreement.of(new Estimate(0.02, 0.001, 10), 0.95, glass.withBareLid(), WATER, AROUND);
+        assertFalse(bareLid.reasons().containsKey(Reason.GAP_AT_THE_LID));
+    }
+
+    @Test
+    void air_gets_between_layers_only_where_there_are_any() {
+        assertTrue(Agreement.of(new Estimate(2, 0.001, 10), 0.95, DESIGN, WATER, AROUND)
+                .reasons()
+                .containsKey(Reason.AIR_BETWEEN_LAYERS));
+        assertFalse(Agreement.of(new Estimate(2, 0.001, 10), 0.95, DESIGN.withSide(Layers.NONE), WATER, AROUND)
+                .reasons()
+                .containsKey(Reason.AIR_BETWEEN_LAYERS));
+    }
+
+    /** Surroundings colder by x of 30 K make the resistance seem smaller by 30/(30 + x); a few kelvins nobody notices, 15 one does. */
+    @Test
+    void colder_surroundings_are_reason_enough_only_if_nobody_noticed() {
+        Design known = DESIGN.withSide(Layers.NONE.with(20, 0.05));
+        double truth = known.between(WATER, AROUND).resistance().squareMetreKelvinsPerWatt();
+        for (double colder : new double[] {2, 15}) {
+            Agreement agreement =
+                    Agreement.of(new Estimate(truth * 30 / (30 + colder), 0.0001, 10), 0.95, known, WATER, AROUND);
+            assertEquals(colder, agreement.reasons().getOrDefault(Reason.COLDER_SURROUNDINGS, Double.NaN), 1e-9);
+            assertEquals(colder == 2, agreement.enough().contains(Reason.COLDER_SURROUNDINGS));
+        }
+    }
+
     private static Agreement judge(Design really, Temperature around) {
         double resistance = really.between(WATER, around).resistance().squareMetreKelvinsPerWatt();
         return Agreement.of(new Estimate(resistance, 0.002, 10), 0.95, DESIGN, WATER, AROUND);

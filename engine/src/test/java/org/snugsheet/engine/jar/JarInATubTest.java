@@ -49,6 +49,8 @@ class JarInATubTest {
         assertEquals(8, flow.end().celsius(), 1e-12);
         assertEquals(1 / 4.0 + 1 / 2.0 + 1, flow.conductance(), 1e-12);
         assertEquals(1 / 2.0 + 1, flow.ofEnds(), 1e-12);
+        // All but the lid’s half siemens leads to the place, 1.25 of 1.75.
+        assertEquals(1.25 / 1.75, flow.shareToThePlace(), 1e-12);
     }
 
     /** The three heat balances, solved by Dormand and Prince’s method (Apache Commons Math), against Newton’s law toward the end. */

@@ -51,6 +51,37 @@ class MeasuredResistanceTest {
         assertTrue(wrap.degreesOfFreedom() > 10 && wrap.degreesOfFreedom() < 20, "between one jar’s and both jars’");
     }
 
+    /**
+     * JCGM 100:2008, G.4.1, by hand: errors of 0.003 with 6 and 0.004 with 8 degrees of freedom make 0.005 with 5⁴/(3⁴/6 + 4⁴/8) =
+     * 13.74. A constant k of error s shows 0.02/(1000·k) m²·K/W with an error of 0.02·s/(1000·k²).
+     */
+    @Test
+    void degrees_of_freedom_are_those_of_welch_and_satterthwaite() {
+        Estimate wrap =
+                MeasuredResistance.ofTheWrap(new Estimate(2e-4, 6e-6, 6), new Estimate(1e-4, 2e-6, 8), CAPACITY, AREA);
+        assertEquals(0.1, wrap.value(), 1e-12);
+        assertEquals(0.005, wrap.standardError(), 1e-12);
+        assertEquals(625 / (81.0 / 6 + 256.0 / 8), wrap.degreesOfFreedom(), 1e-9);
+    }
+
+    /** 1e−4 per second of 1000 J/K is 0.1 W/K. */
+    @Test
+    void a_jar_must_lose_more_than_what_goes_elsewhere() {
+        assertEquals(
+                AREA / 0.001,
+                MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0.099).value(),
+                1e-6);
+        Refusal refusal =
+                assertThrows(Refusal.class, () -> MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0.1));
+        assertEquals(Trouble.ALL_GOES_ELSEWHERE, refusal.trouble());
+        assertTrue(refusal.finding().sentence().startsWith("The jar loses 0.1 W/K in all"), refusal.toString());
+        assertEquals(
+                AREA / 0.1,
+                MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0).value(),
+                1e-12,
+                "nothing elsewhere is no refusal");
+    }
+
     @Test
     void a_wrap_that_cools_faster_has_less_than_none() {
         assertTrue(MeasuredResistance.ofTheWrap(exact(1e-4), exact(2e-4), CAPACITY, AREA)
