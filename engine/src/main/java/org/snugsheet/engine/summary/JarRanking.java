@@ -1,6 +1,7 @@
 package org.snugsheet.engine.summary;
 
 import java.util.List;
+import java.util.Optional;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Location;
 import org.snugsheet.engine.Refusal;
@@ -48,6 +49,7 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
             if (refusal.trouble() != Trouble.NOTHING_TO_RANK || heldBack.isEmpty()) {
                 throw refusal;
             }
+            requireMoreThanOneReason(jars);
             throw Refusal.of(
                     Trouble.TOO_FEW_TO_RANK,
                     heldBack.stream().map(JarRanking::reason).toList());
@@ -72,6 +74,15 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
         Estimate mean = material.estimate();
         return Known.of(() ->
                 CoolingConstant.ofPerMinute(mean.value()).halfTime(CoolingConstant.ofPerMinute(mean.combinedError())));
+    }
+
+    /** What holds back all jars alike, such as clock times, is told once, with what to do. */
+    private static void requireMoreThanOneReason(List<JarSummary> jars) {
+        List<Optional<Finding>> reasons =
+                jars.stream().map(JarSummary::heldBackBecause).distinct().toList();
+        if (jars.size() > 1 && reasons.size() == 1) {
+            throw new Refusal(reasons.get(0).orElseThrow());
+        }
     }
 
     /** Why a jar is held back, in a sentence that names it. */
