@@ -35,6 +35,8 @@ class CoolingFitReferenceTest {
     @ParameterizedTest
     @MethodSource("fits")
     void startRateErrorsAndMisfitAgreeWithSciPy(Map<String, String> row) {
+        // Exact, for curve_fit is given the room as a constant without an error; what its error adds is checked
+        // elsewhere.
         CoolingFit fit = CoolingFit.of(
                 readings(row),
                 new Surroundings.Constant(Temperature.of(number(row, "room"), Scale.CELSIUS), true),

@@ -22,8 +22,14 @@ import org.snugsheet.engine.reading.Surroundings;
  * @param jars how many of each material
  * @param spread the standard deviation of the true cooling constants of jars of one material, as a share of them
  * @param startsApart how far, in kelvins, a jar’s start may lie above or below that of the kettle
+ * @param readOnce whether the surroundings are read once on the jars’ thermometer and rounded to its mark; otherwise they are known to
+ *     every digit, so that nothing but readings and jars errs
  */
-record MaterialCoverage(Coverage lesson, int jars, double spread, double startsApart) {
+record MaterialCoverage(Coverage lesson, int jars, double spread, double startsApart, boolean readOnce) {
+
+    MaterialCoverage(Coverage lesson, int jars, double spread, double startsApart) {
+        this(lesson, jars, spread, startsApart, false);
+    }
 
     private interface Play {
         boolean holds(SplittableRandom random, double room, double start);
@@ -84,8 +90,9 @@ record MaterialCoverage(Coverage lesson, int jars, double spread, double startsA
                     lesson.readings(), lesson.mark(), lesson.scale(), lesson.halfTime() / faster, lesson.noise());
             double filled = startsApart > 0 ? start + random.nextDouble(-startsApart, startsApart) : start;
             Coverage.Jar jar = Coverage.Jar.of(own, room, filled, random);
-            estimates.add(CoolingFit.of(jar.readings(), new Surroundings.Constant(jar.room(), true), own.grain())
-                    .cautiousEstimate());
+            Surroundings around =
+                    readOnce ? Surroundings.constant(jar.around()) : new Surroundings.Constant(jar.room(), true);
+            estimates.add(CoolingFit.of(jar.readings(), around, own.grain()).cautiousEstimate());
         }
         return estimates;
     }

@@ -53,6 +53,23 @@ class MaterialCoverageTest {
         }
     }
 
+    /**
+     * As a class does it: one reading of the surroundings, rounded, for all jars. What is common to them does not average out, and
+     * must be in the limits of their mean; in the other tests here the surroundings are exact, so that jars alone err.
+     */
+    @ParameterizedTest
+    @CsvSource({"2, 0", "3, 0.02", "6, 0", "6, 0.1"})
+    void surroundingsReadOnceAreInTheLimitsOfAllJars(int jars, double spread) {
+        MaterialCoverage exact = material(8, 30, 0.3, jars, spread, 0.5);
+        MaterialCoverage read = new MaterialCoverage(exact.lesson(), jars, spread, 0.5, true);
+        Coverage.Count held = read.limits(RUNS, SEED);
+
+        assertEquals(RUNS, held.answered());
+        assertTrue(held.share() >= 0.93, held.toString());
+        Coverage.Count apart = read.noFalseClaim(3, RUNS / 2, SEED);
+        assertTrue(apart.share() >= 0.93, apart.toString());
+    }
+
     private static MaterialCoverage material(
             int readings, double halfTime, double noise, int jars, double spread, double startsApart) {
         return new MaterialCoverage(

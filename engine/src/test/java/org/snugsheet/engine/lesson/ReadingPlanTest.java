@@ -53,6 +53,46 @@ class ReadingPlanTest {
         assertEquals(40, plan.temperatures().get(0).celsius());
     }
 
+    /**
+     * The surroundings are read once, to the mark, so k is off by ∂k/∂Tₛ times mark/√12 however many readings there are. By the normal
+     * equations for x = e^(−k·t) and u = t·x, with A = 35 K: ∂k/∂Tₛ = (Σu(1 − x) − Σxu/Σx²·Σx(1 − x))/(A·(Σu² − (Σxu)²/Σx²)), which for
+     * a mark of 1 °C is 1.6 % of k. That with what a reading every minute leaves is more than 2 %; with half a mark it is not.
+     */
+    @Test
+    void no_number_of_readings_makes_up_for_surroundings_read_once() {
+        double k = 0.04;
+        double xx = 0;
+        double xu = 0;
+        double uu = 0;
+        double xo = 0;
+        double uo = 0;
+        for (int minute = 0; minute <= 40; minute++) {
+            double x = Math.exp(-k * minute);
+            double u = minute * x;
+            xx += x * x;
+            xu += x * u;
+            uu += u * u;
+            xo += x * (1 - x);
+            uo += u * (1 - x);
+        }
+        double own = uu - xu * xu / xx;
+        double ofSurroundings = (uo - xu / xx * xo) / own / 35 / Math.sqrt(12);
+        assertEquals(0.016, Math.abs(ofSurroundings) / k, 0.0005);
+        double scatter = ReadingPlan.usualScatter(DEGREE);
+        double ofReadings = Math.hypot(scatter, 1 / Math.sqrt(12)) / Math.sqrt(own) / 35;
+        double most = Math.hypot(ofSurroundings, ofReadings) / k;
+        double least = Math.hypot(ofSurroundings, scatter / Math.sqrt(own) / 35) / k;
+        double everyMinute =
+                ReadingPlan.filling(jar(k), 40 * 60, 60, DEGREE, scatter).relativeError();
+        assertTrue(least * 0.99 <= everyMinute && everyMinute <= most * 1.01, least + " " + everyMinute + " " + most);
+        assertTrue(everyMinute > 0.02, "2 % is out of reach: " + everyMinute);
+        refused(Trouble.CERTAINTY_OUT_OF_REACH, () -> ReadingPlan.forCertainty(jar(k), 40 * 60, 0.02, DEGREE, scatter));
+        Mark half = Mark.of(0.5, Scale.CELSIUS);
+        assertTrue(ReadingPlan.forCertainty(jar(k), 40 * 60, 0.02, half, ReadingPlan.usualScatter(half))
+                        .relativeError()
+                <= 0.02);
+    }
+
     @Test
     void a_finer_mark_and_more_readings_lower_the_error() {
         double coarse = ReadingPlan.filling(jar(0.04), 1800, 300, DEGREE, 0.5).standardError();

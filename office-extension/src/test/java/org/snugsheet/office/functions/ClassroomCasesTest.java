@@ -151,6 +151,16 @@ class ClassroomCasesTest {
         }
     }
 
+    /** One reading typed twice, so that all below it stand a row too low: a thermometer with fine marks shows it. */
+    @Test
+    void a_reading_typed_twice_is_told_at_its_row_where_it_shows() {
+        double[] minutes = {0, 3, 6, 9, 12, 15, 18, 21};
+        double[] seen = {41.5, 39.4, 37.4, 37.4, 35.5, 33.8, 32.2, 30.6};
+        String said = words("CHECK.READINGS", column(minutes), column(seen), "5", 0.1);
+        assertTrue(said.startsWith("Row 4 (minute 9): the readings jump here"), said);
+        assertEquals("OK", words("CHECK.READINGS", column(minutes), column(seen), "5", 1.0));
+    }
+
     @Test
     void an_option_typed_as_zero_is_zero_or_refused() {
         assertThrows(Refusal.class, () -> call("PLAN.BATH", 4000.0, 5.0, 6.0, 250.0, 40.0, 0.05, 30.0, 21.0, 0.0));
