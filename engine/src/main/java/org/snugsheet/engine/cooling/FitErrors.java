@@ -48,7 +48,7 @@ final class FitErrors {
 
     /** The variance of one reading in K². */
     double variance() {
-        return wander.isThere() ? wander.variance() : errors.variance();
+        return wander.isThere() ? Math.max(wander.variance(), errors.variance()) : errors.variance();
     }
 
     /** How well that is known: the spare readings, or as many as they are worth if they wander together. */
@@ -70,7 +70,7 @@ final class FitErrors {
     double allowance(double[] gradient, double student, double normal) {
         double[] pull = pull(gradient);
         return wander.isThere()
-                ? student * student * wander.variance() * wander.squares(pull) / errors.squaresOf(pull)
+                ? student * student * readSquared(pull) / errors.squaresOf(pull)
                 : errors.inflationOf(pull) * errors.varianceTimesSquared(student, normal);
     }
 
@@ -82,7 +82,13 @@ final class FitErrors {
     /** The standard error that the jar’s own readings leave. */
     double ownOf(double[] gradient) {
         double[] pull = pull(gradient);
-        return Math.sqrt(wander.isThere() ? wander.variance() * wander.squares(pull) : errors.varianceOf(pull));
+        return Math.sqrt(readSquared(pull));
+    }
+
+    /** What the readings leave. It is never less because they wander. */
+    private double readSquared(double[] pull) {
+        double plain = errors.varianceOf(pull);
+        return wander.isThere() ? Math.max(plain, wander.squareErrorOf(pull)) : plain;
     }
 
     /** What one standard uncertainty of the surroundings adds, with its sign. */

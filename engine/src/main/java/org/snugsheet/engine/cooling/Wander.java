@@ -1,5 +1,9 @@
 package org.snugsheet.engine.cooling;
 
+import static org.snugsheet.engine.cooling.Autoregression.dot;
+
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**
@@ -12,10 +16,9 @@ import org.apache.commons.math3.distribution.BetaDistribution;
  * second of these papers, section 4). So few readings cause no false alarms, and seldom any. An alarm comes by chance once in
  * {@value #ONE_IN} clean lessons.
  *
- * <p>After an alarm the errors are taken for a first-order autoregression, {@code ρ^|i − j|}, with the ρ that makes q what is expected. Then
- * the variance of one reading is {@code SSR/tr(M·R)}, where R holds the correlations and M takes the residuals, with {@code
- * tr(M·R)²/tr(M·R·M·R)} degrees of freedom (F. E. Satterthwaite, Biometrics Bulletin 2 (1946), 110–114), and that of a sum of readings with
- * weights w is {@code wᵀ·R·w} times it. With R = 1 all of it is what it was.
+ * <p>How strongly errors go together, residuals tell badly, and they tell too little of it, since the curve follows the errors. So no single
+ * correlation is taken for true: each {@link Autoregression} from 0 to {@value #MOST} counts as much as the residuals make it likely,
+ * and the error is the root mean square over all of them.
  */
 final class Wander {
 
@@ -28,22 +31,20 @@ final class Wander {
     /** Most readings are nowhere near an alarm: no alarm is less than so many standard deviations off. */
     private static final double NEAR = 1.5;
 
-    /** More is drift, and no correlation that residuals could tell; of few readings it would be a wild guess. */
-    private static final double MOST = 0.8;
+    /** More is drift, and no correlation that residuals could tell. */
+    private static final double MOST = 0.97;
 
-    private static final int HALVINGS = 30;
+    private static final int STEPS = 12;
 
     /** Errors of which each is its own. */
-    static final Wander NONE = new Wander(0, 0, 0);
+    static final Wander NONE = new Wander(List.of(), new double[0]);
 
-    private final double correlation;
-    private final double variance;
-    private final double freedom;
+    private final List<Autoregression> all;
+    private final double[] weights;
 
-    private Wander(double correlation, double variance, double freedom) {
-        this.correlation = correlation;
-        this.variance = variance;
-        this.freedom = freedom;
+    private Wander(List<Autoregression> all, double[] weights) {
+        this.all = all;
+        this.weights = weights;
     }
 
     /**
@@ -53,30 +54,37 @@ final class Wander {
      * @param basis directions of the curve at right angles, each of length 1: what the fit has taken out of the readings
      */
     static Wander of(double[] residuals, double[][] basis) {
-        int n = residuals.length;
         double squares = dot(residuals, residuals);
-        if (n < FEWEST || !(squares > 0)) {
+        if (residuals.length < FEWEST || !(squares > 0)) {
             return NONE;
         }
-        double q = dot(residuals, neighbours(residuals)) / squares;
-        if (!isBeyondChance(q, basis, n)) {
+        if (chance(dot(residuals, neighbours(residuals)) / squares, basis, residuals.length) >= 1.0 / ONE_IN) {
             return NONE;
         }
-        double low = 0;
-        double high = MOST;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (new Traces(middle, basis, n).expected() < q) {
-                low = middle;
-            } else {
-                high = middle;
+        List<Autoregression> all = new ArrayList<>();
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i <= STEPS; i++) {
+            Autoregression one = new Autoregression(MOST * i / STEPS, residuals, basis);
+            if (!one.isDetermined()) {
+                return NONE;
             }
+            all.add(one);
+            most = Math.max(most, one.logLikelihood());
         }
-        Traces traces = new Traces(low, basis, n);
-        return new Wander(low, squares / traces.mr, traces.mr * traces.mr / traces.mrmr);
+        double[] weights = new double[all.size()];
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = Math.exp(all.get(i).logLikelihood() - most);
+            sum += weights[i];
+        }
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] /= sum;
+        }
+        return new Wander(all, weights);
     }
 
-    private static boolean isBeyondChance(double q, double[][] basis, int n) {
+    /** How often q comes as large by chance; 1 where that is often. */
+    private static double chance(double q, double[][] basis, int n) {
         int spare = n - basis.length;
         double trace = 0;
         double squared = (n - 1) / 2.0;
@@ -92,47 +100,12 @@ final class Wander {
         double mean = trace / spare;
         double variance = 2 * (squared - spare * mean * mean) / (spare * (spare + 2.0));
         if (!(q > mean + NEAR * Math.sqrt(variance))) {
-            return false;
+            return 1;
         }
         // On the way from −1 to 1.
         double share = (mean + 1) / 2;
         double size = share * (1 - share) / (variance / 4) - 1;
-        return 1 - new BetaDistribution(null, share * size, (1 - share) * size).cumulativeProbability((q + 1) / 2)
-                < 1.0 / ONE_IN;
-    }
-
-    /** What is to be expected of residuals if errors correlate so. */
-    private static final class Traces {
-        private double mr;
-        private double mrmr;
-        private double mrml;
-
-        Traces(double rho, double[][] basis, int n) {
-            mr = n;
-            mrmr = n;
-            mrml = (n - 1) * rho;
-            double power = 1;
-            for (int apart = 1; apart < n; apart++) {
-                power *= rho * rho;
-                mrmr += 2 * (n - apart) * power;
-            }
-            for (double[] one : basis) {
-                double[] correlated = correlated(one, rho);
-                double[] moved = neighbours(one);
-                mr -= dot(one, correlated);
-                mrmr -= 2 * dot(correlated, correlated);
-                mrml -= 2 * dot(correlated, moved);
-                for (double[] other : basis) {
-                    double both = dot(other, correlated);
-                    mrmr += both * both;
-                    mrml += both * dot(other, moved);
-                }
-            }
-        }
-
-        double expected() {
-            return mrml / mr;
-        }
+        return 1 - new BetaDistribution(null, share * size, (1 - share) * size).cumulativeProbability((q + 1) / 2);
     }
 
     /** Half of what stands before and half of what stands behind. */
@@ -145,48 +118,35 @@ final class Wander {
         return moved;
     }
 
-    /** {@code R·values}, from the left and from the right. */
-    private static double[] correlated(double[] values, double rho) {
-        int n = values.length;
-        double[] sums = new double[n];
-        double running = 0;
-        for (int i = 0; i < n; i++) {
-            sums[i] = rho * running;
-            running = rho * running + values[i];
-        }
-        running = 0;
-        for (int i = n - 1; i >= 0; i--) {
-            running = rho * running + values[i];
-            sums[i] += running;
-        }
-        return sums;
-    }
-
-    private static double dot(double[] one, double[] other) {
-        double sum = 0;
-        for (int i = 0; i < one.length; i++) {
-            sum += one[i] * other[i];
-        }
-        return sum;
-    }
-
     /** Whether more than chance makes neighbours err alike. */
     boolean isThere() {
-        return correlation > 0;
+        return weights.length > 0;
     }
 
     /** The variance of one reading in K². */
     double variance() {
-        return variance;
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * all.get(i).variance();
+        }
+        return sum;
     }
 
     /** How well that is known. */
     double freedom() {
-        return freedom;
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * all.get(i).freedom();
+        }
+        return sum;
     }
 
-    /** What a sum of readings with these weights has of the variance of one. */
-    double squares(double[] weights) {
-        return dot(weights, correlated(weights, correlation));
+    /** The mean square error of a sum of the readings with these weights, which the curve can follow. */
+    double squareErrorOf(double[] pull) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * all.get(i).squareErrorOf(pull);
+        }
+        return sum;
     }
 }
