@@ -96,6 +96,9 @@ public enum Trouble implements Phrase {
     /** Readings that do not bend towards any level. */
     SURROUNDINGS_OUT_OF_REACH(
             "The readings do not show where they settle. Read for longer, or type the temperature of the surroundings."),
+    /** Newton’s law with warm surroundings, and another law with colder ones. */
+    SURROUNDINGS_OR_LAW(
+            "These readings cannot tell warm surroundings from a jar that loses heat ever more slowly as it cools, as in still air or without a lid. Type the temperature of the surroundings."),
     /** The clock starts long before the first reading. */
     START_OUT_OF_REACH(
             "The first reading is at minute {0}, too far from minute 0 to tell the start. Let the times begin at 0."),

@@ -30,26 +30,33 @@ public final class CoolingFit implements ModelFit {
     private final OneRateModel model;
     private final Mark mark;
     private final SeparableFit fit;
+    private final LawDoubt doubt;
 
-    private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit) {
+    private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit, LawDoubt doubt) {
         this.readings = readings;
         this.model = model;
         this.mark = mark;
         this.fit = fit;
+        this.doubt = doubt;
     }
 
     /**
-     * Fits Newton’s law to readings.
+     * Fits Newton’s law to readings. Where the surroundings are to be fitted, {@linkplain LawDoubt other laws compete}: what they
+     * leave open goes into all errors and limits.
      *
      * @param readings at least three, and at least four if the surroundings are to be fitted
      * @param surroundings what the vessel stood in
      * @param mark the mark of the thermometer
      * @return the fit
      * @throws Refusal if there are too few readings, none differs from the surroundings by more than a mark, one lies beyond
-     *     the surroundings by more than a mark and a kelvin, or they move away from the surroundings
+     *     the surroundings by more than a mark and a kelvin, or they move away from the surroundings; if these are to be fitted, also
+     *     if the readings tell no useful limits of them, or not which law the vessel follows
      */
     public static CoolingFit of(Readings readings, Surroundings surroundings, Mark mark) {
-        return CoolingModel.newton(surroundings).fit(readings, mark);
+        CoolingFit fit = CoolingModel.newton(surroundings).fit(readings, mark);
+        return fit.model.fitsSurroundings()
+                ? new CoolingFit(readings, fit.model, mark, fit.fit, LawDoubt.of(fit))
+                : fit;
     }
 
     static CoolingFit of(Readings readings, OneRateModel model, Mark mark) {
@@ -57,7 +64,7 @@ public final class CoolingFit implements ModelFit {
         if (!model.fitsSurroundings()) {
             curve.requireOneSide(mark);
         }
-        CoolingFit result = new CoolingFit(readings, model, mark, curve.fit());
+        CoolingFit result = new CoolingFit(readings, model, mark, curve.fit(), LawDoubt.NONE);
         curve.requireApproach(result);
         return result;
     }
@@ -195,7 +202,17 @@ public final class CoolingFit implements ModelFit {
      * @return the standard error of {@link #at} there
      */
     public TemperatureDifference errorAt(double seconds) {
-        return new TemperatureDifference(errors().of(gradientAt(seconds)));
+        return new TemperatureDifference(Math.hypot(readErrors().of(gradientAt(seconds)), lawErrorAt(seconds)));
+    }
+
+    /**
+     * What other laws add to the error of the curve, K: nothing amid the readings, which any of them follows, and beyond them what a curve
+     * does that goes on from there towards another level.
+     */
+    double lawErrorAt(double seconds) {
+        double first = readings.first().seconds();
+        double beyond = Math.max(Math.max(seconds - first - readings.span(), first - seconds), 0);
+        return doubt.error() * -Math.expm1(-Math.max(fit.rate(), 0) * beyond);
     }
 
     double[] gradientAt(double seconds) {
@@ -205,7 +222,12 @@ public final class CoolingFit implements ModelFit {
 
     /** Worked out anew each time: most who ask for a cooling constant want nothing else. */
     FitErrors errors() {
-        return new FitErrors(readings, fit, model, mark);
+        return new FitErrors(readings, fit, model, mark, doubt.error());
+    }
+
+    /** The same if no other law is thought of. */
+    FitErrors readErrors() {
+        return new FitErrors(readings, fit, model, mark, 0);
     }
 
     /**
@@ -281,6 +303,10 @@ public final class CoolingFit implements ModelFit {
 
     Mark mark() {
         return mark;
+    }
+
+    LawDoubt doubt() {
+        return doubt;
     }
 
     SeparableFit solution() {

@@ -15,7 +15,8 @@ import org.snugsheet.engine.solver.SeparableFit;
  * for n − p degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). What
  * rounding leaves is counted at least, with the normal quantile, and all of it more where its errors go together ({@link
  * ReadingErrors}). With few readings, or a vessel that hardly cools, the limits are lopsided, as they should be; a plain {@code
- * ± t·s} is not. Where rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted
+ * ± t·s} is not. What {@linkplain LawDoubt other laws} leave open of fitted surroundings is added to their limits, and the cooling
+ * constant then reaches at least as far as it would with those. Where rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted
  * surroundings reach at least to every curve through all {@linkplain RoundingBars bars}, whatever the confidence. What the
  * rounding of given surroundings adds is known beforehand and comes on top of either with the normal quantile, as the root of the
  * sum of squares (JCGM 100:2008, 5.1.2). A vessel
@@ -33,12 +34,14 @@ public final class CoolingIntervals {
 
     private final CoolingFit fit;
     private final FitErrors errors;
+    private final FitErrors read;
     private final double student;
     private final double normal;
 
     CoolingIntervals(CoolingFit fit, double confidence) {
         this.fit = fit;
         this.errors = fit.errors();
+        this.read = fit.doubt().equals(LawDoubt.NONE) ? errors : fit.readErrors();
         this.student = StudentT.quantile(confidence, errors.freedom());
         this.normal = StudentT.quantile(confidence, Double.POSITIVE_INFINITY);
     }
@@ -57,11 +60,35 @@ public final class CoolingIntervals {
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
         double common = normal * errors.commonOf(FitErrors.RATE);
         Interval reached = RoundedRate.reachable(fit)
-                .map(rates -> new Interval(Math.min(low, rates.low()), Math.max(high, rates.high())))
-                .orElseGet(() -> new Interval(low, high));
+                .map(rates -> hull(low, high, rates))
+                .orElseGet(() -> fit.doubt().equals(LawDoubt.NONE)
+                        ? new Interval(low, high)
+                        : hull(low, high, ratesOfOtherLaws()));
         return new Interval(
                 Math.max(0, rate - Math.hypot(rate - reached.low(), common)),
                 rate + Math.hypot(reached.high() - rate, common));
+    }
+
+    private static Interval hull(double low, double high, Interval other) {
+        return new Interval(Math.min(low, other.low()), Math.max(high, other.high()));
+    }
+
+    /** What Newton’s law would say if the coldest or the warmest surroundings were typed that the readings leave open. */
+    private Interval ratesOfOtherLaws() {
+        Interval levels = surroundings();
+        double one = rateWith(levels.low());
+        double other = rateWith(levels.high());
+        return new Interval(Math.max(0, Math.min(one, other)), Math.max(one, other));
+    }
+
+    private double rateWith(double celsius) {
+        try {
+            return JarCurve.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
+                    .fit()
+                    .rate();
+        } catch (Refusal refusal) {
+            return fit.constant().perSecond();
+        }
     }
 
     /**
@@ -114,7 +141,7 @@ public final class CoolingIntervals {
         DoubleUnaryOperator excess = celsius -> isThroughBars(celsius) ? -1 : sumOfSquaresWith(celsius) - allowed;
         double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
         double high = edge(excess, level, width, Double.POSITIVE_INFINITY);
-        return new Interval(low, high);
+        return new Interval(low - fit.doubt().below(), high + fit.doubt().above());
     }
 
     /** Readings that let the surroundings be as cold as can be set them no limit: from there on everything fits. */
@@ -146,8 +173,8 @@ public final class CoolingIntervals {
 
     private Interval around(double value, double seconds) {
         double[] gradient = fit.gradientAt(seconds);
-        double own = student * errors.raisedOf(gradient);
-        double half = Math.hypot(own, normal * errors.commonOf(gradient));
+        double own = Math.hypot(read.raisedOf(gradient), fit.lawErrorAt(seconds));
+        double half = Math.hypot(student * own, normal * errors.commonOf(gradient));
         return new Interval(value - half, value + half);
     }
 

@@ -14,6 +14,8 @@ import org.snugsheet.engine.solver.SeparableFit;
  *
  * <p>Where noise alone moves the readings, and they {@linkplain Wander wander together}, they count for as many as they are worth.
  *
+ * <p>What {@linkplain LawDoubt other laws} leave open of fitted surroundings is an error of the level that the other parameters follow.
+ *
  * <p>Surroundings that were given move the whole curve with them before anything is fitted, so the fit answers to a shift of them as
  * to the opposite shift of all readings: {@code ∂β/∂Tₛ = −(JᵀJ)⁻¹·Jᵀ·1}, from the normal equations by the implicit function
  * theorem, as far as the curve is straight in its parameters. Their uncertainty is one cause for all that is made from the fit,
@@ -30,10 +32,16 @@ final class FitErrors {
     private final ReadingErrors errors;
     private final double[][] influence;
     private final double surroundings;
+    private final double law;
     private final Wander wander;
     private final double freedom;
 
-    FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Mark mark) {
+    /**
+     * The errors of a fit.
+     *
+     * @param law what other laws add to the standard error of fitted surroundings, K
+     */
+    FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Mark mark, double law) {
         double[] fitted = new double[readings.size()];
         double[] residuals = fit.residuals();
         for (int i = 0; i < fitted.length; i++) {
@@ -44,6 +52,7 @@ final class FitErrors {
         this.wander = errors.isNoise() ? Wander.of(residuals, fit.basis()) : Wander.NONE;
         this.freedom = wander.isThere() ? wander.freedom() : readings.size() - model.parameters();
         this.surroundings = model.surroundingsUncertainty(mark);
+        this.law = law;
     }
 
     /** The variance of one reading in K². */
@@ -79,16 +88,30 @@ final class FitErrors {
         return Math.hypot(ownOf(gradient), commonOf(gradient));
     }
 
-    /** The standard error that the jar’s own readings leave. */
+    /** The standard error that the jar’s own readings leave, and the law that they do not tell. */
     double ownOf(double[] gradient) {
         double[] pull = pull(gradient);
-        return Math.sqrt(readSquared(pull));
+        double doubted = lawOf(pull);
+        return Math.sqrt(readSquared(pull) + doubted * doubted);
     }
 
     /** What the readings leave. It is never less because they wander. */
     private double readSquared(double[] pull) {
         double plain = errors.varianceOf(pull);
         return wander.isThere() ? Math.max(plain, wander.squareErrorOf(pull)) : plain;
+    }
+
+    /** Surroundings that are off by what other laws leave open take the best curve with them, along the profile of the level. */
+    private double lawOf(double[] pull) {
+        if (law == 0) {
+            return 0;
+        }
+        double[] level = pull(LEVEL);
+        double together = 0;
+        for (int i = 0; i < pull.length; i++) {
+            together += pull[i] * level[i];
+        }
+        return law * together / errors.squaresOf(level);
     }
 
     /** What one standard uncertainty of the surroundings adds, with its sign. */

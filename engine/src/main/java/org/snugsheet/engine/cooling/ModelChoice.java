@@ -18,7 +18,8 @@ import org.snugsheet.engine.reading.Surroundings;
  * Biometrika 76, 297–307, 1989). The variance in the likelihood is {@code SSR/n}, but never less than what rounding to the
  * mark leaves, so that no law is praised for following the rounding. A law has to be better by
  * {@value #REAL_GAIN}: at that distance the other one has “considerably less” support (K. P. Burnham and D. R. Anderson,
- * Model Selection and Multimodel Inference, 2002, section 2.6).
+ * Model Selection and Multimodel Inference, 2002, section 2.6). Surroundings other than those that were given are believed only if the
+ * readings tell them {@linkplain LawDoubt whatever the law}.
  *
  * @param candidates the laws that could be fitted, Newton’s first
  * @param chosen the one the readings support
@@ -91,9 +92,29 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
             }
             candidate(law, single, mark).ifPresent(candidates::add);
         }
+        return choice(candidates, mark);
+    }
+
+    private static ModelChoice choice(List<Candidate> candidates, Mark mark) {
+        Candidate newton = candidates.get(0);
         Candidate best = Collections.min(candidates, Comparator.comparingDouble(Candidate::criterion));
-        boolean real = newton.criterion() - best.criterion() > REAL_GAIN;
-        return new ModelChoice(candidates, real ? best : newton);
+        if (!(newton.criterion() - best.criterion() > REAL_GAIN)) {
+            return new ModelChoice(candidates, newton);
+        }
+        if (best.fit() instanceof CoolingFit other && other.model().fitsSurroundings()) {
+            // Only now, for it costs much more than a fit: it must stand against the other laws with free surroundings.
+            List<Candidate> left = new ArrayList<>(candidates);
+            int place = left.indexOf(best);
+            try {
+                CoolingFit among = CoolingFit.of(other.readings(), new Surroundings.Unknown(), mark);
+                left.set(place, new Candidate(among, best.criterion()));
+                return new ModelChoice(left, left.get(place));
+            } catch (Refusal refusal) {
+                left.remove(place);
+                return choice(left, mark);
+            }
+        }
+        return new ModelChoice(candidates, best);
     }
 
     /** A law that cannot be fitted to these readings is no candidate; Newton’s has been. */

@@ -1,6 +1,7 @@
 package org.snugsheet.engine.cooling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,8 +10,11 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.snugsheet.engine.PublishedTable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
@@ -63,7 +67,7 @@ class CoolingFitReferenceTest {
     @ParameterizedTest
     @MethodSource("fits")
     void aRoomThatIsFittedTooAgreesWithSciPy(Map<String, String> row) {
-        CoolingFit fit = CoolingFit.of(readings(row), new Surroundings.Unknown(), FINE);
+        CoolingFit fit = new FittedSurroundings().fit(readings(row), FINE);
 
         same(number(row, "free_start"), fit.start().celsius(), 1e-6);
         same(number(row, "free_rate"), fit.constant().perMinute(), 1e-6);
@@ -76,6 +80,28 @@ class CoolingFitReferenceTest {
             same(number(row, "free_start_error"), fit.startError().kelvins(), 1e-5);
             same(number(row, "free_rate_error"), fit.constantError().perMinute(), 1e-5);
             same(number(row, "free_room_error"), fit.surroundingsError().kelvins(), 1e-5);
+        }
+    }
+
+    /**
+     * Real mugs in real rooms (AlekseyLobanov/cooling-down, 2017; S. Wagon’s CoolingWater; Palm’s porcelain mug at 20.0 °C): by Newton’s
+     * law their rooms would be at 44.9, 35.5, 33.9, 17.4 and 27.0 °C. Heat that is lost ever more slowly fits them better, or as well.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "mugs2017, 1, SURROUNDINGS_OR_LAW",
+        "mugs2017, 3, SURROUNDINGS_OR_LAW",
+        "mugs2017, 4, SURROUNDINGS_OR_LAW",
+        "coffee-palm, 1, SURROUNDINGS_OUT_OF_REACH",
+        "CoolingWater, 1, SURROUNDINGS_OR_LAW"
+    })
+    void noRealMugTellsItsRoom(String set, String vessel, Trouble said) {
+        Readings seen = readings(Map.of("set", set, "vessel", vessel));
+
+        for (double mark : new double[] {0.1, 0.5, 1}) {
+            Refusal refusal = assertThrows(
+                    Refusal.class, () -> CoolingFit.of(seen, new Surroundings.Unknown(), Mark.of(mark, Scale.CELSIUS)));
+            assertEquals(said, refusal.trouble(), "mark " + mark);
         }
     }
 

@@ -100,7 +100,8 @@ class CoolingIntervalsTest {
             minutes.add(Entry.of(time));
             celsius.add(Entry.of(mark * Math.rint(read / mark)));
         }
-        return CoolingFit.of(
-                Readings.ofMinutes(minutes, celsius, Scale.CELSIUS), surroundings, Mark.of(mark, Scale.CELSIUS));
+        // The law by itself: what others leave open is tested by LawDoubtTest.
+        return CoolingModel.newton(surroundings)
+                .fit(Readings.ofMinutes(minutes, celsius, Scale.CELSIUS), Mark.of(mark, Scale.CELSIUS));
     }
 }

@@ -64,12 +64,16 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
                 jar -> limits(jar, Surroundings.constant(jar.around)).halfTime().contains(60 * halfTime));
     }
 
-    /** The surroundings, fitted. */
+    /** The surroundings, fitted by Newton’s law, which these jars do follow: with no other law beside it. */
     Count surroundings(int runs, long seed) {
         return tally(
                 runs,
                 seed,
-                jar -> limits(jar, new Surroundings.Unknown()).surroundings().contains(jar.room.celsius()));
+                jar -> new FittedSurroundings()
+                        .fit(jar.readings, grain())
+                        .intervals(CONFIDENCE)
+                        .surroundings()
+                        .contains(jar.room.celsius()));
     }
 
     /** How many times slower a second jar cools that truly cools half as slowly again. */

@@ -23,6 +23,24 @@ class ModelChoiceTest {
     private static final Mark FINE = Mark.of(0.1, Scale.CELSIUS);
     private static final Mark COARSE = Mark.usual(Scale.CELSIUS);
 
+    /** A jar in still air of 22 °C, by {@code θ = A·(1 + k·t/4)^(−4)}, and 18 typed: Newton’s law with a room of its own fits best. */
+    @Test
+    void surroundingsThatAnotherLawExplainsAreNotBelieved() {
+        List<Entry> times = new ArrayList<>();
+        List<Entry> seen = new ArrayList<>();
+        for (int i = 0; i < 13; i++) {
+            times.add(Entry.of(3 * i));
+            seen.add(Entry.of(Math.rint(22 + 20 * Math.pow(1 + 0.05 * 3 * i / 4, -4))));
+        }
+        ModelChoice choice = ModelChoice.of(
+                Readings.ofMinutes(times, seen, Scale.CELSIUS),
+                Surroundings.constant(new Temperature(18)),
+                Mark.of(1, Scale.CELSIUS),
+                List.of());
+
+        assertTrue(choice.candidates().stream().noneMatch(c -> c.fit().model() instanceof FittedSurroundings));
+    }
+
     @Test
     void newtonsLawIsKeptForReadingsThatFollowIt() {
         int kept = 0;

@@ -142,13 +142,13 @@ public interface Cool extends XInterface {
             order = 6,
             name = "COOL.SURROUNDINGS",
             text =
-                    "The temperature of the surroundings: as given, at the first reading if they were read over time, or fitted.",
+                    "The temperature of the surroundings: as given, at the first reading if they were read over time, or fitted if the readings tell them whatever law the jar follows.",
             formula = "Σ(Tᵢ − Tₛ − A·e^(−k·tᵢ))² → min",
             source = Sources.NEWTON + "; " + Sources.FIT,
-            example = "COOL.SURROUNDINGS({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",
-            answer = "8.185865",
-            refused = "COOL.SURROUNDINGS({0;5;10;15};{40;38;36;34};\"fit\")",
-            because = "the readings do not show where they settle")
+            example = "COOL.SURROUNDINGS({0;10;20;30;40;50;60;70;80;90};{40;27;20;15;12;11;10;9;9;8};\"fit\")",
+            answer = "8.170289",
+            refused = "COOL.SURROUNDINGS({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",
+            because = "the readings cannot tell warm surroundings from a heat loss that slows down")
     double surroundings(
             @Argument(Words.TIMES) Object[][] times,
             @Argument(Words.TEMPS) Object[][] temps,
@@ -165,8 +165,8 @@ public interface Cool extends XInterface {
                     "The standard error of COOL.SURROUNDINGS, in degrees: what the fit leaves or, if they were read, rounding to the mark; for melting ice 0.",
             formula = "s² = σ²·(JᵀJ)⁻¹; σ² = SSR/(n − p) ≥ δ²/12",
             source = Sources.FIT + "; " + Sources.ROUNDING,
-            example = "COOL.SURROUNDINGS.ERROR({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",
-            answer = "0.597401",
+            example = "COOL.SURROUNDINGS.ERROR({0;10;20;30;40;50;60;70;80;90};{40;27;20;15;12;11;10;9;9;8};\"fit\")",
+            answer = "1.480129",
             refused = "COOL.SURROUNDINGS.ERROR({0;5;10;15};{40;38;36;34};\"fit\")",
             because = "the readings do not show where they settle")
     double surroundingsError(

@@ -114,15 +114,51 @@ class TablesIT {
         assertEquals(8, result("COOL.SURROUNDINGS(A1:A7;B1:B7;D1:D7)").number(), 1e-9);
         sheet.numbersDown("D1", 8, 8, 9, 9, 10, 10, 10);
         assertTrue(result("COOL.RATE(A1:A7;B1:B7;D1:D7)").number() > given);
-        // SciPy’s curve_fit with the level free gives 8.18586452, see the engine’s src/test/scipy.
+        // SciPy 1.10.1: curve_fit(lambda t, a, k, r: r + a*exp(-k*t), ...) gives r = 8.17028925.
         assertEquals(
-                8.18586452, result("COOL.SURROUNDINGS(A1:A7;B1:B7;\"fit\")").number(), 1e-6);
+                8.17028925,
+                result("COOL.SURROUNDINGS({0;10;20;30;40;50;60;70;80;90};{40;27;20;15;12;11;10;9;9;8};\"fit\")")
+                        .number(),
+                1e-6);
         assertEquals(
                 "Row 7 (minute 30): the surroundings were not read at that time. Type their temperature in that row.",
                 sheet.text("D7", "")
                         .formula("H20", "CHECK.READINGS(A1:A7;B1:B7;D1:D7)")
                         .at("H20")
                         .text());
+    }
+
+    /** Half an hour to 12 °C, read to the degree: a room of 8.2 °C by Newton’s law, of 5.0 by that of still air (SciPy). */
+    @Test
+    void surroundingsThatReadingsCannotTellAreRefusedByAll() {
+        String reason = "These readings cannot tell warm surroundings from a jar that loses heat ever more slowly";
+        for (String name : List.of(
+                "COOL.RATE",
+                "COOL.RATE.ERROR",
+                "COOL.HALFTIME",
+                "COOL.HALFTIME.ERROR",
+                "COOL.START",
+                "COOL.START.ERROR",
+                "COOL.SURROUNDINGS",
+                "COOL.SURROUNDINGS.ERROR",
+                "COOL.MISFIT",
+                "COOL.MODEL",
+                "COOL.REPORT",
+                "COOL.SENTENCE")) {
+            assertTrue(result(name + "(A1:A7;B1:B7;\"fit\")").error() != 0, name);
+        }
+        assertTrue(result("COOL.CURVE(10;A1:A7;B1:B7;\"fit\")").error() != 0);
+        assertTrue(result("COOL.SLOWER(A1:A7;B1:B7;A1:A7;B1:B7;\"fit\")").error() != 0);
+        assertTrue(result("COOL.VERDICT(A1:A7;B1:B7;A1:A7;B1:B7;\"fit\")").error() != 0);
+        assertTrue(result("CHECK.READINGS(A1:A7;B1:B7;\"fit\")").text().startsWith(reason));
+        sheet.arrayFormula("F1:I2", "CHECK.ALL(A1:A7;B1:B7;\"fit\")");
+        assertTrue(sheet.all("F1:I2").stream()
+                .flatMap(List::stream)
+                .anyMatch(cell -> cell.text().startsWith(reason)));
+        sheet.arrayFormula("F5:N6", "COOL.SHEET(A1:B7;\"fit\")");
+        assertTrue(sheet.all("F5:N6").stream()
+                .flatMap(List::stream)
+                .anyMatch(cell -> cell.text().contains(reason)));
     }
 
     @Test

@@ -1,0 +1,125 @@
+package org.snugsheet.engine.cooling;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
+
+class LawDoubtTest {
+
+    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+
+    /** An invented jar that settles at 8 °C, read to the degree. */
+    private static final double[] SETTLING = {40, 27, 20, 15, 12, 11, 10, 9, 9, 8};
+
+    /**
+     * The sum of squares, and the surroundings within which it grows by no more than 0.5 K², with the exponent fixed. SciPy 1.10.1 says so:
+     * {@code /usr/bin/python3 engine/src/test/scipy/falling_rate_reference.py}.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0.85587529, 7.7146, 8.6071",
+        "0.125, 0.79214866, 6.9964, 7.9898",
+        "0.25, 1.03891530, 6.1766, 7.2761",
+        "0.4, 1.52134679, 5.0963, 6.3272"
+    })
+    void lawsWithFreeSurroundingsAgreeWithSciPy(double exponent, double ssr, double low, double high) {
+        FallingRate laws = new FallingRate(readings(SETTLING), 0.05 / 60);
+
+        assertEquals(ssr, laws.sumOfSquares(exponent), 1e-7);
+        Interval levels = laws.levels(exponent, 0.5);
+        assertEquals(low, levels.low(), 2e-3);
+        assertEquals(high, levels.high(), 2e-3);
+    }
+
+    /** What rival laws leave open widens everything that is made from the surroundings, and each error goes with its limits. */
+    @Test
+    void allLimitsAndErrorsReachAsFarAsAnyLaw() {
+        CoolingFit alone = new FittedSurroundings().fit(readings(SETTLING), DEGREE);
+        CoolingFit fit = CoolingFit.of(readings(SETTLING), new Surroundings.Unknown(), DEGREE);
+        CoolingIntervals limits = fit.intervals(0.95);
+        CoolingIntervals narrow = alone.intervals(0.95);
+
+        assertEquals(alone.surroundings(), fit.surroundings());
+        assertEquals(alone.constant(), fit.constant());
+        assertTrue(limits.surroundings().low() < narrow.surroundings().low() - 2);
+        assertTrue(limits.rate().low() < 0.8 * narrow.rate().low());
+        assertTrue(fit.surroundingsError().kelvins()
+                > 2 * alone.surroundingsError().kelvins());
+        assertTrue(fit.constantError().perSecond() > 2 * alone.constantError().perSecond());
+        assertTrue(fit.cautiousEstimate().standardError()
+                > 2 * alone.cautiousEstimate().standardError());
+        assertTrue(fit.halfTimeError() > 2 * alone.halfTimeError());
+        // Student’s t for 7 degrees of freedom is 2.36 (any table).
+        assertEquals(
+                limits.surroundings().low(),
+                fit.surroundings().celsius() - 2.365 * fit.surroundingsError().kelvins(),
+                0.5);
+        assertTrue(fit.errorAt(12_000).kelvins() > 2 * alone.errorAt(12_000).kelvins(), "long after the last reading");
+        assertTrue(fit.errorAt(1200).kelvins() < 0.4 * fit.errorAt(12_000).kelvins(), "amid the readings it is known");
+        // As if somebody had typed the coldest room that is left.
+        CoolingFit typed = CoolingFit.of(
+                readings(SETTLING),
+                Surroundings.constant(new Temperature(limits.surroundings().low())),
+                DEGREE);
+        assertEquals(limits.rate().low(), typed.constant().perSecond(), 1e-9);
+    }
+
+    /** A cold jar in a warm room is the same thing upside down. */
+    @Test
+    void aJarThatWarmsIsJudgedAlike() {
+        double[] warming = new double[SETTLING.length];
+        for (int i = 0; i < warming.length; i++) {
+            warming[i] = 48 - SETTLING[i];
+        }
+        Interval cooled = CoolingFit.of(readings(SETTLING), new Surroundings.Unknown(), DEGREE)
+                .intervals(0.95)
+                .surroundings();
+        Interval warmed = CoolingFit.of(readings(warming), new Surroundings.Unknown(), DEGREE)
+                .intervals(0.95)
+                .surroundings();
+
+        assertEquals(48 - cooled.low(), warmed.high(), 1e-4);
+        assertEquals(48 - cooled.high(), warmed.low(), 1e-4);
+    }
+
+    /** Seven readings to the degree that stop at 12 °C: 8.2 °C by Newton’s law, 5.0 by that of still air (SciPy), and both fit. */
+    @Test
+    void readingsThatStopTooEarlyAreRefused() {
+        Readings seen = readings(40, 31, 24, 19, 16, 14, 12);
+        FallingRate laws = new FallingRate(seen, 0.05 / 60);
+
+        assertTrue(Math.sqrt(laws.sumOfSquares(0) / 7) < 0.4);
+        assertTrue(Math.sqrt(laws.sumOfSquares(0.25) / 7) < 0.4);
+        Refusal refusal = assertThrows(Refusal.class, () -> CoolingFit.of(seen, new Surroundings.Unknown(), DEGREE));
+        assertEquals(Trouble.SURROUNDINGS_OR_LAW, refusal.trouble());
+        refusal = assertThrows(
+                Refusal.class, () -> CoolingFit.of(readings(40, 38, 35, 34, 31), new Surroundings.Unknown(), DEGREE));
+        assertEquals(Trouble.SURROUNDINGS_OUT_OF_REACH, refusal.trouble());
+    }
+
+    /** Ten minutes apart. */
+    private static Readings readings(double... celsius) {
+        List<Entry> minutes = new ArrayList<>();
+        List<Entry> temperatures = new ArrayList<>();
+        for (int i = 0; i < celsius.length; i++) {
+            minutes.add(Entry.of(10 * i));
+            temperatures.add(Entry.of(celsius[i]));
+        }
+        return Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS);
+    }
+}
