@@ -13,9 +13,9 @@ import com.sun.star.ui.dialogs.TemplateDescription;
 import com.sun.star.ui.dialogs.XFilePicker3;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.uno.Uno;
@@ -28,9 +28,11 @@ final class Windows {
     private static final String TITLE = "Snugsheet";
     private static final int LINES = 24;
 
-    /** What a copy can be, as the window for a file offers it, with the endings. */
-    private static final Map<String, String> KINDS =
-            new TreeMap<>(Map.of("ODF (.ods)", ".ods", "Excel (.xlsx)", ".xlsx", "ODF, XML (.fods)", ".fods"));
+    /** What a copy can be, as the window for a file offers it, with the endings; the first is chosen at first. */
+    private static final List<Map.Entry<String, String>> KINDS = List.of(
+            Map.entry("ODF (.ods)", ".ods"),
+            Map.entry("Excel (.xlsx)", ".xlsx"),
+            Map.entry("ODF, XML (.fods)", ".fods"));
 
     private static final String PASSWORD = "password";
     private static final String AGAIN = "again";
@@ -115,17 +117,23 @@ final class Windows {
                 .initialize(new Object[] {TemplateDescription.FILESAVE_AUTOEXTENSION});
         XFilePicker3 picker = UnoRuntime.queryInterface(XFilePicker3.class, dialog);
         picker.setTitle(language.words(MenuWords.WHERE_TO));
-        for (Map.Entry<String, String> kind : KINDS.entrySet()) {
+        for (Map.Entry<String, String> kind : KINDS) {
             picker.appendFilter(kind.getKey(), "*" + kind.getValue());
         }
+        picker.setCurrentFilter(KINDS.get(0).getKey());
         picker.setDefaultName(
                 suggested(UnoRuntime.queryInterface(XModel.class, document).getURL(), language));
         if (picker.execute() != ExecutableDialogResults.OK) {
             return Optional.empty();
         }
         String file = picker.getFiles()[0];
-        String chosen = KINDS.getOrDefault(picker.getCurrentFilter(), ".ods");
-        return Optional.of(hasAnEnding(file) ? file : file + chosen);
+        String chosen = picker.getCurrentFilter();
+        String ending = KINDS.stream()
+                .filter(kind -> kind.getKey().equals(chosen))
+                .findFirst()
+                .orElse(KINDS.get(0))
+                .getValue();
+        return Optional.of(hasAnEnding(file) ? file : file + ending);
     }
 
     /** Some systems’ windows add the ending that was chosen, others do not. */

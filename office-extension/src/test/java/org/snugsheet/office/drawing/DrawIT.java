@@ -126,7 +126,12 @@ class DrawIT {
             // Below the block something else would be a reading; it is not there.
             Instant start = Instant.now();
             String said = Menu.choose(
-                    office, select(sheet.text("A20", ""), cells), MenuItem.DRAW, Menu.QUIET, Uno.named("Scale", "C"));
+                    office,
+                    select(sheet.text("A20", ""), cells),
+                    MenuItem.DRAW,
+                    Menu.QUIET,
+                    Uno.named("Scale", "C"),
+                    Uno.named("Surroundings", "3"));
             assertTrue(Duration.between(start, Instant.now()).toSeconds() < 20, said);
             assertEquals("The curves are on the sheet “Curves”.", said);
             assertEquals("bare", sheet.at("Curves.A29").text());
@@ -144,8 +149,8 @@ class DrawIT {
                             .getYAxisTitle()));
         }
         try (CalcDocument sheet = block().locale("de-DE").text("B1", "wool")) {
-            sheet.numbersDown("B2", 104, 101, 98, 95, 92, 90, 88, 86, 84);
-            Menu.choose(office, select(sheet, "A1:B10"), MenuItem.DRAW, Menu.QUIET);
+            sheet.numbersDown("B2", 104, 101, 98, 95, 92, 90, 88, 86, 84).number("A20", 38);
+            Menu.choose(office, select(sheet, "A1:B10"), MenuItem.DRAW, Menu.QUIET, Uno.named("Surroundings", "A20"));
             int row = sheet.rowOf("wool", "Kurven.A1");
             assertEquals("OK", sheet.at("Kurven.B" + row).text());
             assertTrue(sheet.formulaAt("Kurven.B" + row).contains("\"F\""));
