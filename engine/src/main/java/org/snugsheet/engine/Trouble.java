@@ -242,6 +242,9 @@ public enum Trouble implements Phrase {
     /** Surroundings that are too hot for pupils; {0} in °C, {1} in °F. */
     SURROUNDINGS_TOO_HOT(
             "Surroundings of {0,number,0.#} °C ({1,number,0.#} °F) are too hot for pupils: schools are advised no more than 43 °C (109 °F). Only an adult handles what stands there; next time take cooler ones."),
+    /** Surroundings in which bare skin freezes; {0} in °C, {1} in °F. */
+    SURROUNDINGS_TOO_COLD(
+            "Surroundings of {0,number,0.#} °C ({1,number,0.#} °F) can freeze bare skin: outdoors, children are at risk from -18 °C (0 °F) of wind chill on, and from -27 °C (-16 °F) on they stay in. Let an adult stand the jars there, and read them from indoors."),
     /** A start that two taps cannot make. */
     NOT_BETWEEN_THE_TAPS(
             "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C. Choose a start between them."),

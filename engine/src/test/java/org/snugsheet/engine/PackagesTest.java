@@ -70,7 +70,7 @@ class PackagesTest {
         opens("jar", "quantity", "water", "heat", "table", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
         opens("slips", "quantity", "reading", "cooling");
-        opens("summary", "quantity", "reading", "comparison", "cooling", "lesson", "slips");
+        opens("summary", "quantity", "reading", "comparison", "cooling", "lesson", "slips", "winter");
         opens("fairness", "quantity", "heat", "reading", "comparison", "cooling", "jar");
     }
 

@@ -213,7 +213,7 @@ final class AsRead {
         String cells = findingCells();
         for (int row = findingTop() + 1; row <= findingLast(); row++) {
             // The jar that a finding holds back; a caution does not.
-            page.formula("G" + row, "=IF(" + JarFindings.isHot("C" + row) + ";1;\"\")");
+            page.formula("G" + row, "=IF(" + JarFindings.canHurt("D" + row) + ";1;\"\")");
             page.formula(
                     "F" + row,
                     "=IF(OR(C" + row + "=\"\";C" + row + "=\"OK\";D" + row + "=\"a caution\";G" + row + "=1);\"\";A"
@@ -279,7 +279,7 @@ final class AsRead {
     }
 
     /**
-     * The message below the grid: what to do next, or the first finding; before both, that the water is too hot.
+     * The message below the grid: what to do next, or the first finding; before both, what can hurt.
      *
      * @param grid where the readings are typed
      * @param well what to say if all readings can be used
@@ -317,7 +317,7 @@ final class AsRead {
         return "AND(" + check + "<>\"OK\";" + check + "<>\"\";" + check + "<>\"" + WAITING + "\")";
     }
 
-    /** Where the message speaks of water that is too hot for pupils. */
+    /** Where the message speaks of what can hurt. */
     static final String IS_HOT = "hot<>\"\"";
 
     /** Where the message speaks of a finding, not of what comes next. */

@@ -1,15 +1,16 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.functions.TroubleWords;
 import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.sheets.builder.Book;
 
 /**
  * What the checks find in the readings of one jar, on a page behind a sheet, and the names for it. A caution is found too, but
- * the jar is used all the same; water that is too hot for pupils is a caution that every page shows first.
+ * the jar is used all the same; what can hurt – water that is too hot for pupils, bitter cold – is a caution that every page shows first.
  *
  * <p>The names are {@code check}: OK, or what holds the jar back; {@code caution}: what else there is to be said of it; {@code hot}:
- * what is said of hot water; {@code found_row}: the rows of all findings; each with a word behind it where a sheet has several jars.
+ * what can hurt; {@code found_row}: the rows of all findings; each with a word behind it where a sheet has several jars.
  *
  * @param page the page
  * @param behind the word behind the names, such as {@code _bare}; empty for the only jar
@@ -17,7 +18,7 @@ import org.snugsheet.sheets.builder.Book;
  */
 record JarFindings(Page page, String behind, String readings) {
 
-    /** How a finding about hot water is told from others, in any language. */
+    /** The most that schools are advised, by the engine’s SafeStart. */
     static final String LIMIT = "43 °C (109 °F)";
 
     private static final int COLUMNS = 4;
@@ -50,11 +51,10 @@ record JarFindings(Page page, String behind, String readings) {
         page.look(found, Look.RESULT)
                 .table(found, "=IFERROR(" + page.part(found, "CHECK.ALL" + arguments, 2, 1) + "&\"\";\"\")");
         for (int line = row; line <= last; line++) {
-            String wrong = (char) (column + 1) + "" + line;
             String sure = (char) (column + 2) + "" + line;
             page.formula(
                     (char) (column + COLUMNS) + "" + line,
-                    "=IF(" + sure + "=\"\";\"\";IF(" + isHot(wrong) + ";\"hot\";IF(" + sure
+                    "=IF(" + sure + "=\"\";\"\";IF(" + canHurt(sure) + ";\"hot\";IF(" + sure
                             + "=\"a caution\";\"caution\";\"slip\")))");
         }
         page.look(jar + "" + first + ":" + jar + (first + 2), Look.RESULT);
@@ -77,8 +77,13 @@ record JarFindings(Page page, String behind, String readings) {
         return column + "" + from + ":" + column + to;
     }
 
-    /** Whether a finding is about hot water. */
-    static String isHot(String cell) {
-        return "ISNUMBER(FIND(\"" + LIMIT + "\";" + cell + "))";
+    /**
+     * Whether a finding is about what can hurt: hot water or bitter cold.
+     *
+     * @param kind the cell that says how sure the finding is
+     * @return a condition
+     */
+    static String canHurt(String kind) {
+        return kind + "=\"" + TroubleWords.CAN_HURT.english() + "\"";
     }
 }

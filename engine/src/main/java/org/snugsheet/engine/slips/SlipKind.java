@@ -48,15 +48,26 @@ public enum SlipKind {
     REFUSED,
     /** The water is hotter than pupils may handle. The readings can be used as they are. */
     HOT_WATER,
+    /** The surroundings are so cold that bare skin freezes. The readings can be used as they are. */
+    BITTER_COLD,
     /** The readings can be used as they are, but somebody should know something of them. */
     CAUTION;
 
     /**
      * Whether a jar is held back from rankings and verdicts until somebody has looked at it.
      *
-     * @return true for all but hot water and other cautions
+     * @return true for all but cautions, those about what can hurt included
      */
     public boolean holdsBack() {
-        return this != HOT_WATER && this != CAUTION;
+        return !canHurt() && this != CAUTION;
+    }
+
+    /**
+     * Whether it says what can hurt somebody.
+     *
+     * @return true of hot water and of bitter cold
+     */
+    public boolean canHurt() {
+        return this == HOT_WATER || this == BITTER_COLD;
     }
 }

@@ -56,7 +56,7 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
                     .orElse(List.of())
                     .forEach(finding -> slips.add(new Slip(SlipKind.CAUTION, 1, jar.located(finding))));
         }
-        List<Slip> findings = HotWater.among(jar, slips);
+        List<Slip> findings = WhatCanHurt.among(jar, slips);
         if (fit.fit().found().isPresent()) {
             Stream.of(fit.halfTime().whyNot(), fit.start().whyNot())
                     .flatMap(Optional::stream)

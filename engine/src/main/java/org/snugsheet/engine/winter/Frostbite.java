@@ -21,6 +21,8 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     /** Beyond this the index has no meaning, °C. */
     private static final int WARMEST = 10;
 
+    private static final Speed CALM = new Speed(0);
+
     /** Over this the table says “faster”. */
     private static final double STRONG_KILOMETRES_PER_HOUR = 50;
 
@@ -128,6 +130,16 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
             return ForChildren.VERY_COLD;
         }
         return windChill > -27 ? ForChildren.RISK : ForChildren.INDOORS;
+    }
+
+    /**
+     * Whether air in which there is no wind threatens the bare skin of children.
+     *
+     * @param air its temperature
+     * @return true from −18 °C, 0 °F, on: see {@link ForChildren#RISK}
+     */
+    public static boolean threatensChildren(Temperature air) {
+        return of(air, CALM).forChildren().compareTo(ForChildren.RISK) >= 0;
     }
 
     /**

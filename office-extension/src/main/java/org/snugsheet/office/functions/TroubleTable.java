@@ -79,12 +79,7 @@ final class TroubleTable {
         for (Slip slip : slips) {
             Object row = slip.row().isPresent() ? (Object) (double) slip.row().getAsInt() : "";
             String sentence = language.say(slip.finding());
-            row(
-                    jar,
-                    row,
-                    Finding.whatIsWrong(sentence),
-                    language.words(slip.kind().holdsBack() ? howSure(slip.certainty()) : TroubleWords.CAUTION),
-                    Finding.whatToDo(sentence));
+            row(jar, row, Finding.whatIsWrong(sentence), language.words(kind(slip)), Finding.whatToDo(sentence));
         }
     }
 
@@ -94,6 +89,14 @@ final class TroubleTable {
 
     private void row(Object jar, Object row, Object wrong, Object sure, Object toDo) {
         rows.add(namesJars ? new Object[] {jar, row, wrong, sure, toDo} : new Object[] {row, wrong, sure, toDo});
+    }
+
+    /** A slip says how sure it is; whoever looks for what can hurt finds it by this word. */
+    private static TroubleWords kind(Slip slip) {
+        if (slip.kind().holdsBack()) {
+            return howSure(slip.certainty());
+        }
+        return slip.kind().canHurt() ? TroubleWords.CAN_HURT : TroubleWords.CAUTION;
     }
 
     private static TroubleWords howSure(double certainty) {

@@ -25,6 +25,8 @@ public enum TroubleWords implements Phrase {
     /** A head or a word of the tables. */
     CAUTION("a caution"),
     /** A head or a word of the tables. */
+    CAN_HURT("can hurt"),
+    /** A head or a word of the tables. */
     ALL_JARS("all jars");
 
     private final String english;

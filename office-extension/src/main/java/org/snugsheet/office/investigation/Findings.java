@@ -17,9 +17,6 @@ final class Findings {
 
     private static final String LAST = Places.LAST;
 
-    /** How a finding about hot water is told from others, in any language. */
-    private static final String LIMIT = "43 °C (109 °F)";
-
     /** The column behind a jar’s findings. */
     private static final int WARMEST = 5;
 
@@ -95,8 +92,8 @@ final class Findings {
         page.table(table, "=IF(" + quiet + ";\"\";IFERROR(" + page.part(table, check, 2, 1) + ";\"\"))");
         // There is no room for two, and how hot the water is, is said below the jars too.
         // A slip without a row is that of the scale, of which the caution speaks itself.
-        String first = "IF(AND(" + isHot(helper(jar, 2, 0)) + ";" + helper(jar, 1, 1) + "<>\"\";" + helper(jar, 3, 1)
-                + "<>\"" + language.words(TroubleWords.CAUTION) + "\");2;1)";
+        String first = "IF(AND(" + isHot(jar, 0) + ";" + helper(jar, 1, 1) + "<>\"\";" + helper(jar, 3, 1) + "&\"\"<>\""
+                + language.words(TroubleWords.CAUTION) + "\");2;1)";
         String what = "INDEX(" + helper(jar, 2, 0) + ":" + helper(jar, 2, 1) + ";" + first + ")";
         String toDo = "INDEX(" + helper(jar, 4, 0) + ":" + helper(jar, 4, 1) + ";" + first + ")";
         // While the first readings are taken, that they are few is no news; a slip in one of them has its row, and is
@@ -115,13 +112,14 @@ final class Findings {
         String first = readings.substring(0, readings.indexOf(':'));
         page.formula(
                 helper(jar, WARMEST, 0),
-                "=IF(SUMPRODUCT(--" + isHot(helper(jar, 2, 0) + ":" + helper(jar, 2, MOST - 1)) + ")>0;MAXIFS("
-                        + readings + ";" + readings + ";\"<=\"&" + steam + ");IF(" + first + "<=" + steam + ";" + first
-                        + ";\"\"))");
+                "=IF(OR(" + isHot(jar, 0) + ";" + isHot(jar, 1) + ";" + isHot(jar, 2) + ");MAXIFS(" + readings + ";"
+                        + readings + ";\"<=\"&" + steam + ");IF(" + first + "<=" + steam + ";" + first + ";\"\"))");
     }
 
-    private static String isHot(String cells) {
-        return "ISNUMBER(FIND(\"" + LIMIT + "\";" + cells + "))";
+    /** Whether a finding is about hot water in the jar: one of those that can hurt, and it has a row; &"" or no text equals another. */
+    private String isHot(int jar, int line) {
+        return "AND(" + helper(jar, 3, line) + "&\"\"=\"" + language.words(TroubleWords.CAN_HURT) + "\";"
+                + helper(jar, 1, line) + "<>\"\")";
     }
 
     private String helper(int jar, int column, int line) {

@@ -44,7 +44,7 @@ class HotWaterChecksTest {
             assertEquals(tooHot, first.contains(LIMIT), first);
             Object[][] all = check.all(document, column(MINUTES), readings, around(scale), LEFT_OUT, scale);
             assertEquals(tooHot, all[1][1].toString().contains(LIMIT), language + ": " + all[1][1]);
-            assertEquals(tooHot, all[1][2].equals(language.words(TroubleWords.CAUTION)));
+            assertEquals(tooHot, all[1][2].equals(language.words(TroubleWords.CAN_HURT)));
             Object[][] block = block(readings, readings(start, scale, asText, 0.05));
             Object[][] sheet = check.sheet(document, block, around(scale), LEFT_OUT, scale);
             for (String jar : new String[] {"wool", "bare"}) {

@@ -19,10 +19,10 @@ import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipKind;
 
 /**
- * Water that is too hot for pupils is said first, whatever else is found, and leaves the results alone. The limit is that of UK
+ * Water that is too hot for pupils is said first, whatever else is found, and leaves the results alone; so is bitter cold. The limit is that of UK
  * Department for Education, Building Bulletin 87 (2003), 43 °C; the readings are invented, by Newton’s law towards 5 °C.
  */
-class HotWaterTest {
+class WhatCanHurtTest {
 
     private static final double[] MINUTES = {0, 5, 10, 15, 20, 25, 30};
 
@@ -127,6 +127,27 @@ class HotWaterTest {
                 jar(readings, bath, scale).findings().stream()
                         .map(slip -> slip.finding().trouble())
                         .toList());
+    }
+
+    /** −18 °C, 0 °F: Child Care Weather Watch (Healthy Child Care Iowa), significant risk of frostbite. */
+    @ParameterizedTest
+    @CsvSource({
+        "-5, C, false", "-17, C, false", "-18, C, true", "-20, C, true", "-30, C, true", "-20 °C, F, true",
+        "23, F, false", "1, F, false", "0, F, true", "-4, F, true", "-22, F, true", "-22 °F, C, true"
+    })
+    void surroundingsThatFreezeSkinAreSaid(String around, String letter, boolean tooCold) {
+        List<Entry> readings = new ArrayList<>();
+        double celsius = Entry.of(around).asTemperature(1, Scale.parse(letter)).celsius();
+        for (double minute : MINUTES) {
+            double water = celsius + (40 - celsius) * Math.exp(-0.01 * minute);
+            readings.add(Entry.of(Math.rint(new Temperature(water).in(Scale.parse(letter)) * 10) / 10));
+        }
+        JarSummary jar = jar(readings, around, Scale.parse(letter));
+
+        assertEquals(
+                tooCold ? List.of(SlipKind.BITTER_COLD) : List.of(),
+                jar.findings().stream().map(Slip::kind).toList());
+        assertTrue(jar.isUsable());
     }
 
     private enum How {

@@ -1,6 +1,8 @@
 package org.snugsheet.engine.summary;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -16,15 +18,17 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipKind;
+import org.snugsheet.engine.winter.Frostbite;
 
 /**
- * Finds water that is too hot for pupils in what was typed for a jar. The limit and its source are those of {@link SafeStart}.
+ * Finds what can hurt in what was typed for a jar: water that is too hot for pupils, and surroundings so cold that bare skin
+ * freezes. The limits and their sources are those of {@link SafeStart} and {@link Frostbite.ForChildren}.
  *
- * <p>It comes before every slip: readings of 85 °C may have been meant in °F, but if not, somebody can be scalded. Readings of
- * more than 100 °C were. A number that a slip explains as another one, such as 62 for 26, is no water; one that is hotter than the
- * reading before it may be none, so there the slip comes first.
+ * <p>Hot water comes before every slip: readings of 85 °C may have been meant in °F, but if not, somebody can be scalded. Readings
+ * of more than 100 °C were. A number that a slip explains as another one, such as 62 for 26, is no water; one that is hotter than
+ * the reading before it may be none, so there the slip comes first.
  */
-final class HotWater {
+final class WhatCanHurt {
 
     /** Slips in which the number typed is taken for a cooler one. */
     private static final Set<SlipKind> MISPRINTS = EnumSet.of(
@@ -38,12 +42,17 @@ final class HotWater {
     private static final Set<SlipKind> OTHER_SCALE =
             EnumSet.of(SlipKind.COLUMN_ON_OTHER_SCALE, SlipKind.ALL_ON_OTHER_SCALE);
 
-    private HotWater() {}
+    private WhatCanHurt() {}
 
-    /** All findings of a jar, in their order: its slips, and what is to be said of hot water. */
+    /** All findings of a jar, in their order: what can hurt, and its slips. */
     static List<Slip> among(TypedJar jar, List<Slip> slips) {
         List<Slip> all = new ArrayList<>(slips);
-        inSurroundings(jar, slips).ifPresent(finding -> all.add(0, new Slip(SlipKind.HOT_WATER, 1, finding)));
+        if (slips.stream().noneMatch(slip -> slip.kind() == SlipKind.SURROUNDINGS_ON_OTHER_SCALE)) {
+            Collection<Temperature> around =
+                    temperatures(jar.surroundings(), jar.scale()).values();
+            tooCold(around).ifPresent(finding -> all.add(0, new Slip(SlipKind.BITTER_COLD, 1, finding)));
+            tooHot(around).ifPresent(finding -> all.add(0, new Slip(SlipKind.HOT_WATER, 1, finding)));
+        }
         inReadings(jar, slips).ifPresent(finding -> {
             boolean goesBack = slips.stream()
                     .anyMatch(slip ->
@@ -57,7 +66,7 @@ final class HotWater {
         boolean otherScale = slips.stream().anyMatch(slip -> OTHER_SCALE.contains(slip.kind()));
         if (otherScale
                 && temperatures(jar.temperatures(), jar.scale()).values().stream()
-                        .anyMatch(HotWater::isSteam)) {
+                        .anyMatch(WhatCanHurt::isSteam)) {
             return Optional.empty();
         }
         Map<Integer, Temperature> readings = temperatures(jar.temperatures(), jar.scale());
@@ -83,13 +92,19 @@ final class HotWater {
         return reading.compareTo(SafeStart.SCHOOL_LIMIT) > 0 && !SafeStart.isTooHot(reading);
     }
 
-    private static Optional<Finding> inSurroundings(TypedJar jar, List<Slip> slips) {
-        if (slips.stream().anyMatch(slip -> slip.kind() == SlipKind.SURROUNDINGS_ON_OTHER_SCALE)) {
-            return Optional.empty();
-        }
-        return warmest(temperatures(jar.surroundings(), jar.scale()))
-                .map(hot -> hot.getValue())
+    private static Optional<Finding> tooHot(Collection<Temperature> surroundings) {
+        return surroundings.stream()
+                .filter(SafeStart::isTooHot)
+                .max(Comparator.naturalOrder())
                 .map(around -> Finding.of(Trouble.SURROUNDINGS_TOO_HOT, around.celsius(), around.in(Scale.FAHRENHEIT)));
+    }
+
+    private static Optional<Finding> tooCold(Collection<Temperature> surroundings) {
+        return surroundings.stream()
+                .min(Comparator.naturalOrder())
+                .filter(Frostbite::threatensChildren)
+                .map(around ->
+                        Finding.of(Trouble.SURROUNDINGS_TOO_COLD, around.celsius(), around.in(Scale.FAHRENHEIT)));
     }
 
     /** The first of the warmest that are too hot. */
