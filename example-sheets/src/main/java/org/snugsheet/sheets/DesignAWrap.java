@@ -180,7 +180,7 @@ final class DesignAWrap implements WorkedSheet {
         page.merge("C11:H11");
         Highlight.when(page, "C11:H11", "too_hot", Look.HOT);
         page.formula("A12", Degrees.label("Surroundings, ")).number("B12", COLD);
-        page.text("C12", "the air over the snow, or the tub of water");
+        BitterCold.hint(page, "C12", "cold", "scale", "the air over the snow, or the tub of water");
         page.text("A13", "Where it stands").text("B13", PLACE);
         page.text("C13", "contact is packed in snow; for wind, type its speed");
         page.formula("A15", Degrees.label("Smallest mark, ")).number("B15", MARK);

@@ -127,14 +127,7 @@ final class PlanTheLesson implements WorkedSheet {
         // Warm tap water: common practice, no source.
         input(page, 11, "Water at the start, °C", 40, "no more than 43 °C; see the words above");
         input(page, 12, "Surroundings, °C", 5, "");
-        // From −18 °C on bare skin of children is at risk, from −27 °C on they stay in; see the engine’s Frostbite.
-        String frost = "IFERROR(N(TEMP.READ(surroundings;\"C\"))<=-18;FALSE())";
-        page.formula(
-                "C12",
-                "=IF(" + frost
-                        + ";IF(TEMP.READ(surroundings;\"C\")<=-27;\"outdoors too cold for children: stay in\";"
-                        + "\"outdoors a risk of frostbite for children\");\"the air over a tray of snow, or a tub of cold water\")");
-        Highlight.when(page, "C12", frost, Look.SMALL_TROUBLE);
+        BitterCold.hint(page, "C12", "surroundings", "\"C\"", "the air over a tray of snow, or a tub of cold water");
         input(page, 13, "Hot tap, °C", 55, "");
         String hotTap = "IFERROR(N(TEMP.READ(hot;\"C\"))>=" + SafeStart.ADULTS_ONLY.celsius() + ";FALSE())";
         page.formula(

@@ -157,7 +157,13 @@ final class WhichWrapWins implements WorkedSheet {
         page.text("K7", "Scale, C or F").text("L7", "C");
         page.formula("K8", Degrees.label("Around the jars, ")).number("L8", SURROUNDINGS);
         page.formula("K9", Degrees.label("Smallest mark, ")).number("L9", MARK);
-        page.formula("K10", Degrees.label("Compare all from, ")).number("L10", START);
+        String tooHot = SafeWater.tooHot("from", "scale");
+        page.formula(
+                        "K10",
+                        "=IF(" + tooHot + ";\"Too hot: at most \"&IF(scale=\"F\";\"109 °F\";\"43 °C\");"
+                                + Degrees.label("Compare all from, ").substring(1) + ")")
+                .number("L10", START);
+        Highlight.when(page, "K10", tooHot, Look.HOT);
         page.look("K11:L11", Look.SECTION).text("K11", "The wraps, named once");
         page.look("K12:K19", Look.LABEL).look("L12:L19", Look.INPUT);
     }

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.words.Language;
 
@@ -27,20 +28,36 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
      * @param key what the text is called in the translations
      * @param text what to give
      * @param optional whether it may be left out
+     * @param temperature what it asks the temperature of, if it asks for one
      */
-    public record ArgumentDeclaration(String name, String key, String text, boolean optional) {
+    public record ArgumentDeclaration(
+            String name, String key, String text, boolean optional, Optional<TemperatureOf> temperature) {
 
-        static ArgumentDeclaration of(Parameter parameter, Map<String, String> keys) {
+        static ArgumentDeclaration of(Parameter parameter, Map<String, TextKeys.Constant> keys) {
             Argument argument = parameter.getAnnotation(Argument.class);
             if (argument == null || !parameter.isNamePresent()) {
                 throw new IllegalStateException("An argument without @Argument or without its name: " + parameter);
             }
-            String key = keys.get(argument.value());
-            if (key == null) {
+            TextKeys.Constant constant = keys.get(argument.value());
+            if (constant == null) {
                 throw new IllegalStateException("A text that is no constant of its family’s words: " + parameter);
             }
             return new ArgumentDeclaration(
-                    parameter.getName(), key, argument.value(), parameter.getType() == Object.class);
+                    parameter.getName(),
+                    constant.key(),
+                    argument.value(),
+                    parameter.getType() == Object.class,
+                    constant.temperature());
+        }
+
+        /**
+         * Whether it asks for the temperature of something.
+         *
+         * @param matter of what
+         * @return true if so
+         */
+        public boolean asksFor(TemperatureOf.Matter matter) {
+            return temperature.filter(one -> one.value() == matter).isPresent();
         }
 
         /**
@@ -74,7 +91,7 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
         }
     }
 
-    private static FunctionDeclaration of(Method method, Map<String, String> keys) {
+    private static FunctionDeclaration of(Method method, Map<String, TextKeys.Constant> keys) {
         CellFunction function = method.getAnnotation(CellFunction.class);
         if (function == null) {
             throw new IllegalStateException("A method without @CellFunction: " + method);
@@ -96,7 +113,7 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
      * @throws IllegalStateException if the declared order has a gap or a method is not declared
      */
     public static List<FunctionDeclaration> of(Class<?> family) {
-        Map<String, String> keys = TextKeys.of(family);
+        Map<String, TextKeys.Constant> keys = TextKeys.of(family);
         List<FunctionDeclaration> functions = Arrays.stream(family.getDeclaredMethods())
                 .map(method -> of(method, keys))
                 .sorted(Comparator.comparingInt(f -> f.function().order()))

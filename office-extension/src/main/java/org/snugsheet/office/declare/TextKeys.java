@@ -3,18 +3,31 @@ package org.snugsheet.office.declare;
 import java.lang.reflect.Field;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
-/** What the texts of a family’s arguments are called in the translations: {@code Words.TIMES} for that constant’s text. */
+/** What stands at the constants with the texts of a family’s arguments. */
 final class TextKeys {
 
     private TextKeys() {}
 
-    static Map<String, String> of(Class<?> family) {
-        Map<String, String> keys = new HashMap<>();
+    /**
+     * A constant.
+     *
+     * @param key what its text is called in the translations, such as {@code Words.TIMES}
+     * @param temperature what it asks the temperature of, if it asks for one
+     */
+    record Constant(String key, Optional<TemperatureOf> temperature) {}
+
+    static Map<String, Constant> of(Class<?> family) {
+        Map<String, Constant> keys = new HashMap<>();
         for (Class<?> words : family.getAnnotation(Family.class).words()) {
             for (Field constant : words.getDeclaredFields()) {
                 if (constant.getType() == String.class) {
-                    keys.put(text(constant), words.getSimpleName() + "." + constant.getName());
+                    keys.put(
+                            text(constant),
+                            new Constant(
+                                    words.getSimpleName() + "." + constant.getName(),
+                                    Optional.ofNullable(constant.getAnnotation(TemperatureOf.class))));
                 }
             }
         }

@@ -90,7 +90,9 @@ public final class Explanation {
                 + language.say(ExplainingWords.FORMULA, Uno.property(cell, "FormulaLocal")));
         // First what was asked for: a window shows no more than the first half of a long explanation.
         paragraphs.add(told.trouble().isPresent() ? told.trouble().get() : answer(told));
-        WhatCanHurt.in(function, told.givens(), language).ifPresent(paragraphs::add);
+        WhatCanHurt.in(function, told.givens(), language)
+                .filter(caution -> !paragraphs.get(1).contains(caution))
+                .ifPresent(paragraphs::add);
         paragraphs.add(function.text(language));
         if (!told.lines().isEmpty()) {
             paragraphs.add(language.words(ExplainingWords.GIVEN) + "\n" + String.join("\n", told.lines()));

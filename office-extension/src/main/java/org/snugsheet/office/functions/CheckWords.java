@@ -1,10 +1,15 @@
 package org.snugsheet.office.functions;
 
+import org.snugsheet.office.declare.TemperatureOf;
+import org.snugsheet.office.declare.TemperatureOf.Matter;
+
 /** Descriptions of arguments that only CHECK functions have. */
 final class CheckWords {
 
+    @TemperatureOf(Matter.SURROUNDINGS)
     static final String OTHER_SURROUNDINGS =
             "The temperature of what the second jar stands in: one cell, a column read at the same times, or the word fit.";
+
     static final String FIRST_VOLUME = "Millilitres of water in the first jar. Left out: the volumes are not compared.";
     static final String OTHER_VOLUME =
             "Millilitres of water in the second jar. Left out: the volumes are not compared.";
@@ -12,6 +17,8 @@ final class CheckWords {
             "The lid of the first jar, which stands in still air: open without a lid, bare for a thin one, or the R-value of what covers it, as WRAP.LAYER gives it. Left out: the lids are not compared.";
     static final String OTHER_LID =
             "The lid of the second jar, in the same words. Left out: the lids are not compared.";
+
+    @TemperatureOf(Matter.SHEET)
     static final String SHEET =
             "The whole block: a header row with the jars’ names, the times down the first column, a column for each jar. A header such as wool °F names its scale.";
 

@@ -1,9 +1,14 @@
 package org.snugsheet.office.functions;
 
+import org.snugsheet.office.declare.TemperatureOf;
+import org.snugsheet.office.declare.TemperatureOf.Matter;
+
 /** Descriptions of the arguments of the COLD functions. */
 final class ColdWords {
 
+    @TemperatureOf(Matter.WEATHER)
     static final String TEMP = "The temperature of the air.";
+
     static final String WIND = "The speed of the wind as a weather report gives it: in km/h, or in mph with scale F.";
     static final String WIND_OPTION =
             "The speed of the wind at the person: in km/h, or in mph with scale F. Left out: calm.";

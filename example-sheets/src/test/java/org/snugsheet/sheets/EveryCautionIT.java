@@ -1,0 +1,281 @@
+package org.snugsheet.sheets;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.lang.reflect.Method;
+import java.nio.file.Files;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.office.explaining.FunctionsWalked;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.investigation.LaidOutPageWalked;
+
+/**
+ * Walks every function and every page that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both
+ * scales, typed as a number and as a text, and finds the caution where a person meets it: of a function in its answer or in what
+ * <em>Explain</em> says of its cell; on a page in front of all else, and beside what is typed.
+ *
+ * <p>Limits: 43 °C, UK Department for Education, Building Bulletin 87 (2003); −18 °C (0 °F), Child Care Weather Watch (Healthy Child
+ * Care Iowa); −27 °C (−16 °F), Canadian Paediatric Society. The readings follow Newton’s law.
+ */
+@ExtendWith({SharedOffice.class, BuiltSheets.class})
+class EveryCautionIT {
+
+    private static final int[] STARTS = {39, 44, 60, 85, 95};
+    private static final int[] COLD = {-5, -20, -30};
+    private static final double RATE = 0.03;
+
+    /** The pages that take readings or a temperature, each with the tests here that walk it. */
+    private static final Map<String, String> WALKED = Map.of(
+            "first-five-minutes", "itIsSaidBesideTheReadings",
+            "one-jar-one-curve", "itIsSaidBesideTheReadings",
+            "which-wrap-wins", "itIsSaidBesideTheReadings, aComparisonSaysItOfItsStart",
+            "four-wrapped-jars", "itIsSaidBesideTheReadings",
+            "type-your-readings", "itIsSaidBesideTheReadings",
+            "design-a-wrap", "itIsSaidBesideTheReadings, aDesignSaysItBesideItsStart",
+            "plan-the-lesson", "aPlanIsRefusedInWords",
+            "winter-coats", "theWeatherIsSaidForChildren");
+
+    /** The pages that take none, with what they are for. */
+    private static final Map<String, String> PRINTED =
+            Map.of("pupil-pages", "printed, to be filled in by hand", "teachers-notes", "read only");
+
+    @Test
+    void everyFunctionSaysIt() {
+        assertEquals(List.of(), FunctionsWalked.unsaid());
+    }
+
+    @Test
+    void noWorkedSheetIsForgotten() {
+        assertEquals(
+                BuildSheets.SHEETS.stream().map(WorkedSheet::fileName).sorted().toList(),
+                Stream.concat(WALKED.keySet().stream(), PRINTED.keySet().stream())
+                        .sorted()
+                        .toList());
+        List<String> tests = Arrays.stream(EveryCautionIT.class.getDeclaredMethods())
+                .map(Method::getName)
+                .toList();
+        WALKED.values().forEach(names -> assertTrue(tests.containsAll(List.of(names.split(", "))), names));
+    }
+
+    /** What nobody can type into says it once and for all. */
+    @Test
+    void printedPagesSayIt(Office office, BuiltSheets.All built) throws IOException {
+        for (String name : PRINTED.keySet()) {
+            String page = Files.readString(built.named(name).fods());
+            assertTrue(page.contains("43 °C (109 °F)"), name);
+        }
+        String notes = Files.readString(built.named("teachers-notes").fods());
+        assertTrue(notes.contains("-18 °C") || notes.contains("−18 °C"), "weather");
+    }
+
+    /** A sheet that the menu lays out, in the office of this test. */
+    @Test
+    void aSheetFromTheMenuSaysIt(Office office) {
+        assertEquals(List.of(), LaidOutPageWalked.unsaid(office));
+    }
+
+    /** Pages with one jar or more, its readings, the cell for the surroundings, that of the message, and one with a rate. */
+    @ParameterizedTest
+    @CsvSource({
+        "first-five-minutes, B8, C8, D20, D21, F7, G15",
+        "one-jar-one-curve, A8, B8, C20, C21, A24, E8",
+        "which-wrap-wins, A8, B8, L7, L8, A17, ''",
+        "four-wrapped-jars, A8, B8, '', J13, A18, B25",
+        "type-your-readings, D8, E8, '', B15, D21, E26",
+        "design-a-wrap, F33, G33, B7, B12, A34, L33"
+    })
+    void itIsSaidBesideTheReadings(
+            String name,
+            String times,
+            String readings,
+            String scale,
+            String surroundings,
+            String message,
+            String rate,
+            Office office,
+            BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, name)) {
+            for (int row = 0; row < 12; row++) {
+                if (row > 6) {
+                    sheet.text(below(times, row), "").text(below(readings, row), "");
+                } else {
+                    sheet.number(below(times, row), 5.0 * row);
+                }
+            }
+            for (Way way : Way.values()) {
+                boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
+                if (fahrenheit && scale.isEmpty()) {
+                    continue;
+                }
+                if (!scale.isEmpty()) {
+                    sheet.text(scale, fahrenheit ? "F" : "C");
+                }
+                sheet.number(surroundings, fahrenheit ? 41 : 5);
+                for (int start : STARTS) {
+                    for (int row = 0; row <= 6; row++) {
+                        double celsius = 5 + (start - 5) * Math.exp(-RATE * 5 * row);
+                        way.type(sheet, below(readings, row), celsius);
+                    }
+                    String said = sheet.calculateAll().at(message).text();
+                    String where = name + " " + way + " " + start + ": " + said;
+                    assertEquals(start > 43, said.contains("too hot for pupils"), where);
+                    assertEquals(start > 43, said.contains("no more than 43 °C (109 °F)"), where);
+                    int scaleNamed = said.indexOf("Name the scale");
+                    assertTrue(scaleNamed < 0 || scaleNamed > said.indexOf("too hot for pupils"), where);
+                    if (start <= 60 && !rate.isEmpty()) {
+                        assertEquals(RATE, sheet.at(rate).number(), 0.004, where);
+                    }
+                    assertEquals("", Opened.failingCells(sheet), where);
+                }
+                if (name.equals("design-a-wrap")) {
+                    way.type(sheet, "B11", 39);
+                }
+                for (int around : COLD) {
+                    for (int row = 0; row <= 6; row++) {
+                        way.type(sheet, below(readings, row), around + (39 - around) * Math.exp(-RATE * 5 * row));
+                    }
+                    way.type(sheet, surroundings, around);
+                    String said = sheet.calculateAll().at(message).text();
+                    String where = name + " " + way + " around " + around + ": " + said;
+                    assertEquals(around <= -18, said.contains("can freeze bare skin"), where);
+                    assertEquals(around <= -18, said.contains("from -27 °C (-16 °F) on they stay in"), where);
+                    assertEquals("", Opened.failingCells(sheet), where);
+                }
+                sheet.number(surroundings, fahrenheit ? 41 : 5);
+            }
+        }
+    }
+
+    @Test
+    void theRankingStays(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
+            String before = sheet.at("A25").text();
+            for (int row = 8; row <= 14; row++) {
+                sheet.number("B" + row, 2 + 50 * Math.exp(-0.05 * 5 * (row - 8)));
+            }
+            sheet.calculateAll();
+            assertEquals("OK", sheet.at("B16").text());
+            assertEquals(before, sheet.at("A25").text());
+            assertEquals("bare jar", sheet.at("A32").text());
+            assertTrue(sheet.at("B32").number() >= 7);
+            assertFalse(sheet.at("A19").text().contains("Held back"));
+        }
+    }
+
+    @Test
+    void aDesignSaysItBesideItsStart(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "design-a-wrap")) {
+            for (Way way : Way.values()) {
+                boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
+                sheet.text("B7", fahrenheit ? "F" : "C").number("B12", fahrenheit ? 41 : 5);
+                for (int start : STARTS) {
+                    way.type(sheet, "B11", start);
+                    String said = sheet.calculateAll().at("C11").text();
+                    assertEquals(start > 43, said.startsWith("too hot for pupils"), way + " " + start + ": " + said);
+                }
+                itIsSaidBesideTheSurroundings(sheet, way);
+            }
+        }
+    }
+
+    @Test
+    void aPlanIsRefusedInWords(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "plan-the-lesson")) {
+            for (int start : STARTS) {
+                for (Way way : new Way[] {Way.CELSIUS, Way.CELSIUS_AS_TEXT, Way.FAHRENHEIT_AS_TEXT}) {
+                    way.type(sheet, "B11", start);
+                    String said = sheet.calculateAll().at("A6").text();
+                    assertEquals(start > 43, said.startsWith("Too hot for pupils"), way + " " + start + ": " + said);
+                    assertEquals(start > 43, sheet.at("F14") instanceof CellResult.OfText);
+                }
+            }
+            sheet.number("B11", 40).number("B13", 62).calculateAll();
+            assertTrue(sheet.at("C13").text().contains("away from pupils"));
+            for (Way way : new Way[] {Way.CELSIUS, Way.CELSIUS_AS_TEXT, Way.FAHRENHEIT_AS_TEXT}) {
+                itIsSaidBesideTheSurroundings(sheet, way);
+            }
+        }
+    }
+
+    private static void itIsSaidBesideTheSurroundings(CalcDocument sheet, Way way) {
+        for (int around : COLD) {
+            way.type(sheet, "B12", around);
+            String said = sheet.calculateAll().at("C12").text();
+            assertEquals(around <= -18, said.contains("children"), way + " " + around + ": " + said);
+            assertEquals(around <= -27, said.contains("stay in"), way + " " + around + ": " + said);
+        }
+    }
+
+    /** “Lost in 10 minutes” counts from a start that is typed too. */
+    @Test
+    void aComparisonSaysItOfItsStart(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
+            for (Way way : Way.values()) {
+                boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
+                sheet.text("L7", fahrenheit ? "F" : "C");
+                for (int start : STARTS) {
+                    way.type(sheet, "L10", start);
+                    String said = sheet.calculateAll().at("K10").text();
+                    assertEquals(start > 43, said.startsWith("Too hot: at most"), way + " " + start + ": " + said);
+                }
+            }
+        }
+    }
+
+    @Test
+    void theWeatherIsSaidForChildren(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "winter-coats")) {
+            sheet.number("B9", 0);
+            for (Way way : Way.values()) {
+                boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
+                sheet.text("B7", fahrenheit ? "F" : "C");
+                for (int air : COLD) {
+                    way.type(sheet, "B8", air);
+                    String said = sheet.calculateAll().at("E9").text();
+                    String where = way + " " + air + ": " + said;
+                    assertTrue(said.contains("feels like"), where);
+                    assertEquals(air == -20, said.startsWith("Risk of frostbite for children"), where);
+                    assertEquals(air == -30, said.startsWith("Too cold for children"), where);
+                }
+            }
+        }
+    }
+
+    private enum Way {
+        CELSIUS,
+        CELSIUS_AS_TEXT,
+        FAHRENHEIT,
+        FAHRENHEIT_AS_TEXT;
+
+        void type(CalcDocument sheet, String cell, double celsius) {
+            double degrees = this == CELSIUS || this == CELSIUS_AS_TEXT ? celsius : celsius * 1.8 + 32;
+            double rounded = Math.rint(degrees * 2) / 2;
+            switch (this) {
+                case CELSIUS, FAHRENHEIT -> sheet.number(cell, rounded);
+                case CELSIUS_AS_TEXT -> sheet.text(cell, rounded + " °C");
+                case FAHRENHEIT_AS_TEXT -> sheet.text(cell, rounded + " °F");
+            }
+        }
+    }
+
+    private static String below(String cell, int rows) {
+        return cell.charAt(0) + "" + (Integer.parseInt(cell.substring(1)) + rows);
+    }
+
+    private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
+        return office.open(built.named(name).ods()).calculateAll();
+    }
+}
