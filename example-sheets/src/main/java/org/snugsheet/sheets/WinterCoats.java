@@ -53,17 +53,19 @@ final class WinterCoats implements WorkedSheet {
             "T-shirt", "Long-sleeve sweat shirt", "Coat", "", "Thick trousers", "Ankle socks", "Boots", "Gloves");
 
     /**
-     * Reindeer and musk deer: Blix and others, Rangifer 35 (2015), 53, abstract (https://doi.org/10.7557/2.35.1.3575); the others are
-     * invented.
+     * Thickness, as published. Reindeer and musk deer, measured: Blix and others, Rangifer 35 (2015), 53, abstract
+     * (https://doi.org/10.7557/2.35.1.3575). Of two others the hair was measured, which lies at a slant, so that the coat is no thicker:
+     * sea otter, underhair up to 26 mm: Williams and others 1992, as told at https://wildliferesearch.com/rehab_course/ch6-structure;
+     * arctic fox in winter, 45 to 60 mm: Arctic Fox Center, Iceland, as told at
+     * http://maxyweb.blogspot.com/2015/10/an-arctic-fox-vulpes-lagopus-in-norway.html.
      */
     private record Animal(String name, String covering, double millimetres) {}
 
     private static final List<Animal> COATS = List.of(
             new Animal("reindeer", "fur", 40),
             new Animal("musk deer", "fur", 30),
-            new Animal("fox in winter", "fur", 40),
-            new Animal("eider duck", "down", 20),
-            new Animal("owl", "feathers", 25));
+            new Animal("arctic fox, hair", "fur", 45),
+            new Animal("sea otter, hair", "fur", 26));
 
     @Override
     public String fileName() {
@@ -229,7 +231,8 @@ final class WinterCoats implements WorkedSheet {
                 "The figure of an outfit is for a whole adult, bare face and gaps included; that of an animal is for the thickness of its"
                         + " covering alone, dry and in still air. Fur that is wet, or pressed flat, keeps in far less.",
                 "How thick are coats?",
-                "Those of reindeer and musk deer were measured (Blix and others 2015); the other thicknesses are invented.");
+                "Those of reindeer and musk deer were measured (Blix and others 2015). Of fox and otter it is the length of the hair"
+                        + " (Arctic Fox Center; Williams and others 1992): the coat itself is a little thinner. Add your own, such as down.");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

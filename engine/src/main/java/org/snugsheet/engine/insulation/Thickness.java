@@ -44,7 +44,7 @@ public final class Thickness {
 
     /**
      * The critical radius: a cylinder thinner than this loses more heat when it is wrapped, up to this radius, for the surface
-     * grows faster than the wrap keeps heat in. {@code r = λ/h}; textbooks call it the critical radius (Incropera and DeWitt,
+     * grows faster than the wrap keeps heat in: {@code r = λ/h} (Incropera and DeWitt,
      * Fundamentals of Heat and Mass Transfer, Example 3.5; Holman, Heat Transfer, section 2-6).
      *
      * @param conductivity that of the wrap
@@ -52,7 +52,7 @@ public final class Thickness {
      * @return the radius of the outside at which the loss is greatest
      * @throws Refusal if the coefficient is not more than zero
      */
-    public static Length turningRadius(Conductivity conductivity, double surfaceCoefficient) {
+    public static Length criticalRadius(Conductivity conductivity, double surfaceCoefficient) {
         if (!(surfaceCoefficient > 0)) {
             throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.SURFACE_COEFFICIENT, surfaceCoefficient);
         }

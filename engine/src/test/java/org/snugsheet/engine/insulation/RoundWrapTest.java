@@ -69,14 +69,14 @@ class RoundWrapTest {
     }
 
     @RepeatedTest(50)
-    void at_the_turning_radius_the_loss_is_greatest(RepetitionInfo seed) {
+    void at_the_critical_radius_the_loss_is_greatest(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Conductivity conductivity = new Conductivity(0.02 + random.nextDouble());
         double coefficient = 2 + 10 * random.nextDouble();
-        double turning = Thickness.turningRadius(conductivity, coefficient).metres();
-        double radius = turning * (0.1 + 0.8 * random.nextDouble());
-        double most = loss(radius, turning, conductivity, coefficient);
-        for (double other : List.of(0.9 * turning + 0.1 * radius, 1.1 * turning, 3 * turning)) {
+        double critical = Thickness.criticalRadius(conductivity, coefficient).metres();
+        double radius = critical * (0.1 + 0.8 * random.nextDouble());
+        double most = loss(radius, critical, conductivity, coefficient);
+        for (double other : List.of(0.9 * critical + 0.1 * radius, 1.1 * critical, 3 * critical)) {
             assertTrue(loss(radius, other, conductivity, coefficient) < most, "at " + other);
         }
     }
@@ -114,7 +114,7 @@ class RoundWrapTest {
                         .trouble());
         assertEquals(
                 Trouble.NOT_POSITIVE,
-                assertThrows(Refusal.class, () -> Thickness.turningRadius(new Conductivity(0.04), 0))
+                assertThrows(Refusal.class, () -> Thickness.criticalRadius(new Conductivity(0.04), 0))
                         .trouble());
         assertThrows(Refusal.class, () -> Thickness.flat(ThermalResistance.NONE, new Conductivity(0.04)));
     }

@@ -145,25 +145,25 @@ class WorkedExamplesTest {
     private void holman() {
         Length radius = Length.of(2.5, Unit.CENTIMETRE);
         Conductivity insulation = new Conductivity(0.17);
-        Length turning = Thickness.turningRadius(insulation, 3.0);
-        put("HOLMAN-2.6, critical radius", Unit.CENTIMETRE.from(turning.metres(), Unit.METRE));
-        put("HOLMAN-2.6, heat flow at critical radius", lossPerMetre(radius, insulation, turning, 3.0, 180));
+        Length critical = Thickness.criticalRadius(insulation, 3.0);
+        put("HOLMAN-2.6, critical radius", Unit.CENTIMETRE.from(critical.metres(), Unit.METRE));
+        put("HOLMAN-2.6, heat flow at critical radius", lossPerMetre(radius, insulation, critical, 3.0, 180));
         put("HOLMAN-2.6, heat flow bare", lossPerMetre(radius, insulation, radius, 3.0, 180));
     }
 
     private void incropera() {
-        Length turning = Thickness.turningRadius(new Conductivity(0.055), 5);
-        put("INCROPERA-3.5, critical radius", turning.metres());
-        put("INCROPERA-3.5, thickness at critical radius", 1000 * turning.metres() - 5);
+        Length critical = Thickness.criticalRadius(new Conductivity(0.055), 5);
+        put("INCROPERA-3.5, critical radius", critical.metres());
+        put("INCROPERA-3.5, thickness at critical radius", 1000 * critical.metres() - 5);
     }
 
     private void wire() {
         Length radius = Length.of(5, Unit.MILLIMETRE);
         Conductivity rubber = new Conductivity(0.155);
-        Length turning = Thickness.turningRadius(rubber, 8.5);
-        put("RUBBER-WIRE, critical radius", 1000 * turning.metres());
-        put("RUBBER-WIRE, thickness to critical radius", 1000 * turning.metres() - 5);
-        put("RUBBER-WIRE, heat flow at critical radius", lossPerMetre(radius, rubber, turning, 8.5, 45));
+        Length critical = Thickness.criticalRadius(rubber, 8.5);
+        put("RUBBER-WIRE, critical radius", 1000 * critical.metres());
+        put("RUBBER-WIRE, thickness to critical radius", 1000 * critical.metres() - 5);
+        put("RUBBER-WIRE, heat flow at critical radius", lossPerMetre(radius, rubber, critical, 8.5, 45));
     }
 
     private void fibrePipe() {

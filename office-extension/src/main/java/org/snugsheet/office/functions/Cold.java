@@ -108,7 +108,7 @@ public interface Cold extends XInterface {
             text =
                     "The clothing an adult needs to stay warm, in clo as COLD.OUTFIT counts it in still air, by the heat balance of ISO 11079, for air from -50 °C to 10 °C and winds up to 64 km/h (40 mph). Above 5 clo, more than clothing can give, there is no answer. Children lose heat faster: dress them warmer and go in sooner.",
             formula = "I = (T_sk − T_cl)/(M − C_r − E_r − E)",
-            source = "ISO 11079:2007 (from memory)" + "; " + "R comf, calcIREQ" + "; " + "ISO 7933:2004",
+            source = Sources.CLOTHING_NEEDED,
             example = "COLD.NEEDED(-5;\"walking\")",
             answer = "1.76848428",
             refused = "COLD.NEEDED(25;\"walking\")",
@@ -127,7 +127,7 @@ public interface Cold extends XInterface {
             text =
                     "The insulation that an adult’s clothing must have while worn, in clo: IREQ, neutral, of ISO 11079. COLD.NEEDED counts in what wind and walking take from an outfit. Children lose heat faster.",
             formula = "I = (T_sk − T_cl)/(M − C_r − E_r − E)",
-            source = "ISO 11079:2007 (from memory)" + "; " + "R comf, calcIREQ" + "; " + "ISO 7933:2004",
+            source = Sources.CLOTHING_NEEDED,
             example = "COLD.NEEDED.WORN(-20;115;7.2)",
             answer = "3.3563",
             refused = "COLD.NEEDED.WORN(25;\"walking\")",

@@ -35,6 +35,8 @@ final class Sources {
             + " Popiel, Wojtkowiak & Bober, Exp. Thermal Fluid Sci. 32 (2007) 607;"
             + " Churchill & Bernstein, J. Heat Transfer 99 (1977) 300; ISO 6946:2017, App. C";
     static final String OUTFIT = "ANSI/ASHRAE 55; Olesen, ASHRAE Trans. (1985) HI-85-09";
+    static final String CLOTHING_NEEDED = "ISO 11079:2007 (from memory); R comf, calcIREQ; ISO 7933:2004;"
+            + " ANSI/ASHRAE 55; Compendium of Physical Activities (2011) (from memory)";
     static final String PLAN = "Seber & Wild, Nonlinear Regression (1989), § 2.1";
     static final String POWER = "Casella & Berger, Statistical Inference, 5.3.1";
 

@@ -134,7 +134,7 @@ public final class WrapFunctions extends WrapJars implements Wrap {
     public double turning(String[][] conductivity, String[][] coefficient)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> Unit.MILLIMETRE.from(
-                Thickness.turningRadius(conductivityOf(conductivity), Cells.number(coefficient))
+                Thickness.criticalRadius(conductivityOf(conductivity), Cells.number(coefficient))
                         .metres(),
                 Unit.METRE));
     }
