@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snugsheet.office.page.Palette;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
@@ -29,7 +30,6 @@ final class Warning {
 
     private static final int FIRST_LINES = 12;
     private static final int ONE_SCREEN = 30;
-    private static final int RED = 0x9C0006;
 
     private Warning() {}
 
@@ -153,9 +153,9 @@ final class Warning {
         }
     }
 
-    /** Red and bold; in the place of a promise it wraps as that did. */
+    /** In the color of cautions, and bold; in the place of a promise it wraps as that did. */
     static void look(XCell cell, boolean wraps) throws com.sun.star.uno.Exception {
-        Uno.set(cell, "CharColor", RED);
+        Uno.set(cell, "CharColor", Palette.CAUTION);
         Uno.set(cell, "CharWeight", FontWeight.BOLD);
         if (!wraps) {
             Uno.set(cell, "IsTextWrapped", false);
