@@ -37,7 +37,7 @@ public interface Check extends XInterface {
                     "OK, or in plain words the first trouble with the readings: where it is and what to do. It is the first line of CHECK.ALL. Water that is too hot for pupils, above 43 °C (109 °F), comes first.",
             formula = "ν·ln(1 + t²/ν); t = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
             source = Sources.OUTLIERS + "; " + Sources.LAWS + "; " + Sources.SCHOOL_LIMIT,
-            example = "CHECK.READINGS({0;5;5};{40;34;30};10)",
+            example = "CHECK.READINGS({0;5;5};{38;32;26};3)",
             answer = "Row 3 (minute 5): the time 5 is not later than 5 before it. Type the times in rising order.")
     String readings(
             XPropertySet document,
@@ -93,7 +93,7 @@ public interface Check extends XInterface {
             source = Sources.LUMPED + "; " + "Lorenz, Ann. Phys. 249 (1881) 582" + "; "
                     + "Chilton & Colburn, Ind. Eng. Chem. 26 (1934) 1183; JCGM 100:2008, 5.1.3",
             example =
-                    "CHECK.FAIR({0;5;10;15;20};{40;34;30;26;24};10;{0;5;10;15;20};{40;37;35;33;31};10;200;250;\"open\";\"bare\")",
+                    "CHECK.FAIR({0;5;10;15;20};{38;32;26;22;19};3;{0;5;10;15;20};{38;35;32;29;27};3;200;250;\"open\";\"bare\")",
             answer = "What")
     Object[][] fair(
             XPropertySet document,

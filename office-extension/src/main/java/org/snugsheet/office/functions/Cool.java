@@ -30,9 +30,9 @@ public interface Cool extends XInterface {
                     "The cooling constant per minute: the share of the remaining difference to the surroundings that is lost each minute.",
             formula = "T(t) = Tₛ + A·e^(−k·t); Σ(Tᵢ − T(tᵢ))² → min",
             source = Sources.NEWTON + "; " + Sources.FIT,
-            example = "COOL.RATE({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.03959467",
-            refused = "COOL.RATE({0;5};{40;34};10)",
+            example = "COOL.RATE({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "0.04021942",
+            refused = "COOL.RATE({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     double rate(
             @Argument(Words.TIMES) Object[][] times,
@@ -49,9 +49,9 @@ public interface Cool extends XInterface {
             text = "The standard error of COOL.RATE, per minute.",
             formula = "s² = σ²·(JᵀJ)⁻¹ + (∂k/∂Tₛ)²·δ²/12; σ² = SSR/(n − p) ≥ δ²/12",
             source = Sources.FIT + "; " + Sources.ROUNDING,
-            example = "COOL.RATE.ERROR({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.00163496",
-            refused = "COOL.RATE.ERROR({0;5};{40;34};10)",
+            example = "COOL.RATE.ERROR({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "0.00116267",
+            refused = "COOL.RATE.ERROR({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     double rateError(
             @Argument(Words.TIMES) Object[][] times,
@@ -68,9 +68,9 @@ public interface Cool extends XInterface {
             text = "The half-time in minutes: how long until half of the difference to the surroundings is gone.",
             formula = "t½ = ln 2/k",
             source = Sources.NEWTON,
-            example = "COOL.HALFTIME({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "17.50607",
-            refused = "COOL.HALFTIME({0;5;10};{40;40;40};10)",
+            example = "COOL.HALFTIME({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "17.23414",
+            refused = "COOL.HALFTIME({0;5;10};{38;38;38};3)",
             because = "the temperature does not change")
     double halftime(
             @Argument(Words.TIMES) Object[][] times,
@@ -87,9 +87,9 @@ public interface Cool extends XInterface {
             text = "The standard error of COOL.HALFTIME, in minutes.",
             formula = "s(t½) = t½·s(k)/k",
             source = Sources.ERRORS,
-            example = "COOL.HALFTIME.ERROR({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.722868",
-            refused = "COOL.HALFTIME.ERROR({0;5;10};{40;40;40};10)",
+            example = "COOL.HALFTIME.ERROR({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "0.498207",
+            refused = "COOL.HALFTIME.ERROR({0;5;10};{38;38;38};3)",
             because = "the temperature does not change")
     double halftimeError(
             @Argument(Words.TIMES) Object[][] times,
@@ -106,9 +106,9 @@ public interface Cool extends XInterface {
             text = "The temperature at minute 0 on the fitted curve.",
             formula = "T(t) = Tₛ + A·e^(−k·(t − t₁)); T₀ = Tₛ + A·e^(k·t₁)",
             source = Sources.NEWTON + "; " + Sources.FIT,
-            example = "COOL.START({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "39.71301",
-            refused = "COOL.START({500;505;510};{40;34;30};10)",
+            example = "COOL.START({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "38.04090",
+            refused = "COOL.START({500;505;510};{38;32;26};3)",
             because = "minute 0 is too far from the readings")
     double start(
             @Argument(Words.TIMES) Object[][] times,
@@ -125,9 +125,9 @@ public interface Cool extends XInterface {
             text = "The standard error of COOL.START, in degrees.",
             formula = "s² = gᵀ·σ²·(JᵀJ)⁻¹·g + (∂T₀/∂Tₛ)²·δ²/12; g = ∂T₀/∂(A, k)",
             source = Sources.FIT + "; " + Sources.ERRORS,
-            example = "COOL.START.ERROR({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.410864",
-            refused = "COOL.START.ERROR({500;505;510};{40;34;30};10)",
+            example = "COOL.START.ERROR({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "0.331889",
+            refused = "COOL.START.ERROR({500;505;510};{38;32;26};3)",
             because = "minute 0 is too far from the readings")
     double startError(
             @Argument(Words.TIMES) Object[][] times,
@@ -185,9 +185,9 @@ public interface Cool extends XInterface {
                     "How far the readings lie from the fitted curve: the root mean square of the differences, in degrees.",
             formula = "√(SSR/n)",
             source = Sources.FIT,
-            example = "COOL.MISFIT({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "0.369078",
-            refused = "COOL.MISFIT({0;5};{40;34};10)",
+            example = "COOL.MISFIT({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "0.297696",
+            refused = "COOL.MISFIT({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     double misfit(
             @Argument(Words.TIMES) Object[][] times,
@@ -205,9 +205,9 @@ public interface Cool extends XInterface {
                     "The name of the law the readings support: Newton’s law, unless another one fits better beyond doubt.",
             formula = "AICc = −2·ln L + 2K + 2K·(K + 1)/(n − K − 1)",
             source = Sources.LAWS,
-            example = "COOL.MODEL({0;5;10;15;20};{40;34;30;26;24};10)",
+            example = "COOL.MODEL({0;5;10;15;20};{38;32;26;22;19};3)",
             answer = "Newton’s law, surroundings given",
-            refused = "COOL.MODEL({0;5};{40;34};10)",
+            refused = "COOL.MODEL({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     String model(
             XPropertySet document,
@@ -228,9 +228,9 @@ public interface Cool extends XInterface {
                     "A table of everything the readings tell, with 95 % limits, the laws compared, and readings that stand out.",
             formula = "SSR(θ) ≤ SSR + σ²·t²; AICc = −2·ln L + 2K + 2K·(K + 1)/(n − K − 1); tᵢ = rᵢ/(s₍ᵢ₎·√(1 − hᵢ))",
             source = Sources.LIMITS + "; " + Sources.LAWS + "; " + Sources.OUTLIERS,
-            example = "COOL.REPORT({0;5;10;15;20};{40;34;30;26;24};10)",
+            example = "COOL.REPORT({0;5;10;15;20};{38;32;26;22;19};3)",
             answer = "Quantity",
-            refused = "COOL.REPORT({0;5};{40;34};10)",
+            refused = "COOL.REPORT({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     Object[][] report(
             XPropertySet document,
@@ -251,9 +251,9 @@ public interface Cool extends XInterface {
                     "One sentence a class can read: in how many minutes the jar loses half its extra warmth, that is, half of its difference to the surroundings.",
             formula = "t½ = ln 2/k; s(t½) = t½·s(k)/k",
             source = Sources.NEWTON + "; " + Sources.ERRORS + "; " + Sources.LAWS,
-            example = "COOL.SENTENCE({0;5;10;15;20};{40;34;30;26;24};10)",
-            answer = "The jar loses half its extra warmth every 17.5 minutes, give or take 0.7.",
-            refused = "COOL.SENTENCE({0;5;10};{40;40;40};10)",
+            example = "COOL.SENTENCE({0;5;10;15;20};{38;32;26;22;19};3)",
+            answer = "The jar loses half its extra warmth every 17.2 minutes, give or take 0.5.",
+            refused = "COOL.SENTENCE({0;5;10};{38;38;38};3)",
             because = "the temperature does not change")
     String sentence(
             XPropertySet document,

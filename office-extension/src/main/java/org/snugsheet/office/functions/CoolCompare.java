@@ -29,9 +29,9 @@ public interface CoolCompare extends XInterface {
             text = "How many times slower the second jar cools than the first: the ratio of their cooling constants.",
             formula = "k₁/k₂",
             source = Sources.NEWTON + "; " + Sources.FIELLER,
-            example = "COOL.SLOWER({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
-            answer = "2.253825",
-            refused = "COOL.SLOWER({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
+            example = "COOL.SLOWER({0;5;10;15;20};{38;32;26;22;19};{0;5;10;15;20};{38;35;32;29;27};3)",
+            answer = "2.088374",
+            refused = "COOL.SLOWER({0;5;10};{38;32;26};{0;5;10};{38;38;38};3)",
             because = "the second jar does not cool at all")
     double slower(
             @Argument(Words.TIMES) Object[][] times,
@@ -50,9 +50,9 @@ public interface CoolCompare extends XInterface {
             text = "The standard error of COOL.SLOWER.",
             formula = "s(q) = q·√((s₁/k₁)² + (s₂/k₂)² + (∂ln q/∂Tₛ)²·δ²/12 + 2·v²); q = k₁/k₂",
             source = Sources.ERRORS,
-            example = "COOL.SLOWER.ERROR({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
-            answer = "0.128671",
-            refused = "COOL.SLOWER.ERROR({0;5;10};{40;34;30};{0;5;10};{40;40;40};10)",
+            example = "COOL.SLOWER.ERROR({0;5;10;15;20};{38;32;26;22;19};{0;5;10;15;20};{38;35;32;29;27};3)",
+            answer = "0.088195",
+            refused = "COOL.SLOWER.ERROR({0;5;10};{38;32;26};{0;5;10};{38;38;38};3)",
             because = "the second jar does not cool at all")
     double slowerError(
             @Argument(Words.TIMES) Object[][] times,
@@ -73,9 +73,9 @@ public interface CoolCompare extends XInterface {
                     "One sentence a class can read: which jar cools more slowly and how surely, or that the readings cannot tell. With spread it holds for the wraps.",
             formula = "t = (k₁ − k₂)/√(s₁² + s₂² + (∂(k₁ − k₂)/∂Tₛ)²·δ²/12 + v²·(k₁² + k₂²))",
             source = Sources.WELCH + "; " + Sources.FIELLER,
-            example = "COOL.VERDICT({0;5;10;15;20};{40;34;30;26;24};{0;5;10;15;20};{40;37;35;33;31};10)",
-            answer = "The second jar cools 2.25 times slower than the first (between 1.96 and 2.62 times, 95 % sure).",
-            refused = "COOL.VERDICT({0;5};{40;34};{0;5};{40;37};10)",
+            example = "COOL.VERDICT({0;5;10;15;20};{38;32;26;22;19};{0;5;10;15;20};{38;35;32;29;27};3)",
+            answer = "The second jar cools 2.09 times slower than the first (between 1.88 and 2.33 times, 95 % sure).",
+            refused = "COOL.VERDICT({0;5};{38;32};{0;5};{38;35};3)",
             because = "two readings of a jar are too few")
     String verdict(
             XPropertySet document,
@@ -98,9 +98,9 @@ public interface CoolCompare extends XInterface {
             formula = "pᵢ·(m − i + 1) ≤ 0.05; i = 1, …, m",
             source = Sources.HOLM + "; " + Sources.WELCH + "; " + Sources.JARS,
             example =
-                    "COOL.RANK({0;5;10;15;20};{40;40;40|34;37;37|30;35;34|26;33;33|24;31;31};{\"bare\";\"wool\";\"leaves\"};10)",
+                    "COOL.RANK({0;5;10;15;20};{38;38;38|32;35;35|26;32;31|22;29;29|19;27;27};{\"bare\";\"wool\";\"leaves\"};3)",
             answer = "Place",
-            refused = "COOL.RANK({0;5;10;15;20};{40;34;30;26;24};\"bare\";10)",
+            refused = "COOL.RANK({0;5;10;15;20};{38;32;26;22;19};\"bare\";3)",
             because = "one material alone cannot be ranked")
     Object[][] rank(
             XPropertySet document,
@@ -121,9 +121,9 @@ public interface CoolCompare extends XInterface {
                     "A table of all jars of a whole sheet: readings used, cooling constant with its error, half-time, start, misfit, and whether the jar can be used: OK, or why not.",
             formula = "T(t) = Tₛ + A·e^(−k·t); Σ(Tᵢ − T(tᵢ))² → min",
             source = Sources.NEWTON + "; " + Sources.FIT,
-            example = "COOL.SHEET({\"min\";\"bare\";\"wool °F\"|0;40;104|5;34;98|10;30;94|15;26;91|20;24;88};10)",
+            example = "COOL.SHEET({\"min\";\"bare\";\"wool °F\"|0;38;100|5;32;95|10;26;90|15;22;84|20;19;80};3)",
             answer = "Jar",
-            refused = "COOL.SHEET({\"min\"|0|5};10)",
+            refused = "COOL.SHEET({\"min\"|0|5};3)",
             because = "the block has no jar")
     Object[][] sheet(
             XPropertySet document,

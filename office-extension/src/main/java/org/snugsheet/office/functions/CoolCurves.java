@@ -67,9 +67,9 @@ public interface CoolCurves extends XInterface {
             text = "A table for a chart: the fitted temperature at each time wanted, and the 95 % band of the curve.",
             formula = "T(t) = Tₛ + A·e^(−k·t)",
             source = Sources.NEWTON + "; " + Sources.LIMITS,
-            example = "COOL.CURVE({0;10;20};{0;5;10;15;20};{40;34;30;26;24};10)",
+            example = "COOL.CURVE({0;10;20};{0;5;10;15;20};{38;32;26;22;19};3)",
             answer = "fitted",
-            refused = "COOL.CURVE({0;10;20};{0;5};{40;34};10)",
+            refused = "COOL.CURVE({0;10;20};{0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     Object[][] curve(
             XPropertySet document,
