@@ -245,6 +245,15 @@ public enum Trouble implements Phrase {
     /** Surroundings in which bare skin freezes; {0} in °C, {1} in °F. */
     SURROUNDINGS_TOO_COLD(
             "Surroundings of {0,number,0.#} °C ({1,number,0.#} °F) can freeze bare skin: outdoors, children are at risk from -18 °C (0 °F) of wind chill on, and from -27 °C (-16 °F) on they stay in. Let an adult stand the jars there, and read them from indoors."),
+    /** An answer that no number can hold. */
+    ANSWER_TOO_LARGE("The answer would be larger than any number here. Check how large the numbers are that you gave."),
+    /** Whole columns where the used part was meant; {0} cells, at most {1}. */
+    TOO_MANY_CELLS(
+            "These are {0,number,0} cells, and more than {1,number,0} are not worked out at once. Select only the cells that are used."),
+    /** A lesson longer than a day; {0} in minutes, at most {1}. */
+    LESSON_TOO_LONG("A lesson of {0,number,0} minutes is longer than a day, {1,number,0} minutes. Check that cell."),
+    /** A cooling constant that no jar has; {0} per minute, from {1} to {2}. */
+    RATE_OUT_OF_RANGE("No jar cools by {0} per minute: cooling constants lie between {1} and {2}. Check that cell."),
     /** A start that two taps cannot make. */
     NOT_BETWEEN_THE_TAPS(
             "{0,number,0.#} °C cannot be mixed from water of {1,number,0.#} °C and {2,number,0.#} °C. Choose a start between them."),

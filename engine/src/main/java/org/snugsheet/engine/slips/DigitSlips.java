@@ -68,8 +68,14 @@ final class DigitSlips implements Suspicion {
                 i);
     }
 
+    /** From here on a number has more digits than it can hold, and nobody typed them one by one. */
+    private static final double MOST_TYPED = 1e15;
+
     /** All numbers that two swapped neighbouring digits may have been; a comma stays where it is. */
     static Set<Double> swapped(double typed) {
+        if (!(Math.abs(typed) < MOST_TYPED)) {
+            return Set.of();
+        }
         String digits = BigDecimal.valueOf(Math.abs(typed)).stripTrailingZeros().toPlainString();
         // 4 is what is left of 40 with its digits swapped, and 41 of 14.0 is not: only whole numbers get a leading
         // zero.

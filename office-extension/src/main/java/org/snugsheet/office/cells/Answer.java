@@ -24,7 +24,7 @@ public final class Answer {
      */
     public static <T> T of(Supplier<T> engineCall) throws IllegalArgumentException, NoConvergenceException {
         try {
-            return engineCall.get();
+            return finite(engineCall.get());
         } catch (Refusal refusal) {
             if (refusal.trouble() == Trouble.NO_CONVERGENCE) {
                 throw because(
@@ -33,6 +33,21 @@ public final class Answer {
             throw because(
                     refusal, new IllegalArgumentException(refusal.finding().sentence()));
         }
+    }
+
+    /** Lets an answer pass that a cell can show. */
+    private static <T> T finite(T answer) {
+        if (answer instanceof Double number && !Double.isFinite(number)) {
+            throw Refusal.of(Trouble.ANSWER_TOO_LARGE);
+        }
+        if (answer instanceof Object[][] table) {
+            for (Object[] row : table) {
+                for (Object cell : row) {
+                    finite(cell);
+                }
+            }
+        }
+        return answer;
     }
 
     /**

@@ -15,6 +15,9 @@ import org.snugsheet.engine.reading.Entry;
  */
 public final class Cells {
 
+    /** More than all readings of a school; a whole column has a million. Common practice, no source. */
+    public static final int MOST = 200_000;
+
     private Cells() {}
 
     /**
@@ -135,8 +138,10 @@ public final class Cells {
      * @param cells one cell or a range
      * @param answer what to answer for an entry that is no gap, given its row
      * @return one answer for one cell, else a range of the same shape
+     * @throws Refusal if there are more than {@value #MOST}, as in a whole column
      */
     public static Object each(Object[][] cells, ToDoubleBiFunction<Integer, Entry> answer) {
+        requireFew(cells);
         Object[][] answers = new Object[cells.length][];
         for (int row = 0; row < cells.length; row++) {
             answers[row] = new Object[cells[row].length];
@@ -148,6 +153,19 @@ public final class Cells {
             }
         }
         return answers.length == 1 && answers[0].length == 1 ? answers[0][0] : answers;
+    }
+
+    /**
+     * Lets cells pass that somebody may have filled.
+     *
+     * @param cells one cell or a range
+     * @throws Refusal if there are more than {@value #MOST}
+     */
+    public static void requireFew(Object[][] cells) {
+        long count = cells.length == 0 ? 0 : (long) cells.length * cells[0].length;
+        if (count > MOST) {
+            throw Refusal.of(Trouble.TOO_MANY_CELLS, count, MOST);
+        }
     }
 
     /**

@@ -91,6 +91,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
     @Override
     public Object minutes(Object[][] clock) throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
+            Cells.requireFew(clock);
             List<Entry> minutes = ClockTimes.minutes(Cells.line(clock));
             return Cells.each(clock, (row, entry) -> minutes.get(row - 1).asNumber(row));
         });

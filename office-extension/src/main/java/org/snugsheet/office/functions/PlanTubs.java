@@ -5,6 +5,8 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.lesson.Bath;
@@ -25,6 +27,11 @@ import org.snugsheet.office.words.Language;
 abstract class PlanTubs extends FamilyService implements PlanWater {
 
     private static final double SECONDS_PER_MINUTE = 60;
+
+    /** A jar that halves its warmth in a year or so, and one that does in a tenth of a second; common practice, no source. */
+    private static final double SLOWEST = 1e-6;
+
+    private static final double FASTEST = 1e3;
 
     PlanTubs() {
         super(PlanWater.class);
@@ -147,7 +154,12 @@ abstract class PlanTubs extends FamilyService implements PlanWater {
     }
 
     static CoolingConstant constant(String[][] rate) {
-        return CoolingConstant.ofPerMinute(Cells.number(rate));
+        double perMinute = Cells.number(rate);
+        // What is zero or less is refused by what it is for.
+        if (perMinute > 0 && !(perMinute >= SLOWEST && perMinute <= FASTEST)) {
+            throw Refusal.of(Trouble.RATE_OUT_OF_RANGE, perMinute, SLOWEST, FASTEST);
+        }
+        return CoolingConstant.ofPerMinute(perMinute);
     }
 
     static double seconds(String[][] minutes) {

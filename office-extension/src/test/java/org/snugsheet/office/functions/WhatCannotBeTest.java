@@ -1,0 +1,132 @@
+package org.snugsheet.office.functions;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lang.Locale;
+import com.sun.star.uno.Any;
+import java.lang.reflect.Proxy;
+import java.time.Duration;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.Trouble;
+import org.snugsheet.office.cells.Answer;
+
+/** Property: what cannot be is refused in words, and soon; no cell gets an infinity, and none keeps the office busy for ever. */
+class WhatCannotBeTest {
+
+    private static final Object LEFT_OUT = Any.VOID;
+
+    /** Many times what it takes. */
+    private static final Duration SOON = Duration.ofSeconds(5);
+
+    private final CoolFunctions cool = new CoolFunctions();
+    private final PlanFunctions plan = new PlanFunctions();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2147483648", "1e9", "1e300", "1441"})
+    void aLessonLongerThanADayIsRefusedAtOnce(String minutes) {
+        assertRefused(
+                Trouble.LESSON_TOO_LONG,
+                () -> plan.readings(one("0.04"), one("40"), one("5"), one(minutes), 0.02, 1.0, LEFT_OUT, LEFT_OUT));
+        assertRefused(
+                Trouble.LESSON_TOO_LONG,
+                () -> plan.interval(one("0.04"), one("40"), one("5"), one(minutes), 0.02, 1.0, LEFT_OUT, LEFT_OUT));
+        assertRefused(
+                Trouble.LESSON_TOO_LONG,
+                () -> plan.certainty(
+                        one("0.04"), one("40"), one("5"), one(minutes), one("5"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
+    }
+
+    @Test
+    void aLessonOfADayIsPlanned() {
+        assertTimeoutPreemptively(
+                SOON,
+                () -> plan.interval(one("0.001"), one("40"), one("5"), one("1440"), 0.02, 1.0, LEFT_OUT, LEFT_OUT));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"1e-320", "1e-9", "1e300", "1001"})
+    void noJarCoolsSo(String rate) {
+        assertRefused(
+                Trouble.RATE_OUT_OF_RANGE, () -> plan.longest(one(rate), one("40"), one("5"), LEFT_OUT, LEFT_OUT));
+        assertRefused(
+                Trouble.RATE_OUT_OF_RANGE,
+                () -> plan.certainty(
+                        one(rate), one("40"), one("5"), one("40"), one("5"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
+        assertRefused(
+                Trouble.RATE_OUT_OF_RANGE,
+                () -> plan.lesson(
+                        english(),
+                        one("30"),
+                        one("250"),
+                        one("40"),
+                        one("5"),
+                        one(rate),
+                        one("0.03"),
+                        LEFT_OUT,
+                        LEFT_OUT,
+                        LEFT_OUT,
+                        LEFT_OUT,
+                        LEFT_OUT,
+                        LEFT_OUT,
+                        LEFT_OUT));
+    }
+
+    @Test
+    void noAnswerIsInfinite() {
+        assertRefused(
+                Trouble.ANSWER_TOO_LARGE, () -> cool.heat(one("1e308"), one("40"), one("20"), LEFT_OUT, LEFT_OUT));
+        assertRefused(Trouble.ANSWER_TOO_LARGE, () -> new TempFunctions().unit(one("1e308"), one("km"), one("mm")));
+        assertRefused(Trouble.ANSWER_TOO_LARGE, () -> Answer.of(() -> new Object[][] {{"x", Double.NaN}}));
+    }
+
+    @Test
+    void aWholeColumnIsRefusedAtOnce() {
+        String[][] column = new String[1 << 20][];
+        for (int row = 0; row < column.length; row++) {
+            column[row] = new String[] {"20"};
+        }
+        TempFunctions temp = new TempFunctions();
+        assertRefused(Trouble.TOO_MANY_CELLS, () -> temp.convert(column, one("C"), one("F")));
+        assertRefused(Trouble.TOO_MANY_CELLS, () -> temp.change(column, one("C"), one("F")));
+        assertRefused(Trouble.TOO_MANY_CELLS, () -> cool.minutes(column));
+    }
+
+    /** Longer than a number holds, or none at all: no two of its digits were swapped. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e15, 1e300, Double.MAX_VALUE, -Double.MAX_VALUE})
+    void aNumberOfManyDigitsIsChecked(double reading) {
+        Object[][] minutes = {{0.0}, {5.0}, {10.0}, {15.0}, {20.0}, {25.0}, {30.0}};
+        Object[][] temps = {{38.0}, {32.0}, {reading}, {22.0}, {19.0}, {16.0}, {14.0}};
+        for (Object scale : new Object[] {"C", "F"}) {
+            Object[][] found = new CheckFunctions().all(english(), minutes, temps, one("3"), LEFT_OUT, scale);
+            assertTrue(found.length > 1);
+        }
+    }
+
+    private static void assertRefused(Trouble trouble, Executable call) {
+        IllegalArgumentException thrown =
+                assertTimeoutPreemptively(SOON, () -> assertThrows(IllegalArgumentException.class, call));
+        assertEquals(Optional.of(trouble), Answer.refusal(thrown).map(refusal -> refusal.trouble()));
+    }
+
+    private static String[][] one(String cell) {
+        return new String[][] {{cell}};
+    }
+
+    private static XPropertySet english() {
+        Locale locale = new Locale("en", "", "");
+        return (XPropertySet) Proxy.newProxyInstance(
+                WhatCannotBeTest.class.getClassLoader(),
+                new Class<?>[] {XPropertySet.class},
+                (proxy, method, given) -> locale);
+    }
+}
