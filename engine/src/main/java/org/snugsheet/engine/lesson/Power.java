@@ -3,6 +3,7 @@ package org.snugsheet.engine.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.Trouble;
@@ -34,6 +35,12 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
 
     private static final int PLAYS = 4000;
 
+    /** After so many lessons, and each time as many more, it is asked whether the rest need not be played. */
+    private static final int LOOK_EACH = 200;
+
+    /** So many standard errors from what is wanted: less than one in a million by chance (normal distribution). */
+    private static final double CLEAR = 5;
+
     private static final long SEED = 20_240_229;
 
     /** The levels of the χ² that are drawn from, so that a draw needs no more than looking it up. */
@@ -61,11 +68,33 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
         if (jars < 1 || jars > MOST_JARS) {
             throw Refusal.of(Trouble.JARS_OUT_OF_RANGE, MOST_JARS);
         }
+        return played(jars, tally -> false).share();
+    }
+
+    /** How many lessons were played, and in how many of them the wraps were told apart. */
+    record Tally(int apart, int plays) {
+
+        double share() {
+            return (double) apart / plays;
+        }
+
+        /** Whether it is clear by now on which side of a share the whole lies. */
+        boolean isFarFrom(double wanted) {
+            return Math.abs(share() - wanted) > CLEAR * Math.sqrt(wanted * (1 - wanted) / plays);
+        }
+    }
+
+    /** Plays lessons until it is clear whether so many jars are told apart as often as wanted, or all of them. */
+    Tally untilClear(int jars, double wanted) {
+        return played(jars, tally -> tally.isFarFrom(wanted));
+    }
+
+    private Tally played(int jars, Predicate<Tally> enough) {
         Random random = new Random(SEED);
         Draw one = new Draw(first, spread);
         Draw other = new Draw(second, spread);
         int apart = 0;
-        for (int play = 0; play < PLAYS; play++) {
+        for (int play = 1; play <= PLAYS; play++) {
             List<NamedEstimate> lesson = new ArrayList<>();
             // The surroundings are read once for all jars, and rounding may have moved them anywhere within half a
             // mark.
@@ -77,8 +106,11 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
             if (Ranking.of(lesson).pair(0, 1).isSeparated()) {
                 apart++;
             }
+            if (play % LOOK_EACH == 0 && enough.test(new Tally(apart, play))) {
+                return new Tally(apart, play);
+            }
         }
-        return (double) apart / PLAYS;
+        return new Tally(apart, PLAYS);
     }
 
     /**
@@ -93,14 +125,12 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
         if (!(wanted > 0 && wanted < 1)) {
             throw Refusal.of(Trouble.NOT_A_SHARE, wanted);
         }
-        double power = 0;
         for (int jars = spread > 0 ? 2 : 1; jars <= MOST_JARS; jars++) {
-            power = of(jars);
-            if (power >= wanted) {
+            if (untilClear(jars, wanted).share() >= wanted) {
                 return jars;
             }
         }
-        throw Refusal.of(Trouble.JARS_OUT_OF_REACH, MOST_JARS, power);
+        throw Refusal.of(Trouble.JARS_OUT_OF_REACH, MOST_JARS, of(MOST_JARS));
     }
 
     private static final class Draw {

@@ -68,6 +68,16 @@ class PowerTest {
         assertEquals(again.of(3), power.of(3), "the same question has the same answer, whatever was asked before");
     }
 
+    /** Property: far from what is wanted few lessons are played, and what is found is what all of them find. */
+    @ParameterizedTest
+    @CsvSource({"0.05, 0.0499, 20, 1000", "0.05, 0.02, 4, 1000", "0.05, 0.04, 2, 1000", "0.05, 0.04, 20, 1000"})
+    void clear_cases_are_not_played_to_the_end(double rate, double otherRate, int jars, int most) {
+        Power power = new Power(plan(rate, 30, 3, 1, 0.5), plan(otherRate, 30, 3, 1, 0.5), 0.1);
+        Power.Tally tally = power.untilClear(jars, 0.8);
+        assertTrue(tally.plays() <= most, "lessons played: " + tally.plays());
+        assertEquals(power.of(jars) >= 0.8, tally.share() >= 0.8);
+    }
+
     @Test
     void what_no_class_can_do_is_refused() {
         Power alike = new Power(plan(0.05, 30, 3, 1, 0.5), plan(0.0499, 30, 3, 1, 0.5), 0.1);
