@@ -29,7 +29,7 @@ final class WhichWrapWins implements WorkedSheet {
             Jar.wrapped("bubble wrap", 10, "small bubble wrap"),
             Jar.wrapped("fleece", 12, "fleece"),
             Jar.wrapped("dry leaves", 25, "leaves"),
-            Jar.wrapped("feathers", 19.2, "feathers"));
+            Jar.wrapped("feathers", 18.43, "feathers"));
 
     static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
 

@@ -90,6 +90,7 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
+            Cells.requireFew(block);
             Language language = DocumentLanguage.of(document);
             Block jars = Block.of(Cells.line(times), Cells.line(names), Cells.columns(block));
             return RankTable.of(
@@ -107,6 +108,7 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
             @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
+            Cells.requireFew(block);
             Language language = DocumentLanguage.of(document);
             Block jars = Block.of(Cells.rows(block));
             return SheetTable.of(JarCells.summaries(jars, surroundings, mark, scale, language), language);

@@ -132,7 +132,7 @@ public interface WrapMeasured extends XInterface {
             source = Sources.LUMPED + "; " + Sources.ROUND + "; " + "see WRAP.MATERIALS",
             example = "WRAP.VERDICT(0.01;0.0005;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
             answer =
-                    "The readings show R 0.127 m²·K/W, less than the 0.143 to 0.161 that the layers should give. Could be a wet wrap: soaked through, it would give 0.084. Could be a squashed wrap: at half its thickness it would give 0.121. Could be surroundings 4.4 °C colder than typed.",
+                    "The readings show R 0.127 m²·K/W, less than the 0.143 to 0.168 that the layers should give. Could be a wet wrap: soaked through, it would give 0.084. Could be a squashed wrap: at half its thickness it would give 0.121. Could be surroundings 4.4 °C colder than typed.",
             refused = "WRAP.VERDICT(0.01;0;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
             because = "the error of the cooling constant is not given")
     String verdict(

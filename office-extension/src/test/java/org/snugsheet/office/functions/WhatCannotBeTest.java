@@ -11,6 +11,7 @@ import com.sun.star.lang.Locale;
 import com.sun.star.uno.Any;
 import java.lang.reflect.Proxy;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -98,6 +99,19 @@ class WhatCannotBeTest {
         assertRefused(Trouble.TOO_MANY_CELLS, () -> temp.convert(column, one("C"), one("F")));
         assertRefused(Trouble.TOO_MANY_CELLS, () -> temp.change(column, one("C"), one("F")));
         assertRefused(Trouble.TOO_MANY_CELLS, () -> cool.minutes(column));
+    }
+
+    /** 256 jars of 10,000 readings: a day’s logging by machines, and not a class. */
+    @Test
+    void aBlockOfMillionsIsRefusedAtOnce() {
+        Object[] row = new Object[256];
+        Arrays.fill(row, 20.0);
+        Object[][] block = new Object[10_000][];
+        Arrays.fill(block, row);
+        assertRefused(
+                Trouble.TOO_MANY_CELLS,
+                () -> cool.rank(english(), block, block, block, one("3"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
+        assertRefused(Trouble.TOO_MANY_CELLS, () -> cool.sheet(english(), block, one("3"), LEFT_OUT, LEFT_OUT));
     }
 
     /** Longer than a number holds, or none at all: no two of its digits were swapped. */
