@@ -97,14 +97,7 @@ final class WinterCoats implements WorkedSheet {
         rule(page);
         Page behind = BehindTheCoats.add(book);
         int lastGarment = FIRST_GARMENT + GARMENTS - 1;
-        Invented.keep(
-                book,
-                behind,
-                "P4",
-                page,
-                "B8:B9",
-                "B" + FIRST_GARMENT + ":C" + lastGarment,
-                "G" + FIRST_ANIMAL + ":G" + (FIRST_ANIMAL + ANIMALS - 1));
+        Invented.keep(book, behind, "P4", page, "B8:B9", "B" + FIRST_GARMENT + ":C" + lastGarment);
         behind.protect();
         BehindTheCoats.bars(behind).draw(page, "coats_compared", "E23:H33");
         new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H33");
@@ -201,7 +194,7 @@ final class WinterCoats implements WorkedSheet {
 
     private static void writeAnimals(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ANIMAL + ANIMALS - 1;
-        page.look("E14:H14", Look.SECTION).formula("E14", Invented.heading("3  Coats of animals"));
+        page.look("E14:H14", Look.SECTION).text("E14", "3  Coats of animals, as published");
         page.look("E15:H15", Look.HEAD).text("E15", "animal").text("F15", "covering");
         page.text("G15", "mm thick").text("H15", "keeps in, clo");
         page.look("E" + FIRST_ANIMAL + ":G" + last, Look.INPUT);
