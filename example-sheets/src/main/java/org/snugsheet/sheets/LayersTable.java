@@ -18,7 +18,7 @@ final class LayersTable {
     static final List<Chosen> LAYERS = List.of(
             new Chosen("glass", 3),
             new Chosen("wool", 3),
-            new Chosen("newspaper", 4),
+            new Chosen("newspaper", 3.3),
             new Chosen("small bubble wrap", 5));
 
     static final Chosen LID = new Chosen("felt", 6);

@@ -25,9 +25,9 @@ final class WhichWrapWins implements WorkedSheet {
             Jar.bare("bare jar"),
             Jar.wrapped("cardboard", 4, "cardboard"),
             Jar.wrapped("wool sock", 4, "wool"),
-            Jar.wrapped("newspaper", 8, "newspaper"),
+            Jar.wrapped("newspaper", 6.7, "newspaper"),
             Jar.wrapped("bubble wrap", 10, "small bubble wrap"),
-            Jar.wrapped("fleece", 12, "fleece"),
+            Jar.wrapped("fleece", 13, "fleece"),
             Jar.wrapped("dry leaves", 25, "leaves"),
             Jar.wrapped("feathers", 18.43, "feathers"));
 

@@ -23,8 +23,8 @@ final class WindowsillJars implements WorkedSheet {
     static final List<Jar> JARS = List.of(
             Jar.bare("bare jar"),
             Jar.wrapped("wool sock", 4, "wool"),
-            Jar.wrapped("newspaper", 8, "newspaper"),
-            Jar.wrapped("fleece", 12, "fleece"),
+            Jar.wrapped("newspaper", 6.7, "newspaper"),
+            Jar.wrapped("fleece", 13, "fleece"),
             Jar.wrapped("dry leaves", 25, "leaves"));
 
     /** When the thermometers are read. */

@@ -33,9 +33,10 @@ class DesignAWrapLayersIT {
                 assertNotEquals(ofWool, document.at("E20").number(), 1e-4, material);
                 assertNotEquals(whole, document.at("M37").number(), 1e-5, material);
             }
-            // 3 mm of fleece from a radius of 38 mm, at 0.05 W/(m·K): 0.035·ln(41/38)/0.05.
+            // 3 mm of fleece from a radius of 38 mm, at 0.0543 W/(m·K): 0.035·ln(41/38)/0.0543.
             document.text("B20", "fleece").calculateAll();
-            assertEquals(0.035 * Math.log(41.0 / 38) / 0.05, document.at("E20").number(), 1e-9);
+            assertEquals(
+                    0.035 * Math.log(41.0 / 38) / 0.0543, document.at("E20").number(), 1e-9);
             assertEquals("2 fleece", document.at("Curves.H30").text());
         }
     }
@@ -133,7 +134,7 @@ class DesignAWrapLayersIT {
             assertEquals(3, document.at("D20").number());
             document.number("B20", 0.05).calculateAll();
             assertEquals("", document.at("D20").text());
-            // 3 mm at 0.05 W/(m·K), as above.
+            // 3 mm, as the fleece above, at the typed 0.05 W/(m·K).
             assertEquals(0.035 * Math.log(41.0 / 38) / 0.05, document.at("E20").number(), 1e-9);
             assertEquals("", failingCells(document));
         }

@@ -92,9 +92,7 @@ public record Material(
         /** Every figure was read from the source or from a public copy of it. */
         RETRIEVED("retrieved"),
         /** At least one figure was written down from memory of its source. */
-        FROM_MEMORY("from memory"),
-        /** At least one figure comes from a list without author, handbook or temperature; never the only one. */
-        UNVERIFIED_LIST("unverified list");
+        FROM_MEMORY("from memory");
 
         private final String english;
 
@@ -105,7 +103,7 @@ public record Material(
         /**
          * Reads a provenance as a data file states it.
          *
-         * @param text {@code retrieved}, {@code from memory} or {@code unverified list}
+         * @param text {@code retrieved} or {@code from memory}
          * @return the provenance
          */
         public static Provenance parse(String text) {

@@ -89,7 +89,7 @@ public interface Wrap extends XInterface {
             formula = "λ = median(λ₁, …, λₘ)",
             source = "see WRAP.MATERIALS",
             example = "WRAP.CONDUCTIVITY(\"fleece\")",
-            answer = "0.05",
+            answer = "0.0543",
             refused = "WRAP.CONDUCTIVITY(\"fleese\")",
             because = "no such material is known: did you mean fleece?")
     double conductivity(

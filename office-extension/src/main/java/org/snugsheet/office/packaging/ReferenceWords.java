@@ -5,12 +5,12 @@ import org.snugsheet.engine.Phrase;
 /** What the function reference says besides the declared texts. */
 enum ReferenceWords implements Phrase {
     TITLE("Cell functions"),
-    HOW_TO_READ(
-            "Arguments in [ ] may be left out. An answer that cannot be given is a cell error, never a wrong number."
-                    + " Curly brackets in the examples stand for a range of cells, as files hold it: ; leads to the next column, | to the"
-                    + " next row. A table is answered to an array formula, or cell by cell with INDEX; its first cell is shown here."
-                    + " Give cells of one sheet: of a range through several sheets, such as Sheet1.A1:Sheet3.A9, the office hands over"
-                    + " those of the first alone, and no function can see it; Explain this cell does."),
+    HOW_TO_READ("Arguments in [ ] may be left out. An answer that cannot be given is a cell error."
+            + " A single cell that holds an error, such as #DIV/0! or #N/A, passes it on."
+            + " Curly brackets in the examples stand for a range of cells, as files hold it: ; leads to the next column, | to the"
+            + " next row. A table is answered to an array formula, or cell by cell with INDEX; its first cell is shown here."
+            + " Give cells of one sheet: of a range through several sheets, such as Sheet1.A1:Sheet3.A9, the office hands over"
+            + " those of the first alone, and no function can see it; Explain this cell does."),
     SYMBOLS(
             "In the formulas: t time, T temperature, Tₛ of the surroundings, T₀ at the start, θ = T − Tₛ, k cooling constant,"
                     + " C heat capacity, Q heat, P heat in watts, R resistance, d thickness, λ conductivity, r radius, A surface or first"

@@ -69,6 +69,25 @@ class ColdIT {
         assertEquals(answer, result(formula).number(), tolerance);
     }
 
+    /** Property, as the head of functions.md says it: what a single cell holds as an error, the answer is too. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "COLD.NEEDED(A1;\"walking\")",
+                "COLD.NEEDED(0;A1)",
+                "COLD.NEEDED(0;90;A1)",
+                "COLD.WINDCHILL(A1;30)",
+                "COLD.WINDCHILL(-10;A1)",
+                "COOL.TEMP(40;A1;10;0.07)",
+                "WRAP.LAYER(A1;\"wool\")",
+            })
+    void anErrorInASingleCellIsPassedOn(String formula) {
+        sheet.formula("A1", "1/0");
+        assertEquals(ErrorCodes.DIVISION_BY_ZERO, result(formula).error(), formula);
+        sheet.formula("A1", "NA()");
+        assertEquals(ErrorCodes.NOT_AVAILABLE, result(formula).error(), formula);
+    }
+
     @Test
     void colderAirAndMoreWindNeedMoreClothing() {
         double mild = result("COLD.NEEDED(0;\"walking\")").number();

@@ -1,6 +1,5 @@
 package org.snugsheet.office.functions;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.XPropertySet;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
 /**
@@ -25,7 +23,7 @@ class EverySourceTest {
     /** A standard, a year, a table, or an address. */
     private static final Pattern CITED = Pattern.compile("[12][0-9]{3}|Table|ISO |https?://|Handbook|textbooks|Guide");
 
-    private static final Set<String> SEEN = Set.of("retrieved", "from memory", "unverified list");
+    private static final Set<String> SEEN = Set.of("retrieved", "from memory");
 
     @Test
     void everyRowOfATableNamesItsSource() throws Exception {
@@ -43,15 +41,6 @@ class EverySourceTest {
                 assertTrue(CITED.matcher(cited).find(), table.getKey() + " " + row[0] + ": " + cited);
                 assertTrue(SEEN.contains(String.valueOf(row[figures])), table.getKey() + " " + row[0]);
             }
-        }
-    }
-
-    /** Where a figure rests on no more than a list without an author, a user sees it. */
-    @Test
-    void anUnverifiedListIsNamed() throws Exception {
-        for (Object[] row : new WrapFunctions().materials(english())) {
-            boolean named = String.valueOf(row[row.length - 1]).contains("unverified list");
-            assertEquals(named, row[row.length - 2].equals(Material.Provenance.UNVERIFIED_LIST.english()), "" + row[0]);
         }
     }
 
