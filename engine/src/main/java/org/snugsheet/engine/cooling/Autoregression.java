@@ -3,7 +3,7 @@ package org.snugsheet.engine.cooling;
 /**
  * Errors of which each keeps the share ρ of the one before, so that two of them correlate by {@code R = ρ^|i − j|}: what residuals of
  * least squares then tell. Generalized least squares would put the curve elsewhere; how far and how surely follows from {@code R⁻¹}, of
- * which only the diagonal and its neighbours are not zero.
+ * which only the diagonal and its neighbors are not zero.
  *
  * <p>The likelihood is that of the residuals alone, whatever the curve: {@code ln L(ρ) = −½·ln|R| − ½·ln|QᵀR⁻¹Q| − ½(n − p)·ln S}, with the
  * directions Q of the curve and S the weighted sum of squares about the generalized fit (H. D. Patterson and R. Thompson, Biometrika 58

@@ -19,6 +19,7 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.snugsheet.office.uno.Uno;
 
 /** The notes on cells: the one that somebody wrote, and the formula that a copy keeps below it. */
@@ -35,13 +36,10 @@ final class Notes {
         String text = Uno.as(XSimpleText.class, note).getString();
         if (text.isEmpty()) {
             // Of a note read from an .xlsx, newer offices know the text only once its shape was asked for.
-            XSheetAnnotationShapeSupplier shape = UnoRuntime.queryInterface(XSheetAnnotationShapeSupplier.class, note);
-            if (shape != null && shape.getAnnotationShape() != null) {
-                text = Uno.as(XSimpleText.class, note).getString();
-                if (text.isEmpty()) {
-                    XSimpleText drawn = UnoRuntime.queryInterface(XSimpleText.class, shape.getAnnotationShape());
-                    text = drawn == null ? "" : drawn.getString();
-                }
+            Optional<XSimpleText> drawn = drawn(note);
+            text = Uno.as(XSimpleText.class, note).getString();
+            if (text.isEmpty()) {
+                text = drawn.map(XSimpleText::getString).orElse("");
             }
         }
         return text;
@@ -88,7 +86,19 @@ final class Notes {
     static void set(XSpreadsheet sheet, CellAddress at, String text) throws com.sun.star.uno.Exception {
         XCell cell = sheet.getCellByPosition(at.Column, at.Row);
         XSheetAnnotation note = Uno.as(XSheetAnnotationAnchor.class, cell).getAnnotation();
+        // The drawing first: newer offices make that of a note from an .xlsx with the words of the file, and store
+        // those.
+        Optional<XSimpleText> drawn = drawn(note);
         Uno.as(XSimpleText.class, note).setString(text);
+        if (drawn.isPresent() && !drawn.get().getString().equals(text)) {
+            drawn.get().setString(text);
+        }
+    }
+
+    private static Optional<XSimpleText> drawn(XSheetAnnotation note) {
+        return Optional.ofNullable(UnoRuntime.queryInterface(XSheetAnnotationShapeSupplier.class, note))
+                .map(XSheetAnnotationShapeSupplier::getAnnotationShape)
+                .map(shape -> UnoRuntime.queryInterface(XSimpleText.class, shape));
     }
 
     /** Takes the notes of some cells away, all at once. */
