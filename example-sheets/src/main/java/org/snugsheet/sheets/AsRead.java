@@ -20,6 +20,11 @@ final class AsRead {
     /** What is said of a jar that has a name and no readings. */
     static final String WAITING = "waiting";
 
+    /** What can hurt: where it is. */
+    private static final int IN_A_JAR = 1;
+
+    private static final int AROUND = 2;
+
     private static final String PARTS_OF_A_DAY = "typed_times;\">0\";typed_times;\"<1\"";
 
     /** What is said where some times are those of a clock and others minutes, as while somebody types over them. */
@@ -211,18 +216,27 @@ final class AsRead {
 
     private void findings() throws com.sun.star.uno.Exception {
         String cells = findingCells();
+        String inJars = "COUNTIF(hot_lines;" + IN_A_JAR + ")";
+        String around = "MATCH(" + AROUND + ";hot_lines;0)";
+        // Behind hot water there is room for what it is, up to its colon; all of it is said once the water is right.
+        String cold = "LEFT(INDEX(found;" + around + ");FIND(\":\";INDEX(found;" + around + ")&\":\")-1)&\".\"";
         for (int row = findingTop() + 1; row <= findingLast(); row++) {
             // The jar that a finding holds back; a caution does not.
-            page.formula("G" + row, "=IF(" + JarFindings.canHurt("D" + row) + ";1;\"\")");
+            // Hot water in a jar goes before the cold around all of them.
+            page.formula(
+                    "G" + row,
+                    "=IF(" + JarFindings.canHurt("D" + row) + ";IF(A" + row + "=\"all jars\";" + AROUND + ";" + IN_A_JAR
+                            + ");\"\")");
             page.formula(
                     "F" + row,
-                    "=IF(OR(C" + row + "=\"\";C" + row + "=\"OK\";D" + row + "=\"a caution\";G" + row + "=1);\"\";A"
+                    "=IF(OR(C" + row + "=\"\";C" + row + "=\"OK\";D" + row + "=\"a caution\";G" + row + "<>\"\");\"\";A"
                             + row + ")");
         }
         page.formula(
                 grid.first() + "" + (grid.lastRow() + 7),
-                "=IF(COUNT(hot_lines)=0;\"\";" + finding("MATCH(1;hot_lines;0)")
-                        + "&IF(COUNT(hot_lines)=1;\"\";\" So it is with \"&(COUNT(hot_lines)-1)&\" more.\"))");
+                "=IFERROR(" + finding("MATCH(" + IN_A_JAR + ";hot_lines;0)") + "&IF(" + inJars
+                        + "=1;\"\";\" So it is with \"&(" + inJars + "-1)&\" more.\")&IFERROR(\" \"&" + cold
+                        + ";\"\");IFERROR(" + finding(around) + ";\"\"))");
         // Put together anew, or a text of the table would equal no other.
         page.look(cells, Look.RESULT)
                 .table(

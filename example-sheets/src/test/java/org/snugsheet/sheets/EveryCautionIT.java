@@ -159,6 +159,24 @@ class EveryCautionIT {
         }
     }
 
+    /** Neither hides the other; and a slip is told behind both. */
+    @ParameterizedTest
+    @CsvSource({"which-wrap-wins, B8, L8, A17", "four-wrapped-jars, B8, J13, A18", "type-your-readings, E8, B15, D21"})
+    void hotWaterInBitterColdIsSaidAsBoth(
+            String name, String start, String surroundings, String message, Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, name)) {
+            String said = sheet.number(start, 60)
+                    .number(surroundings, -20)
+                    .calculateAll()
+                    .at(message)
+                    .text();
+            assertTrue(said.contains("water of 60 °C (140 °F) is too hot for pupils"), said);
+            assertTrue(said.contains("can freeze bare skin"), said);
+            assertTrue(said.indexOf("too hot") < said.indexOf("freeze"), said);
+            assertFalse(said.contains("So it is with"), said);
+        }
+    }
+
     @Test
     void theRankingStays(Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
