@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Draws the pictures of the README from the worked sheets as they are printed. Wants pdftoppm (Debian: poppler-utils), and the
 # sheets built before, by `bash .ci/try` or `java -jar example-sheets/target/build-sheets.jar …`; names their folder if it is
-# another than example-sheets/target/sheets.
+# another than example-sheets/target/sheets. What can be read on them comes from the test PicturesAreFreshIT, which fails when the
+# sheets say something else.
 set -euo pipefail
 pictures=$(dirname "${BASH_SOURCE[0]}")
 sheets=${1:-$pictures/../target/sheets}
@@ -13,3 +14,4 @@ draw() { # name of the sheet, its page, name of the picture
 draw first-five-minutes 1 first-five-minutes
 draw which-wrap-wins 2 class-display
 draw pupil-pages 1 thermometers
+cp "$pictures"/../target/pictures/*.txt "$pictures/"
