@@ -152,12 +152,7 @@ class BringBackIT {
                 return true;
             });
             sheet.formula("Second.A1", "WRAP.LAYER(20;0.04)");
-            Menu.choose(
-                    office,
-                    sheet,
-                    MenuItem.SHARE,
-                    Uno.named("Target", copy.toUri().toString()),
-                    Menu.QUIET);
+            Menu.share(office, sheet, copy);
         }
         return copy;
     }

@@ -15,6 +15,7 @@ import com.sun.star.uno.Any;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -42,6 +43,16 @@ public final class Menu {
      */
     public static String choose(Office office, CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
         return asAPerson(office, () -> call(office, sheet, item.address(), arguments));
+    }
+
+    /**
+     * Makes a copy to share.
+     *
+     * @return what the user would be told
+     */
+    public static String share(Office office, CalcDocument sheet, Path copy) {
+        return choose(
+                office, sheet, MenuItem.SHARE, Uno.named("Target", copy.toUri().toString()), QUIET);
     }
 
     /**

@@ -255,12 +255,7 @@ class ProtectedCopyIT {
                 change.of(sheet);
                 return true;
             });
-            Menu.choose(
-                    office,
-                    sheet,
-                    MenuItem.SHARE,
-                    Uno.named("Target", copy.toUri().toString()),
-                    Menu.QUIET);
+            Menu.share(office, sheet, copy);
         }
         return copy;
     }

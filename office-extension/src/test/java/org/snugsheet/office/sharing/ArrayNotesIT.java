@@ -59,12 +59,7 @@ class ArrayNotesIT {
             Path copy = folder.resolve("copy" + round + "." + ending);
             try (CalcDocument sheet = office.open(before)) {
                 assertEquals(MINE, notes(office, sheet));
-                Menu.choose(
-                        office,
-                        sheet,
-                        MenuItem.SHARE,
-                        Uno.named("Target", copy.toUri().toString()),
-                        Menu.QUIET);
+                Menu.share(office, sheet, copy);
             }
             before = folder.resolve("round" + round + ".ods");
             try (CalcDocument sheet = office.open(copy)) {

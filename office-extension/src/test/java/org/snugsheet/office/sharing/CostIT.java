@@ -17,7 +17,6 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
-import org.snugsheet.office.uno.Uno;
 
 /**
  * What a copy and the way back cost: in proportion to the number of formulas. Counted is the time the office’s own processes were
@@ -77,12 +76,7 @@ class CostIT {
         try (CalcDocument sheet = filled(office, formulas)) {
             work = work(office);
             start = System.nanoTime();
-            Menu.choose(
-                    office,
-                    sheet,
-                    MenuItem.SHARE,
-                    Uno.named("Target", copy.toUri().toString()),
-                    Menu.QUIET);
+            Menu.share(office, sheet, copy);
             share = since(start);
             shareWork = work(office).minus(work);
         }

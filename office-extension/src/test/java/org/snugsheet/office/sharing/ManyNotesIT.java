@@ -61,12 +61,7 @@ class ManyNotesIT {
         int count;
         try (CalcDocument sheet = filled(office)) {
             formulas = formulas(office, sheet);
-            Menu.choose(
-                    office,
-                    sheet,
-                    MenuItem.SHARE,
-                    Uno.named("Target", file.toUri().toString()),
-                    Menu.QUIET);
+            Menu.share(office, sheet, file);
             count = office.call("sharing", () -> ShareCopy.make(sheet.uno()));
             madeByOffice = notes(office, sheet);
         }

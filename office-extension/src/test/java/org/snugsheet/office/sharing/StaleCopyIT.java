@@ -178,8 +178,7 @@ class StaleCopyIT {
     }
 
     private static void choose(Office office, CalcDocument sheet, Path copy) {
-        String told = Menu.choose(
-                office, sheet, MenuItem.SHARE, Uno.named("Target", copy.toUri().toString()), Menu.QUIET);
+        String told = Menu.share(office, sheet, copy);
         assertTrue(told.startsWith("The copy is saved as") || told.startsWith("Die Kopie ist"), told);
     }
 
