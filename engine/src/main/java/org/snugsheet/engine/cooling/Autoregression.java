@@ -111,23 +111,14 @@ final class Autoregression {
      */
     double freedom() {
         int n = basis[0].length;
-        double mr = n;
-        double mrmr = n;
+        double squares = n;
         double power = 1;
         for (int apart = 1; apart < n; apart++) {
             power *= rho * rho;
-            mrmr += 2 * (n - apart) * power;
+            squares += 2 * (n - apart) * power;
         }
-        for (double[] one : basis) {
-            double[] correlated = correlated(one);
-            mr -= dot(one, correlated);
-            mrmr -= 2 * dot(correlated, correlated);
-            for (double[] other : basis) {
-                double both = dot(other, correlated);
-                mrmr += both * both;
-            }
-        }
-        return mr * mr / mrmr;
+        Traces left = Traces.without(new Traces(n, squares), this::correlated, basis);
+        return left.once() * left.once() / left.twice();
     }
 
     /** {@code R⁻¹·values}. */

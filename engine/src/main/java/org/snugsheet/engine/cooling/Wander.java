@@ -7,7 +7,7 @@ import java.util.List;
 import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**
- * Whether readings wander together, so that neighbours err alike: a thermometer that lags, water that nobody stirs, a draught. Each tells
+ * Whether readings wander together, so that neighbors err alike: a thermometer that lags, water that nobody stirs, a draught. Each tells
  * less than a reading of its own would, and least squares count them all.
  *
  * <p>The statistic is {@code q = Σ rᵢrᵢ₋₁/Σ rᵢ²} of the residuals, that of J. Durbin and G. S. Watson (Biometrika 37 (1950), 409–428,
@@ -58,7 +58,7 @@ final class Wander {
         if (residuals.length < FEWEST || !(squares > 0)) {
             return NONE;
         }
-        if (chance(dot(residuals, neighbours(residuals)) / squares, basis, residuals.length) >= 1.0 / ONE_IN) {
+        if (chance(dot(residuals, neighbors(residuals)) / squares, basis, residuals.length) >= 1.0 / ONE_IN) {
             return NONE;
         }
         List<Autoregression> all = new ArrayList<>();
@@ -86,19 +86,9 @@ final class Wander {
     /** How often q comes as large by chance; 1 where that is often. */
     private static double chance(double q, double[][] basis, int n) {
         int spare = n - basis.length;
-        double trace = 0;
-        double squared = (n - 1) / 2.0;
-        for (double[] one : basis) {
-            double[] moved = neighbours(one);
-            trace -= dot(one, moved);
-            squared -= 2 * dot(moved, moved);
-            for (double[] other : basis) {
-                double both = dot(other, moved);
-                squared += both * both;
-            }
-        }
-        double mean = trace / spare;
-        double variance = 2 * (squared - spare * mean * mean) / (spare * (spare + 2.0));
+        Traces left = Traces.without(new Traces(0, (n - 1) / 2.0), Wander::neighbors, basis);
+        double mean = left.once() / spare;
+        double variance = 2 * (left.twice() - spare * mean * mean) / (spare * (spare + 2.0));
         if (!(q > mean + NEAR * Math.sqrt(variance))) {
             return 1;
         }
@@ -109,7 +99,7 @@ final class Wander {
     }
 
     /** Half of what stands before and half of what stands behind. */
-    private static double[] neighbours(double[] values) {
+    private static double[] neighbors(double[] values) {
         int n = values.length;
         double[] moved = new double[n];
         for (int i = 0; i < n; i++) {
@@ -118,7 +108,7 @@ final class Wander {
         return moved;
     }
 
-    /** Whether more than chance makes neighbours err alike. */
+    /** Whether more than chance makes neighbors err alike. */
     boolean isThere() {
         return weights.length > 0;
     }
