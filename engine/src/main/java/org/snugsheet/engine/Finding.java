@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 /**
  * Something found wrong, where, and with which numbers: what a sentence to the teacher is made of.
  *
- * @param trouble what is wrong
+ * @param problem what is wrong
  * @param row the row to blame, counted from 1 within the cells given; empty when it is not one row’s trouble
  * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, {@code {0}} is its {@link Location};
  *     a {@link Phrase} among them is said in the language of the sentence, and of another finding what is wrong
  */
-public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) {
+public record Finding(Problem problem, OptionalInt row, List<Object> arguments) {
 
     /** A finding; the arguments are copied. */
     public Finding {
@@ -28,43 +28,43 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
     /**
      * A finding about the whole of what was given.
      *
-     * @param trouble what is wrong
+     * @param problem what is wrong
      * @param arguments the values for {@code {0}}, {@code {1}}, … of its sentence
      * @return the finding
      */
-    public static Finding of(Trouble trouble, Object... arguments) {
-        return new Finding(trouble, OptionalInt.empty(), List.of(arguments));
+    public static Finding of(Problem problem, Object... arguments) {
+        return new Finding(problem, OptionalInt.empty(), List.of(arguments));
     }
 
     /**
      * A finding about one row.
      *
      * @param row the row, counted from 1; its {@link Location} becomes {@code {0}} of the sentence
-     * @param trouble what is wrong
+     * @param problem what is wrong
      * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
      * @return the finding
      */
-    public static Finding atRow(int row, Trouble trouble, Object... arguments) {
-        return numbered(row, Location.ofRow(row), trouble, arguments);
+    public static Finding atRow(int row, Problem problem, Object... arguments) {
+        return numbered(row, Location.ofRow(row), problem, arguments);
     }
 
     /**
      * A finding about one of several things that are counted, such as the layers of a wrap.
      *
      * @param number which, counted from 1; it becomes {@code {0}} of the sentence
-     * @param trouble what is wrong
+     * @param problem what is wrong
      * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
      * @return the finding
      */
-    public static Finding atItem(int number, Trouble trouble, Object... arguments) {
-        return numbered(number, number, trouble, arguments);
+    public static Finding atItem(int number, Problem problem, Object... arguments) {
+        return numbered(number, number, problem, arguments);
     }
 
-    private static Finding numbered(int number, Object first, Trouble trouble, Object... arguments) {
+    private static Finding numbered(int number, Object first, Problem problem, Object... arguments) {
         List<Object> all = new ArrayList<>();
         all.add(first);
         all.addAll(List.of(arguments));
-        return new Finding(trouble, OptionalInt.of(number), all);
+        return new Finding(problem, OptionalInt.of(number), all);
     }
 
     /**
@@ -79,7 +79,7 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
         }
         List<Object> all = new ArrayList<>(arguments);
         all.set(0, better.apply(location().get()));
-        return new Finding(trouble, row, all);
+        return new Finding(problem, row, all);
     }
 
     /**
@@ -105,7 +105,7 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
     /**
      * The finding as a sentence in another language.
      *
-     * @param language the words of each phrase in that language; those of a {@link Trouble} are a {@link MessageFormat} pattern
+     * @param language the words of each phrase in that language; those of a {@link Problem} are a {@link MessageFormat} pattern
      * @param locale how numbers are written there
      * @return the sentence
      */
@@ -113,7 +113,7 @@ public record Finding(Trouble trouble, OptionalInt row, List<Object> arguments) 
         Object[] said = arguments.stream()
                 .map(argument -> said(argument, language, locale))
                 .toArray();
-        String pattern = language.apply(trouble);
+        String pattern = language.apply(problem);
         String sentence = new MessageFormat(pattern, locale).format(said);
         boolean ours = pattern.startsWith("{0}")
                 && location().filter(there -> !there.beginsWithAName()).isPresent();

@@ -30,7 +30,7 @@ public interface Phrase {
     /**
      * What the words are called, the same in every language and apart from all other phrases.
      *
-     * @return such as {@code Trouble.TOO_FEW_READINGS}
+     * @return such as {@code Problem.TOO_FEW_READINGS}
      */
     default String key() {
         return getDeclaringClass().getSimpleName() + "." + name();

@@ -1,6 +1,6 @@
 package org.snugsheet.engine;
 
-/** What a refused number is the measure of, as a noun for a sentence of {@link Trouble}. */
+/** What a refused number is the measure of, as a noun for a sentence of {@link Problem}. */
 public enum QuantityName implements Phrase {
     /** Of water in a closed pair. */
     AMOUNT_OF_WATER("amount of water"),

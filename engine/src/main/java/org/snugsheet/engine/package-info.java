@@ -4,7 +4,7 @@
  * <p>The engine is physics and statistics of things that cool down. It knows no office, no file and no clock. Its values
  * are immutable, its functions pure and safe for threads, its units SI inside (temperatures in degrees Celsius, which is
  * an SI unit; see {@link org.snugsheet.engine.quantity}), and {@code null} is never passed or returned. A question that
- * cannot be answered is met with one exception, {@link org.snugsheet.engine.Refusal}, never with a wrong number.
+ * cannot be answered is met with one exception, {@link org.snugsheet.engine.InvalidInputException}, never with a wrong number.
  *
  * <p>Where things live:
  *

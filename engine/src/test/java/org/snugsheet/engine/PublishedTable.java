@@ -70,8 +70,8 @@ public final class PublishedTable {
             try (BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
                 return lines(reader);
             }
-        } catch (IOException trouble) {
-            throw new UncheckedIOException(trouble);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
         }
     }
 

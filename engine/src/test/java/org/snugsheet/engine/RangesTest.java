@@ -28,9 +28,9 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
+import org.snugsheet.engine.surface.Ambient;
 import org.snugsheet.engine.surface.Face;
-import org.snugsheet.engine.surface.Facing;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Orientation;
 import org.snugsheet.engine.water.Water;
 import org.snugsheet.engine.winter.WindChill;
 
@@ -48,7 +48,7 @@ class RangesTest {
      * @param outside the same call just outside
      * @param why how that is refused
      */
-    record Bound(String name, Executable inside, Executable outside, Trouble why) {
+    record Bound(String name, Executable inside, Executable outside, Problem why) {
 
         @Override
         public String toString() {
@@ -65,50 +65,52 @@ class RangesTest {
     @MethodSource("bounds")
     void it_answers_just_inside_and_refuses_just_outside(Bound bound) {
         assertDoesNotThrow(bound.inside());
-        assertEquals(bound.why(), assertThrows(Refusal.class, bound.outside()).trouble());
+        assertEquals(
+                bound.why(),
+                assertThrows(InvalidInputException.class, bound.outside()).problem());
     }
 
     /** IAPWS SR6-08 at one atmosphere; Building Bulletin 87; taps of 70 °C. */
     private static Stream<Bound> water() {
         return Stream.of(
-                bound("density, ice", 0, -0.01, Trouble.WATER_FROZEN, t -> Water.density(at(t))),
-                bound("density, steam", 100, 100.01, Trouble.WATER_BOILED, t -> Water.density(at(t))),
-                bound("specific heat, ice", 0, -0.01, Trouble.WATER_FROZEN, t -> Water.specificHeat(at(t))),
-                bound("specific heat, steam", 100, 100.01, Trouble.WATER_BOILED, t -> Water.specificHeat(at(t))),
-                bound("viscosity, ice", 0, -0.01, Trouble.WATER_FROZEN, t -> Water.viscosity(at(t))),
-                bound("conductivity, steam", 100, 100.01, Trouble.WATER_BOILED, t -> Water.conductivity(at(t))),
+                bound("density, ice", 0, -0.01, Problem.WATER_FROZEN, t -> Water.density(at(t))),
+                bound("density, steam", 100, 100.01, Problem.WATER_BOILED, t -> Water.density(at(t))),
+                bound("specific heat, ice", 0, -0.01, Problem.WATER_FROZEN, t -> Water.specificHeat(at(t))),
+                bound("specific heat, steam", 100, 100.01, Problem.WATER_BOILED, t -> Water.specificHeat(at(t))),
+                bound("viscosity, ice", 0, -0.01, Problem.WATER_FROZEN, t -> Water.viscosity(at(t))),
+                bound("conductivity, steam", 100, 100.01, Problem.WATER_BOILED, t -> Water.conductivity(at(t))),
                 bound(
                         "heat given off, steam",
                         100,
                         100.01,
-                        Trouble.WATER_BOILED,
+                        Problem.WATER_BOILED,
                         t -> Water.heatGivenOff(at(t), at(20))),
-                bound("heat given off, ice", 0, -0.01, Trouble.WATER_FROZEN, t -> Water.heatGivenOff(at(20), at(t))),
+                bound("heat given off, ice", 0, -0.01, Problem.WATER_FROZEN, t -> Water.heatGivenOff(at(20), at(t))),
                 bound(
                         "a body of water",
                         100,
                         100.01,
-                        Trouble.WATER_BOILED,
+                        Problem.WATER_BOILED,
                         t -> WaterBody.of(CUP, at(t)).heatCapacity()),
-                bound("pupils", 43, 43.01, Trouble.START_TOO_HOT, t -> SafeStart.require(at(t))),
-                bound("tap", 70, 70.01, Trouble.KETTLE_WATER, t -> Taps.mixing(at(t), at(10), at(40), CUP)),
+                bound("pupils", 43, 43.01, Problem.START_TOO_HOT, t -> SafeStart.require(at(t))),
+                bound("tap", 70, 70.01, Problem.KETTLE_WATER, t -> Taps.mixing(at(t), at(10), at(40), CUP)),
                 bound(
                         "still water as a place",
                         0,
                         -0.01,
-                        Trouble.WATER_FROZEN,
+                        Problem.WATER_FROZEN,
                         t -> film("still water", 100, at(t), at(t))));
     }
 
     /** The charts of 2001. */
     private static Stream<Bound> windChill() {
         return Stream.of(
-                bound("wind chill, warm", 10, 10.01, Trouble.WIND_CHILL_TOO_WARM, t -> chill(t, 30)),
-                bound("wind chill, cold", -50, -50.01, Trouble.WIND_CHILL_TOO_COLD, t -> chill(t, 30)),
-                bound("wind chill, calm", 5, 4.99, Trouble.WIND_CHILL_TOO_CALM, v -> chill(-10, v)),
-                bound("wind chill, windy", 96.56, 96.57, Trouble.WIND_CHILL_TOO_WINDY, v -> chill(-10, v)),
-                bound("wind chill, calm in mph", 3.01, 3, Trouble.WIND_CHILL_TOO_CALM, RangesTest::milesChill),
-                bound("wind chill, windy in mph", 60, 60.01, Trouble.WIND_CHILL_TOO_WINDY, RangesTest::milesChill));
+                bound("wind chill, warm", 10, 10.01, Problem.WIND_CHILL_TOO_WARM, t -> chill(t, 30)),
+                bound("wind chill, cold", -50, -50.01, Problem.WIND_CHILL_TOO_COLD, t -> chill(t, 30)),
+                bound("wind chill, calm", 5, 4.99, Problem.WIND_CHILL_TOO_CALM, v -> chill(-10, v)),
+                bound("wind chill, windy", 96.56, 96.57, Problem.WIND_CHILL_TOO_WINDY, v -> chill(-10, v)),
+                bound("wind chill, calm in mph", 3.01, 3, Problem.WIND_CHILL_TOO_CALM, RangesTest::milesChill),
+                bound("wind chill, windy in mph", 60, 60.01, Problem.WIND_CHILL_TOO_WINDY, RangesTest::milesChill));
     }
 
     private static void chill(double celsius, double kilometresPerHour) {
@@ -122,11 +124,11 @@ class RangesTest {
     /** ISO 11079:2007. */
     private static Stream<Bound> clothing() {
         return Stream.of(
-                bound("clothing, warm", 10, 10.01, Trouble.CLOTHING_TOO_WARM, t -> Outdoors.of(at(t), new Speed(1))),
-                bound("clothing, cold", -50, -50.01, Trouble.CLOTHING_TOO_COLD, t -> Outdoors.of(at(t), new Speed(1))),
-                bound("clothing, windy", 18, 18.01, Trouble.CLOTHING_TOO_WINDY, v -> Outdoors.of(at(0), new Speed(v))),
-                bound("activity, little", 58, 57.99, Trouble.ACTIVITY_OUT_OF_RANGE, Activity::new),
-                bound("activity, much", 400, 400.01, Trouble.ACTIVITY_OUT_OF_RANGE, Activity::new));
+                bound("clothing, warm", 10, 10.01, Problem.CLOTHING_TOO_WARM, t -> Outdoors.of(at(t), new Speed(1))),
+                bound("clothing, cold", -50, -50.01, Problem.CLOTHING_TOO_COLD, t -> Outdoors.of(at(t), new Speed(1))),
+                bound("clothing, windy", 18, 18.01, Problem.CLOTHING_TOO_WINDY, v -> Outdoors.of(at(0), new Speed(v))),
+                bound("activity, little", 58, 57.99, Problem.ACTIVITY_OUT_OF_RANGE, Activity::new),
+                bound("activity, much", 400, 400.01, Problem.ACTIVITY_OUT_OF_RANGE, Activity::new));
     }
 
     /** From half a clo, where the standard begins, to 5 clo, which is what can be worn: the bounds are searched for by bisection. */
@@ -139,23 +141,25 @@ class RangesTest {
         assertEquals(5, clo(most), 0.01);
         assertDoesNotThrow(() -> needed(coldest + 0.01, 115));
         assertEquals(
-                Trouble.CLOTHING_TOO_MUCH,
-                assertThrows(Refusal.class, () -> needed(coldest - 0.01, 115)).trouble());
+                Problem.CLOTHING_TOO_MUCH,
+                assertThrows(InvalidInputException.class, () -> needed(coldest - 0.01, 115))
+                        .problem());
 
         double busiest = bisected(115, 400, watts -> answers(9, watts) ? 1 : -1);
         ThermalResistance least = RequiredClothing.of(Outdoors.of(at(9), wind), new Activity(busiest - 0.01))
                 .worn();
         assertEquals(0.5, clo(least), 0.001);
         assertEquals(
-                Trouble.CLOTHING_TOO_LITTLE,
-                assertThrows(Refusal.class, () -> needed(9, busiest + 0.01)).trouble());
+                Problem.CLOTHING_TOO_LITTLE,
+                assertThrows(InvalidInputException.class, () -> needed(9, busiest + 0.01))
+                        .problem());
     }
 
     private static boolean answers(double celsius, double watts) {
         try {
             needed(celsius, watts);
             return true;
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return false;
         }
     }
@@ -186,12 +190,12 @@ class RangesTest {
     /** ISO 6946:2017, Table 8, goes to 300 mm; a layer of over 10 m is none: 35 mm · (e^(R·0.04/0.035) − 1) = 10 m at R = 4.95. */
     private static Stream<Bound> wraps() {
         return Stream.of(
-                bound("air gap", 300, 300.1, Trouble.AIR_GAP_TOO_WIDE, mm -> AirGap.upright(mm(mm))),
+                bound("air gap", 300, 300.1, Problem.AIR_GAP_TOO_WIDE, mm -> AirGap.upright(mm(mm))),
                 bound(
                         "round target",
                         4.9,
                         5,
-                        Trouble.ROUND_TARGET_TOO_HIGH,
+                        Problem.ROUND_TARGET_TOO_HIGH,
                         r -> Thickness.round(new ThermalResistance(r), new Conductivity(0.04), mm(35))));
     }
 
@@ -201,20 +205,21 @@ class RangesTest {
      */
     private static Stream<Bound> films() {
         return Stream.of(
-                bound("air, cold", -73, -74, Trouble.AIR_OUT_OF_RANGE, t -> film("still air", 100, at(t), at(t))),
-                bound("air, hot", 126, 127, Trouble.AIR_OUT_OF_RANGE, t -> film("wind 5 km/h", 100, at(t), at(t))),
-                bound("height", 7500, 8700, Trouble.SURFACE_TOO_LARGE, mm -> film("still air", mm, at(37), at(17))),
-                bound("wind", 410, 411, Trouble.NO_SUCH_WIND, v -> Place.parse("wind " + v + " km/h")),
-                bound("black", 1, 1.01, Trouble.NOT_AN_EMISSIVITY, RangesTest::face),
-                bound("bright", 0, -0.01, Trouble.NOT_AN_EMISSIVITY, RangesTest::face));
+                bound("air, cold", -73, -74, Problem.AIR_OUT_OF_RANGE, t -> film("still air", 100, at(t), at(t))),
+                bound("air, hot", 126, 127, Problem.AIR_OUT_OF_RANGE, t -> film("wind 5 km/h", 100, at(t), at(t))),
+                bound("height", 7500, 8700, Problem.SURFACE_TOO_LARGE, mm -> film("still air", mm, at(37), at(17))),
+                bound("wind", 410, 411, Problem.NO_SUCH_WIND, v -> Ambient.parse("wind " + v + " km/h")),
+                bound("black", 1, 1.01, Problem.NOT_AN_EMISSIVITY, RangesTest::face),
+                bound("bright", 0, -0.01, Problem.NOT_AN_EMISSIVITY, RangesTest::face));
     }
 
     private static void film(String place, double millimetres, Temperature surface, Temperature around) {
-        Place.parse(place).resistance(new Face(Facing.SIDE, mm(millimetres), mm(millimetres), 0.9), surface, around);
+        Ambient.parse(place)
+                .resistance(new Face(Orientation.SIDE, mm(millimetres), mm(millimetres), 0.9), surface, around);
     }
 
     private static void face(double emissivity) {
-        new Face(Facing.SIDE, mm(100), mm(70), emissivity);
+        new Face(Orientation.SIDE, mm(100), mm(70), emissivity);
     }
 
     /** A curve that cools by Newton’s law, and by no negative rate. */
@@ -223,7 +228,7 @@ class RangesTest {
                 "cooling curve",
                 0,
                 -0.05,
-                Trouble.RATE_NOT_POSITIVE,
+                Problem.RATE_NOT_POSITIVE,
                 k -> new NewtonCooling(at(40), at(10), CoolingConstant.ofPerMinute(k)).after(600)));
     }
 
@@ -241,7 +246,7 @@ class RangesTest {
         void of(double value);
     }
 
-    private static Bound bound(String name, double inside, double outside, Trouble why, Call call) {
+    private static Bound bound(String name, double inside, double outside, Problem why, Call call) {
         return new Bound(name, () -> call.of(inside), () -> call.of(outside), why);
     }
 }

@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -77,7 +77,7 @@ final class AsRead {
         jars();
         sameScale();
         findings();
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
     }
 
     private void names(Names names) {
@@ -112,7 +112,9 @@ final class AsRead {
     }
 
     static void writeTop(Page page, Grid grid) throws com.sun.star.uno.Exception {
-        page.text("A1", "As the functions read it").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A1", "As the functions read it")
+                .look("A1", CellStyleName.TITLE)
+                .height("A1", 10);
         page.text(
                 "A2",
                 "Nothing to type here: what was typed on the first page, at the same cells (" + grid.block()
@@ -137,8 +139,8 @@ final class AsRead {
                         "mixed_times",
                         "AND(COUNTIFS(" + PARTS_OF_A_DAY + ")>1;COUNTIF(typed_times;\">=1\")>0;MAXIFS(typed_times;"
                                 + PARTS_OF_A_DAY + ")-MINIFS(typed_times;" + PARTS_OF_A_DAY + ")<1/6)");
-        page.look(grid.block(), Look.RESULT).look(grid.heads(), Look.HEAD);
-        page.text(grid.times() + "" + grid.head(), "minutes").look(grid.times() + "" + grid.head(), Look.HEAD);
+        page.look(grid.block(), CellStyleName.RESULT).look(grid.heads(), CellStyleName.HEAD);
+        page.text(grid.times() + "" + grid.head(), "minutes").look(grid.times() + "" + grid.head(), CellStyleName.HEAD);
         page.table(
                 grid.minutes(),
                 "=IFERROR(IF(mixed_times;\"?\";IF(by_clock;COOL.MINUTES(typed_times);" + asTyped("typed_times") + "));"
@@ -155,11 +157,12 @@ final class AsRead {
         int row = grid.lastRow() + 2;
         String[] labels = {"line below", "own scale", "around", "can it be used", "name", "too hot"};
         for (int i = 0; i < HELPERS; i++) {
-            page.text(grid.times() + "" + (row + i), labels[i]).look(grid.times() + "" + (row + i), Look.LABEL);
+            page.text(grid.times() + "" + (row + i), labels[i])
+                    .look(grid.times() + "" + (row + i), CellStyleName.LABEL);
         }
-        page.look(grid.first() + "" + row + ":" + grid.last() + (row + HELPERS - 1), Look.RESULT);
+        page.look(grid.first() + "" + row + ":" + grid.last() + (row + HELPERS - 1), CellStyleName.RESULT);
         String sheet = sheetCells();
-        page.look(sheet, Look.RESULT).growingTable(sheet, "COOL.SHEET(block;" + options + ")");
+        page.look(sheet, CellStyleName.RESULT).growingTable(sheet, "COOL.SHEET(block;" + options + ")");
         String index = "INDEX(" + fixed(sheet) + ";line+1;";
         for (char column = grid.first(); column <= grid.last(); column++) {
             String before = "$" + grid.times() + row + ":" + (char) (column - 1) + row;
@@ -194,7 +197,7 @@ final class AsRead {
 
     /** The readings on the scale of the page: those of a jar with a scale of its own bear its sign. */
     private void sameScale() throws com.sun.star.uno.Exception {
-        page.look(sameScale(grid.first(), grid.last()), Look.RESULT);
+        page.look(sameScale(grid.first(), grid.last()), CellStyleName.RESULT);
         for (char column = grid.first(); column <= grid.last(); column++) {
             for (int row = 0; row < grid.rows(); row++) {
                 String reading = column + "" + (grid.firstRow() + row);
@@ -238,7 +241,7 @@ final class AsRead {
                         + "=1;\"\";\" So it is with \"&(" + inJars + "-1)&\" more.\")&IFERROR(\" \"&" + cold
                         + ";\"\");IFERROR(" + finding(around) + ";\"\"))");
         // Put together anew, or a text of the table would equal no other.
-        page.look(cells, Look.RESULT)
+        page.look(cells, CellStyleName.RESULT)
                 .table(
                         cells,
                         "=IFERROR(" + page.part(cells, "CHECK.SHEET(block;" + options + ")", 1, 1) + "&\"\";\"\")");
@@ -286,10 +289,10 @@ final class AsRead {
         String here = "*(found_row=(ROW()-" + grid.head() + ")&\"\")*(found<>\"OK\"))>0";
         for (int jar = 0; jar < grid.jars(); jar++) {
             String own = "SUMPRODUCT((found_jar=INDEX(names_read;1;" + (jar + 1) + "))*(LEN(found_jar)>0)" + here;
-            Highlight.when(typed, grid.readings(grid.column(jar)), own, Look.FOUND);
+            Highlight.when(typed, grid.readings(grid.column(jar)), own, CellStyleName.FOUND);
         }
         // What is said of all jars at once is said of the times.
-        Highlight.when(typed, grid.minutes(), "SUMPRODUCT((found_jar=\"all jars\")" + here, Look.FOUND);
+        Highlight.when(typed, grid.minutes(), "SUMPRODUCT((found_jar=\"all jars\")" + here, CellStyleName.FOUND);
     }
 
     /**

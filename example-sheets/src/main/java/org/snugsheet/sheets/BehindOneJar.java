@@ -2,12 +2,12 @@ package org.snugsheet.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.office.page.Ink;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.page.ScatterChart;
+import org.snugsheet.office.page.SeriesColor;
 import org.snugsheet.sheets.builder.Book;
 
 /**
@@ -46,25 +46,25 @@ final class BehindOneJar {
                 .width("I1:J1", 26)
                 .width("K1", 6)
                 .width("L1", 26);
-        page.text("A1", "Behind the chart").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A1", "Behind the chart").look("A1", CellStyleName.TITLE).height("A1", 10);
         page.text("A2", "Nothing to type here: the chart on the first page draws these cells.")
                 .merge("A2:L2")
-                .look("A2:L2", Look.PURPOSE);
+                .look("A2:L2", CellStyleName.PURPOSE);
         writeCurve(page);
         writePoints(page, grid.rows());
         writeSurroundings(page);
-        page.look("L4", Look.SECTION).text("L4", "Scales");
-        page.text("L6", "C").text("L7", "F").look("L6:L7", Look.LABEL);
+        page.look("L4", CellStyleName.SECTION).text("L4", "Scales");
+        page.text("L6", "C").text("L7", "F").look("L6:L7", CellStyleName.LABEL);
         book.names().fixed("scales", page, "L6:L7");
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the chart").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the chart").applyUnprinted(page);
         page.protect();
         return page;
     }
 
     private static void writeCurve(Page page) throws com.sun.star.uno.Exception {
-        page.look("A4:D4", Look.SECTION).text("A4", "Curve and its 95 % band");
-        page.look("A5:D5", Look.NARROW_HEAD).height("A5", 9.5).text("A5", "minutes");
-        page.look("A" + FIRST_ROW + ":D" + LAST_ROW, Look.RESULT);
+        page.look("A4:D4", CellStyleName.SECTION).text("A4", "Curve and its 95 % band");
+        page.look("A5:D5", CellStyleName.NARROW_HEAD).height("A5", 9.5).text("A5", "minutes");
+        page.look("A" + FIRST_ROW + ":D" + LAST_ROW, CellStyleName.RESULT);
         for (int step = 0; step <= STEPS; step++) {
             page.formula("A" + (FIRST_ROW + step), "=" + step + "*MAX(times)/" + STEPS);
         }
@@ -77,9 +77,9 @@ final class BehindOneJar {
     }
 
     private static void writePoints(Page page, int readings) throws com.sun.star.uno.Exception {
-        page.look("F4:G4", Look.SECTION).text("F4", "Readings");
-        page.look("F5:G5", Look.HEAD).text("F5", "minutes").text("G5", "readings");
-        page.look("F6:G" + (5 + readings), Look.RESULT).numbers("G6:G" + (5 + readings), "0.0");
+        page.look("F4:G4", CellStyleName.SECTION).text("F4", "Readings");
+        page.look("F5:G5", CellStyleName.HEAD).text("F5", "minutes").text("G5", "readings");
+        page.look("F6:G" + (5 + readings), CellStyleName.RESULT).numbers("G6:G" + (5 + readings), "0.0");
         for (int row = 0; row < readings; row++) {
             page.formula("F" + (FIRST_ROW + row), "=INDEX(times;" + (row + 1) + ")");
             page.formula("G" + (FIRST_ROW + row), "=TEMP.READ(INDEX(temps;" + (row + 1) + ");scale)");
@@ -87,9 +87,9 @@ final class BehindOneJar {
     }
 
     private static void writeSurroundings(Page page) throws com.sun.star.uno.Exception {
-        page.look("I4:J4", Look.SECTION).text("I4", "Surroundings");
-        page.look("I5:J5", Look.HEAD).text("I5", "minutes").text("J5", "surroundings");
-        page.look("I6:J8", Look.RESULT).numbers("J6:J8", "0.0");
+        page.look("I4:J4", CellStyleName.SECTION).text("I4", "Surroundings");
+        page.look("I5:J5", CellStyleName.HEAD).text("I5", "minutes").text("J5", "surroundings");
+        page.look("I6:J8", CellStyleName.RESULT).numbers("J6:J8", "0.0");
         page.number("I6", 0).formula("I7", "=MAX(times)/2").formula("I8", "=MAX(times)");
         page.formula("J6:J8", OrDash.of("COOL.SURROUNDINGS(" + JAR + ")"));
     }
@@ -105,14 +105,14 @@ final class BehindOneJar {
     static ScatterChart chart(Page behind, int readings, boolean band) {
         String minutes = "A" + FIRST_ROW + ":A" + LAST_ROW;
         List<Plot> plots = new ArrayList<>();
-        plots.add(plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", Ink.GREY));
+        plots.add(plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", SeriesColor.GREY));
         if (band) {
-            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "C5", Ink.GREY));
-            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "D5", Ink.GREY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "C5", SeriesColor.GREY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "D5", SeriesColor.GREY));
         }
-        plots.add(plot(Plot.Form.LINE, behind, minutes, column("B"), "B5", Ink.BLACK));
+        plots.add(plot(Plot.Form.LINE, behind, minutes, column("B"), "B5", SeriesColor.BLACK));
         int last = 5 + readings;
-        plots.add(plot(Plot.Form.POINTS, behind, "F6:F" + last, "G6:G" + last, "G5", Ink.BLACK));
+        plots.add(plot(Plot.Form.POINTS, behind, "F6:F" + last, "G6:G" + last, "G5", SeriesColor.BLACK));
         return new ScatterChart(
                 "How the jar cools",
                 "Time, minutes",
@@ -130,7 +130,7 @@ final class BehindOneJar {
         return letter + FIRST_ROW + ":" + letter + LAST_ROW;
     }
 
-    private static Plot plot(Plot.Form form, Page page, String across, String up, String name, Ink ink) {
+    private static Plot plot(Plot.Form form, Page page, String across, String up, String name, SeriesColor ink) {
         return new Plot(form, new Plot.Cells(page, across), new Plot.Cells(page, up), new Plot.Cells(page, name), ink);
     }
 }

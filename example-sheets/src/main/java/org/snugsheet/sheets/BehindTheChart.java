@@ -5,12 +5,12 @@ import java.util.List;
 import org.snugsheet.engine.insulation.Condition;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
-import org.snugsheet.office.page.Ink;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.page.ScatterChart;
+import org.snugsheet.office.page.SeriesColor;
 import org.snugsheet.sheets.builder.Book;
 
 /**
@@ -24,7 +24,8 @@ final class BehindTheChart {
     private static final int FIRST_STEP_ROW = 6;
     private static final int STEPS = 40;
 
-    private static final List<Ink> INKS = List.of(Ink.BLACK, Ink.VERMILION, Ink.BLUE, Ink.GREEN, Ink.PURPLE);
+    private static final List<SeriesColor> INKS =
+            List.of(SeriesColor.BLACK, SeriesColor.VERMILION, SeriesColor.BLUE, SeriesColor.GREEN, SeriesColor.PURPLE);
 
     private BehindTheChart() {}
 
@@ -45,24 +46,24 @@ final class BehindTheChart {
                 .width("O1", 48)
                 .width("P1", 6)
                 .width("Q1:S1", 24);
-        page.text("A1", "Behind the chart").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A1", "Behind the chart").look("A1", CellStyleName.TITLE).height("A1", 10);
         page.text("A2", "Nothing to type here: the charts on the other pages draw these cells.")
                 .merge("A2:O2")
-                .look("A2:O2", Look.PURPOSE);
+                .look("A2:O2", CellStyleName.PURPOSE);
         writeCurves(page, jars);
         writePoints(page, jars);
         writeSurroundings(page);
         writeBand(page);
         writeMaterials(book, page);
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the chart of four wrapped jars").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the chart of four wrapped jars").applyUnprinted(page);
         return page;
     }
 
     private static void writeCurves(Page page, Page jars) throws com.sun.star.uno.Exception {
         int last = FIRST_STEP_ROW + STEPS;
-        page.look("A4:F4", Look.SECTION).text("A4", "Fitted curves, °C");
-        page.look("A5:F5", Look.HEAD).text("A5", "minutes");
-        page.look("A" + FIRST_STEP_ROW + ":F" + last, Look.RESULT);
+        page.look("A4:F4", CellStyleName.SECTION).text("A4", "Fitted curves, °C");
+        page.look("A5:F5", CellStyleName.HEAD).text("A5", "minutes");
+        page.look("A" + FIRST_STEP_ROW + ":F" + last, CellStyleName.RESULT);
         page.number("A" + FIRST_STEP_ROW, 0);
         for (int row = FIRST_STEP_ROW + 1; row <= last; row++) {
             page.formula("A" + row, "=A" + (row - 1) + "+MAX(times)/" + STEPS);
@@ -79,9 +80,9 @@ final class BehindTheChart {
 
     private static void writePoints(Page page, Page jars) throws com.sun.star.uno.Exception {
         int readings = WindowsillJars.MINUTES.size();
-        page.look("H4:M4", Look.SECTION).text("H4", "Readings, all in °C");
-        page.look("H5:M5", Look.HEAD).text("H5", "minutes");
-        page.look("H6:M" + (5 + readings), Look.RESULT);
+        page.look("H4:M4", CellStyleName.SECTION).text("H4", "Readings, all in °C");
+        page.look("H5:M5", CellStyleName.HEAD).text("H5", "minutes");
+        page.look("H6:M" + (5 + readings), CellStyleName.RESULT);
         for (int jar = 0; jar < WindowsillJars.JARS.size(); jar++) {
             page.formula(pointColumn(jar) + "5", "=$" + jars.name() + "." + WindowsillJars.column(jar) + "7");
         }
@@ -97,19 +98,19 @@ final class BehindTheChart {
     }
 
     private static void writeSurroundings(Page page) throws com.sun.star.uno.Exception {
-        page.look("H17:I17", Look.SECTION).text("H17", "Surroundings, °C");
-        page.look("H18:I18", Look.HEAD).text("H18", "minutes").text("I18", "surroundings");
-        page.look("H19:I21", Look.RESULT).numbers("I19:I21", "0.0");
+        page.look("H17:I17", CellStyleName.SECTION).text("H17", "Surroundings, °C");
+        page.look("H18:I18", CellStyleName.HEAD).text("H18", "minutes").text("I18", "surroundings");
+        page.look("H19:I21", CellStyleName.RESULT).numbers("I19:I21", "0.0");
         page.number("H19", 0).formula("H20", "=MAX(times)/2").formula("H21", "=MAX(times)");
         page.formula("I19:I21", OrDash.of("TEMP.CONVERT(surroundings;\"C\";\"C\")"));
     }
 
     private static void writeBand(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_STEP_ROW + STEPS;
-        page.look("Q4:S4", Look.SECTION)
-                .look("Q5:S5", Look.NARROW_HEAD)
+        page.look("Q4:S4", CellStyleName.SECTION)
+                .look("Q5:S5", CellStyleName.NARROW_HEAD)
                 .height("Q5", 9.5)
-                .look("Q6:S" + last, Look.RESULT);
+                .look("Q6:S" + last, CellStyleName.RESULT);
         page.formula("Q4", "=\"Curve and 95 % band, °C: \"&" + HowSureAreWe.nameOf(HowSureAreWe.SHOWN));
         page.table(
                 "Q5:S" + last,
@@ -120,7 +121,7 @@ final class BehindTheChart {
     }
 
     private static void writeMaterials(Book book, Page page) throws com.sun.star.uno.Exception {
-        page.look("O4", Look.SECTION).text("O4", "Materials to choose from");
+        page.look("O4", CellStyleName.SECTION).text("O4", "Materials to choose from");
         List<String> names = Materials.all().stream()
                 .filter(material -> material.condition() == Condition.DRY)
                 .map(Material::name)
@@ -148,7 +149,7 @@ final class BehindTheChart {
                 new Plot.Cells(behind, "H19:H21"),
                 new Plot.Cells(behind, "I19:I21"),
                 new Plot.Cells(behind, "I18"),
-                Ink.GREY));
+                SeriesColor.GREY));
         for (Plot.Form form : List.of(Plot.Form.LINE, Plot.Form.POINTS)) {
             boolean line = form == Plot.Form.LINE;
             for (int jar = 0; jar < WindowsillJars.JARS.size(); jar++) {
@@ -190,20 +191,20 @@ final class BehindTheChart {
                     steps,
                     new Plot.Cells(behind, limit + FIRST_STEP_ROW + ":" + limit + last),
                     new Plot.Cells(behind, limit + "5"),
-                    Ink.GREY));
+                    SeriesColor.GREY));
         }
         plots.add(new Plot(
                 Plot.Form.LINE,
                 steps,
                 new Plot.Cells(behind, "Q" + FIRST_STEP_ROW + ":Q" + last),
                 new Plot.Cells(behind, "Q5"),
-                Ink.BLACK));
+                SeriesColor.BLACK));
         plots.add(new Plot(
                 Plot.Form.POINTS,
                 new Plot.Cells(behind, "H" + FIRST_STEP_ROW + ":H" + lastReading),
                 new Plot.Cells(behind, points + FIRST_STEP_ROW + ":" + points + lastReading),
                 new Plot.Cells(behind, points + "5"),
-                Ink.BLACK));
+                SeriesColor.BLACK));
         return new ScatterChart(
                 "One jar, its curve and the 95 % band",
                 "Time, minutes",

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.engine.clothing.Activity;
 import org.snugsheet.engine.clothing.Garments;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.PrintSetup;
@@ -78,8 +78,8 @@ final class BehindTheCoats {
                 .width("N1", 44)
                 .width("O1", 4)
                 .width("P1:Z1", 24);
-        page.text("A1", "Lists").look("A1", Look.TITLE).height("A1", 10);
-        page.merge("A2:L2").look("A2:L2", Look.PURPOSE).height("A2", 7);
+        page.text("A1", "Lists").look("A1", CellStyleName.TITLE).height("A1", 10);
+        page.merge("A2:L2").look("A2:L2", CellStyleName.PURPOSE).height("A2", 7);
         page.text("A2", "Nothing to type here: the lists to choose from, and the values of the chart.");
         writeGarments(book, page);
         list(book, page, "E", "Activities", "activities", activities());
@@ -87,7 +87,7 @@ final class BehindTheCoats {
         list(book, page, "I", "Scales", "scales", List.of("C", "F"));
         writeChill(book, page);
         writeBars(page);
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "Lists of winter coats").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "Lists of winter coats").applyUnprinted(page);
         return page;
     }
 
@@ -99,17 +99,18 @@ final class BehindTheCoats {
 
     private static void writeGarments(Book book, Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + Garments.all().size() + ROOM - 1;
-        page.look("A4:C4", Look.SECTION).text("A4", "What COLD.GARMENTS knows");
-        page.look("A5:C5", Look.HEAD).look("A" + FIRST_ROW + ":A" + last, Look.LABEL);
-        page.look("B" + FIRST_ROW + ":B" + last, Look.RESULT).look("C" + FIRST_ROW + ":C" + last, Look.HINT);
+        page.look("A4:C4", CellStyleName.SECTION).text("A4", "What COLD.GARMENTS knows");
+        page.look("A5:C5", CellStyleName.HEAD).look("A" + FIRST_ROW + ":A" + last, CellStyleName.LABEL);
+        page.look("B" + FIRST_ROW + ":B" + last, CellStyleName.RESULT)
+                .look("C" + FIRST_ROW + ":C" + last, CellStyleName.HINT);
         page.growingTable("A5:C" + last, "COLD.GARMENTS()");
         list(book, page, "N", "To choose from", "garments", TO_CHOOSE_FROM);
     }
 
     private static void writeChill(Book book, Page page) throws com.sun.star.uno.Exception {
-        page.look("K17", Look.LABEL)
+        page.look("K17", CellStyleName.LABEL)
                 .text("K17", "what it feels like, °C")
-                .look("L17", Look.RESULT)
+                .look("L17", CellStyleName.RESULT)
                 .numbers("L17", "0.0");
         String celsius =
                 "IF(scale=\"F\";TEMP.CONVERT(COLD.WINDCHILL(air;wind;scale);\"F\";\"C\");COLD.WINDCHILL(air;wind;scale))";
@@ -122,17 +123,17 @@ final class BehindTheCoats {
 
     private static void list(Book book, Page page, String column, String title, String name, List<String> words)
             throws com.sun.star.uno.Exception {
-        page.look(column + "4", Look.SECTION).text(column + "4", title);
+        page.look(column + "4", CellStyleName.SECTION).text(column + "4", title);
         for (int i = 0; i < words.size(); i++) {
-            page.text(column + (FIRST_ROW + i), words.get(i)).look(column + (FIRST_ROW + i), Look.LABEL);
+            page.text(column + (FIRST_ROW + i), words.get(i)).look(column + (FIRST_ROW + i), CellStyleName.LABEL);
         }
         book.names().fixed(name, page, column + FIRST_ROW + ":" + column + (FIRST_ROW + words.size() - 1));
     }
 
     // A zero shows no bar and no number; a text in its place would be taken for a heading.
     private static void writeBars(Page page) throws com.sun.star.uno.Exception {
-        page.look("K4:L4", Look.SECTION).text("K4", "What the chart draws");
-        page.look("K5:L5", Look.HEAD).text("K5", "coat").text("L5", "clo");
+        page.look("K4:L4", CellStyleName.SECTION).text("K4", "What the chart draws");
+        page.look("K5:L5", CellStyleName.HEAD).text("K5", "coat").text("L5", "clo");
         String first = "$" + WinterCoats.PAGE + ".";
         page.text("K6", "needed").formula("L6", "=IF(ISNUMBER(needed);needed;0)");
         for (int i = 0; i < 2; i++) {
@@ -145,7 +146,9 @@ final class BehindTheCoats {
             page.formula("L" + (9 + i), numberOrZero(first + "H" + (16 + i)));
         }
         int last = lastBar();
-        page.look("K6:K" + last, Look.LABEL).look("L6:L" + last, Look.RESULT).numbers("L6:L" + last, "0.0;;");
+        page.look("K6:K" + last, CellStyleName.LABEL)
+                .look("L6:L" + last, CellStyleName.RESULT)
+                .numbers("L6:L" + last, "0.0;;");
     }
 
     private static String numberOrZero(String cell) {

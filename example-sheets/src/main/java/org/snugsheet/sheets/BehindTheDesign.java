@@ -2,12 +2,12 @@ package org.snugsheet.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.office.page.Ink;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.page.ScatterChart;
+import org.snugsheet.office.page.SeriesColor;
 import org.snugsheet.sheets.builder.Book;
 import org.snugsheet.sheets.builder.StackedBar;
 
@@ -38,8 +38,8 @@ final class BehindTheDesign {
                 .width("H1", 20)
                 .width("I1", 64);
         page.width("J1:M1", 28);
-        page.text("A1", "Behind the charts").look("A1", Look.TITLE).height("A1", 10);
-        page.merge("A2:M2").look("A2:M2", Look.PURPOSE).height("A2", 7);
+        page.text("A1", "Behind the charts").look("A1", CellStyleName.TITLE).height("A1", 10);
+        page.merge("A2:M2").look("A2:M2", CellStyleName.PURPOSE).height("A2", 7);
         page.text("A2", "Nothing to type here: what the charts on the first page draw, and the sums between.");
         writeWorkings(book, page);
         writeWayOut(book, page);
@@ -47,13 +47,13 @@ final class BehindTheDesign {
         writePoints(page);
         writeSurroundings(book, page);
         writeBars(page, design);
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the charts of a wrap").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the charts of a wrap").applyUnprinted(page);
         return page;
     }
 
     private static void writeWorkings(Book book, Page page) throws com.sun.star.uno.Exception {
-        page.look("I16:J16", Look.SECTION).text("I16", "Sums between");
-        page.look("I17:I29", Look.LABEL).look("J17:J29", Look.RESULT);
+        page.look("I16:J16", CellStyleName.SECTION).text("I16", "Sums between");
+        page.look("I17:I29", CellStyleName.LABEL).look("J17:J29", CellStyleName.RESULT);
         // VesselMaterial.GLASS; each function that takes a vessel says the same.
         sum(book, page, 17, "vessel", "Heat capacity of the jar, J/K", "0.84*glass");
         sum(book, page, 18, "area", "Surface of the water, cm²", "(2*volume*1000/radius+2*PI()*radius^2)/100");
@@ -93,12 +93,14 @@ final class BehindTheDesign {
     }
 
     private static void writeWayOut(Book book, Page page) throws com.sun.star.uno.Exception {
-        page.look("I4:L4", Look.SECTION).text("I4", "The way out through the side");
-        page.look("I5:L5", Look.HEAD).text("I5", "from inside to outside").text("J5", "R-value, m²·K/W");
+        page.look("I4:L4", CellStyleName.SECTION).text("I4", "The way out through the side");
+        page.look("I5:L5", CellStyleName.HEAD)
+                .text("I5", "from inside to outside")
+                .text("J5", "R-value, m²·K/W");
         page.formula("K5", Degrees.label("inside, ")).formula("L5", Degrees.label("outside, "));
         int last = 5 + WAYS;
         book.names().fixed("between", page, "I6:L" + last);
-        page.look("I6:I" + last, Look.LABEL).look("J6:L" + last, Look.RESULT);
+        page.look("I6:I" + last, CellStyleName.LABEL).look("J6:L" + last, CellStyleName.RESULT);
         page.numbers("J6:J" + last, "0.0000").numbers("K6:L" + last, "0.0");
         for (int way = 1; way <= WAYS; way++) {
             for (int column = 1; column <= 4; column++) {
@@ -111,12 +113,12 @@ final class BehindTheDesign {
     }
 
     private static void writeCurves(Page page) throws com.sun.star.uno.Exception {
-        page.look("A4:C4", Look.SECTION).formula("A4", Degrees.label("Expected curves, "));
-        page.look("A5:C5", Look.HEAD)
+        page.look("A4:C4", CellStyleName.SECTION).formula("A4", Degrees.label("Expected curves, "));
+        page.look("A5:C5", CellStyleName.HEAD)
                 .text("A5", "minutes")
                 .text("B5", "bare jar")
                 .text("C5", "wrapped jar");
-        page.look("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, Look.RESULT);
+        page.look("A" + FIRST_STEP_ROW + ":C" + LAST_STEP_ROW, CellStyleName.RESULT);
         for (int row = FIRST_STEP_ROW; row <= LAST_STEP_ROW; row++) {
             page.formula("A" + row, "=" + (row - FIRST_STEP_ROW) + "*lesson/" + STEPS);
             page.formula("B" + row, "=COOL.TEMP($A" + row + ";start;toward_bare;bare_rate;scale)");
@@ -126,12 +128,12 @@ final class BehindTheDesign {
     }
 
     private static void writePoints(Page page) throws com.sun.star.uno.Exception {
-        page.look("E4:G4", Look.SECTION).formula("E4", Degrees.label("What the class read, "));
-        page.look("E5:G5", Look.HEAD)
+        page.look("E4:G4", CellStyleName.SECTION).formula("E4", Degrees.label("What the class read, "));
+        page.look("E5:G5", CellStyleName.HEAD)
                 .text("E5", "minutes")
                 .text("F5", "bare jar")
                 .text("G5", "wrapped jar");
-        page.look("E6:G" + LAST_READING_ROW, Look.RESULT).numbers("F6:G" + LAST_READING_ROW, "0.0");
+        page.look("E6:G" + LAST_READING_ROW, CellStyleName.RESULT).numbers("F6:G" + LAST_READING_ROW, "0.0");
         for (int i = 0; i < DesignAWrap.MINUTES.size(); i++) {
             int row = FIRST_STEP_ROW + i;
             page.formula("E" + row, "=INDEX(times;" + (i + 1) + ")");
@@ -141,13 +143,15 @@ final class BehindTheDesign {
     }
 
     private static void writeSurroundings(Book book, Page page) throws com.sun.star.uno.Exception {
-        page.look("E15:F15", Look.SECTION).formula("E15", Degrees.label("Surroundings, "));
-        page.look("E16:F16", Look.HEAD).text("E16", "minutes").text("F16", "surroundings");
-        page.look("E17:F19", Look.RESULT).numbers("F17:F19", "0.0");
+        page.look("E15:F15", CellStyleName.SECTION).formula("E15", Degrees.label("Surroundings, "));
+        page.look("E16:F16", CellStyleName.HEAD).text("E16", "minutes").text("F16", "surroundings");
+        page.look("E17:F19", CellStyleName.RESULT).numbers("F17:F19", "0.0");
         page.number("E17", 0).formula("E18", "=lesson/2").formula("E19", "=lesson");
         page.formula("F17:F19", "=TEMP.CONVERT(cold;scale;scale)");
         // In a tub the lid is in the air of the room, and so the jar does not cool toward the tub alone.
-        page.look("E21:E22", Look.LABEL).look("F21:F22", Look.RESULT).numbers("F21:F22", "0.0");
+        page.look("E21:E22", CellStyleName.LABEL)
+                .look("F21:F22", CellStyleName.RESULT)
+                .numbers("F21:F22", "0.0");
         page.text("E21", "It cools toward, wrapped").formula("F21", "=WRAP.END(" + DesignAWrap.WRAPPED + ";scale)");
         page.text("E22", "the same, bare").formula("F22", "=WRAP.END(" + DesignAWrap.BARE + ";scale)");
         book.names().fixed("toward", page, "F21");
@@ -155,9 +159,11 @@ final class BehindTheDesign {
     }
 
     private static void writeBars(Page page, Page design) throws com.sun.star.uno.Exception {
-        page.look("E29:M29", Look.SECTION).text("E29", "R-value of the side, part by part, m²·K/W");
-        page.look("E30:M30", Look.HEAD).wrapped("E30:M30").height("E30", 9.5);
-        page.look("E31:E32", Look.LABEL).look("F31:M32", Look.RESULT).numbers("F31:M32", "0.0000");
+        page.look("E29:M29", CellStyleName.SECTION).text("E29", "R-value of the side, part by part, m²·K/W");
+        page.look("E30:M30", CellStyleName.HEAD).wrapped("E30:M30").height("E30", 9.5);
+        page.look("E31:E32", CellStyleName.LABEL)
+                .look("F31:M32", CellStyleName.RESULT)
+                .numbers("F31:M32", "0.0000");
         page.text("E31", "bare jar").text("E32", "wrapped jar");
         String bare = "INDEX(WRAP.BETWEEN(" + DesignAWrap.BARE + ";scale);";
         String there = "$" + design.name() + ".";
@@ -189,13 +195,13 @@ final class BehindTheDesign {
 
     static ScatterChart curves(Page design, Page behind) {
         List<Plot> plots = new ArrayList<>();
-        plots.add(plot(Plot.Form.GUIDE, behind, "E17:E19", "F17:F19", "F16", Ink.GREY));
+        plots.add(plot(Plot.Form.GUIDE, behind, "E17:E19", "F17:F19", "F16", SeriesColor.GREY));
         String steps = "A" + FIRST_STEP_ROW + ":A" + LAST_STEP_ROW;
         String times = "E" + FIRST_STEP_ROW + ":E" + LAST_READING_ROW;
-        plots.add(plot(Plot.Form.LINE, behind, steps, steps.replace('A', 'B'), "B5", Ink.BLACK));
-        plots.add(plot(Plot.Form.LINE, behind, steps, steps.replace('A', 'C'), "C5", Ink.VERMILION));
-        plots.add(plot(Plot.Form.POINTS, behind, times, times.replace('E', 'F'), "F5", Ink.BLACK));
-        plots.add(plot(Plot.Form.POINTS, behind, times, times.replace('E', 'G'), "G5", Ink.VERMILION));
+        plots.add(plot(Plot.Form.LINE, behind, steps, steps.replace('A', 'B'), "B5", SeriesColor.BLACK));
+        plots.add(plot(Plot.Form.LINE, behind, steps, steps.replace('A', 'C'), "C5", SeriesColor.VERMILION));
+        plots.add(plot(Plot.Form.POINTS, behind, times, times.replace('E', 'F'), "F5", SeriesColor.BLACK));
+        plots.add(plot(Plot.Form.POINTS, behind, times, times.replace('E', 'G'), "G5", SeriesColor.VERMILION));
         return new ScatterChart(
                 "Lines: expected. Symbols: what the class read",
                 "Time, minutes",
@@ -207,7 +213,7 @@ final class BehindTheDesign {
                 plots);
     }
 
-    private static Plot plot(Plot.Form form, Page page, String across, String up, String name, Ink ink) {
+    private static Plot plot(Plot.Form form, Page page, String across, String up, String name, SeriesColor ink) {
         return new Plot(form, new Plot.Cells(page, across), new Plot.Cells(page, up), new Plot.Cells(page, name), ink);
     }
 }

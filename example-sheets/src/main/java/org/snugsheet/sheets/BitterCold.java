@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 
 /**
@@ -30,7 +30,7 @@ final class BitterCold {
                 "=IF(" + risk + ";IF(" + colderThan(around, scale, -27, -16)
                         + ";\"outdoors too cold for children: stay in\";\"outdoors a risk of frostbite for children\");\""
                         + hint + "\")");
-        Highlight.when(page, cell, risk, Look.SMALL_TROUBLE);
+        Highlight.when(page, cell, risk, CellStyleName.SMALL_TROUBLE);
     }
 
     private static String colderThan(String around, String scale, int celsius, int fahrenheit) {

@@ -1,6 +1,6 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 
@@ -20,12 +20,12 @@ final class ClassDisplay {
                 .height("A2", 33)
                 .height("A3", 117)
                 .height("A4", 12);
-        page.text("A1", "Which wrap wins?").look("A1", Look.WALL);
-        page.look("A2", Look.WALL).formula("A2", "=" + Ranked.WINNER);
-        page.look("A4", Look.LARGE)
+        page.text("A1", "Which wrap wins?").look("A1", CellStyleName.WALL);
+        page.look("A2", CellStyleName.WALL).formula("A2", "=" + Ranked.WINNER);
+        page.look("A4", CellStyleName.LARGE)
                 .formula("A4", "=\"A short bar is a snug jar.\"&IF(invented;\" (Invented readings.)\";\"\")");
         Ranked.bars(ranked, POINTS).draw(page, "degrees_lost", "A3");
-        new PrintSetup(PrintSetup.Way.LYING, "Which wrap wins? Degrees lost in 10 minutes").apply(page, "A1:A4");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Which wrap wins? Degrees lost in 10 minutes").apply(page, "A1:A4");
         page.protect();
     }
 }

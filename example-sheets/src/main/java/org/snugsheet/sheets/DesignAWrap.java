@@ -1,9 +1,9 @@
 package org.snugsheet.sheets;
 
 import java.util.List;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -75,7 +75,7 @@ final class DesignAWrap implements WorkedSheet {
         rule(page);
         BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
         BehindTheDesign.curves(page, behind).draw(book.office(), page, "expected_curves", "J16:N29");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:N41");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:N41");
         page.protect();
         read.protect();
         behind.protect();
@@ -141,13 +141,13 @@ final class DesignAWrap implements WorkedSheet {
     }
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
-        page.text("A1", TITLE).look("A1", Look.TITLE);
-        page.merge("A2:N2").look("A2:N2", Look.PURPOSE);
+        page.text("A1", TITLE).look("A1", CellStyleName.TITLE);
+        page.merge("A2:N2").look("A2:N2", CellStyleName.PURPOSE);
         page.text(
                 "A2",
                 "Choose layers from the lists: see what each adds, how the jar should cool, and whether the class’s own"
                         + " readings agree.");
-        page.merge("A3:N3").look("A3:N3", Look.CAUTION);
+        page.merge("A3:N3").look("A3:N3", CellStyleName.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
@@ -155,17 +155,19 @@ final class DesignAWrap implements WorkedSheet {
                         + " from warm to icy: carry jars with both hands, and never use a cracked one. Ice and wet"
                         + " floors are slippery, and bare hands get cold in snow and ice. The safety rules of your"
                         + " school come first.");
-        page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
+        page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
         page.text(
                         "B5",
                         "is for you to choose or type in. Everything else works itself out and is locked against slips;"
                                 + " there is no password (Tools, Protect Sheet).")
-                .look("B5:N5", Look.FOLLOWS);
+                .look("B5:N5", CellStyleName.FOLLOWS);
     }
 
     private static void writeJar(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:H6", Look.SECTION).text("A6", "1  The jar, and where it stands");
-        page.look("A7:A15", Look.LABEL).look("B7:B15", Look.INPUT).look("C7:H15", Look.HINT);
+        page.look("A6:H6", CellStyleName.SECTION).text("A6", "1  The jar, and where it stands");
+        page.look("A7:A15", CellStyleName.LABEL)
+                .look("B7:B15", CellStyleName.INPUT)
+                .look("C7:H15", CellStyleName.HINT);
         page.text("A7", "Scale, C or F").text("B7", "C");
         page.text("C7", "for all temperatures here; type them anew if you change it");
         page.text("A8", "Water, millilitres").number("B8", VOLUME);
@@ -178,7 +180,7 @@ final class DesignAWrap implements WorkedSheet {
         page.formula(
                 "C11", "=IF(too_hot;\"too hot for pupils: never above " + JarFindings.LIMIT + "\";\"warm tap water\")");
         page.merge("C11:H11");
-        Highlight.when(page, "C11:H11", "too_hot", Look.HOT);
+        Highlight.when(page, "C11:H11", "too_hot", CellStyleName.HOT);
         page.formula("A12", Degrees.label("Surroundings, ")).number("B12", COLD);
         BitterCold.hint(page, "C12", "cold", "scale", "the air over the snow, or the tub of water");
         page.text("A13", "Where it stands").text("B13", PLACE);
@@ -193,15 +195,15 @@ final class DesignAWrap implements WorkedSheet {
     }
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A31:H31", Look.SECTION);
+        page.look("A31:H31", CellStyleName.SECTION);
         page.formula("A31", Degrees.label("3  What the class read, ") + "&" + Invented.WORDS);
         page.text("A32", "The bare jar has the same lid and base, but no wrap round its side.")
-                .look("A32:E32", Look.HINT);
-        page.look("F32:H32", Look.HEAD)
+                .look("A32:E32", CellStyleName.HINT);
+        page.look("F32:H32", CellStyleName.HEAD)
                 .text("F32", "minutes")
                 .text("G32", "bare jar")
                 .text("H32", "wrapped jar");
-        page.wrapped("F32:H32").look(GRID.typed(), Look.INPUT);
+        page.wrapped("F32:H32").look(GRID.typed(), CellStyleName.INPUT);
         double[] bare = ReadingsOfTheClass.bare();
         double[] wrapped = ReadingsOfTheClass.wrapped();
         for (int i = 0; i < MINUTES.size(); i++) {
@@ -210,11 +212,11 @@ final class DesignAWrap implements WorkedSheet {
             page.number("G" + row, bare[i]);
             page.number("H" + row, wrapped[i]);
         }
-        page.text("A33", "Can these be used?").look("A33:E33", Look.LABEL);
+        page.text("A33", "Can these be used?").look("A33:E33", CellStyleName.LABEL);
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.merge("A34:E38").look("A34:E38", Look.MESSAGE);
+        page.merge("A34:E38").look("A34:E38", CellStyleName.MESSAGE);
         page.formula(
                 "A34",
                 "=" + said("hot_bare", "Bare jar", said("hot_wrapped", "Wrapped jar", "\"\""))
@@ -224,9 +226,12 @@ final class DesignAWrap implements WorkedSheet {
                         + ";\"Wrapped jar: \"&" + AsRead.asSeen("check_wrapped") + ";"
                         + said("caution_bare", "Bare jar", said("caution_wrapped", "Wrapped jar", "\"OK: \""))
                         + "&\"All readings can be used. A missed one stays blank.\")))");
-        Highlight.when(page, "A34:E38", "hot_bare&hot_wrapped<>\"\"", Look.HOT);
+        Highlight.when(page, "A34:E38", "hot_bare&hot_wrapped<>\"\"", CellStyleName.HOT);
         Highlight.when(
-                page, "A34:E38", "NOT(OR(LEFT($A$34;3)=\"OK:\";LEFT($A$34;7)=\"Nothing\"))", Look.TROUBLE_MESSAGE);
+                page,
+                "A34:E38",
+                "NOT(OR(LEFT($A$34;3)=\"OK:\";LEFT($A$34;7)=\"Nothing\"))",
+                CellStyleName.TROUBLE_MESSAGE);
         DesignRead.mark(page);
     }
 

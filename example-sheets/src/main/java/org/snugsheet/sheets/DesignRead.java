@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -31,14 +31,14 @@ final class DesignRead {
                 .fixed("bare", page, grid.readings('G'))
                 .fixed("wrapped", page, grid.readings('H'));
         AsRead.mirror(book, page, grid);
-        page.text("F" + below, "Can they be used?").look("F" + below, Look.LABEL);
+        page.text("F" + below, "Can they be used?").look("F" + below, CellStyleName.LABEL);
         for (String jar : new String[] {"bare", "wrapped"}) {
             String column = jar.equals("bare") ? "G" : "H";
             String of = "(times;" + jar + ";cold;mark;scale)";
             new JarFindings(page, "_" + jar, jar)
                     .write(book, column + below, jar.equals("bare") ? 'A' : 'G', below + 4, FOUND, of);
         }
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
         return page;
     }
 
@@ -51,7 +51,7 @@ final class DesignRead {
                     grid.readings(jar.equals("bare") ? 'G' : 'H'),
                     "AND(SUMPRODUCT(--(LEN(" + jar + ")>0))>0;SUMPRODUCT(--(found_row_" + jar + "=(ROW()-" + grid.head()
                             + ")&\"\"))>0)",
-                    Look.FOUND);
+                    CellStyleName.FOUND);
         }
     }
 }

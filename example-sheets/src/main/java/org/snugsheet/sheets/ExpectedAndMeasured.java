@@ -1,6 +1,6 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 
 /**
@@ -15,8 +15,8 @@ final class ExpectedAndMeasured {
     private ExpectedAndMeasured() {}
 
     static void write(Page page) throws com.sun.star.uno.Exception {
-        page.look("J31:N31", Look.SECTION).text("J31", "4  What is expected, and what the readings show");
-        page.look("J32:N32", Look.HEAD).wrapped("J32:N32");
+        page.look("J31:N31", CellStyleName.SECTION).text("J31", "4  What is expected, and what the readings show");
+        page.look("J32:N32", CellStyleName.HEAD).wrapped("J32:N32");
         page.text("K32", "bare jar, expected").text("L32", "bare jar, measured");
         page.text("M32", "wrapped jar, expected").text("N32", "wrapped jar, measured");
 
@@ -58,16 +58,17 @@ final class ExpectedAndMeasured {
     }
 
     private static void label(Page page, int row, String label, String numbers) throws com.sun.star.uno.Exception {
-        page.text("J" + row, label).look("J" + row, Look.LABEL);
-        cells(page, row, Look.RESULT, numbers);
+        page.text("J" + row, label).look("J" + row, CellStyleName.LABEL);
+        cells(page, row, CellStyleName.RESULT, numbers);
     }
 
     private static void error(Page page, int row, String numbers) throws com.sun.star.uno.Exception {
-        page.text("J" + row, "standard error").look("J" + row, Look.SUBLABEL);
-        cells(page, row, Look.UNCERTAINTY, "\"± \"" + numbers);
+        page.text("J" + row, "standard error").look("J" + row, CellStyleName.SUBLABEL);
+        cells(page, row, CellStyleName.UNCERTAINTY, "\"± \"" + numbers);
     }
 
-    private static void cells(Page page, int row, Look look, String numbers) throws com.sun.star.uno.Exception {
+    private static void cells(Page page, int row, CellStyleName look, String numbers)
+            throws com.sun.star.uno.Exception {
         String cells = "K" + row + ":N" + row;
         page.look(cells, look).numbers(cells, numbers);
     }
@@ -83,8 +84,8 @@ final class ExpectedAndMeasured {
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
-        page.look("A39:E39", Look.SECTION).text("A39", "5  Do readings and layers agree? The wrapped jar");
-        page.merge("A40:E41").look("A40:E41", Look.NOTE);
+        page.look("A39:E39", CellStyleName.SECTION).text("A39", "5  Do readings and layers agree? The wrapped jar");
+        page.merge("A40:E41").look("A40:E41", CellStyleName.NOTE);
         page.formula(
                 "A40",
                 "=IF(SUMPRODUCT(--(LEN(wrapped)>0))=0;\"Type what the class read: the answer comes here.\";IFERROR(WRAP.VERDICT(N33;N34;"

@@ -3,9 +3,9 @@ package org.snugsheet.sheets;
 import java.util.List;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -73,7 +73,7 @@ final class FirstFiveMinutes implements WorkedSheet {
         rule(page);
         Page behind = BehindOneJar.add(book, GRID);
         BehindOneJar.chart(behind, ROWS, false).draw(book.office(), page, "cooling_curve", "F17:H25");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H25");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:H25");
         page.protect();
         read.protect();
         book.describe(
@@ -97,9 +97,9 @@ final class FirstFiveMinutes implements WorkedSheet {
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
-        page.look("A6:D6", Look.SECTION).formula("A6", Invented.heading("1  Type what your thermometer read"));
-        page.text("B7", "Minutes").look("B7:C7", Look.HEAD).formula("C7", Degrees.label("Thermometer, "));
-        page.look("B8:C" + last, Look.INPUT).look("D8:D" + last, Look.HINT);
+        page.look("A6:D6", CellStyleName.SECTION).formula("A6", Invented.heading("1  Type what your thermometer read"));
+        page.text("B7", "Minutes").look("B7:C7", CellStyleName.HEAD).formula("C7", Degrees.label("Thermometer, "));
+        page.look("B8:C" + last, CellStyleName.INPUT).look("D8:D" + last, CellStyleName.HINT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
                 .of("first jar", CoolingConstant.ofPerMinute(PER_MINUTE), MINUTES);
         for (int row = 0; row < celsius.length; row++) {
@@ -115,31 +115,31 @@ final class FirstFiveMinutes implements WorkedSheet {
     }
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A19:D19", Look.SECTION).text("A19", "2  Say how it was measured");
+        page.look("A19:D19", CellStyleName.SECTION).text("A19", "2  Say how it was measured");
         for (int row = 20; row <= 22; row++) {
-            page.merge("A" + row + ":C" + row).look("A" + row + ":C" + row, Look.LABEL);
+            page.merge("A" + row + ":C" + row).look("A" + row + ":C" + row, CellStyleName.LABEL);
         }
-        page.look("D20:D22", Look.INPUT);
+        page.look("D20:D22", CellStyleName.INPUT);
         page.text("A20", "Scale of all temperatures, C or F").text("D20", "C");
         page.formula("A21", Degrees.label("Measured beside the jar, ")).number("D21", SURROUNDINGS);
         page.formula("A22", Degrees.label("From one line to the next, ")).number("D22", MARK);
     }
 
     private static void writeAnswer(Page page) throws com.sun.star.uno.Exception {
-        page.look("F6:H6", Look.SECTION).text("F6", "3  Read the answer");
-        page.merge("F7:H8").look("F7:H8", Look.MESSAGE);
+        page.look("F6:H6", CellStyleName.SECTION).text("F6", "3  Read the answer");
+        page.merge("F7:H8").look("F7:H8", CellStyleName.MESSAGE);
         page.formula("F7", OneJarRead.message());
-        Highlight.when(page, "F7:H8", OneJarRead.IS_HOT, Look.HOT);
-        Highlight.when(page, "F7:H8", OneJarRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "F7:H8", OneJarRead.IS_HOT, CellStyleName.HOT);
+        Highlight.when(page, "F7:H8", OneJarRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         OneJarRead.mark(page, GRID);
-        page.merge("F9:H11").look("F9:H11", Look.SENTENCE);
+        page.merge("F9:H11").look("F9:H11", CellStyleName.SENTENCE);
         page.formula(
                 "F9",
                 "=IF(" + FINE + ";IFERROR(\"Every \"&ROUND(COOL.HALFTIME(" + BehindOneJar.JAR
                         + ");0)&\" minutes, half of its warmth above the surroundings is gone.\";"
                         + "\"This jar does not cool enough to tell how fast.\");"
                         + "\"The answer comes here.\")");
-        page.merge("F12:H13").look("F12:H13", Look.MESSAGE);
+        page.merge("F12:H13").look("F12:H13", CellStyleName.MESSAGE);
         page.formula("F12", "=IF(" + FINE + ";IFERROR(" + howSure() + ";\"\");\"\")");
         row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + BehindOneJar.JAR + ")");
         row(page, 15, "Cooling constant, per minute", "0.0000", "COOL.RATE(" + BehindOneJar.JAR + ")");
@@ -165,8 +165,8 @@ final class FirstFiveMinutes implements WorkedSheet {
 
     private static void row(Page page, int row, String label, String numbers, String function)
             throws com.sun.star.uno.Exception {
-        page.text("F" + row, label).look("F" + row, Look.LABEL).look("G" + row, Look.RESULT);
-        page.look("H" + row, Look.UNCERTAINTY).numbers("G" + row, numbers);
+        page.text("F" + row, label).look("F" + row, CellStyleName.LABEL).look("G" + row, CellStyleName.RESULT);
+        page.look("H" + row, CellStyleName.UNCERTAINTY).numbers("G" + row, numbers);
         if (!function.isEmpty()) {
             page.formula("G" + row, ifUsable(function));
         }
@@ -178,8 +178,8 @@ final class FirstFiveMinutes implements WorkedSheet {
     }
 
     private static void writeNext(Page page) throws com.sun.star.uno.Exception {
-        page.look("A24:D24", Look.SECTION).text("A24", "And then?");
-        page.merge("A25:D25").look("A25:D25", Look.NOTE);
+        page.look("A24:D24", CellStyleName.SECTION).text("A24", "And then?");
+        page.merge("A25:D25").look("A25:D25", CellStyleName.NOTE);
         page.paragraphs(
                 "A25",
                 "Try it out:",

@@ -1,6 +1,6 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.PrintSetup;
@@ -19,13 +19,15 @@ final class HalfTimes {
         Page page = book.page(NAME);
         int last = FIRST_ROW + TypeYourReadings.JARS - 1;
         page.width("A1", 50).width("B1", 34).height("A1", 10);
-        page.text("A1", "Behind the bars").look("A1", Look.TITLE);
-        page.text("A2", "Nothing to type here: the bars of the first page.").look("A2", Look.PURPOSE);
+        page.text("A1", "Behind the bars").look("A1", CellStyleName.TITLE);
+        page.text("A2", "Nothing to type here: the bars of the first page.").look("A2", CellStyleName.PURPOSE);
         page.wrapped("A2").merge("A2:B2").height("A2", 12);
-        page.look("A4:B4", Look.SECTION).text("A4", "Jars that can be used");
-        page.look("A5:B5", Look.HEAD).text("A5", "jar").text("B5", "half-time, minutes");
+        page.look("A4:B4", CellStyleName.SECTION).text("A4", "Jars that can be used");
+        page.look("A5:B5", CellStyleName.HEAD).text("A5", "jar").text("B5", "half-time, minutes");
         // No bar and no number for a jar that cannot be used; a text in its place would be taken for a heading.
-        page.look("A6:A" + last, Look.LABEL).look("B6:B" + last, Look.RESULT).numbers("B6:B" + last, "0;;");
+        page.look("A6:A" + last, CellStyleName.LABEL)
+                .look("B6:B" + last, CellStyleName.RESULT)
+                .numbers("B6:B" + last, "0;;");
         for (int row = FIRST_ROW; row <= last; row++) {
             String there = "$" + TypeYourReadings.PAGE + ".";
             int line = row - FIRST_ROW + TypeYourReadings.FIRST_RESULT;
@@ -34,7 +36,7 @@ final class HalfTimes {
             page.formula(
                     "B" + row, "=IF(AND(" + there + "J" + line + "=\"OK\";ISNUMBER(" + half + "));" + half + ";0)");
         }
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "Behind the bars").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "Behind the bars").applyUnprinted(page);
         page.protect();
         return new BigBars(
                 "Half-times of the jars that can be used",

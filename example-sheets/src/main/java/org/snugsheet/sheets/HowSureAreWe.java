@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -41,8 +41,8 @@ final class HowSureAreWe {
      */
     static void fill(Page page) throws com.sun.star.uno.Exception {
         setSizes(page);
-        page.text("A1", NAME + "?").look("A1", Look.TITLE);
-        page.merge("A2:H2").look("A2:H2", Look.PURPOSE);
+        page.text("A1", NAME + "?").look("A1", CellStyleName.TITLE);
+        page.merge("A2:H2").look("A2:H2", CellStyleName.PURPOSE);
         page.formula(
                 "A2",
                 Invented.heading(
@@ -51,7 +51,7 @@ final class HowSureAreWe {
         writeVerdict(page);
         writeReport(page);
         writeNotes(page);
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "How sure are we? Four wrapped jars").apply(page, "A1:H33");
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "How sure are we? Four wrapped jars").apply(page, "A1:H33");
     }
 
     /**
@@ -87,8 +87,10 @@ final class HowSureAreWe {
 
     private static void writeRanking(Page page) throws com.sun.star.uno.Exception {
         int last = RANK_ROW + WindowsillJars.JARS.size();
-        page.look("A4:H4", Look.SECTION).text("A4", "Which wrap is best? The best comes first");
-        page.look("A5:H5", Look.NARROW_HEAD).look("A6:H" + last, Look.RESULT).look("B6:B" + last, Look.LABEL);
+        page.look("A4:H4", CellStyleName.SECTION).text("A4", "Which wrap is best? The best comes first");
+        page.look("A5:H5", CellStyleName.NARROW_HEAD)
+                .look("A6:H" + last, CellStyleName.RESULT)
+                .look("B6:B" + last, CellStyleName.LABEL);
         page.growingTable("A" + RANK_ROW + ":G" + last, RANK);
         // There is no room for the reason why a jar is held back, which the first page gives.
         String beside = "H6:H" + last;
@@ -102,13 +104,13 @@ final class HowSureAreWe {
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
-        page.look("A12:H12", Look.SECTION).text("A12", "Is one of two jars really slower?");
+        page.look("A12:H12", CellStyleName.SECTION).text("A12", "Is one of two jars really slower?");
         page.formula(
                 "A13",
                 "=\"The first jar: \"&" + nameOf(FIRST_COMPARED) + "&\". The second jar: \"&" + nameOf(SECOND_COMPARED)
                         + "&\".\"");
         String held = heldBack(FIRST_COMPARED) + heldBack(SECOND_COMPARED);
-        page.merge("A14:H14").look("A14:H14", Look.MESSAGE);
+        page.merge("A14:H14").look("A14:H14", CellStyleName.MESSAGE);
         page.formula(
                 "A14",
                 "=" + held + "IFERROR(COOL.VERDICT(times;" + readingsOf(FIRST_COMPARED) + ";times;"
@@ -122,19 +124,19 @@ final class HowSureAreWe {
 
     private static void writeReport(Page page) throws com.sun.star.uno.Exception {
         int last = REPORT_ROW + REPORT_SURE + REPORT_MORE - 1;
-        page.look("A16:H16", Look.SECTION)
+        page.look("A16:H16", CellStyleName.SECTION)
                 .formula(
                         "A16",
                         "=\"All that the readings of one jar tell: \"&" + nameOf(SHOWN) + "&IF(INDEX(checks;1;"
                                 + (SHOWN + 1) + ")=\"OK\";\"\";\", which is held back\")");
         int lastSure = REPORT_ROW + REPORT_SURE - 1;
-        page.look("B17:G17", Look.NARROW_HEAD)
-                .look("B18:B" + lastSure, Look.LABEL)
-                .look("C18:G" + lastSure, Look.RESULT);
+        page.look("B17:G17", CellStyleName.NARROW_HEAD)
+                .look("B18:B" + lastSure, CellStyleName.LABEL)
+                .look("C18:G" + lastSure, CellStyleName.RESULT);
         // Ruled only where there is something to read. The office reads the condition as seen from A1: B of the same
         // row.
-        Highlight.when(page, "B" + (lastSure + 1) + ":B" + last, "$B1<>\"\"", Look.LABEL);
-        Highlight.when(page, "C" + (lastSure + 1) + ":G" + last, "$B1<>\"\"", Look.RESULT);
+        Highlight.when(page, "B" + (lastSure + 1) + ":B" + last, "$B1<>\"\"", CellStyleName.LABEL);
+        Highlight.when(page, "C" + (lastSure + 1) + ":G" + last, "$B1<>\"\"", CellStyleName.RESULT);
         page.wrapped("B24:D27");
         String report = "COOL.REPORT(times;" + readingsOf(SHOWN) + ";surroundings;mark)";
         page.growingTable(
@@ -147,8 +149,10 @@ final class HowSureAreWe {
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
-        page.look("A31:H31", Look.SECTION).text("A31", "How sure is its curve?").text("F31", "What to look for");
-        page.merge("F33:H33").look("F33:H33", Look.NOTE);
+        page.look("A31:H31", CellStyleName.SECTION)
+                .text("A31", "How sure is its curve?")
+                .text("F31", "What to look for");
+        page.merge("F33:H33").look("F33:H33", CellStyleName.NOTE);
         page.paragraphs(
                 "F33",
                 "Do jars share a place?",

@@ -6,7 +6,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.sheets.builder.Book;
@@ -40,7 +40,7 @@ final class Invented {
     static void keep(Book book, Page behind, String corner, Page typed, String... addresses)
             throws com.sun.star.uno.Exception {
         CellRangeAddress at = behind.place(corner);
-        behind.text(corner, "What the sheet began with").look(corner, Look.SECTION);
+        behind.text(corner, "What the sheet began with").look(corner, CellStyleName.SECTION);
         List<String> columns = new ArrayList<>();
         int column = at.StartColumn;
         for (String address : addresses) {
@@ -56,7 +56,7 @@ final class Invented {
                 data(behind.sheet().getCellRangeByPosition(column, top, column, end))
                         .setDataArray(held);
                 String kept = CellName.of(column, top) + ":" + CellName.of(column, end);
-                behind.look(kept, Look.RESULT);
+                behind.look(kept, CellStyleName.RESULT);
                 String there = "$'" + typed.name() + "'." + CellName.of(each, from.StartRow) + ":"
                         + CellName.of(each, from.EndRow);
                 columns.add("SUMPRODUCT(--(" + there + "<>" + kept + "))=0");
@@ -64,7 +64,7 @@ final class Invented {
             }
         }
         String cell = CellName.of(at.StartColumn, at.StartRow + 1);
-        behind.formula(cell, "=OR(" + String.join(";", columns) + ")").look(cell, Look.RESULT);
+        behind.formula(cell, "=OR(" + String.join(";", columns) + ")").look(cell, CellStyleName.RESULT);
         book.names().fixed("invented", behind, cell);
     }
 

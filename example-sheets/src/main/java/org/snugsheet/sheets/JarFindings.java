@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.functions.TroubleWords;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.functions.ProblemWords;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.sheets.builder.Book;
 
@@ -48,7 +48,7 @@ record JarFindings(Page page, String behind, String readings) {
                 .fixed("found" + behind, page, ofColumn(column, 1, row, last))
                 .fixed("what_to_do" + behind, page, ofColumn(column, 3, row, last))
                 .fixed("kind" + behind, page, ofColumn(column, COLUMNS, row, last));
-        page.look(found, Look.RESULT)
+        page.look(found, CellStyleName.RESULT)
                 .table(found, "=IFERROR(" + page.part(found, "CHECK.ALL" + arguments, 2, 1) + "&\"\";\"\")");
         for (int line = row; line <= last; line++) {
             String sure = (char) (column + 2) + "" + line;
@@ -57,7 +57,7 @@ record JarFindings(Page page, String behind, String readings) {
                     "=IF(" + sure + "=\"\";\"\";IF(" + canHurt(sure) + ";\"hot\";IF(" + sure
                             + "=\"a caution\";\"caution\";\"slip\")))");
         }
-        page.look(jar + "" + first + ":" + jar + (first + 2), Look.RESULT);
+        page.look(jar + "" + first + ":" + jar + (first + 2), CellStyleName.RESULT);
         // Without a slip CHECK.READINGS answers with a caution, if there is one.
         page.formula(
                 jar + "" + first,
@@ -84,6 +84,6 @@ record JarFindings(Page page, String behind, String readings) {
      * @return a condition
      */
     static String canHurt(String kind) {
-        return kind + "=\"" + TroubleWords.CAN_HURT.english() + "\"";
+        return kind + "=\"" + ProblemWords.CAN_HURT.english() + "\"";
     }
 }

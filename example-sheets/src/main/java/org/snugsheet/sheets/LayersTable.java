@@ -1,8 +1,8 @@
 package org.snugsheet.sheets;
 
 import java.util.List;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 
 /**
@@ -34,14 +34,15 @@ final class LayersTable {
     private LayersTable() {}
 
     static void write(Page page) throws com.sun.star.uno.Exception {
-        page.look("A16:H16", Look.SECTION).text("A16", "2  The wrap: the way out through the side, and lid and base");
-        page.look("A17:H17", Look.HEAD).wrapped("A17:H17");
+        page.look("A16:H16", CellStyleName.SECTION)
+                .text("A16", "2  The wrap: the way out through the side, and lid and base");
+        page.look("A17:H17", CellStyleName.HEAD).wrapped("A17:H17");
         page.text("A17", "from inside to outside").text("B17", "material").text("C17", "thickness, mm");
         page.text("D17", "usual layer, mm").text("E17", "R-value, m²·K/W");
         page.formula("F17", Degrees.label("inside, ")).formula("G17", Degrees.label("outside, "));
         page.text("H17", "share of R");
-        page.look("A18:A28", Look.LABEL).look("B18:H28", Look.RESULT);
-        page.look("B19:C24", Look.INPUT).look("B27:C28", Look.INPUT);
+        page.look("A18:A28", CellStyleName.LABEL).look("B18:H28", CellStyleName.RESULT);
+        page.look("B19:C24", CellStyleName.INPUT).look("B27:C28", CellStyleName.INPUT);
         page.numbers("E18:E28", "0.000").numbers("F18:G26", "0.0").numbers("H18:H26", "0 %");
 
         page.text("A18", "film of water on the inside");
@@ -97,7 +98,7 @@ final class LayersTable {
         type(page, row, chosen);
         page.formula("D" + row, usual(name));
         page.formula("E" + row, OrDash.of(name + "_r"));
-        page.look("F" + row + ":H" + row, Look.HINT).text("F" + row, "blank: left bare");
+        page.look("F" + row + ":H" + row, CellStyleName.HINT).text("F" + row, "blank: left bare");
     }
 
     /** Blank, too, where no layer of the material is usual. */
@@ -115,7 +116,7 @@ final class LayersTable {
     }
 
     private static void writeMessage(Page page) throws com.sun.star.uno.Exception {
-        page.merge("A29:H29").look("A29:H29", Look.MESSAGE);
+        page.merge("A29:H29").look("A29:H29", CellStyleName.MESSAGE);
         page.formula(
                 "A29",
                 "=IF(check_layers<>\"OK\";check_layers;IF(check_lid<>\"OK\";\"Lid: \"&check_lid;"
@@ -123,6 +124,6 @@ final class LayersTable {
                         + "\"The layers can be used, but not the jar or its place above. Water and surroundings must differ,"
                         + " and volume and radius be above zero.\";"
                         + "\"OK: these layers can be used. A layer that is left blank is left out.\"))))");
-        Highlight.when(page, "A29:H29", "LEFT($A$29;3)<>\"OK:\"", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "A29:H29", "LEFT($A$29;3)<>\"OK:\"", CellStyleName.TROUBLE_MESSAGE);
     }
 }

@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
 import org.snugsheet.engine.insulation.Materials;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -35,19 +35,19 @@ final class MaterialsPage {
                 .width("I1:K1", 34)
                 .width("L1:M1", 38)
                 .width("N1", 110);
-        page.text("A1", "Materials").look("A1", Look.TITLE).height("A1", 10);
-        page.merge("A2:N2").look("A2:N2", Look.PURPOSE).height("A2", 7);
+        page.text("A1", "Materials").look("A1", CellStyleName.TITLE).height("A1", 10);
+        page.merge("A2:N2").look("A2:N2", CellStyleName.PURPOSE).height("A2", 7);
         page.text(
                 "A2",
                 "Nothing to type here: the lists to choose from, and how well each material conducts heat. Sources"
                         + " disagree, so low and high are given too.");
-        page.merge("A3:N3").look("A3:N3", Look.CAUTION_LINE).height("A3", 7);
+        page.merge("A3:N3").look("A3:N3", CellStyleName.CAUTION_LINE).height("A3", 7);
         page.text(
                 "A3",
                 "Caution: ask about allergies (wool, feathers, fur, hay, latex). Glass wool, rock wool and loft insulation are"
                         + " for an adult, sealed in, or not at all; old vermiculite never.");
-        page.look("A4", Look.SECTION).text("A4", "To choose from");
-        page.look("G4:N4", Look.SECTION).text("G4", "What WRAP.MATERIALS knows");
+        page.look("A4", CellStyleName.SECTION).text("A4", "To choose from");
+        page.look("G4:N4", CellStyleName.SECTION).text("G4", "What WRAP.MATERIALS knows");
         writeMaterials(page);
         writeWords(
                 page,
@@ -68,20 +68,20 @@ final class MaterialsPage {
                 .computed("materials", "OFFSET(" + list + ";0;0;SUMPRODUCT(--(LEN(" + all + ")>0));1)")
                 .fixed("places", page, "C" + FIRST_ROW + ":C" + (FIRST_ROW + 6))
                 .fixed("scales", page, "E" + FIRST_ROW + ":E" + (FIRST_ROW + 1));
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "Materials").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "Materials").applyUnprinted(page);
         return page;
     }
 
     private static void writeMaterials(Page page) throws com.sun.star.uno.Exception {
         int known = Materials.all().size();
         int head = FIRST_ROW - 1;
-        page.look("A" + head, Look.HEAD).text("A" + head, "material, and how wet");
-        page.look("G" + head + ":N" + head, Look.NARROW_HEAD).height("A" + head, 9.5);
+        page.look("A" + head, CellStyleName.HEAD).text("A" + head, "material, and how wet");
+        page.look("G" + head + ":N" + head, CellStyleName.NARROW_HEAD).height("A" + head, 9.5);
         page.table("G" + head + ":N" + (head + known), "=WRAP.MATERIALS()");
-        page.look("G" + FIRST_ROW + ":G" + (head + known), Look.LABEL);
-        page.look("H" + FIRST_ROW + ":M" + (head + known), Look.RESULT);
-        page.look("N" + FIRST_ROW + ":N" + (head + known), Look.HINT);
-        page.look("A" + FIRST_ROW + ":A" + (head + known), Look.LABEL);
+        page.look("G" + FIRST_ROW + ":G" + (head + known), CellStyleName.LABEL);
+        page.look("H" + FIRST_ROW + ":M" + (head + known), CellStyleName.RESULT);
+        page.look("N" + FIRST_ROW + ":N" + (head + known), CellStyleName.HINT);
+        page.look("A" + FIRST_ROW + ":A" + (head + known), CellStyleName.LABEL);
         // Asked of the first material, which is dry, for the word follows the language of the document.
         String dry = "$H$" + FIRST_ROW;
         // A text out of a function’s table equals no other text until it is put together anew: hence the &"".
@@ -98,9 +98,9 @@ final class MaterialsPage {
 
     private static void writeWords(Page page, String column, String title, String... words)
             throws com.sun.star.uno.Exception {
-        page.look(column + "4", Look.SECTION).text(column + "4", title);
+        page.look(column + "4", CellStyleName.SECTION).text(column + "4", title);
         for (int i = 0; i < words.length; i++) {
-            page.text(column + (FIRST_ROW + i), words[i]).look(column + (FIRST_ROW + i), Look.LABEL);
+            page.text(column + (FIRST_ROW + i), words[i]).look(column + (FIRST_ROW + i), CellStyleName.LABEL);
         }
     }
 }

@@ -1,6 +1,6 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -51,7 +51,7 @@ final class NotesToRead {
         Page page = book.page("More notes");
         page.width("A1", 184);
         page.height("A1", 10);
-        page.text("A1", "Questions, uncertainty, standards, safety").look("A1", Look.TITLE);
+        page.text("A1", "Questions, uncertainty, standards, safety").look("A1", CellStyleName.TITLE);
         section(page, "A", 2, "Questions to ask", 50);
         page.paragraphs(
                 "A3",
@@ -125,18 +125,18 @@ final class NotesToRead {
                         + " anybody shivers.",
                 "Who decides:",
                 "your school’s policy, local rules and the adults in the room. These notes do not replace them.");
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "Teacher’s notes: more").apply(page, "A1:A9");
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "Teacher’s notes: more").apply(page, "A1:A9");
         return page;
     }
 
     private static void section(Page page, String last, int row, String heading, double millimetres)
             throws com.sun.star.uno.Exception {
         page.height("A" + row, 8).height("A" + (row + 1), millimetres);
-        page.look("A" + row + ":" + last + row, Look.SECTION).text("A" + row, heading);
+        page.look("A" + row + ":" + last + row, CellStyleName.SECTION).text("A" + row, heading);
         String cells = "A" + (row + 1) + ":" + last + (row + 1);
         if (!last.equals("A")) {
             page.merge(cells);
         }
-        page.look(cells, Look.NOTE);
+        page.look(cells, CellStyleName.NOTE);
     }
 }

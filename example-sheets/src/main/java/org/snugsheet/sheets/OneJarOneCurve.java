@@ -2,9 +2,9 @@ package org.snugsheet.sheets;
 
 import java.util.List;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -68,7 +68,7 @@ final class OneJarOneCurve implements WorkedSheet {
         rule(page);
         Page behind = BehindOneJar.add(book, GRID);
         BehindOneJar.chart(behind, ROWS, true).draw(book.office(), page, "cooling_curve", "H6:H20");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H28");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:H28");
         page.protect();
         read.protect();
         book.describe(
@@ -110,9 +110,9 @@ final class OneJarOneCurve implements WorkedSheet {
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
-        page.look("A6:B6", Look.SECTION).formula("A6", Invented.heading("1  The readings"));
-        page.look("A7:B7", Look.HEAD).text("A7", "Minutes").formula("B7", Degrees.label("reading, "));
-        page.look("A" + FIRST_ROW + ":B" + last, Look.INPUT);
+        page.look("A6:B6", CellStyleName.SECTION).formula("A6", Invented.heading("1  The readings"));
+        page.look("A7:B7", CellStyleName.HEAD).text("A7", "Minutes").formula("B7", Degrees.label("reading, "));
+        page.look("A" + FIRST_ROW + ":B" + last, CellStyleName.INPUT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
                 .of(Jar.wrapped("jar in a mitten", 1, "wool"), MINUTES);
         for (int row = 0; row < celsius.length; row++) {
@@ -122,9 +122,9 @@ final class OneJarOneCurve implements WorkedSheet {
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
         for (int row = 20; row <= 23; row++) {
-            page.merge("A" + row + ":B" + row).look("A" + row + ":B" + row, Look.LABEL);
+            page.merge("A" + row + ":B" + row).look("A" + row + ":B" + row, CellStyleName.LABEL);
         }
-        page.look("C20:C23", Look.INPUT);
+        page.look("C20:C23", CellStyleName.INPUT);
         page.text("A20", "Scale, C or F").text("C20", "C");
         page.formula("A21", Degrees.label("Around the jar, ")).number("C21", SURROUNDINGS);
         page.formula("A22", Degrees.label("Smallest mark, ")).number("C22", MARK);
@@ -132,14 +132,14 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.merge("A24:C28").look("A24:C28", Look.MESSAGE).formula("A24", OneJarRead.message());
-        Highlight.when(page, "A24:C28", OneJarRead.IS_HOT, Look.HOT);
-        Highlight.when(page, "A24:C28", OneJarRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        page.merge("A24:C28").look("A24:C28", CellStyleName.MESSAGE).formula("A24", OneJarRead.message());
+        Highlight.when(page, "A24:C28", OneJarRead.IS_HOT, CellStyleName.HOT);
+        Highlight.when(page, "A24:C28", OneJarRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         OneJarRead.mark(page, GRID);
     }
 
     private static void writeResults(Page page) throws com.sun.star.uno.Exception {
-        page.look("D6:F6", Look.SECTION).text("D6", "2  What the curve says");
+        page.look("D6:F6", CellStyleName.SECTION).text("D6", "2  What the curve says");
         fitted(page, 7, "Half-time, minutes", "0.0", "COOL.HALFTIME");
         fitted(page, 8, "Cooling constant, per minute", "0.0000", "COOL.RATE");
         fitted(page, 9, "", "0.0", "COOL.START");
@@ -154,9 +154,9 @@ final class OneJarOneCurve implements WorkedSheet {
         page.formula("F12", "=\"in \"&MAX(times)&\" minutes\"");
         row(page, 13, "Heat lost at the start, watts", "0.0", "COOL.POWER(volume;rate;start;cold;;scale)");
         page.text("F13", "joules each second");
-        page.text("D14", "Law that the readings support").merge("D14:D15").look("D14:D15", Look.LABEL);
+        page.text("D14", "Law that the readings support").merge("D14:D15").look("D14:D15", CellStyleName.LABEL);
         page.merge("E14:F15")
-                .look("E14:F15", Look.RESULT)
+                .look("E14:F15", CellStyleName.RESULT)
                 .wrapped("E14:F15")
                 .formula("E14", ifUsable("COOL.MODEL(" + BehindOneJar.JAR + ")"));
     }
@@ -170,8 +170,8 @@ final class OneJarOneCurve implements WorkedSheet {
 
     private static void row(Page page, int row, String label, String numbers, String formula)
             throws com.sun.star.uno.Exception {
-        page.text("D" + row, label).look("D" + row, Look.LABEL).look("E" + row, Look.RESULT);
-        page.look("F" + row, Look.UNCERTAINTY).numbers("E" + row, numbers);
+        page.text("D" + row, label).look("D" + row, CellStyleName.LABEL).look("E" + row, CellStyleName.RESULT);
+        page.look("F" + row, CellStyleName.UNCERTAINTY).numbers("E" + row, numbers);
         if (!formula.isEmpty()) {
             page.formula("E" + row, ifUsable(formula));
         }
@@ -183,28 +183,32 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void writeHalves(Page page) throws com.sun.star.uno.Exception {
-        page.look("D16:F16", Look.SECTION).text("D16", "3  Half, and half, and half again");
-        page.look("D17:F17", Look.HEAD).text("D17", "after").text("E17", "minutes");
+        page.look("D16:F16", CellStyleName.SECTION).text("D16", "3  Half, and half, and half again");
+        page.look("D17:F17", CellStyleName.HEAD).text("D17", "after").text("E17", "minutes");
         page.formula("F17", Degrees.label("warmer by, "));
         String[] words = {"the start", "one half-time", "two half-times", "three half-times", "four half-times"};
         for (int n = 0; n < words.length; n++) {
             int row = 18 + n;
-            page.text("D" + row, words[n]).look("D" + row, Look.LABEL).look("E" + row + ":F" + row, Look.RESULT);
+            page.text("D" + row, words[n])
+                    .look("D" + row, CellStyleName.LABEL)
+                    .look("E" + row + ":F" + row, CellStyleName.RESULT);
             page.formula("E" + row, OrDash.of(n + "*halftime")).numbers("E" + row, "0");
             page.formula("F" + row, OrDash.of("(start-cold)/2^" + n)).numbers("F" + row, "0.0");
         }
     }
 
     private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {
-        page.look("D24:F24", Look.SECTION).text("D24", "4  Ask the curve");
-        page.look("D25:D26", Look.LABEL).look("E25:E26", Look.INPUT).look("F25:F26", Look.RESULT);
+        page.look("D24:F24", CellStyleName.SECTION).text("D24", "4  Ask the curve");
+        page.look("D25:D26", CellStyleName.LABEL)
+                .look("E25:E26", CellStyleName.INPUT)
+                .look("F25:F26", CellStyleName.RESULT);
         page.text("D25", "How warm after … minutes?").number("E25", 60);
         page.formula("F25", OrDash.of("FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&" + Degrees.UNIT));
         page.formula("D26", Degrees.label("When is it down to … ", "?")).number("E26", 10);
         page.formula(
                 "F26",
                 "=IF(ISTEXT(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\"))");
-        page.merge("D27:F28").look("D27:F28", Look.HINT).wrapped("D27:F28");
+        page.merge("D27:F28").look("D27:F28", CellStyleName.HINT).wrapped("D27:F28");
         page.text(
                 "D27",
                 "Beyond the last reading this is a forecast: it holds if nothing changes. “Never” means that the jar does"
@@ -212,8 +216,8 @@ final class OneJarOneCurve implements WorkedSheet {
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
-        page.look("H21", Look.SECTION).text("H21", "What to look for");
-        page.merge("H22:H28").look("H22:H28", Look.NOTE);
+        page.look("H21", CellStyleName.SECTION).text("H21", "What to look for");
+        page.merge("H22:H28").look("H22:H28", CellStyleName.NOTE);
         page.paragraphs(
                 "H22",
                 "Why does the curve grow flat?",

@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -45,10 +45,10 @@ final class OneJarRead {
                 .fixed("times", page, grid.minutes())
                 .fixed("temps", page, grid.readings());
         AsRead.mirror(book, page, grid);
-        page.text(grid.times() + "" + below, "Can they be used?").look(grid.times() + "" + below, Look.LABEL);
+        page.text(grid.times() + "" + below, "Can they be used?").look(grid.times() + "" + below, CellStyleName.LABEL);
         new JarFindings(page, "", "temps")
                 .write(book, grid.first() + "" + below, 'A', below + 4, FOUND, "(" + BehindOneJar.JAR + ")");
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the readings").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
         return page;
     }
 
@@ -73,6 +73,6 @@ final class OneJarRead {
                 typed,
                 grid.readings(),
                 "AND(" + HAS_FINDING + ";SUMPRODUCT((found_row=(ROW()-" + grid.head() + ")&\"\")*(found<>\"OK\"))>0)",
-                Look.FOUND);
+                CellStyleName.FOUND);
     }
 }

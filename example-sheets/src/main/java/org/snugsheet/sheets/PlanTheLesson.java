@@ -1,9 +1,9 @@
 package org.snugsheet.sheets;
 
 import org.snugsheet.engine.lesson.SafeStart;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -54,7 +54,7 @@ final class PlanTheLesson implements WorkedSheet {
         Page behind = BehindThePlan.add(book);
         Invented.keep(book, behind, "R4", page, "B" + FIRST_INPUT + ":B20");
         BehindThePlan.curves(behind).draw(book.office(), page, "expected_curves", "A22:G22");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:G22");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:G22");
         page.protect();
         run.protect();
         behind.protect();
@@ -95,33 +95,35 @@ final class PlanTheLesson implements WorkedSheet {
     }
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
-        page.text("A1", TITLE).look("A1", Look.TITLE);
-        page.merge("A2:G2").look("A2:G2", Look.PURPOSE);
+        page.text("A1", TITLE).look("A1", CellStyleName.TITLE);
+        page.merge("A2:G2").look("A2:G2", CellStyleName.PURPOSE);
         page.text(
                 "A2",
                 "Type what you have at hand: see what to mix, how much ice to bring, when to read and how many jars it"
                         + " takes. The next page is a run sheet to print.");
-        page.merge("A3:G3").look("A3:G3", Look.CAUTION);
+        page.merge("A3:G3").look("A3:G3", CellStyleName.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
                 "tap water can scald: an adult mixes and pours, and checks the start with a thermometer before a pupil"
                         + " touches a jar. Use plastic or sturdy glass without cracks. Ice hurts bare hands, and wet"
                         + " floors are slippery. Your school’s policy and local rules come first.");
-        page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
+        page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
         page.text(
                         "B5",
                         "is for you to type in. Everything else works itself out and is locked against slips; there is"
                                 + " no password (Tools, Protect Sheet).")
-                .look("B5:G5", Look.FOLLOWS);
-        page.merge("A6:G6").look("A6:G6", Look.PURPOSE);
+                .look("B5:G5", CellStyleName.FOLLOWS);
+        page.merge("A6:G6").look("A6:G6", CellStyleName.PURPOSE);
         page.formula("A6", "=IFERROR(PLAN.SAFE(start);\"Type the start as a temperature in °C, such as 40.\")");
-        Highlight.when(page, "A6:G6", BehindThePlan.TOO_HOT, Look.ALARM);
+        Highlight.when(page, "A6:G6", BehindThePlan.TOO_HOT, CellStyleName.ALARM);
     }
 
     private static void writeInputs(Page page) throws com.sun.star.uno.Exception {
-        page.look("A8:C8", Look.SECTION).formula("A8", Invented.heading("1  The lesson"));
-        page.look("A9:A20", Look.LABEL).look("B9:B20", Look.INPUT).look("C9:C20", Look.HINT);
+        page.look("A8:C8", CellStyleName.SECTION).formula("A8", Invented.heading("1  The lesson"));
+        page.look("A9:A20", CellStyleName.LABEL)
+                .look("B9:B20", CellStyleName.INPUT)
+                .look("C9:C20", CellStyleName.HINT);
         input(page, 9, "Reading lasts, minutes", 30, "from the first reading to the last");
         input(page, 10, "Water in one jar, millilitres", 250, "as much as a teacup holds");
         // Warm tap water: common practice, no source.
@@ -134,7 +136,7 @@ final class PlanTheLesson implements WorkedSheet {
                 "C13",
                 "=IF(" + hotTap + ";\"from 60 °C (140 °F) on an adult mixes it, away from pupils\";"
                         + "\"measured by an adult; blank: no mixing\")");
-        Highlight.when(page, "C13", hotTap, Look.HOT);
+        Highlight.when(page, "C13", hotTap, CellStyleName.HOT);
         input(page, 14, "Cold tap, °C", 12, "let it run first; blank: no mixing");
         page.text("A15", "Water in the tub, millilitres")
                 .text("C15", "blank: a tray of snow, or the open; for a tub such as 4000");
@@ -152,11 +154,13 @@ final class PlanTheLesson implements WorkedSheet {
     }
 
     private static void writeAnswers(Page page) throws com.sun.star.uno.Exception {
-        page.look("E8:G8", Look.SECTION)
+        page.look("E8:G8", CellStyleName.SECTION)
                 .text("E8", "2  The plan")
                 .text("F8", "answer")
                 .text("G8", "how it is worked out");
-        page.look("E9:E16", Look.LABEL).look("F9:F16", Look.ANSWER).look("G9:G16", Look.HINT);
+        page.look("E9:E16", CellStyleName.LABEL)
+                .look("F9:F16", CellStyleName.ANSWER)
+                .look("G9:G16", CellStyleName.HINT);
         page.wrapped("G9:G16").numbers("F9:F16", "0").numbers("F12", "0.0");
         String between = "The start must lie between the two taps. Without taps there is no mixing.";
         answer(
@@ -220,7 +224,8 @@ final class PlanTheLesson implements WorkedSheet {
                         + " mark of its surroundings.",
                 "The jar must start warmer than its surroundings by more than a mark, and never above "
                         + JarFindings.LIMIT + ".");
-        Highlight.when(page, "G9:G16", "AND($F1=" + OrDash.DASH + ";OR(ROW()<>11;LEN(tub)>0))", Look.TROUBLE_MESSAGE);
+        Highlight.when(
+                page, "G9:G16", "AND($F1=" + OrDash.DASH + ";OR(ROW()<>11;LEN(tub)>0))", CellStyleName.TROUBLE_MESSAGE);
     }
 
     // The dash is for show only: the words beside it say why there is no number.
@@ -234,8 +239,8 @@ final class PlanTheLesson implements WorkedSheet {
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
-        page.look("E17:G17", Look.SECTION).text("E17", "What to look for");
-        page.merge("E18:G20").look("E18:G20", Look.NOTE);
+        page.look("E17:G17", CellStyleName.SECTION).text("E17", "What to look for");
+        page.merge("E18:G20").look("E18:G20", CellStyleName.NOTE);
         page.text(
                 "E18",
                 "The later the difference shows, the less a short lesson can tell. If it shows after the lesson, or takes"

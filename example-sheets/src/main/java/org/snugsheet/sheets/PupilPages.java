@@ -2,9 +2,9 @@ package org.snugsheet.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -62,7 +62,7 @@ final class PupilPages implements WorkedSheet {
         Page numbers = PupilPaper.numbers(book);
         rule(page, numbers, book);
         draw(book, page);
-        new PrintSetup(PrintSetup.Way.LYING, "My thermometers").apply(page, "A1:G10");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "My thermometers").apply(page, "A1:G10");
         page.protect();
         large.protect();
         numbers.protect();
@@ -80,20 +80,20 @@ final class PupilPages implements WorkedSheet {
     }
 
     private static void writeWords(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:G6", Look.HEAD)
-                .look("B6", Look.INPUT)
-                .look("D6", Look.INPUT)
-                .look("F6:G6", Look.INPUT);
+        page.look("A6:G6", CellStyleName.HEAD)
+                .look("B6", CellStyleName.INPUT)
+                .look("D6", CellStyleName.INPUT)
+                .look("F6:G6", CellStyleName.INPUT);
         page.text("A6", "Our group").text("B6", "Snow owls");
         page.text("C6", "Our wrap").text("D6", "wool sock");
         page.formula("E6", Degrees.label("Warm water, ")).number("F6", 40).text("G6", "C");
-        page.merge("A7:G7").look("A7:G7", Look.MESSAGE);
+        page.merge("A7:G7").look("A7:G7", CellStyleName.MESSAGE);
         page.formula("A7", "=IFERROR(PLAN.SAFE(warm;scale);\"How warm is the water at the start? Type a number.\")");
-        Highlight.when(page, "A7:G7", SafeWater.TOO_HOT, Look.ALARM);
+        Highlight.when(page, "A7:G7", SafeWater.TOO_HOT, CellStyleName.ALARM);
     }
 
     private static void writeMinutes(Page page) throws com.sun.star.uno.Exception {
-        page.look("A9:G9", Look.INPUT_LARGE).numbers("A9:G9", "0\" min\"");
+        page.look("A9:G9", CellStyleName.INPUT_LARGE).numbers("A9:G9", "0\" min\"");
         for (int i = 0; i < MINUTES.size(); i++) {
             page.number((char) ('A' + i) + "9", MINUTES.get(i));
         }
@@ -124,7 +124,7 @@ final class PupilPages implements WorkedSheet {
     }
 
     private static void rule(Page page, Page numbers, Book book) throws com.sun.star.uno.Exception {
-        numbers.text("T2", "Scales").text("T3", "C").text("T4", "F").look("T2:T4", Look.HINT);
+        numbers.text("T2", "Scales").text("T3", "C").text("T4", "F").look("T2:T4", CellStyleName.HINT);
         book.names().fixed("scales", numbers, "T3:T4");
         InputRules.on(page)
                 .hint("B6", "Our group", "The name of the group; it stands on all pages.")

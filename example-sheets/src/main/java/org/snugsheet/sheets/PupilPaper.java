@@ -2,7 +2,7 @@ package org.snugsheet.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -25,12 +25,14 @@ final class PupilPaper {
         Page page = book.page("First and last");
         page.width("A1:B1", 93);
         page.height("A1", 14).height("A2", 8).height("A3", 62).height("A4", 16).height("A5", LARGE.height() + 2);
-        page.merge("A1:B1").look("A1:B1", Look.WALL).formula("A1", "=group&\": \"&wrap");
-        page.merge("A2:B2").look("A2:B2", Look.PURPOSE);
+        page.merge("A1:B1").look("A1:B1", CellStyleName.WALL).formula("A1", "=group&\": \"&wrap");
+        page.merge("A2:B2").look("A2:B2", CellStyleName.PURPOSE);
         page.text(
                 "A2",
                 "Draw the wrap round the jar. Colour the first and the last reading. Is it still warm? Ring a jar.");
-        page.look("A4:B4", Look.LARGE).formula("A4", "=MIN(minutes)&\" min\"").formula("B4", "=MAX(minutes)&\" min\"");
+        page.look("A4:B4", CellStyleName.LARGE)
+                .formula("A4", "=MIN(minutes)&\" min\"")
+                .formula("B4", "=MAX(minutes)&\" min\"");
         jar(book, page, 46, 30, 35, 50, "A jar to draw the wrap on");
         jar(book, page, 115, 46, 18, 27, "A jar that is still warm");
         jar(book, page, 158, 46, 18, 27, "A jar that is cold");
@@ -42,7 +44,7 @@ final class PupilPaper {
             double[] strip = page.corner((char) ('A' + i) + "5");
             LARGE.draw(book, page, strip[0] + 46.5, strip[1]);
         }
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "My thermometers: first and last").apply(page, "A1:B5");
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "My thermometers: first and last").apply(page, "A1:B5");
         return page;
     }
 
@@ -100,17 +102,20 @@ final class PupilPaper {
                 .height("A3:A5", 14)
                 .height("A6", 8)
                 .height("A7", UP * TWO_DEGREES + 28);
-        page.merge("A1:H1").look("A1:H1", Look.WALL).formula("A1", "=group&\": \"&wrap");
-        page.merge("A2:H2").look("A2:H2", Look.PURPOSE);
+        page.merge("A1:H1").look("A1:H1", CellStyleName.WALL).formula("A1", "=group&\": \"&wrap");
+        page.merge("A2:H2").look("A2:H2", CellStyleName.PURPOSE);
         page.text("A2", "Write down each reading. Then put a cross for it on the squares, and join the crosses.");
-        page.look("A3:A5", Look.LARGE).text("A3", "min").text("A4", "°C").text("A5", "°F");
-        page.look("B3:H5", Look.BOX).numbers("B3:H3", "0");
+        page.look("A3:A5", CellStyleName.LARGE)
+                .text("A3", "min")
+                .text("A4", "°C")
+                .text("A5", "°F");
+        page.look("B3:H5", CellStyleName.BOX).numbers("B3:H3", "0");
         for (int i = 0; i < 7; i++) {
             page.formula((char) ('B' + i) + "3", "=INDEX(minutes;1;" + (i + 1) + ")");
         }
         double[] corner = page.corner("A7");
         squares(book, page, corner[0] + 16, corner[1] + 12);
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "My thermometers: numbers").apply(page, "A1:H7");
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "My thermometers: numbers").apply(page, "A1:H7");
         return page;
     }
 

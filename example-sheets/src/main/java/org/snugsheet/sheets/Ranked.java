@@ -1,6 +1,6 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.PrintSetup;
@@ -41,22 +41,24 @@ final class Ranked {
         page.width("A1", 16).width("B1", 36).width("C1", 16).width("D1:G1", 28).width("H1", 60);
         page.width("I1", 6).width("J1", 36).width("K1:M1", 34).width("N1", 6).width("O1", 20);
         page.width("P1", 6).width("Q1", 36);
-        page.text("A1", "Behind the ranking").look("A1", Look.TITLE).height("A1", 10);
+        page.text("A1", "Behind the ranking").look("A1", CellStyleName.TITLE).height("A1", 10);
         page.text("A2", "Nothing to type here: the other pages show these cells.")
                 .merge("A2:O2")
-                .look("A2:O2", Look.PURPOSE);
-        page.look("A4:H4", Look.SECTION).text("A4", "What COOL.RANK answers");
-        page.look("A5:H5", Look.NARROW_HEAD)
+                .look("A2:O2", CellStyleName.PURPOSE);
+        page.look("A4:H4", CellStyleName.SECTION).text("A4", "What COOL.RANK answers");
+        page.look("A5:H5", CellStyleName.NARROW_HEAD)
                 .height("A5", 9.5)
-                .look("A6:G" + last, Look.RESULT)
-                .look("H6:H" + last, Look.LABEL);
+                .look("A6:G" + last, CellStyleName.RESULT)
+                .look("H6:H" + last, CellStyleName.LABEL);
         page.growingTable("A5:H" + last, "COOL.RANK(" + WhichWrapWins.OF_ALL + ";" + WhichWrapWins.SPREAD + ")");
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
-        page.look("J4:M4", Look.SECTION);
+        page.look("J4:M4", CellStyleName.SECTION);
         page.formula("J4", "=\"Lost in 10 minutes, from \"&from&" + Degrees.UNIT);
-        page.look("J5:M5", Look.HEAD).text("J5", "wrap").text("K5", "degrees lost");
+        page.look("J5:M5", CellStyleName.HEAD).text("J5", "wrap").text("K5", "degrees lost");
         page.text("L5", "95 % from").text("M5", "95 % to");
-        page.look("J6:J" + last, Look.LABEL).look("K6:M" + last, Look.RESULT).numbers("K6:M" + last, "0.0");
+        page.look("J6:J" + last, CellStyleName.LABEL)
+                .look("K6:M" + last, CellStyleName.RESULT)
+                .numbers("K6:M" + last, "0.0");
         for (int row = FIRST_ROW; row <= last; row++) {
             // Neither a name nor a bar for a jar that is held back.
             page.formula("J" + row, "=IF(ISNUMBER(" + PLACE + row + ");" + WRAP + row + "&\"\";\"\")");
@@ -67,15 +69,18 @@ final class Ranked {
             page.formula("L" + row, lost("E", row));
             page.formula("M" + row, lost("F", row));
         }
-        page.look("Q4", Look.SECTION).text("Q4", "Held back").look("Q6:Q" + last, Look.LABEL);
-        page.look("O4", Look.SECTION).text("O4", "Scales").text("O6", "C").text("O7", "F");
-        page.look("O6:O7", Look.LABEL);
+        page.look("Q4", CellStyleName.SECTION).text("Q4", "Held back").look("Q6:Q" + last, CellStyleName.LABEL);
+        page.look("O4", CellStyleName.SECTION)
+                .text("O4", "Scales")
+                .text("O6", "C")
+                .text("O7", "F");
+        page.look("O6:O7", CellStyleName.LABEL);
         book.names()
                 .fixed("scales", page, "O6:O7")
                 .fixed("places", page, "A6:A" + last)
                 .fixed("held_back", page, "Q6:Q" + last)
                 .fixed("best", page, "B6");
-        new PrintSetup(PrintSetup.Way.LYING, "Behind the ranking").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the ranking").applyUnprinted(page);
         page.protect();
         return page;
     }

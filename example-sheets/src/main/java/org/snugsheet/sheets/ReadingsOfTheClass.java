@@ -16,7 +16,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Ambient;
 
 /** The readings in {@link DesignAWrap}, which nobody took: the jars cool as their layers let them, see InventedReadings. */
 final class ReadingsOfTheClass {
@@ -44,7 +44,7 @@ final class ReadingsOfTheClass {
                 layers(side),
                 flat(LayersTable.LID),
                 flat(LayersTable.BASE),
-                Place.parse(DesignAWrap.PLACE));
+                Ambient.parse(DesignAWrap.PLACE));
         WaterBody water = WaterBody.of(volume, start)
                 .withVessel(VesselMaterial.GLASS.heatCapacity(Mass.of(DesignAWrap.GLASS, Unit.GRAM)));
         CoolingConstant first = ExpectedCooling.of(design, water, cold);

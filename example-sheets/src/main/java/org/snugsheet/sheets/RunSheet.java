@@ -1,7 +1,7 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -33,12 +33,12 @@ final class RunSheet {
         page.height("A" + FIRST_ROW + ":A" + LAST_ROW, 9);
         // The words about the start, the longest.
         page.height("A" + (FIRST_ROW + 1), 13);
-        page.text("A1", "Run sheet for the lesson").look("A1", Look.TITLE);
-        page.merge("A2:D2").look("A2:D2", Look.PURPOSE);
+        page.text("A1", "Run sheet for the lesson").look("A1", CellStyleName.TITLE);
+        page.merge("A2:D2").look("A2:D2", CellStyleName.PURPOSE);
         page.formula(
                 "A2",
                 "=\"What to prepare, when to read, and what to expect.\"&IF(invented;\" The numbers are invented.\";\"\")");
-        page.merge("A3:D3").look("A3:D3", Look.CAUTION);
+        page.merge("A3:D3").look("A3:D3", CellStyleName.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
@@ -47,12 +47,12 @@ final class RunSheet {
                         + " school’s policy and local rules come first.");
         writeMessage(page);
         writeTable(page);
-        new PrintSetup(PrintSetup.Way.UPRIGHT, "Run sheet for the lesson").apply(page, "A1:D" + LAST_ROW);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "Run sheet for the lesson").apply(page, "A1:D" + LAST_ROW);
         return page;
     }
 
     private static void writeMessage(Page page) throws com.sun.star.uno.Exception {
-        page.merge("A4:D4").look("A4:D4", Look.MESSAGE);
+        page.merge("A4:D4").look("A4:D4", CellStyleName.MESSAGE);
         String tooLong = BehindThePlan.LINES + ">" + ROWS;
         page.formula(
                 "A4",
@@ -61,8 +61,9 @@ final class RunSheet {
                         + " Plan, fill every box; the start must lie between the two taps.\";IF(" + tooLong
                         + ";\"The table is too long for this page, and ends early. Read for a shorter time, or with a"
                         + " finer thermometer.\";\"Print this page and keep it at hand. An adult reads the cautions below before the lesson begins.\")))");
-        Highlight.when(page, "A4:D4", BehindThePlan.TOO_HOT, Look.ALARM);
-        Highlight.when(page, "A4:D4", "OR(" + BehindThePlan.LINES + "=0;" + tooLong + ")", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "A4:D4", BehindThePlan.TOO_HOT, CellStyleName.ALARM);
+        Highlight.when(
+                page, "A4:D4", "OR(" + BehindThePlan.LINES + "=0;" + tooLong + ")", CellStyleName.TROUBLE_MESSAGE);
     }
 
     private static void writeTable(Page page) throws com.sun.star.uno.Exception {
@@ -78,28 +79,28 @@ final class RunSheet {
                         "=IF(LEN(" + there + ")=0;\"\";" + there + ")");
             }
         }
-        rule(page, "A", Look.LABEL);
-        rule(page, "B", Look.TENTHS);
-        rule(page, "C", Look.TENTHS);
-        rule(page, "D", Look.LABEL);
+        rule(page, "A", CellStyleName.LABEL);
+        rule(page, "B", CellStyleName.TENTHS);
+        rule(page, "C", CellStyleName.TENTHS);
+        rule(page, "D", CellStyleName.LABEL);
     }
 
     // Told by what kind of cells a line has, for the words follow the language of the document: a heading has words in
     // its second column, a reading a number in its first; a caution has nothing between its first and its last, and
     // follows the readings, if there are any; a count of jars has no unit. The first condition that holds decides.
-    private static void rule(Page page, String column, Look otherwise) throws com.sun.star.uno.Exception {
+    private static void rule(Page page, String column, CellStyleName otherwise) throws com.sun.star.uno.Exception {
         String cells = column + FIRST_ROW + ":" + column + LAST_ROW;
         String first = "$A$" + FIRST_ROW + ":$A";
         String noUnit = "LEN($A1)>0;LEN($C1)=0;ISTEXT($A1)";
-        Highlight.when(page, cells, "AND(ISTEXT($B1);LEN($B1)>0)", Look.HEAD);
+        Highlight.when(page, cells, "AND(ISTEXT($B1);LEN($B1)>0)", CellStyleName.HEAD);
         Highlight.when(
                 page,
                 cells,
                 "AND(" + noUnit + ";LEN($B1)=0;OR(COUNT(" + first + "1)>0;COUNT(" + first + "$" + LAST_ROW + ")=0))",
-                Look.CAUTION_LINE);
-        Highlight.when(page, cells, "ISNUMBER($A1)", column.equals("A") ? Look.RESULT : Look.TENTHS);
+                CellStyleName.CAUTION_LINE);
+        Highlight.when(page, cells, "ISNUMBER($A1)", column.equals("A") ? CellStyleName.RESULT : CellStyleName.TENTHS);
         if (column.equals("B")) {
-            Highlight.when(page, cells, "AND(" + noUnit + ";ISNUMBER($B1))", Look.COUNT);
+            Highlight.when(page, cells, "AND(" + noUnit + ";ISNUMBER($B1))", CellStyleName.COUNT);
         }
         Highlight.when(page, cells, "LEN($A1)>0", otherwise);
     }

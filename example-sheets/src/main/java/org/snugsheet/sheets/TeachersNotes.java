@@ -1,8 +1,8 @@
 package org.snugsheet.sheets;
 
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -54,10 +54,10 @@ final class TeachersNotes implements WorkedSheet {
         rule(page);
         NotesToRead.onFirstPage(page, 15);
         Page more = NotesToRead.secondPage(book);
-        more.text("T1", "Scales").text("T2", "C").text("T3", "F").look("T1:T3", Look.HINT);
+        more.text("T1", "Scales").text("T2", "C").text("T3", "F").look("T1:T3", CellStyleName.HINT);
         book.names().fixed("scales", more, "T2:T3");
         Invented.keep(book, more, "V1", page, "B8:B11");
-        new PrintSetup(PrintSetup.Way.UPRIGHT, TITLE).apply(page, "A1:E" + NotesToRead.LAST_ROW);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, TITLE).apply(page, "A1:E" + NotesToRead.LAST_ROW);
         page.protect();
         more.protect();
         book.describe(
@@ -74,14 +74,14 @@ final class TeachersNotes implements WorkedSheet {
     }
 
     private static void writeHelper(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:B6", Look.SECTION).formula("A6", Invented.heading("Do two results differ?"));
-        page.text("A7", "two half-times, say, and their ±").look("A7:B7", Look.HINT);
-        page.look("A8:A11", Look.LABEL).look("B8:B11", Look.INPUT);
+        page.look("A6:B6", CellStyleName.SECTION).formula("A6", Invented.heading("Do two results differ?"));
+        page.text("A7", "two half-times, say, and their ±").look("A7:B7", CellStyleName.HINT);
+        page.look("A8:A11", CellStyleName.LABEL).look("B8:B11", CellStyleName.INPUT);
         page.text("A8", "the first value").number("B8", 48);
         page.text("A9", "its ±, the standard error").number("B9", 2);
         page.text("A10", "the second value").number("B10", 53);
         page.text("A11", "its ±, the standard error").number("B11", 3);
-        page.merge("A12:B13").look("A12:B13", Look.SENTENCE);
+        page.merge("A12:B13").look("A12:B13", CellStyleName.SENTENCE);
         // The difference of two independent values has the standard error of both in quadrature (JCGM 100:2008, 5.1.2);
         // twice that is about 95 % of a normal distribution.
         String ratio = "ABS(first_value-second_value)/SQRT(first_error^2+second_error^2)";
@@ -93,14 +93,14 @@ final class TeachersNotes implements WorkedSheet {
     }
 
     private static void writeWater(Page page) throws com.sun.star.uno.Exception {
-        page.look("D6:E6", Look.SECTION).text("D6", "Is this water safe?");
-        page.text("D7", "ask before pupils touch a jar").look("D7:E7", Look.HINT);
-        page.look("D8:D9", Look.LABEL).look("E8:E9", Look.INPUT);
+        page.look("D6:E6", CellStyleName.SECTION).text("D6", "Is this water safe?");
+        page.text("D7", "ask before pupils touch a jar").look("D7:E7", CellStyleName.HINT);
+        page.look("D8:D9", CellStyleName.LABEL).look("E8:E9", CellStyleName.INPUT);
         page.formula("D8", Degrees.label("Warm water, ")).number("E8", 40);
         page.text("D9", "Scale, C or F").text("E9", "C");
-        page.merge("D10:E13").look("D10:E13", Look.NOTE);
+        page.merge("D10:E13").look("D10:E13", CellStyleName.NOTE);
         page.formula("D10", "=IFERROR(PLAN.SAFE(warm;scale);\"Type the temperature of the water as a number.\")");
-        Highlight.when(page, "D10:E13", SafeWater.TOO_HOT, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "D10:E13", SafeWater.TOO_HOT, CellStyleName.TROUBLE_MESSAGE);
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

@@ -1,6 +1,6 @@
 package org.snugsheet.sheets;
 
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 
 /**
@@ -41,17 +41,17 @@ record Top(String title, String purpose, String caution) {
                 .height("A3", 10.5)
                 .height("A4", 1.5)
                 .height("A5", 6);
-        page.text("A1", title).look("A1", Look.TITLE);
-        across(page, 2, last, Look.PURPOSE).text("A2", purpose);
-        across(page, 3, last, Look.CAUTION).paragraphs("A3", "Caution:", caution);
+        page.text("A1", title).look("A1", CellStyleName.TITLE);
+        across(page, 2, last, CellStyleName.PURPOSE).text("A2", purpose);
+        across(page, 3, last, CellStyleName.CAUTION).paragraphs("A3", "Caution:", caution);
         page.merge("A5:" + sampleEnd + "5")
-                .look("A5:" + sampleEnd + "5", Look.SAMPLE)
+                .look("A5:" + sampleEnd + "5", CellStyleName.SAMPLE)
                 .text("A5", "a boxed cell");
         page.text(
                         hint + "5",
                         "is for you to type in. Everything else works itself out and is locked against slips; there is"
                                 + " no password (Tools, Protect Sheet).")
-                .look(hint + "5:" + last + "5", Look.FOLLOWS);
+                .look(hint + "5:" + last + "5", CellStyleName.FOLLOWS);
     }
 
     /**
@@ -66,7 +66,7 @@ record Top(String title, String purpose, String caution) {
         page.height("A2", 12).height("A5", 9.5).merge("B5:" + last + "5").wrapped("B5:" + last + "5");
     }
 
-    private static Page across(Page page, int row, String last, Look look) throws com.sun.star.uno.Exception {
+    private static Page across(Page page, int row, String last, CellStyleName look) throws com.sun.star.uno.Exception {
         String cells = "A" + row + ":" + last + row;
         return page.merge(cells).look(cells, look);
     }

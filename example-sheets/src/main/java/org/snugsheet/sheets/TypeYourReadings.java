@@ -4,9 +4,9 @@ import java.util.List;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -69,7 +69,7 @@ final class TypeYourReadings implements WorkedSheet {
         writeResults(page);
         rule(page);
         HalfTimes.add(book).draw(page, "half_times", "L20:P31");
-        new PrintSetup(PrintSetup.Way.LYING, "Type your readings here").apply(page, "A1:P31");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Type your readings here").apply(page, "A1:P31");
         page.protect();
         read.protect();
         book.describe(
@@ -104,32 +104,32 @@ final class TypeYourReadings implements WorkedSheet {
     }
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
-        page.text("A1", "Type your readings here").look("A1", Look.TITLE);
-        page.merge("A2:P2").look("A2:P2", Look.PURPOSE);
+        page.text("A1", "Type your readings here").look("A1", CellStyleName.TITLE);
+        page.merge("A2:P2").look("A2:P2", CellStyleName.PURPOSE);
         page.text("A2", "One column for each jar. What the checks find is said on the right.");
-        page.merge("A3:P3").look("A3:P3", Look.CAUTION);
+        page.merge("A3:P3").look("A3:P3", CellStyleName.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
                 "start no warmer than 43 °C (109 °F), and let an adult pour. Glass breaks: carry jars with both hands. Wipe up water"
                         + " at once. Use no mercury thermometers. Follow the safety policy of your school.");
-        page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
+        page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
         page.text("B5", "is for you to type in. The results below follow by themselves.")
-                .look("B5:C5", Look.FOLLOWS)
+                .look("B5:C5", CellStyleName.FOLLOWS)
                 .text("I5", "Missed a reading? Leave it blank. A °F thermometer? End the jar’s name with °F.")
-                .look("I5", Look.HINT);
+                .look("I5", CellStyleName.HINT);
     }
 
     private static void writeBlock(Page page) throws com.sun.star.uno.Exception {
-        page.look("D6:J6", Look.SECTION).formula("D6", Invented.heading("2  What the thermometers read"));
+        page.look("D6:J6", CellStyleName.SECTION).formula("D6", Invented.heading("2  What the thermometers read"));
         page.text("D7", "Minutes")
-                .look("D7", Look.HEAD)
-                .look("E7:J7", Look.HEAD)
+                .look("D7", CellStyleName.HEAD)
+                .look("E7:J7", CellStyleName.HEAD)
                 .wrapped("E7:J7")
                 .height("A7", 10);
-        page.look(GRID.typed(), Look.INPUT);
-        page.look("A6:B6", Look.SECTION).text("A6", "1  Your jars");
-        page.look("A8:A13", Look.LABEL).look("B8:B13", Look.INPUT);
+        page.look(GRID.typed(), CellStyleName.INPUT);
+        page.look("A6:B6", CellStyleName.SECTION).text("A6", "1  Your jars");
+        page.look("A8:A13", CellStyleName.LABEL).look("B8:B13", CellStyleName.INPUT);
         for (int jar = 0; jar < JARS; jar++) {
             page.text("A" + (8 + jar), "jar " + (jar + 1)).formula(column(jar) + "7", "=B" + (8 + jar) + "&\"\"");
         }
@@ -145,7 +145,9 @@ final class TypeYourReadings implements WorkedSheet {
                 page.number(column(jar) + (FIRST_ROW + row), typed(jar, row, celsius[row], group.scale()));
             }
         }
-        page.look("A15:A16", Look.LABEL).look("B15:B16", Look.INPUT).wrapped("A15:A16");
+        page.look("A15:A16", CellStyleName.LABEL)
+                .look("B15:B16", CellStyleName.INPUT)
+                .wrapped("A15:A16");
         page.text("A15", "Surroundings, °C").number("B15", SURROUNDINGS);
         page.text("A16", "Smallest mark").number("B16", 1);
     }
@@ -159,8 +161,8 @@ final class TypeYourReadings implements WorkedSheet {
     }
 
     private static void writeChecks(Page page) throws com.sun.star.uno.Exception {
-        page.look("L6:P6", Look.SECTION).text("L6", "3  What the checks say");
-        page.look("L7:P7", Look.HEAD).look("L8:P" + (7 + CHECKS), Look.SMALL_MESSAGE);
+        page.look("L6:P6", CellStyleName.SECTION).text("L6", "3  What the checks say");
+        page.look("L7:P7", CellStyleName.HEAD).look("L8:P" + (7 + CHECKS), CellStyleName.SMALL_MESSAGE);
         String[] heads = {"Jar", "Minute", "What is wrong", "How sure", "What to do"};
         for (int column = 0; column < heads.length; column++) {
             char letter = (char) ('L' + column);
@@ -172,29 +174,33 @@ final class TypeYourReadings implements WorkedSheet {
             }
         }
         for (int row = 8; row < 8 + CHECKS; row++) {
-            Highlight.unlessOk(page, "L" + row + ":P" + row, "$N$" + row, Look.SMALL_TROUBLE);
+            Highlight.unlessOk(page, "L" + row + ":P" + row, "$N$" + row, CellStyleName.SMALL_TROUBLE);
         }
-        page.text("D20", "usable?").look("D20", Look.LABEL).look("E20:J20", Look.RESULT);
+        page.text("D20", "usable?").look("D20", CellStyleName.LABEL).look("E20:J20", CellStyleName.RESULT);
         page.formula("E20:J20", "=IF(LEN(surroundings)=0;\"\";check)");
-        Highlight.when(page, "E20:J20", AsRead.heldBack("A$20"), Look.TROUBLE);
-        page.merge("D21:J22").look("D21:J22", Look.MESSAGE);
+        Highlight.when(page, "E20:J20", AsRead.heldBack("A$20"), CellStyleName.TROUBLE);
+        page.merge("D21:J22").look("D21:J22", CellStyleName.MESSAGE);
         page.formula("D21", AsRead.message(GRID, "All readings can be used."));
-        Highlight.when(page, "D21:J22", AsRead.IS_HOT, Look.HOT);
-        Highlight.when(page, "D21:J22", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "D21:J22", AsRead.IS_HOT, CellStyleName.HOT);
+        Highlight.when(page, "D21:J22", AsRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         AsRead.mark(page, GRID);
     }
 
     private static void writeResults(Page page) throws com.sun.star.uno.Exception {
-        page.look("D23:J23", Look.SECTION).text("D23", "4  What the curves of the jars that can be used say");
+        page.look("D23:J23", CellStyleName.SECTION).text("D23", "4  What the curves of the jars that can be used say");
         String[] heads = {"Jar", "constant, 1/min", "±", "half-time, min", "start", "scale", "usable?"};
         String[] numbers = {"", "0.0000", "\"± \"0.0000", "0.0", "0.0", "", ""};
         int[] columns = {1, 3, 4, 5, 6, 7, 9};
-        page.look("D25:J25", Look.HEAD).wrapped("D25:J25").height("A24", 2).height("A25", 10);
+        page.look("D25:J25", CellStyleName.HEAD)
+                .wrapped("D25:J25")
+                .height("A24", 2)
+                .height("A25", 10);
         int last = FIRST_RESULT + JARS - 1;
         for (int column = 0; column < heads.length; column++) {
             char letter = (char) ('D' + column);
             String cells = letter + "" + FIRST_RESULT + ":" + letter + last;
-            page.text(letter + "25", heads[column]).look(cells, column == 0 ? Look.LABEL : Look.RESULT);
+            page.text(letter + "25", heads[column])
+                    .look(cells, column == 0 ? CellStyleName.LABEL : CellStyleName.RESULT);
             if (!numbers[column].isEmpty()) {
                 page.numbers(cells, numbers[column]);
             }
@@ -211,7 +217,7 @@ final class TypeYourReadings implements WorkedSheet {
             }
         }
         for (int row = FIRST_RESULT; row <= last; row++) {
-            Highlight.when(page, "J" + row, "$J$" + row + "=\"see checks\"", Look.TROUBLE_MESSAGE);
+            Highlight.when(page, "J" + row, "$J$" + row + "=\"see checks\"", CellStyleName.TROUBLE_MESSAGE);
         }
     }
 

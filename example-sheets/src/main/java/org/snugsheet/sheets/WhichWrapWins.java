@@ -2,9 +2,9 @@ package org.snugsheet.sheets;
 
 import java.util.List;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -89,7 +89,7 @@ final class WhichWrapWins implements WorkedSheet {
         writeVerdict(page);
         rule(page);
         ClassDisplay.fill(display, ranked);
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:L32");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:L32");
         page.protect();
         read.protect();
         book.describe(
@@ -127,13 +127,13 @@ final class WhichWrapWins implements WorkedSheet {
     }
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:" + LAST + "6", Look.SECTION);
+        page.look("A6:" + LAST + "6", CellStyleName.SECTION);
         page.formula("A6", Degrees.label("1  What the thermometers read, ") + "&" + Invented.WORDS);
         page.text("A7", "Time, minutes")
-                .look("A7", Look.HEAD)
-                .look("B7:I7", Look.HEAD)
+                .look("A7", CellStyleName.HEAD)
+                .look("B7:I7", CellStyleName.HEAD)
                 .wrapped("B7:I7");
-        page.look(GRID.typed(), Look.INPUT);
+        page.look(GRID.typed(), CellStyleName.INPUT);
         InventedReadings invented =
                 new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED);
         for (int row = 0; row < MINUTES.size(); row++) {
@@ -152,8 +152,8 @@ final class WhichWrapWins implements WorkedSheet {
     }
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
-        page.look("K6:L6", Look.SECTION).text("K6", "2  Say how it was measured");
-        page.look("K7:K10", Look.LABEL).look("L7:L10", Look.INPUT);
+        page.look("K6:L6", CellStyleName.SECTION).text("K6", "2  Say how it was measured");
+        page.look("K7:K10", CellStyleName.LABEL).look("L7:L10", CellStyleName.INPUT);
         page.text("K7", "Scale, C or F").text("L7", "C");
         page.formula("K8", Degrees.label("Around the jars, ")).number("L8", SURROUNDINGS);
         page.formula("K9", Degrees.label("Smallest mark, ")).number("L9", MARK);
@@ -163,34 +163,34 @@ final class WhichWrapWins implements WorkedSheet {
                         "=IF(" + tooHot + ";\"Too hot: at most \"&IF(scale=\"F\";\"109 °F\";\"43 °C\");"
                                 + Degrees.label("Compare all from, ").substring(1) + ")")
                 .number("L10", START);
-        Highlight.when(page, "K10", tooHot, Look.HOT);
-        page.look("K11:L11", Look.SECTION).text("K11", "The wraps, named once");
-        page.look("K12:K19", Look.LABEL).look("L12:L19", Look.INPUT);
+        Highlight.when(page, "K10", tooHot, CellStyleName.HOT);
+        page.look("K11:L11", CellStyleName.SECTION).text("K11", "The wraps, named once");
+        page.look("K12:K19", CellStyleName.LABEL).look("L12:L19", CellStyleName.INPUT);
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.text("A16", "Can these be used?").look("A16", Look.LABEL).look("B16:I16", Look.RESULT);
+        page.text("A16", "Can these be used?").look("A16", CellStyleName.LABEL).look("B16:I16", CellStyleName.RESULT);
         page.formula("B16:I16", "=IF(LEN(surroundings)=0;\"\";check)");
-        Highlight.when(page, "B16:I16", AsRead.heldBack("A$16"), Look.TROUBLE);
-        page.merge("A17:I17").look("A17:I17", Look.MESSAGE);
+        Highlight.when(page, "B16:I16", AsRead.heldBack("A$16"), CellStyleName.TROUBLE);
+        page.merge("A17:I17").look("A17:I17", CellStyleName.MESSAGE);
         page.formula("A17", AsRead.message(GRID, "All readings can be used. Fewer groups? Leave their columns blank."));
-        Highlight.when(page, "A17:I17", AsRead.IS_HOT, Look.HOT);
-        Highlight.when(page, "A17:I17", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "A17:I17", AsRead.IS_HOT, CellStyleName.HOT);
+        Highlight.when(page, "A17:I17", AsRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         AsRead.mark(page, GRID);
     }
 
     private static void writeRanking(Page page) throws com.sun.star.uno.Exception {
-        page.look("A23:I23", Look.SECTION).text("A23", "4  The ranking: the best wrap first");
-        page.look("A24:I24", Look.HEAD).wrapped("A24:I24").merge("G24:I24");
+        page.look("A23:I23", CellStyleName.SECTION).text("A23", "4  The ranking: the best wrap first");
+        page.look("A24:I24", CellStyleName.HEAD).wrapped("A24:I24").merge("G24:I24");
         page.text("A24", "wrap").text("B24", "place").text("C24", "jars").text("D24", "half-time, minutes");
         page.formula("E24", Degrees.label("lost in 10 min, "))
                 .text("F24", "95 % sure")
                 .text("G24", "cannot be told from; or why held back");
         for (int place = 0; place < JARS.size(); place++) {
             int row = 25 + place;
-            page.look("A" + row, Look.LABEL).look("B" + row + ":C" + row, Look.COUNT);
-            page.look("D" + row + ":E" + row, Look.RESULT).look("F" + row, Look.UNCERTAINTY);
-            page.merge("G" + row + ":I" + row).look("G" + row + ":I" + row, Look.HINT);
+            page.look("A" + row, CellStyleName.LABEL).look("B" + row + ":C" + row, CellStyleName.COUNT);
+            page.look("D" + row + ":E" + row, CellStyleName.RESULT).look("F" + row, CellStyleName.UNCERTAINTY);
+            page.merge("G" + row + ":I" + row).look("G" + row + ":I" + row, CellStyleName.HINT);
             page.wrapped("G" + row).numbers("D" + row, "0").numbers("E" + row, "0.0");
             page.formula("A" + row, "=" + Ranked.cell(place, Ranked.WRAP) + "&\"\"");
             page.formula("B" + row, "=" + Ranked.cell(place, Ranked.PLACE));
@@ -206,16 +206,16 @@ final class WhichWrapWins implements WorkedSheet {
     }
 
     private static void writeVerdict(Page page) throws com.sun.star.uno.Exception {
-        page.look("A18:I18", Look.SECTION).text("A18", "3  The verdict");
-        page.merge("A19:I21").look("A19:I21", Look.SENTENCE).formula("A19", "=" + Ranked.WINNER);
-        page.text("K20", "Is one of two jars really slower?").look("K20:L20", Look.SECTION);
-        page.text("K21", "the first jar").text("K22", "the second jar").look("K21:K22", Look.LABEL);
-        page.look("L21:L22", Look.INPUT);
+        page.look("A18:I18", CellStyleName.SECTION).text("A18", "3  The verdict");
+        page.merge("A19:I21").look("A19:I21", CellStyleName.SENTENCE).formula("A19", "=" + Ranked.WINNER);
+        page.text("K20", "Is one of two jars really slower?").look("K20:L20", CellStyleName.SECTION);
+        page.text("K21", "the first jar").text("K22", "the second jar").look("K21:K22", CellStyleName.LABEL);
+        page.look("L21:L22", CellStyleName.INPUT);
         page.text("L21", JARS.get(0).name()).text("L22", JARS.get(3).name());
-        page.merge("K23:L25").look("K23:L25", Look.MESSAGE);
+        page.merge("K23:L25").look("K23:L25", CellStyleName.MESSAGE);
         page.formula("K23", "=" + Ranked.VERDICT);
-        page.look("K26:L26", Look.SECTION).text("K26", "What to look for");
-        page.merge("K27:L32").look("K27:L32", Look.NOTE);
+        page.look("K26:L26", CellStyleName.SECTION).text("K26", "What to look for");
+        page.merge("K27:L32").look("K27:L32", CellStyleName.NOTE);
         page.paragraphs(
                 "K27",
                 "Do wraps share a place?",

@@ -3,9 +3,9 @@ package org.snugsheet.sheets;
 import java.util.List;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -80,7 +80,7 @@ final class WindowsillJars implements WorkedSheet {
         Page behind = BehindTheChart.add(book, page);
         HowSureAreWe.drawChart(book, sure, behind);
         BehindTheChart.chart(page, behind).draw(book.office(), page, "cooling_curves", "H17:J32");
-        new PrintSetup(PrintSetup.Way.LYING, "Four wrapped jars on a snowy windowsill").apply(page, "A1:J35");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Four wrapped jars on a snowy windowsill").apply(page, "A1:J35");
         page.protect();
         sure.protect();
         read.protect();
@@ -118,32 +118,32 @@ final class WindowsillJars implements WorkedSheet {
     }
 
     private static void writeTop(Page page) throws com.sun.star.uno.Exception {
-        page.text("A1", "Four wrapped jars on a snowy windowsill").look("A1", Look.TITLE);
-        page.merge("A2:J2").look("A2:J2", Look.PURPOSE);
+        page.text("A1", "Four wrapped jars on a snowy windowsill").look("A1", CellStyleName.TITLE);
+        page.merge("A2:J2").look("A2:J2", CellStyleName.PURPOSE);
         page.text(
                 "A2",
                 "Type what your thermometers read, and see which wrap keeps a jar of warm water warm longest, and how"
                         + " sure you can be.");
-        page.merge("A3:J3").look("A3:J3", Look.CAUTION);
+        page.merge("A3:J3").look("A3:J3", CellStyleName.CAUTION);
         page.paragraphs(
                 "A3",
                 "Caution:",
                 "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks: carry jars with both"
                         + " hands, and stand them low, on no high or open windowsill. Wipe up water and melted snow at once: wet and icy"
                         + " floors are slippery. Follow the safety policy of your school.");
-        page.text("A5", "a boxed cell").look("A5", Look.SAMPLE);
+        page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
         page.text(
                         "B5",
                         "is for you to type in. Everything else works itself out and is locked against slips; there is"
                                 + " no password (Tools, Protect Sheet).")
-                .look("B5:J5", Look.FOLLOWS);
+                .look("B5:J5", CellStyleName.FOLLOWS);
     }
 
     private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:F6", Look.SECTION);
+        page.look("A6:F6", CellStyleName.SECTION);
         page.formula("A6", Invented.heading("1  What the thermometers read, °C"));
-        page.text("A7", "Time, minutes").look("A7", Look.HEAD).look("B7:F7", Look.HEAD);
-        page.look(GRID.typed(), Look.INPUT);
+        page.text("A7", "Time, minutes").look("A7", CellStyleName.HEAD).look("B7:F7", CellStyleName.HEAD);
+        page.look(GRID.typed(), CellStyleName.INPUT);
         InventedReadings invented =
                 new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED);
         for (int row = 0; row < MINUTES.size(); row++) {
@@ -168,18 +168,21 @@ final class WindowsillJars implements WorkedSheet {
 
     private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
         for (int row = 13; row <= 15; row++) {
-            page.merge("H" + row + ":I" + row).look("H" + row + ":I" + row, Look.LABEL);
+            page.merge("H" + row + ":I" + row).look("H" + row + ":I" + row, CellStyleName.LABEL);
         }
-        page.look("J13:J15", Look.INPUT);
+        page.look("J13:J15", CellStyleName.INPUT);
         page.text("H13", "Surroundings, °C: beside the jars").number("J13", SURROUNDINGS);
         page.text("H14", "Smallest mark, °C: from line to line").number("J14", MARK);
         page.text("H15", "A later time, minutes").number("J15", LATER);
     }
 
     private static void writeJars(Page page) throws com.sun.star.uno.Exception {
-        page.look("H6:J6", Look.SECTION).text("H6", "2  The jars, and where they stand");
-        page.look("H7:J7", Look.HEAD).text("H7", "jar").text("I7", "wrapped in").text("J7", "mm thick");
-        page.look("H8:J12", Look.INPUT);
+        page.look("H6:J6", CellStyleName.SECTION).text("H6", "2  The jars, and where they stand");
+        page.look("H7:J7", CellStyleName.HEAD)
+                .text("H7", "jar")
+                .text("I7", "wrapped in")
+                .text("J7", "mm thick");
+        page.look("H8:J12", CellStyleName.INPUT);
         for (int jar = 0; jar < JARS.size(); jar++) {
             int row = 8 + jar;
             page.text("H" + row, JARS.get(jar).name());
@@ -191,24 +194,24 @@ final class WindowsillJars implements WorkedSheet {
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.text("A17", "Can these be used?").look("A17", Look.LABEL).look("B17:F17", Look.RESULT);
+        page.text("A17", "Can these be used?").look("A17", CellStyleName.LABEL).look("B17:F17", CellStyleName.RESULT);
         page.formula("B17:F17", "=IF(LEN(surroundings)=0;\"\";check)");
-        Highlight.when(page, "B17:F17", AsRead.heldBack("A$17"), Look.TROUBLE);
-        page.merge("A18:F21").look("A18:F21", Look.MESSAGE);
+        Highlight.when(page, "B17:F17", AsRead.heldBack("A$17"), CellStyleName.TROUBLE);
+        page.merge("A18:F21").look("A18:F21", CellStyleName.MESSAGE);
         page.formula(
                 "A18",
                 AsRead.message(
                         GRID,
                         "All readings can be used. A missed reading stays blank; one typed with °F is read as °F."
                                 + " A °F thermometer? End the jar’s name with °F."));
-        Highlight.when(page, "A18:F21", AsRead.IS_HOT, Look.HOT);
-        Highlight.when(page, "A18:F21", AsRead.HAS_FINDING, Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "A18:F21", AsRead.IS_HOT, CellStyleName.HOT);
+        Highlight.when(page, "A18:F21", AsRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         AsRead.mark(page, GRID);
     }
 
     private static void writeCurveResults(Page page) throws com.sun.star.uno.Exception {
-        page.look("A23:F23", Look.SECTION).text("A23", "What the curves say");
-        page.look("A24:F24", Look.HEAD);
+        page.look("A23:F23", CellStyleName.SECTION).text("A23", "What the curves say");
+        page.look("A24:F24", CellStyleName.HEAD);
         for (int jar = 0; jar < JARS.size(); jar++) {
             page.formula(column(jar) + "24", "=" + column(jar) + "7");
         }
@@ -241,8 +244,8 @@ final class WindowsillJars implements WorkedSheet {
     }
 
     private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {
-        page.look("A34:J34", Look.SECTION).text("A34", "What to look for");
-        page.merge("A35:J35").look("A35:J35", Look.NOTE);
+        page.look("A34:J34", CellStyleName.SECTION).text("A34", "What to look for");
+        page.merge("A35:J35").look("A35:J35", CellStyleName.NOTE);
         page.paragraphs(
                 "A35",
                 "Which wrap is best?",
@@ -268,17 +271,17 @@ final class WindowsillJars implements WorkedSheet {
 
     private static void result(Page page, int row, String label, String numbers, String formula)
             throws com.sun.star.uno.Exception {
-        page.text("A" + row, label).look("A" + row, Look.LABEL);
-        fillRow(page, row, Look.RESULT, numbers, formula);
+        page.text("A" + row, label).look("A" + row, CellStyleName.LABEL);
+        fillRow(page, row, CellStyleName.RESULT, numbers, formula);
     }
 
     private static void uncertainty(Page page, int row, String numbers, String formula)
             throws com.sun.star.uno.Exception {
-        page.text("A" + row, "standard error").look("A" + row, Look.SUBLABEL);
-        fillRow(page, row, Look.UNCERTAINTY, "\"± \"" + numbers, formula);
+        page.text("A" + row, "standard error").look("A" + row, CellStyleName.SUBLABEL);
+        fillRow(page, row, CellStyleName.UNCERTAINTY, "\"± \"" + numbers, formula);
     }
 
-    private static void fillRow(Page page, int row, Look look, String numbers, String formula)
+    private static void fillRow(Page page, int row, CellStyleName look, String numbers, String formula)
             throws com.sun.star.uno.Exception {
         String cells = "B" + row + ":F" + row;
         page.look(cells, look).numbers(cells, numbers);

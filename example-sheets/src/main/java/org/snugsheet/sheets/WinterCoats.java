@@ -1,9 +1,9 @@
 package org.snugsheet.sheets;
 
 import java.util.List;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -100,7 +100,7 @@ final class WinterCoats implements WorkedSheet {
         Invented.keep(book, behind, "P4", page, "B8:B9", "B" + FIRST_GARMENT + ":C" + lastGarment);
         behind.protect();
         BehindTheCoats.bars(behind).draw(page, "coats_compared", "E23:H33");
-        new PrintSetup(PrintSetup.Way.LYING, TITLE).apply(page, "A1:H33");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:H33");
         page.protect();
         book.describe(
                 TITLE,
@@ -139,47 +139,52 @@ final class WinterCoats implements WorkedSheet {
     }
 
     private static void writeWeather(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:C6", Look.SECTION).formula("A6", Invented.heading("1  The weather"));
-        page.look("A7:A10", Look.LABEL).look("B7:B10", Look.INPUT).look("C7:C10", Look.HINT);
+        page.look("A6:C6", CellStyleName.SECTION).formula("A6", Invented.heading("1  The weather"));
+        page.look("A7:A10", CellStyleName.LABEL)
+                .look("B7:B10", CellStyleName.INPUT)
+                .look("C7:C10", CellStyleName.HINT);
         page.text("A7", "Scale, C or F").text("B7", "C").text("C7", "F: wind is in mph then");
         page.formula("A8", Degrees.label("Air, ")).number("B8", -6).text("C8", "out of the sun");
         page.formula("A9", "=\"Wind, \"&IF(scale=\"F\";\"mph\";\"km/h\")").number("B9", 15);
         page.text("C9", "as the weather report says");
         page.text("A10", "What people do").text("B10", "playing in the snow").text("C10", "choose from the list");
-        page.text("E12", "Clothing needed by an adult, clo").merge("E12:G12").look("E12:G12", Look.LABEL);
-        page.look("H12", Look.RESULT).numbers("H12", "0.0");
+        page.text("E12", "Clothing needed by an adult, clo").merge("E12:G12").look("E12:G12", CellStyleName.LABEL);
+        page.look("H12", CellStyleName.RESULT).numbers("H12", "0.0");
         page.formula("H12", "=IFERROR(COLD.NEEDED(air;activity;wind;scale);\"none told\")");
-        page.text("E13", "1 clo: a suit indoors").look("E13:H13", Look.HINT);
-        page.look("E6:H6", Look.SECTION).text("E6", "How cold does it feel?");
-        page.merge("E7:H8").look("E7:H8", Look.SENTENCE);
+        page.text("E13", "1 clo: a suit indoors").look("E13:H13", CellStyleName.HINT);
+        page.look("E6:H6", CellStyleName.SECTION).text("E6", "How cold does it feel?");
+        page.merge("E7:H8").look("E7:H8", CellStyleName.SENTENCE);
         page.formula(
                 "E7",
                 "=IFERROR(\"On an adult’s bare face it feels like \"&ROUND(COLD.WINDCHILL(air;wind;scale);0)&"
                         + Degrees.UNIT + "&\".\";"
                         + "\"No wind chill: that is for a wind in air up to 10 °C (50 °F).\")");
-        page.merge("E9:H11").look("E9:H11", Look.MESSAGE);
+        page.merge("E9:H11").look("E9:H11", CellStyleName.MESSAGE);
         page.formula("E9", "=IFERROR(COLD.FROSTBITE(air;wind;scale);\"Type the air and the wind as numbers.\")");
         // From −18 °C on children’s skin is at risk; see the engine’s Frostbite. Not asked by its words: they follow
         // the
         // language of the document.
-        Highlight.when(page, "E9:H11", "ROUND(chill;0)<=-18", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "E9:H11", "ROUND(chill;0)<=-18", CellStyleName.TROUBLE_MESSAGE);
     }
 
     private static void writeOutfits(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_GARMENT + GARMENTS - 1;
-        page.look("A11:C11", Look.SECTION).formula("A11", Invented.heading("2  Two outfits for an adult"));
+        page.look("A11:C11", CellStyleName.SECTION).formula("A11", Invented.heading("2  Two outfits for an adult"));
         page.text("A12", "Who wears the first?").text("A13", "Who wears the second?");
-        page.look("A12:A13", Look.LABEL).look("B12:B13", Look.INPUT);
+        page.look("A12:A13", CellStyleName.LABEL).look("B12:B13", CellStyleName.INPUT);
         page.text("B12", "snowman builder").text("B13", "in a hurry");
-        page.text("A14", "worn").look("A14:C14", Look.HEAD);
+        page.text("A14", "worn").look("A14:C14", CellStyleName.HEAD);
         page.formula("B14", "=INDEX(wearers;1)&\"\"").formula("C14", "=INDEX(wearers;2)&\"\"");
-        page.look("A" + FIRST_GARMENT + ":A" + last, Look.LABEL).look("B" + FIRST_GARMENT + ":C" + last, Look.INPUT);
+        page.look("A" + FIRST_GARMENT + ":A" + last, CellStyleName.LABEL)
+                .look("B" + FIRST_GARMENT + ":C" + last, CellStyleName.INPUT);
         for (int i = 0; i < GARMENTS; i++) {
             int row = FIRST_GARMENT + i;
             page.text("A" + row, PLACES.get(i)).text("B" + row, SNOWMAN.get(i)).text("C" + row, IN_A_HURRY.get(i));
         }
-        page.text("A23", "Keeps in, clo").text("A24", "Warm enough?").look("A23:A24", Look.LABEL);
-        page.look("B23:C23", Look.RESULT).look("B24:C25", Look.MESSAGE).numbers("B23:C23", "0.0");
+        page.text("A23", "Keeps in, clo").text("A24", "Warm enough?").look("A23:A24", CellStyleName.LABEL);
+        page.look("B23:C23", CellStyleName.RESULT)
+                .look("B24:C25", CellStyleName.MESSAGE)
+                .numbers("B23:C23", "0.0");
         page.merge("A24:A25").merge("B24:B25").merge("C24:C25");
         page.formula("B23:C23", "=IFERROR(COLD.OUTFIT(garments_worn);\"choose garments\")");
         page.formula(
@@ -189,16 +194,17 @@ final class WinterCoats implements WorkedSheet {
                         + ";\"No outfit keeps an adult warm in this for long: go in.\";\"It is not cold enough"
                         + " to ask.\");IF(keeps_in>=needed;\"Yes, for an adult. A child needs more.\";\"No: \"&FIXED(needed-keeps_in;1)&\" clo short."
                         + " Add a layer, move more, or go in sooner.\")))");
-        Highlight.when(page, "B24:C25", "LEFT(A$24;2)=\"No\"", Look.TROUBLE_MESSAGE);
+        Highlight.when(page, "B24:C25", "LEFT(A$24;2)=\"No\"", CellStyleName.TROUBLE_MESSAGE);
     }
 
     private static void writeAnimals(Page page) throws com.sun.star.uno.Exception {
         int last = FIRST_ANIMAL + ANIMALS - 1;
-        page.look("E14:H14", Look.SECTION).text("E14", "3  Coats of animals, as published");
-        page.look("E15:H15", Look.HEAD).text("E15", "animal").text("F15", "covering");
+        page.look("E14:H14", CellStyleName.SECTION).text("E14", "3  Coats of animals, as published");
+        page.look("E15:H15", CellStyleName.HEAD).text("E15", "animal").text("F15", "covering");
         page.text("G15", "mm thick").text("H15", "keeps in, clo");
-        page.look("E" + FIRST_ANIMAL + ":G" + last, Look.INPUT);
-        page.look("H" + FIRST_ANIMAL + ":H" + last, Look.RESULT).numbers("H" + FIRST_ANIMAL + ":H" + last, "0.0");
+        page.look("E" + FIRST_ANIMAL + ":G" + last, CellStyleName.INPUT);
+        page.look("H" + FIRST_ANIMAL + ":H" + last, CellStyleName.RESULT)
+                .numbers("H" + FIRST_ANIMAL + ":H" + last, "0.0");
         for (int i = 0; i < ANIMALS; i++) {
             int row = FIRST_ANIMAL + i;
             if (i < COATS.size()) {
@@ -214,8 +220,8 @@ final class WinterCoats implements WorkedSheet {
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
-        page.look("A26:C26", Look.SECTION).text("A26", "What to look for");
-        page.merge("A27:C33").look("A27:C33", Look.NOTE);
+        page.look("A26:C26", CellStyleName.SECTION).text("A26", "What to look for");
+        page.merge("A27:C33").look("A27:C33", CellStyleName.NOTE);
         page.paragraphs(
                 "A27",
                 "What is a clo?",

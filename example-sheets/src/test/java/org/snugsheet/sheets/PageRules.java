@@ -17,7 +17,7 @@ import com.sun.star.table.CellRangeAddress;
 import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.office.harness.CalcDocument;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 
 /** Those of the {@link HouseRulesIT house rules} that say what can be seen, in a window and on paper. */
 final class PageRules {
@@ -84,7 +84,10 @@ final class PageRules {
                 for (int column = 0; column < cells[row].length; column++) {
                     if (cells[row][column].matches("(?s).*(works? itself out|by themselves).*")) {
                         Object cell = page.getCellByPosition(column, row);
-                        assertEquals(Look.FOLLOWS.styleName(), Opened.property(cell, "CellStyle"), cells[row][column]);
+                        assertEquals(
+                                CellStyleName.FOLLOWS.styleName(),
+                                Opened.property(cell, "CellStyle"),
+                                cells[row][column]);
                     }
                 }
             }

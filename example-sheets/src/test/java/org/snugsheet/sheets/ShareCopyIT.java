@@ -20,7 +20,7 @@ import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
-import org.snugsheet.office.page.Look;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.sharing.ShareCopy;
 
 /** A copy to share of every worked sheet shows the same in an office that has no extension. */
@@ -77,7 +77,7 @@ class ShareCopyIT {
         try {
             Object cell =
                     used.getCellByPosition(Integer.parseInt(place.group(2)) - 1, Integer.parseInt(place.group(1)) - 1);
-            return Look.FOLLOWS.styleName().equals(Opened.property(cell, "CellStyle"));
+            return CellStyleName.FOLLOWS.styleName().equals(Opened.property(cell, "CellStyle"));
         } catch (com.sun.star.uno.Exception gone) {
             throw new IllegalStateException(gone);
         }

@@ -24,7 +24,7 @@ import org.snugsheet.engine.cooling.ModelChoice;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -39,7 +39,7 @@ public class FitBenchmark {
 
     private static final double ROOM = 4;
 
-    private final Mark mark = Mark.usual(Scale.CELSIUS);
+    private final Graduation mark = Graduation.usual(Scale.CELSIUS);
     private final Surroundings room = Surroundings.constant(new Temperature(ROOM));
     private final double[] minutes = new double[12];
     private final double[] celsius = new double[12];

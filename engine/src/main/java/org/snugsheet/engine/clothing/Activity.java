@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.table.Keywords;
 import org.snugsheet.engine.table.Names;
 
@@ -33,11 +33,11 @@ public record Activity(double wattsPerSquareMetre) {
     /**
      * An activity.
      *
-     * @throws Refusal if it makes less heat than 58 W/m² or more than 400 W/m²
+     * @throws InvalidInputException if it makes less heat than 58 W/m² or more than 400 W/m²
      */
     public Activity {
         if (!(wattsPerSquareMetre >= LEAST && wattsPerSquareMetre <= MOST)) {
-            throw Refusal.of(Trouble.ACTIVITY_OUT_OF_RANGE, wattsPerSquareMetre);
+            throw InvalidInputException.of(Problem.ACTIVITY_OUT_OF_RANGE, wattsPerSquareMetre);
         }
     }
 
@@ -112,7 +112,7 @@ public record Activity(double wattsPerSquareMetre) {
      *
      * @param number up to 10 in met (1 met = 58.2 W/m²), else in W/m²
      * @return the activity
-     * @throws Refusal if it makes less heat than 58 W/m² or more than 400 W/m²
+     * @throws InvalidInputException if it makes less heat than 58 W/m² or more than 400 W/m²
      */
     public static Activity of(double number) {
         return new Activity(number <= MOST_MET ? number * MET : number);
@@ -123,7 +123,7 @@ public record Activity(double wattsPerSquareMetre) {
      *
      * @param text a name such as {@code walking}, or a number with its unit such as {@code 2.6 met} or {@code 145 W/m²}
      * @return the activity
-     * @throws Refusal if it is unknown, or out of range
+     * @throws InvalidInputException if it is unknown, or out of range
      */
     public static Activity parse(String text) {
         Matcher matcher = WITH_UNIT.matcher(text.strip());
@@ -134,6 +134,6 @@ public record Activity(double wattsPerSquareMetre) {
         return Loaded.NAMES
                 .find(Names.words(Keywords.ACTIVITY.english(text)))
                 .map(Usual::activity)
-                .orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_ACTIVITY, text.strip()));
+                .orElseThrow(() -> InvalidInputException.of(Problem.UNKNOWN_ACTIVITY, text.strip()));
     }
 }

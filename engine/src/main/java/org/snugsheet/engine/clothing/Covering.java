@@ -1,8 +1,8 @@
 package org.snugsheet.engine.clothing;
 
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.insulation.Condition;
 import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.insulation.Material;
@@ -37,20 +37,20 @@ public record Covering(Material material) {
      *
      * @param name its name, such as {@code fur}
      * @return the covering
-     * @throws Refusal if it covers no animal, nobody here knows it, or not as wet as that
+     * @throws InvalidInputException if it covers no animal, nobody here knows it, or not as wet as that
      */
     public static Covering find(String name) {
         Material material;
         try {
             material = Materials.find(name);
-        } catch (Refusal refusal) {
-            if (refusal.trouble() == Trouble.NO_SUCH_CONDITION) {
+        } catch (InvalidInputException refusal) {
+            if (refusal.problem() == Problem.NO_SUCH_CONDITION) {
                 throw refusal;
             }
-            throw Refusal.of(Trouble.NO_COVERING, name.strip());
+            throw InvalidInputException.of(Problem.NO_COVERING, name.strip());
         }
         if (!NAMES.contains(material.name())) {
-            throw Refusal.of(Trouble.NO_COVERING, name.strip());
+            throw InvalidInputException.of(Problem.NO_COVERING, name.strip());
         }
         return new Covering(material);
     }

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
@@ -68,7 +68,7 @@ public final class Garments {
      *
      * @param word such as {@code socks}; case and plural do not matter
      * @return at least one garment
-     * @throws Refusal if there is none
+     * @throws InvalidInputException if there is none
      */
     public static List<Garment> with(String word) {
         List<String> wanted = Names.words(word);
@@ -76,7 +76,7 @@ public final class Garments {
                 .filter(garment -> Names.words(garment.name()).containsAll(wanted))
                 .toList();
         if (found.isEmpty()) {
-            throw Refusal.of(Trouble.UNKNOWN_GARMENT, word.strip());
+            throw InvalidInputException.of(Problem.UNKNOWN_GARMENT, word.strip());
         }
         return found;
     }
@@ -86,7 +86,7 @@ public final class Garments {
      *
      * @param name its name
      * @return the garment
-     * @throws Refusal if it is unknown, with a suggestion where one is near
+     * @throws InvalidInputException if it is unknown, with a suggestion where one is near
      */
     public static Garment find(String name) {
         return find(name, 0);
@@ -98,7 +98,7 @@ public final class Garments {
      * @param name its name
      * @param row where it stands, for the refusal; 0 if it stands alone
      * @return the garment
-     * @throws Refusal if it is unknown, with a suggestion where one is near
+     * @throws InvalidInputException if it is unknown, with a suggestion where one is near
      */
     public static Garment find(String name, int row) {
         List<String> words = Names.words(name);
@@ -116,15 +116,15 @@ public final class Garments {
         return Loaded.TABLE.others().shown(garment.name(), language).orElse(garment.name());
     }
 
-    private static Refusal unknown(String typed, List<String> words, int row) {
+    private static InvalidInputException unknown(String typed, List<String> words, int row) {
         return Loaded.TABLE
                 .names()
                 .suggest(words)
                 .map(near -> row == 0
-                        ? Refusal.of(Trouble.UNKNOWN_GARMENT_NEAR, typed, near)
-                        : Refusal.atRow(row, Trouble.ROW_UNKNOWN_GARMENT_NEAR, typed, near))
+                        ? InvalidInputException.of(Problem.UNKNOWN_GARMENT_NEAR, typed, near)
+                        : InvalidInputException.atRow(row, Problem.ROW_UNKNOWN_GARMENT_NEAR, typed, near))
                 .orElseGet(() -> row == 0
-                        ? Refusal.of(Trouble.UNKNOWN_GARMENT, typed)
-                        : Refusal.atRow(row, Trouble.ROW_UNKNOWN_GARMENT, typed));
+                        ? InvalidInputException.of(Problem.UNKNOWN_GARMENT, typed)
+                        : InvalidInputException.atRow(row, Problem.ROW_UNKNOWN_GARMENT, typed));
     }
 }

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.clothing;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.Temperature;
@@ -31,20 +31,21 @@ public record Outdoors(Temperature air, Temperature radiant, Speed wind, double 
     /**
      * The cold around a person.
      *
-     * @throws Refusal if the air is warmer than 10 °C, colder than −50 °C, or the wind stronger than 18 m/s
+     * @throws InvalidInputException if the air is warmer than 10 °C, colder than −50 °C, or the wind stronger than 18 m/s
      */
     public Outdoors {
         if (air.celsius() > WARMEST) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_WARM, air.celsius(), Scale.CELSIUS.symbol());
+            throw InvalidInputException.of(Problem.CLOTHING_TOO_WARM, air.celsius(), Scale.CELSIUS.symbol());
         }
         if (air.celsius() < COLDEST) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_COLD, air.celsius(), Scale.CELSIUS.symbol());
+            throw InvalidInputException.of(Problem.CLOTHING_TOO_COLD, air.celsius(), Scale.CELSIUS.symbol());
         }
         if (wind.compareTo(WINDIEST) > 0) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_WINDY, wind.metresPerSecond(), Unit.METRE_PER_SECOND.symbol());
+            throw InvalidInputException.of(
+                    Problem.CLOTHING_TOO_WINDY, wind.metresPerSecond(), Unit.METRE_PER_SECOND.symbol());
         }
         if (!(humidity >= 0 && humidity <= 1)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(humidity));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(humidity));
         }
         wind = wind.compareTo(CALMEST) < 0 ? CALMEST : wind;
     }
@@ -55,7 +56,7 @@ public record Outdoors(Temperature air, Temperature radiant, Speed wind, double 
      * @param air temperature of the air and of all around
      * @param wind speed of the air past the person
      * @return the cold
-     * @throws Refusal if the air is warmer than 10 °C, colder than −50 °C, or the wind stronger than 18 m/s
+     * @throws InvalidInputException if the air is warmer than 10 °C, colder than −50 °C, or the wind stronger than 18 m/s
      */
     public static Outdoors of(Temperature air, Speed wind) {
         return new Outdoors(air, air, wind, USUAL_HUMIDITY);

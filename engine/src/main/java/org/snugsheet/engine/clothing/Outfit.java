@@ -1,8 +1,8 @@
 package org.snugsheet.engine.clothing;
 
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
@@ -15,12 +15,12 @@ public record Outfit(List<Garment> garments) {
     /**
      * An outfit.
      *
-     * @throws Refusal if there is no garment
+     * @throws InvalidInputException if there is no garment
      */
     public Outfit {
         garments = List.copyOf(garments);
         if (garments.isEmpty()) {
-            throw Refusal.of(Trouble.NO_GARMENTS);
+            throw InvalidInputException.of(Problem.NO_GARMENTS);
         }
     }
 

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.clothing;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 
@@ -44,20 +44,20 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
      * @param cold the cold around
      * @param activity what the person does
      * @return the clothing
-     * @throws Refusal if less than half a clo would do, or nothing that can be worn
+     * @throws InvalidInputException if less than half a clo would do, or nothing that can be worn
      */
     public static RequiredClothing of(Outdoors cold, Activity activity) {
         HeatBalance balance = new HeatBalance(cold, activity);
         if (balance.surplus(LEAST) >= 0) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_LITTLE);
+            throw InvalidInputException.of(Problem.CLOTHING_TOO_LITTLE);
         }
         if (balance.surplus(MOST) <= 0) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
+            throw InvalidInputException.of(Problem.CLOTHING_TOO_MUCH);
         }
         double worn = new BrentSolver(TOLERANCE).solve(LIMIT, balance::surplus, LEAST, MOST);
         double inStillAir = inStillAir(worn, balance);
         if (inStillAir > MOST) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
+            throw InvalidInputException.of(Problem.CLOTHING_TOO_MUCH);
         }
         return new RequiredClothing(new ThermalResistance(worn), new ThermalResistance(inStillAir));
     }
@@ -66,11 +66,11 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
      * The outfit, if there is one.
      *
      * @return {@link #outfit()}
-     * @throws Refusal if it is above what clothing can give, 5 clo
+     * @throws InvalidInputException if it is above what clothing can give, 5 clo
      */
     public ThermalResistance wearableOutfit() {
         if (outfit.squareMetreKelvinsPerWatt() > WEARABLE) {
-            throw Refusal.of(Trouble.CLOTHING_TOO_MUCH);
+            throw InvalidInputException.of(Problem.CLOTHING_TOO_MUCH);
         }
         return outfit;
     }

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.comparison;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /**
  * What readings say a number is, and how sure they are.
@@ -24,20 +24,20 @@ public record Estimate(
     /**
      * An estimate.
      *
-     * @throws Refusal if the value or an error is no finite number, an error is below zero, or the degrees of freedom
+     * @throws InvalidInputException if the value or an error is no finite number, an error is below zero, or the degrees of freedom
      *     are not above zero
      */
     public Estimate {
         Require.finite(value);
         if (Require.finite(standardError) < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.STANDARD_ERROR, standardError);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.STANDARD_ERROR, standardError);
         }
         if (Require.finite(sharedError) < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.STANDARD_ERROR, sharedError);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.STANDARD_ERROR, sharedError);
         }
         Require.finite(commonError);
         if (!(degreesOfFreedom > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.DEGREES_OF_FREEDOM, degreesOfFreedom);
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.DEGREES_OF_FREEDOM, degreesOfFreedom);
         }
     }
 
@@ -47,7 +47,7 @@ public record Estimate(
      * @param value the estimate
      * @param standardError its standard error
      * @param degreesOfFreedom how well that is known
-     * @throws Refusal as above
+     * @throws InvalidInputException as above
      */
     public Estimate(double value, double standardError, double degreesOfFreedom) {
         this(value, standardError, degreesOfFreedom, 0, 0);
@@ -78,11 +78,11 @@ public record Estimate(
      * @param share the standard deviation between jars wrapped alike, as a share of the value; known beforehand, zero or more
      *     and below 1
      * @return an estimate with that counted in
-     * @throws Refusal if the share does not lie between 0 and 1
+     * @throws InvalidInputException if the share does not lie between 0 and 1
      */
     public Estimate withSpread(double share) {
         if (!(share >= 0 && share < 1)) {
-            throw Refusal.of(Trouble.NOT_A_SHARE, share);
+            throw InvalidInputException.of(Problem.NOT_A_SHARE, share);
         }
         return with(share * value, commonError);
     }
@@ -103,15 +103,15 @@ public record Estimate(
      *
      * @param confidence how often such limits hold the truth, such as 0.95
      * @return the limits, in the unit of the value
-     * @throws Refusal if the confidence does not lie between 0 and 1
+     * @throws InvalidInputException if the confidence does not lie between 0 and 1
      */
     public Interval interval(double confidence) {
-        double reach = reach(Require.confidence(confidence));
-        return new Interval(value - reach, value + reach);
+        double margin = marginOfError(Require.confidence(confidence));
+        return new Interval(value - margin, value + margin);
     }
 
     /** Half the width of the interval. */
-    double reach(double confidence) {
+    double marginOfError(double confidence) {
         double own = StudentT.quantile(confidence, degreesOfFreedom) * standardError;
         return commonError == 0
                 ? own

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.comparison;
 
 import java.util.Arrays;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * Which ratios two estimates allow.
@@ -54,7 +54,7 @@ final class Fieller {
     /**
      * The allowed ratios of the first to the second, none below zero.
      *
-     * @throws Refusal if one of the two is below zero by more than its error
+     * @throws InvalidInputException if one of the two is below zero by more than its error
      */
     static Interval interval(Estimate first, Estimate second, double confidence) {
         return new Fieller(first, second, confidence).allowed();
@@ -62,7 +62,7 @@ final class Fieller {
 
     private Interval allowed() {
         if ((first.value() < 0 && !allows(0)) || (second.value() < 0 && !allows(RIGHT_ANGLE))) {
-            throw Refusal.of(Trouble.NO_RATIO);
+            throw InvalidInputException.of(Problem.NO_RATIO);
         }
         double[] angles = angles();
         int end = angles.length - 1;

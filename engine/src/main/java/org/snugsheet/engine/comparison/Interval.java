@@ -1,7 +1,7 @@
 package org.snugsheet.engine.comparison;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * Two limits between which something lies, with a confidence that whoever made it knows.
@@ -14,11 +14,11 @@ public record Interval(double low, double high) {
     /**
      * An interval.
      *
-     * @throws Refusal if a limit is NaN
+     * @throws InvalidInputException if a limit is NaN
      */
     public Interval {
         if (Double.isNaN(low) || Double.isNaN(high)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, "NaN");
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, "NaN");
         }
         if (low > high) {
             throw new IllegalArgumentException(low + " > " + high);

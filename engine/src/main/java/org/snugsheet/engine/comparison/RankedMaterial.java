@@ -5,9 +5,9 @@ package org.snugsheet.engine.comparison;
  *
  * @param place its place, 1 for the best; those that share a place cannot be told apart
  * @param name its name, as first typed
- * @param jars its jars; a {@linkplain JarsOfOneMaterial#isSingleJar() single jar} speaks only for itself
+ * @param jars its jars; a {@linkplain ReplicateGroup#isSingleJar() single jar} speaks only for itself
  */
-public record RankedMaterial(int place, String name, JarsOfOneMaterial jars) {
+public record RankedMaterial(int place, String name, ReplicateGroup jars) {
 
     /**
      * Its cooling constant.

@@ -1,6 +1,6 @@
 package org.snugsheet.engine.comparison;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 
 /**
  * Two materials of a {@link Ranking} set against each other.
@@ -30,7 +30,7 @@ public record RankedPair(
      * step-down sees a little more than these limits do: a pair may be separated though its limits reach 1.
      *
      * @return the limits; the upper one may be infinite
-     * @throws Refusal if one of the two is below zero by more than its error
+     * @throws InvalidInputException if one of the two is below zero by more than its error
      */
     public Interval interval() {
         return ratio.interval(confidence);

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * Materials in order, the one that keeps warmest longest (cools slowest) first.
@@ -40,9 +40,9 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
      * Ranks jars.
      *
      * @param jars the jars in any order, from independent readings; those of one name are combined as {@link
-     *     JarsOfOneMaterial}
+     *     ReplicateGroup}
      * @return the ranking
-     * @throws Refusal if a name is blank or there are not two names
+     * @throws InvalidInputException if a name is blank or there are not two names
      */
     public static Ranking of(List<NamedEstimate> jars) {
         return of(jars, 0);
@@ -55,7 +55,7 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
      * @param jars the jars in any order, from independent readings
      * @param spread the standard deviation between jars wrapped alike, as a share of their constant
      * @return the ranking
-     * @throws Refusal if a name is blank, there are not two names, or the spread is no share
+     * @throws InvalidInputException if a name is blank, there are not two names, or the spread is no share
      */
     public static Ranking of(List<NamedEstimate> jars, double spread) {
         List<Candidate> best = candidates(jars, spread);
@@ -102,7 +102,7 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
         return places;
     }
 
-    private record Candidate(String name, JarsOfOneMaterial jars) {}
+    private record Candidate(String name, ReplicateGroup jars) {}
 
     private static List<Candidate> candidates(List<NamedEstimate> jars, double spread) {
         Map<String, String> names = new LinkedHashMap<>();
@@ -110,20 +110,20 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
         for (int i = 0; i < jars.size(); i++) {
             String name = jars.get(i).name().strip();
             if (name.isEmpty()) {
-                throw Refusal.atItem(i + 1, Trouble.JAR_WITHOUT_NAME);
+                throw InvalidInputException.atItem(i + 1, Problem.JAR_WITHOUT_NAME);
             }
             String key = name.toLowerCase(Locale.ROOT);
             names.putIfAbsent(key, name);
             byName.computeIfAbsent(key, k -> new ArrayList<>()).add(jars.get(i).estimate());
         }
         if (byName.size() < 2) {
-            throw Refusal.of(Trouble.NOTHING_TO_RANK);
+            throw InvalidInputException.of(Problem.NOTHING_TO_RANK);
         }
         List<Candidate> candidates = new ArrayList<>();
         byName.forEach((key, estimates) -> {
             Estimate first = estimates.get(0).withSpread(spread);
             List<Estimate> own = estimates.size() > 1 ? estimates : List.of(first);
-            candidates.add(new Candidate(names.getOrDefault(key, key), new JarsOfOneMaterial(own)));
+            candidates.add(new Candidate(names.getOrDefault(key, key), new ReplicateGroup(own)));
         });
         candidates.sort(Comparator.comparingDouble(c -> c.jars().estimate().value()));
         return candidates;

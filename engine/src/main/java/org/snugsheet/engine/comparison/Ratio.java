@@ -1,7 +1,7 @@
 package org.snugsheet.engine.comparison;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * How many times slower the second jar cools than the first: the first cooling constant divided by the second.
@@ -20,7 +20,7 @@ public record Ratio(Estimate first, Estimate second) {
      *
      * @return whether {@link #value} and {@link #standardError} answer
      */
-    public boolean isTellable() {
+    public boolean isDefined() {
         return second.value() > second.combinedError();
     }
 
@@ -28,11 +28,11 @@ public record Ratio(Estimate first, Estimate second) {
      * The ratio of the two values.
      *
      * @return how many times; a little below zero if the first is
-     * @throws Refusal if it is not {@linkplain #isTellable() tellable}
+     * @throws InvalidInputException if it is not {@linkplain #isDefined() tellable}
      */
     public double value() {
-        if (!isTellable()) {
-            throw Refusal.of(Trouble.SECOND_HARDLY_COOLS);
+        if (!isDefined()) {
+            throw InvalidInputException.of(Problem.SECOND_HARDLY_COOLS);
         }
         return first.value() / second.value();
     }
@@ -43,7 +43,7 @@ public record Ratio(Estimate first, Estimate second) {
      * #interval} does not use it.
      *
      * @return the standard error
-     * @throws Refusal if the ratio is not {@linkplain #isTellable() tellable}
+     * @throws InvalidInputException if the ratio is not {@linkplain #isDefined() tellable}
      */
     public double standardError() {
         double ratio = value();
@@ -61,7 +61,7 @@ public record Ratio(Estimate first, Estimate second) {
      *
      * @param confidence how often such limits hold the truth, such as 0.95
      * @return the limits, from 0 to infinity at most
-     * @throws Refusal if the confidence does not lie between 0 and 1, or one of the two is below zero by more than its
+     * @throws InvalidInputException if the confidence does not lie between 0 and 1, or one of the two is below zero by more than its
      *     error at that confidence
      */
     public Interval interval(double confidence) {

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.comparison;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /** The checks at the door of this package. */
 final class Require {
@@ -10,14 +10,14 @@ final class Require {
 
     static double finite(double value) {
         if (!Double.isFinite(value)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(value));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(value));
         }
         return value;
     }
 
     static double confidence(double confidence) {
         if (!(confidence > 0 && confidence < 1)) {
-            throw Refusal.of(Trouble.NOT_A_CONFIDENCE, String.valueOf(confidence));
+            throw InvalidInputException.of(Problem.NOT_A_CONFIDENCE, String.valueOf(confidence));
         }
         return confidence;
     }

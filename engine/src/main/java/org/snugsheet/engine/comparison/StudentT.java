@@ -25,7 +25,7 @@ public final class StudentT {
      * @return the two-sided quantile
      */
     public static double quantile(double confidence, double degreesOfFreedom) {
-        return beyond(1 - confidence, degreesOfFreedom);
+        return criticalValue(1 - confidence, degreesOfFreedom);
     }
 
     /**
@@ -35,7 +35,7 @@ public final class StudentT {
      * @param degreesOfFreedom above zero; infinite for the normal distribution
      * @return the two-sided quantile of what is left
      */
-    public static double beyond(double level, double degreesOfFreedom) {
+    public static double criticalValue(double level, double degreesOfFreedom) {
         // From the lower tail: near 1 a double has no room for the small difference.
         return -distribution(degreesOfFreedom).inverseCumulativeProbability(level / 2);
     }

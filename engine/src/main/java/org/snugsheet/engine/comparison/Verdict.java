@@ -1,6 +1,6 @@
 package org.snugsheet.engine.comparison;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 
 /**
  * Which of two jars cools slower, or that the readings cannot tell.
@@ -17,10 +17,10 @@ public sealed interface Verdict {
     /**
      * The two compared.
      *
-     * @param first the cooling constant of one jar, or of several by {@link JarsOfOneMaterial}
+     * @param first the cooling constant of one jar, or of several by {@link ReplicateGroup}
      * @param second that of the other, in the same unit, from other readings
      * @return the verdict
-     * @throws Refusal if one of them is below zero by more than its error
+     * @throws InvalidInputException if one of them is below zero by more than its error
      */
     static Verdict of(Estimate first, Estimate second) {
         Ratio ratio = new Ratio(first, second);

@@ -117,7 +117,7 @@ final class Welch {
 
     /** The factor β of the second order. */
     static double beta(double level) {
-        double xi = StudentT.beyond(Math.max(level, STRICTEST), Double.POSITIVE_INFINITY);
+        double xi = StudentT.criticalValue(Math.max(level, STRICTEST), Double.POSITIVE_INFINITY);
         double square = xi * xi;
         return 2 * (3 + square) * (1 + 2 * square) / (3 * (1 + square));
     }

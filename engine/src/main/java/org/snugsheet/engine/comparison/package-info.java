@@ -10,7 +10,7 @@
  *       and its limits, by Student’s t
  *   <li>{@link org.snugsheet.engine.comparison.Ratio} – two of them: how many times slower, with limits by Fieller’s
  *       theorem, and whether they differ at all, by Welch’s test
- *   <li>{@link org.snugsheet.engine.comparison.JarsOfOneMaterial} – several jars with one wrap made one estimate, the
+ *   <li>{@link org.snugsheet.engine.comparison.ReplicateGroup} – several jars with one wrap made one estimate, the
  *       spread between the jars included: one jar is not a material
  *   <li>{@link org.snugsheet.engine.comparison.Verdict} – which of two is slower, or that it cannot be told
  *   <li>{@link org.snugsheet.engine.comparison.Ranking} – many of them, best first; those that cannot be told apart share

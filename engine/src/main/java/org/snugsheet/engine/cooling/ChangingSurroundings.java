@@ -3,10 +3,10 @@ package org.snugsheet.engine.cooling;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
@@ -29,13 +29,13 @@ public record ChangingSurroundings(Surroundings.Measured surroundings) implement
     }
 
     @Override
-    public CoolingFit fit(Readings readings, Mark mark) {
+    public CoolingFit fit(Readings readings, Graduation mark) {
         List<Reading> around = surroundings.all().all();
         double from = around.get(0).seconds();
         double to = around.get(around.size() - 1).seconds();
         for (Reading reading : readings.all()) {
             if (reading.seconds() < from || reading.seconds() > to) {
-                throw Refusal.atRow(reading.row(), Trouble.SURROUNDINGS_MISSING);
+                throw InvalidInputException.atRow(reading.row(), Problem.SURROUNDINGS_MISSING);
             }
         }
         return OneRateModel.super.fit(readings, mark);
@@ -46,7 +46,7 @@ public record ChangingSurroundings(Surroundings.Measured surroundings) implement
      * mean is uncertain by {@code u·√Σw²} (JCGM 100:2008, 5.1.2 and 5.2.2), by {@code u/√m} for m marks read equally often.
      */
     @Override
-    public double surroundingsUncertainty(Mark mark) {
+    public double surroundingsUncertainty(Graduation mark) {
         Map<Temperature, Integer> marks = new HashMap<>();
         surroundings.all().all().forEach(reading -> marks.merge(reading.temperature(), 1, Integer::sum));
         double squares = 0;

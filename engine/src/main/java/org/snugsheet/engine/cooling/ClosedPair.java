@@ -1,10 +1,10 @@
 package org.snugsheet.engine.cooling;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * A vessel in a bath that keeps the heat it gets: the two meet in the middle. With heat capacities C of the vessel and
@@ -23,11 +23,11 @@ public record ClosedPair(Temperature bath, double capacityRatio) implements OneR
     /**
      * A closed pair.
      *
-     * @throws Refusal if the ratio is not more than zero
+     * @throws InvalidInputException if the ratio is not more than zero
      */
     public ClosedPair {
         if (!(capacityRatio > 0) || Double.isInfinite(capacityRatio)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.AMOUNT_OF_WATER, capacityRatio);
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.AMOUNT_OF_WATER, capacityRatio);
         }
     }
 
@@ -42,7 +42,7 @@ public record ClosedPair(Temperature bath, double capacityRatio) implements OneR
     }
 
     @Override
-    public double surroundingsUncertainty(Mark mark) {
+    public double surroundingsUncertainty(Graduation mark) {
         return mark.standardUncertainty();
     }
 

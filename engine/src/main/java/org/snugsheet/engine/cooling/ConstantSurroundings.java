@@ -1,7 +1,7 @@
 package org.snugsheet.engine.cooling;
 
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are and are known:
@@ -23,7 +23,7 @@ public record ConstantSurroundings(Temperature surroundings, boolean isExact) im
     }
 
     @Override
-    public double surroundingsUncertainty(Mark mark) {
+    public double surroundingsUncertainty(Graduation mark) {
         return isExact ? 0 : mark.standardUncertainty();
     }
 

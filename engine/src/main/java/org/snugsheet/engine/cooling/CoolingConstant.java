@@ -1,7 +1,7 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * The cooling constant k of Newton’s law: the share of the remaining difference that is lost each second.
@@ -15,11 +15,11 @@ public record CoolingConstant(double perSecond) {
     /**
      * A cooling constant in 1/s.
      *
-     * @throws Refusal if it is no finite number
+     * @throws InvalidInputException if it is no finite number
      */
     public CoolingConstant {
         if (!Double.isFinite(perSecond)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(perSecond));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(perSecond));
         }
     }
 
@@ -28,7 +28,7 @@ public record CoolingConstant(double perSecond) {
      *
      * @param perMinute 1/min
      * @return the constant
-     * @throws Refusal if it is no finite number
+     * @throws InvalidInputException if it is no finite number
      */
     public static CoolingConstant ofPerMinute(double perMinute) {
         return new CoolingConstant(perMinute / SECONDS_PER_MINUTE);
@@ -47,11 +47,11 @@ public record CoolingConstant(double perSecond) {
      * The half-time: how long until half of the difference to the surroundings is gone, {@code ln 2 / k}.
      *
      * @return seconds
-     * @throws Refusal if the constant is not above zero
+     * @throws InvalidInputException if the constant is not above zero
      */
     public double halfTime() {
         if (!(perSecond > 0)) {
-            throw Refusal.of(Trouble.HARDLY_COOLS);
+            throw InvalidInputException.of(Problem.HARDLY_COOLS);
         }
         return Math.log(2) / perSecond;
     }
@@ -61,12 +61,12 @@ public record CoolingConstant(double perSecond) {
      *
      * @param error its standard error
      * @return seconds
-     * @throws Refusal if the constant is not above its own standard error: then it may as well be zero, and the half-time
+     * @throws InvalidInputException if the constant is not above its own standard error: then it may as well be zero, and the half-time
      *     any number
      */
     public double halfTime(CoolingConstant error) {
         if (!(perSecond > error.perSecond)) {
-            throw Refusal.of(Trouble.HARDLY_COOLS);
+            throw InvalidInputException.of(Problem.HARDLY_COOLS);
         }
         return halfTime();
     }

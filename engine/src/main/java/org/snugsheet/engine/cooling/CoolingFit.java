@@ -1,11 +1,11 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.solver.SeparableFit;
@@ -28,11 +28,11 @@ public final class CoolingFit implements ModelFit {
 
     private final Readings readings;
     private final OneRateModel model;
-    private final Mark mark;
+    private final Graduation mark;
     private final SeparableFit fit;
     private final LawDoubt doubt;
 
-    private CoolingFit(Readings readings, OneRateModel model, Mark mark, SeparableFit fit, LawDoubt doubt) {
+    private CoolingFit(Readings readings, OneRateModel model, Graduation mark, SeparableFit fit, LawDoubt doubt) {
         this.readings = readings;
         this.model = model;
         this.mark = mark;
@@ -48,19 +48,19 @@ public final class CoolingFit implements ModelFit {
      * @param surroundings what the vessel stood in
      * @param mark the mark of the thermometer
      * @return the fit
-     * @throws Refusal if there are too few readings, none differs from the surroundings by more than a mark, one lies beyond
+     * @throws InvalidInputException if there are too few readings, none differs from the surroundings by more than a mark, one lies beyond
      *     the surroundings by more than a mark and a kelvin, or they move away from the surroundings; if these are to be fitted, also
      *     if the readings tell no useful limits of them, or not which law the vessel follows
      */
-    public static CoolingFit of(Readings readings, Surroundings surroundings, Mark mark) {
+    public static CoolingFit of(Readings readings, Surroundings surroundings, Graduation mark) {
         CoolingFit fit = CoolingModel.newton(surroundings).fit(readings, mark);
         return fit.model.fitsSurroundings()
                 ? new CoolingFit(readings, fit.model, mark, fit.fit, LawDoubt.of(fit))
                 : fit;
     }
 
-    static CoolingFit of(Readings readings, OneRateModel model, Mark mark) {
-        JarCurve curve = JarCurve.of(readings, model);
+    static CoolingFit of(Readings readings, OneRateModel model, Graduation mark) {
+        OneRateProblem curve = OneRateProblem.of(readings, model);
         if (!model.fitsSurroundings()) {
             curve.requireOneSide(mark);
         }
@@ -124,7 +124,7 @@ public final class CoolingFit implements ModelFit {
      * The half-time.
      *
      * @return seconds
-     * @throws Refusal if the cooling constant is not above its own standard error: then it may as well be zero, and the
+     * @throws InvalidInputException if the cooling constant is not above its own standard error: then it may as well be zero, and the
      *     half-time any number
      */
     public double halfTime() {
@@ -135,7 +135,7 @@ public final class CoolingFit implements ModelFit {
      * The standard error of the half-time, to first order: {@code s(k)·ln 2/k²}.
      *
      * @return seconds
-     * @throws Refusal as {@link #halfTime()} does
+     * @throws InvalidInputException as {@link #halfTime()} does
      */
     public double halfTimeError() {
         return halfTime() * constantError().perSecond() / constant().perSecond();
@@ -145,7 +145,7 @@ public final class CoolingFit implements ModelFit {
      * The temperature at time zero on the fitted curve.
      *
      * @return the start temperature
-     * @throws Refusal if the first reading is later than time zero by more than the readings span
+     * @throws InvalidInputException if the first reading is later than time zero by more than the readings span
      */
     public Temperature start() {
         requireReach();
@@ -156,7 +156,7 @@ public final class CoolingFit implements ModelFit {
      * The standard error of the start temperature.
      *
      * @return its standard error
-     * @throws Refusal as {@link #start()} does
+     * @throws InvalidInputException as {@link #start()} does
      */
     public TemperatureDifference startError() {
         requireReach();
@@ -187,7 +187,7 @@ public final class CoolingFit implements ModelFit {
      *
      * @param seconds the time
      * @return the temperature then
-     * @throws Refusal if that is beyond all bounds
+     * @throws InvalidInputException if that is beyond all bounds
      */
     public Temperature at(double seconds) {
         OneRateModel.At at = atTime(seconds);
@@ -269,8 +269,8 @@ public final class CoolingFit implements ModelFit {
      *
      * @return 1/min, with its raised standard error, degrees of freedom, and the error that other jars may share
      */
-    public Estimate cautiousEstimate() {
-        return RoundedRate.estimate(this);
+    public Estimate conservativeEstimate() {
+        return RoundingUncertainty.estimate(this);
     }
 
     /**
@@ -301,7 +301,7 @@ public final class CoolingFit implements ModelFit {
         return fit.amplitude();
     }
 
-    Mark mark() {
+    Graduation mark() {
         return mark;
     }
 
@@ -320,7 +320,8 @@ public final class CoolingFit implements ModelFit {
 
     private void requireReach() {
         if (Math.abs(readings.first().seconds()) > readings.span()) {
-            throw Refusal.of(Trouble.START_OUT_OF_REACH, readings.first().seconds() / SECONDS_PER_MINUTE);
+            throw InvalidInputException.of(
+                    Problem.START_OUT_OF_REACH, readings.first().seconds() / SECONDS_PER_MINUTE);
         }
     }
 }

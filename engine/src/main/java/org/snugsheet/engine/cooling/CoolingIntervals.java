@@ -1,7 +1,7 @@
 package org.snugsheet.engine.cooling;
 
 import java.util.function.DoubleUnaryOperator;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.quantity.Temperature;
@@ -17,7 +17,7 @@ import org.snugsheet.engine.solver.SeparableFit;
  * ReadingErrors}). With few readings, or a vessel that hardly cools, the limits are lopsided, as they should be; a plain {@code
  * ± t·s} is not. What {@linkplain LawDoubt other laws} leave open of fitted surroundings is added to their limits, and the cooling
  * constant then reaches at least as far as it would with those. Where rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted
- * surroundings reach at least to every curve through all {@linkplain RoundingBars bars}, whatever the confidence. What the
+ * surroundings reach at least to every curve through all {@linkplain BoundedRoundingLimits bars}, whatever the confidence. What the
  * rounding of given surroundings adds is known beforehand and comes on top of either with the normal quantile, as the root of the
  * sum of squares (JCGM 100:2008, 5.1.2). A vessel
  * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
@@ -59,7 +59,7 @@ public final class CoolingIntervals {
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
         double common = normal * errors.commonOf(FitErrors.RATE);
-        Interval reached = RoundedRate.reachable(fit)
+        Interval reached = RoundingUncertainty.reachable(fit)
                 .map(rates -> hull(low, high, rates))
                 .orElseGet(() -> fit.doubt().equals(LawDoubt.NONE)
                         ? new Interval(low, high)
@@ -83,10 +83,10 @@ public final class CoolingIntervals {
 
     private double rateWith(double celsius) {
         try {
-            return JarCurve.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
+            return OneRateProblem.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
                     .fit()
                     .rate();
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return fit.constant().perSecond();
         }
     }
@@ -106,7 +106,7 @@ public final class CoolingIntervals {
      * Limits of the start temperature, {@code ± t·s}: it enters the curve straight, so that is exact enough.
      *
      * @return degrees Celsius
-     * @throws Refusal as {@link CoolingFit#start()} does
+     * @throws InvalidInputException as {@link CoolingFit#start()} does
      */
     public Interval start() {
         return around(fit.start().celsius(), 0);
@@ -150,11 +150,12 @@ public final class CoolingIntervals {
             return 0;
         }
         try {
-            SeparableFit there = JarCurve.of(fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
+            SeparableFit there = OneRateProblem.of(
+                            fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
                     .fit();
             // A curve that flees its surroundings is not that of a vessel in them, however well it runs.
             return there.rate() < 0 ? Double.POSITIVE_INFINITY : there.sumOfSquares();
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return Double.POSITIVE_INFINITY;
         }
     }
@@ -162,7 +163,7 @@ public final class CoolingIntervals {
     /** Surroundings that some curve through all bars approaches cannot be called unlikely. */
     private boolean isThroughBars(double celsius) {
         return celsius >= ABSOLUTE_ZERO
-                && RoundingBars.rates(fit.readings(), celsius, fit.amplitude(), fit.mark())
+                && BoundedRoundingLimits.rates(fit.readings(), celsius, fit.amplitude(), fit.mark())
                         .filter(rates -> rates.high() > 0)
                         .isPresent();
     }

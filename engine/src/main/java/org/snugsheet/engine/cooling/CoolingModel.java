@@ -1,7 +1,7 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -44,7 +44,7 @@ public sealed interface CoolingModel permits OneRateModel, TwoStage {
      * @param readings more readings than free parameters
      * @param mark the mark of the thermometer
      * @return the fit
-     * @throws Refusal if there are too few readings, or they cannot have come from such a vessel
+     * @throws InvalidInputException if there are too few readings, or they cannot have come from such a vessel
      */
-    ModelFit fit(Readings readings, Mark mark);
+    ModelFit fit(Readings readings, Graduation mark);
 }

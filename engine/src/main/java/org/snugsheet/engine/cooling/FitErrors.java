@@ -1,6 +1,6 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.solver.SeparableFit;
 
@@ -41,7 +41,7 @@ final class FitErrors {
      *
      * @param law what other laws add to the standard error of fitted surroundings, K
      */
-    FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Mark mark, double law) {
+    FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Graduation mark, double law) {
         double[] fitted = new double[readings.size()];
         double[] residuals = fit.residuals();
         for (int i = 0; i < fitted.length; i++) {

@@ -1,6 +1,6 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are but were not measured: the level Tₛ of
@@ -20,7 +20,7 @@ public record FittedSurroundings() implements OneRateModel {
     }
 
     @Override
-    public double surroundingsUncertainty(Mark mark) {
+    public double surroundingsUncertainty(Graduation mark) {
         return 0;
     }
 

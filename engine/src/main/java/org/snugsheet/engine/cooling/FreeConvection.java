@@ -1,7 +1,7 @@
 package org.snugsheet.engine.cooling;
 
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * Cooling in still air that is stirred only by the warmth of the vessel: heat is lost in proportion to the difference to the
@@ -26,7 +26,7 @@ public record FreeConvection(Temperature surroundings) implements OneRateModel {
     }
 
     @Override
-    public double surroundingsUncertainty(Mark mark) {
+    public double surroundingsUncertainty(Graduation mark) {
         return mark.standardUncertainty();
     }
 

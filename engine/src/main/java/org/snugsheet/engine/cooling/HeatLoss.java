@@ -1,8 +1,8 @@
 package org.snugsheet.engine.cooling;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.heat.Body;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -20,11 +20,11 @@ public final class HeatLoss {
      * @param constant its cooling constant, zero or more
      * @param surroundings how warm it is around it
      * @return W, negative if the body takes heat up
-     * @throws Refusal if the constant is negative, as an estimate for a jar that hardly cools may be
+     * @throws InvalidInputException if the constant is negative, as an estimate for a jar that hardly cools may be
      */
     public static double watts(Body body, CoolingConstant constant, Temperature surroundings) {
         if (constant.perSecond() < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.COOLING_CONSTANT, constant.perMinute());
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.COOLING_CONSTANT, constant.perMinute());
         }
         double difference = body.temperature().minus(surroundings).kelvins();
         return body.heatCapacity().joulesPerKelvin() * constant.perSecond() * difference;

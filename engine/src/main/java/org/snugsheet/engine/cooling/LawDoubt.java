@@ -1,8 +1,8 @@
 package org.snugsheet.engine.cooling;
 
 import java.util.function.DoubleUnaryOperator;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.StudentT;
 
@@ -42,7 +42,7 @@ record LawDoubt(double below, double above, double error) {
      *
      * @param fit Newton’s law with fitted surroundings
      * @return what the other laws leave open
-     * @throws Refusal if Newton’s law alone sets no useful limit, another law is better, or the laws do not agree
+     * @throws InvalidInputException if Newton’s law alone sets no useful limit, another law is better, or the laws do not agree
      */
     static LawDoubt of(CoolingFit fit) {
         double level = fit.surroundings().celsius();
@@ -54,7 +54,7 @@ record LawDoubt(double below, double above, double error) {
         double steepest = steepest(laws, fit, errors);
         Interval own = fit.intervals(CONFIDENCE).surroundings();
         if (!(reach(own, level) <= useful)) {
-            throw Refusal.of(Trouble.SURROUNDINGS_OUT_OF_REACH);
+            throw InvalidInputException.of(Problem.SURROUNDINGS_OUT_OF_REACH);
         }
         double freedom = errors.freedom();
         double student = StudentT.quantile(CONFIDENCE, freedom);
@@ -67,7 +67,7 @@ record LawDoubt(double below, double above, double error) {
                         residual * student * student));
         Interval all = new Interval(Math.min(own.low(), other.low()), Math.max(own.high(), other.high()));
         if (!(reach(all, level) <= useful)) {
-            throw Refusal.of(Trouble.SURROUNDINGS_OR_LAW);
+            throw InvalidInputException.of(Problem.SURROUNDINGS_OR_LAW);
         }
         double wider = Math.max((level - all.low()) / (level - own.low()), (all.high() - level) / (own.high() - level));
         return new LawDoubt(
@@ -101,7 +101,7 @@ record LawDoubt(double below, double above, double error) {
         double scatter = Math.max(best / (fit.degreesOfFreedom() - 1), errors.allowance(FitErrors.LEVEL, 0, 1));
         double plain = square(StudentT.quantile(CONFIDENCE, fit.degreesOfFreedom() - 1));
         if (fit.sumOfSquares() - best > scatter * plain) {
-            throw Refusal.of(Trouble.SURROUNDINGS_OR_LAW);
+            throw InvalidInputException.of(Problem.SURROUNDINGS_OR_LAW);
         }
         double allowed = best
                 + Math.max(scatter, errors.allowance(FitErrors.LEVEL, 1, 0)) * square(StudentT.quantile(SURE, freedom));

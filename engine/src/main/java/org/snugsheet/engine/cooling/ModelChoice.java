@@ -5,8 +5,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -37,7 +37,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
      */
     public record Candidate(ModelFit fit, double criterion) {
 
-        static Candidate of(ModelFit fit, Mark mark) {
+        static Candidate of(ModelFit fit, Graduation mark) {
             double n = fit.size();
             double rounding = mark.standardUncertainty();
             double variance = Math.max(fit.sumOfSquares() / n, rounding * rounding);
@@ -53,7 +53,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
     }
 
     /** The criterion of a law that meets every reading: no fit of it can be better. */
-    private static double atBest(CoolingModel model, int n, Mark mark) {
+    private static double atBest(CoolingModel model, int n, Graduation mark) {
         double rounding = mark.standardUncertainty();
         return n * Math.log(2 * Math.PI * rounding * rounding) + penalty(model, n);
     }
@@ -71,10 +71,10 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
      * @param mark the mark of the thermometer
      * @param others more laws to try, such as a {@link ClosedPair}
      * @return the choice
-     * @throws Refusal if not even Newton’s law can be fitted
+     * @throws InvalidInputException if not even Newton’s law can be fitted
      */
     public static ModelChoice of(
-            Readings readings, Surroundings surroundings, Mark mark, List<? extends CoolingModel> others) {
+            Readings readings, Surroundings surroundings, Graduation mark, List<? extends CoolingModel> others) {
         CoolingFit single = CoolingFit.of(readings, surroundings, mark);
         Candidate newton = Candidate.of(single, mark);
         List<CoolingModel> laws = new ArrayList<>(others);
@@ -95,7 +95,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
         return choice(candidates, mark);
     }
 
-    private static ModelChoice choice(List<Candidate> candidates, Mark mark) {
+    private static ModelChoice choice(List<Candidate> candidates, Graduation mark) {
         Candidate newton = candidates.get(0);
         Candidate best = Collections.min(candidates, Comparator.comparingDouble(Candidate::criterion));
         if (!(newton.criterion() - best.criterion() > REAL_GAIN)) {
@@ -109,7 +109,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
                 CoolingFit among = CoolingFit.of(other.readings(), new Surroundings.Unknown(), mark);
                 left.set(place, new Candidate(among, best.criterion()));
                 return new ModelChoice(left, left.get(place));
-            } catch (Refusal refusal) {
+            } catch (InvalidInputException refusal) {
                 left.remove(place);
                 return choice(left, mark);
             }
@@ -118,11 +118,11 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
     }
 
     /** A law that cannot be fitted to these readings is no candidate; Newton’s has been. */
-    private static Optional<Candidate> candidate(CoolingModel law, CoolingFit newton, Mark mark) {
+    private static Optional<Candidate> candidate(CoolingModel law, CoolingFit newton, Graduation mark) {
         try {
             ModelFit fit = law instanceof TwoStage twoStage ? twoStage.fit(newton) : law.fit(newton.readings(), mark);
             return Optional.of(Candidate.of(fit, mark));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return Optional.empty();
         }
     }

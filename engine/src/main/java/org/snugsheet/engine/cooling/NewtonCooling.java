@@ -1,7 +1,7 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 
@@ -23,11 +23,11 @@ public record NewtonCooling(Temperature start, Temperature surroundings, Cooling
      *
      * @param seconds time since the start; before the start if negative
      * @return the temperature then
-     * @throws Refusal if it would be colder than absolute zero or beyond all bounds, or the constant is below zero
+     * @throws InvalidInputException if it would be colder than absolute zero or beyond all bounds, or the constant is below zero
      */
     public Temperature after(double seconds) {
         if (constant.perSecond() < 0) {
-            throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
+            throw InvalidInputException.of(Problem.RATE_NOT_POSITIVE);
         }
         // expm1 keeps the drop exact to the last digit where it is small beside the temperature.
         double lost = start.minus(surroundings).kelvins() * Math.expm1(-constant.perSecond() * seconds);
@@ -39,17 +39,17 @@ public record NewtonCooling(Temperature start, Temperature surroundings, Cooling
      *
      * @param target the temperature T
      * @return seconds from the start; zero if the target is the start
-     * @throws Refusal if the target does not lie between the start and the surroundings, or nothing cools
+     * @throws InvalidInputException if the target does not lie between the start and the surroundings, or nothing cools
      */
     public double timeTo(Temperature target) {
         double whole = start.minus(surroundings).kelvins();
         double left = target.minus(surroundings).kelvins();
         double ratio = whole / left;
         if (whole == 0 || !(ratio >= 1) || Double.isInfinite(ratio)) {
-            throw Refusal.of(Trouble.NEVER_REACHED);
+            throw InvalidInputException.of(Problem.NEVER_REACHED);
         }
         if (!(constant.perSecond() > 0)) {
-            throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
+            throw InvalidInputException.of(Problem.RATE_NOT_POSITIVE);
         }
         return Math.log(ratio) / constant.perSecond();
     }

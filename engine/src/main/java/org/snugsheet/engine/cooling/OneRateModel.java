@@ -1,6 +1,6 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 
 /**
@@ -51,7 +51,7 @@ public sealed interface OneRateModel extends CoolingModel
      * @param mark the mark of that thermometer
      * @return the standard uncertainty in kelvins; zero if they are known exactly, or fitted
      */
-    double surroundingsUncertainty(Mark mark);
+    double surroundingsUncertainty(Graduation mark);
 
     /**
      * Whether the temperature of the surroundings is to be fitted.
@@ -68,7 +68,7 @@ public sealed interface OneRateModel extends CoolingModel
     }
 
     @Override
-    default CoolingFit fit(Readings readings, Mark mark) {
+    default CoolingFit fit(Readings readings, Graduation mark) {
         return CoolingFit.of(readings, this, mark);
     }
 }

@@ -3,7 +3,7 @@ package org.snugsheet.engine.cooling;
 import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.engine.comparison.StudentT;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 
 /**
@@ -27,12 +27,12 @@ public final class Outliers {
      * @param mark the mark of the thermometer
      * @return the readings, in their order; none if there are too few readings to judge
      */
-    public static List<Reading> in(CoolingFit fit, Mark mark) {
+    public static List<Reading> in(CoolingFit fit, Graduation mark) {
         int others = fit.degreesOfFreedom() - 1;
         if (others < 1) {
             return List.of();
         }
-        double limit = StudentT.beyond(FALSE_ALARMS / fit.size(), others);
+        double limit = StudentT.criticalValue(FALSE_ALARMS / fit.size(), others);
         double[] residuals = fit.solution().residuals();
         double[] leverages = fit.solution().leverages();
         double rounding = mark.standardUncertainty();

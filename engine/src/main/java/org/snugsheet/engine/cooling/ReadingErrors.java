@@ -1,6 +1,6 @@
 package org.snugsheet.engine.cooling;
 
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * The errors of a jar’s readings: how large each one is, and how far two of them go together.
@@ -34,7 +34,7 @@ record ReadingErrors(double[] temperatures, double residual, double mark, double
     /** A share of the rounding that is too small to matter. */
     private static final double NOTHING = 1e-3;
 
-    static ReadingErrors of(double[] temperatures, double residualVariance, Mark mark) {
+    static ReadingErrors of(double[] temperatures, double residualVariance, Graduation mark) {
         double a = mark.graduation().kelvins();
         double rounding = a * a / 12;
         double noise = Math.max(residualVariance - rounding, 0);

@@ -3,10 +3,10 @@ package org.snugsheet.engine.cooling;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.solver.Curve;
@@ -44,7 +44,7 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     }
 
     @Override
-    public TwoStageFit fit(Readings readings, Mark mark) {
+    public TwoStageFit fit(Readings readings, Graduation mark) {
         requireEnough(readings);
         return fit(CoolingFit.of(readings, Surroundings.constant(surroundings), mark));
     }
@@ -75,12 +75,12 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
                         fit.sumOfSquares(),
                         new CoolingConstant(Math.min(fit.parameter(1), fit.parameter(3))),
                         new CoolingConstant(Math.max(fit.parameter(1), fit.parameter(3)))))
-                .orElseThrow(() -> Refusal.of(Trouble.UNDETERMINED));
+                .orElseThrow(() -> InvalidInputException.of(Problem.UNDETERMINED));
     }
 
     private static void requireEnough(Readings readings) {
         if (readings.size() < ENOUGH) {
-            throw Refusal.of(Trouble.TOO_FEW_READINGS, ENOUGH, readings.size());
+            throw InvalidInputException.of(Problem.TOO_FEW_READINGS, ENOUGH, readings.size());
         }
     }
 
@@ -88,7 +88,7 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     private static Optional<LeastSquaresFit> nearest(Curve curve, double[] observed, double[] start) {
         try {
             return Optional.of(LeastSquares.standard().withMaxEvaluations(LOOKS).solve(curve, observed, start));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return Optional.empty();
         }
     }

@@ -10,7 +10,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
@@ -30,7 +30,7 @@ public final class FairTest {
 
     private static final double POWER = 0.25;
     private static final double SECONDS_PER_MINUTE = 60;
-    private static final Mark FINE = Mark.of(1e-6, Scale.CELSIUS);
+    private static final Graduation FINE = Graduation.of(1e-6, Scale.CELSIUS);
 
     private FairTest() {}
 
@@ -77,17 +77,17 @@ public final class FairTest {
      * @param volumes their amounts of water, or an empty list if nobody measured them
      * @param lids their lids, or an empty list if nobody says
      * @return start, surroundings and times, and volume and lid if they were given
-     * @throws org.snugsheet.engine.Refusal if the jars cannot be compared at all
+     * @throws org.snugsheet.engine.InvalidInputException if the jars cannot be compared at all
      */
     public static List<Difference> of(CoolingFit first, CoolingFit second, List<Volume> volumes, List<Lid> lids) {
         Scale scale = first.readings().scale();
         // Only one reading of the surroundings errs alike for both.
         boolean readOnce = first.model().equals(second.model());
         Ratio ratio = readOnce
-                ? new Ratio(first.cautiousEstimate(), second.cautiousEstimate())
+                ? new Ratio(first.conservativeEstimate(), second.conservativeEstimate())
                 : new Ratio(
-                        first.cautiousEstimate().onItsOwn(),
-                        second.cautiousEstimate().onItsOwn());
+                        first.conservativeEstimate().onItsOwn(),
+                        second.conservativeEstimate().onItsOwn());
         double error = ratio.standardError() / ratio.value();
         double one = first.at(first.readings().first().seconds()).celsius();
         double two = second.at(second.readings().first().seconds()).celsius();

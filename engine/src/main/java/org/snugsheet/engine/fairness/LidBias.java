@@ -2,7 +2,7 @@ package org.snugsheet.engine.fairness;
 
 import java.util.List;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.jar.Jar;
@@ -77,7 +77,7 @@ final class LidBias {
         try {
             one = sign * watts(first);
             two = sign * watts(second);
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             // The other differences can be told all the same.
             return Optional.empty();
         }

@@ -3,14 +3,14 @@ package org.snugsheet.engine.fairness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.cooling.ConstantSurroundings;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.cooling.FittedSurroundings;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 
@@ -36,7 +36,7 @@ import org.snugsheet.engine.reading.Readings;
 public record UnseenError(Cause cause, double first, double second) {
 
     private static final double SECONDS_PER_MINUTE = 60;
-    private static final Mark FINE = Mark.of(1e-6, Scale.CELSIUS);
+    private static final Graduation FINE = Graduation.of(1e-6, Scale.CELSIUS);
 
     /** What can go wrong without a trace. */
     public enum Cause {
@@ -60,7 +60,7 @@ public record UnseenError(Cause cause, double first, double second) {
      * @return those causes that can be, with both jars’ figures: melting ice does not warm, and surroundings that were read over time or
      *     fitted were not typed as they were at first
      */
-    public static List<UnseenError> of(CoolingFit first, CoolingFit second, Mark mark, Scale scale) {
+    public static List<UnseenError> of(CoolingFit first, CoolingFit second, Graduation mark, Scale scale) {
         double degree = TemperatureDifference.of(1, scale).kelvins();
         List<UnseenError> found = new ArrayList<>();
         for (Cause cause : Cause.values()) {
@@ -83,7 +83,7 @@ public record UnseenError(Cause cause, double first, double second) {
     }
 
     /** By how many per cent the constant would be off; nothing if that cannot happen or cannot be told. */
-    private static Optional<Double> percent(Cause cause, CoolingFit fit, Mark mark, double degree) {
+    private static Optional<Double> percent(Cause cause, CoolingFit fit, Graduation mark, double degree) {
         double k = fit.constant().perSecond();
         boolean warms = fit.model() instanceof ConstantSurroundings constant && !constant.isExact();
         boolean compared = !(fit.model() instanceof FittedSurroundings);
@@ -118,7 +118,7 @@ public record UnseenError(Cause cause, double first, double second) {
                     .constant()
                     .perSecond();
             return Optional.of(100 * (found / k - 1));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             // So near to the surroundings that with the error the readings could not be used: that would be seen.
             return Optional.empty();
         }

@@ -1,6 +1,6 @@
 package org.snugsheet.engine.heat;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -19,7 +19,7 @@ public sealed interface Body permits WaterBody, DryBody {
      *
      * @param end where it ends
      * @return J, negative if it takes heat up
-     * @throws Refusal if it cannot be so warm or cold and stay what it is
+     * @throws InvalidInputException if it cannot be so warm or cold and stay what it is
      */
     double heatGivenOff(Temperature end);
 
@@ -28,7 +28,7 @@ public sealed interface Body permits WaterBody, DryBody {
      *
      * @param temperature how warm
      * @return its heat capacity
-     * @throws Refusal if it cannot be so warm or cold and stay what it is
+     * @throws InvalidInputException if it cannot be so warm or cold and stay what it is
      */
     HeatCapacity heatCapacityAt(Temperature temperature);
 

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.heat;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -18,11 +18,12 @@ public record DryBody(HeatCapacity capacity, Temperature temperature) implements
     /**
      * A thing without water.
      *
-     * @throws Refusal if its heat capacity is not more than zero
+     * @throws InvalidInputException if its heat capacity is not more than zero
      */
     public DryBody {
         if (!(capacity.joulesPerKelvin() > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.HEAT_CAPACITY, capacity.joulesPerKelvin());
+            throw InvalidInputException.of(
+                    Problem.NOT_POSITIVE, QuantityName.HEAT_CAPACITY, capacity.joulesPerKelvin());
         }
     }
 

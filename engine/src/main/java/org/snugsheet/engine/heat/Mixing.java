@@ -3,8 +3,8 @@ package org.snugsheet.engine.heat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.water.Water;
@@ -36,7 +36,7 @@ public final class Mixing {
      * @param first a body
      * @param others the others
      * @return the common temperature, from the coldest of them to the warmest
-     * @throws Refusal if there is water among them and it would freeze or boil
+     * @throws InvalidInputException if there is water among them and it would freeze or boil
      */
     public static Temperature endTemperature(Body first, Body... others) {
         List<Body> bodies = new ArrayList<>(List.of(others));
@@ -48,10 +48,10 @@ public final class Mixing {
             low = Math.max(low, Water.FREEZES.celsius());
             high = Math.min(high, Water.BOILS.celsius());
             if (heatLeft(bodies, new Temperature(low)) < 0) {
-                throw Refusal.of(Trouble.MIXTURE_FREEZES);
+                throw InvalidInputException.of(Problem.MIXTURE_FREEZES);
             }
             if (heatLeft(bodies, new Temperature(high)) > 0) {
-                throw Refusal.of(Trouble.MIXTURE_BOILS);
+                throw InvalidInputException.of(Problem.MIXTURE_BOILS);
             }
         }
         return balance(bodies, low, high);

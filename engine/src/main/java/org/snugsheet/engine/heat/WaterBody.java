@@ -1,6 +1,6 @@
 package org.snugsheet.engine.heat;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Mass;
 import org.snugsheet.engine.quantity.Temperature;
@@ -32,7 +32,7 @@ public record WaterBody(Volume volume, Temperature temperature, HeatCapacity ves
     /**
      * Water in its vessel.
      *
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public WaterBody {
         Water.mass(volume, temperature);
@@ -44,7 +44,7 @@ public record WaterBody(Volume volume, Temperature temperature, HeatCapacity ves
      * @param volume how much water, as read off at that temperature
      * @param temperature how warm it is, from 0 °C to 100 °C
      * @return the water
-     * @throws Refusal if it would be ice or steam
+     * @throws InvalidInputException if it would be ice or steam
      */
     public static WaterBody of(Volume volume, Temperature temperature) {
         return new WaterBody(volume, temperature, HeatCapacity.NONE);

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.insulation;
 
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.table.Names;
@@ -17,7 +17,7 @@ import org.snugsheet.engine.table.Names;
  */
 public final class AirGap {
 
-    private static final List<Point> UPRIGHT = List.of(
+    private static final List<Point> PORTRAIT = List.of(
             new Point(0, 0),
             new Point(5, 0.11),
             new Point(7, 0.13),
@@ -38,11 +38,11 @@ public final class AirGap {
      *
      * @param thickness how wide it is, up to the 300 mm of the standard
      * @return the layer
-     * @throws Refusal if it is wider: that is a room
+     * @throws InvalidInputException if it is wider: that is a room
      */
     public static Layer upright(Length thickness) {
         if (thickness.metres() > WIDEST) {
-            throw Refusal.of(Trouble.AIR_GAP_TOO_WIDE, thickness.metres() * 1000);
+            throw InvalidInputException.of(Problem.AIR_GAP_TOO_WIDE, thickness.metres() * 1000);
         }
         return new Layer(thickness, new Conductivity(thickness.metres() / resistance(thickness.metres() * 1000)));
     }
@@ -57,14 +57,14 @@ public final class AirGap {
     }
 
     private static double resistance(double millimetres) {
-        for (int i = 1; i < UPRIGHT.size(); i++) {
-            Point from = UPRIGHT.get(i - 1);
-            Point to = UPRIGHT.get(i);
+        for (int i = 1; i < PORTRAIT.size(); i++) {
+            Point from = PORTRAIT.get(i - 1);
+            Point to = PORTRAIT.get(i);
             if (millimetres <= to.millimetres) {
                 double share = (millimetres - from.millimetres) / (to.millimetres - from.millimetres);
                 return from.resistance + share * (to.resistance - from.resistance);
             }
         }
-        return UPRIGHT.get(UPRIGHT.size() - 1).resistance;
+        return PORTRAIT.get(PORTRAIT.size() - 1).resistance;
     }
 }

@@ -1,9 +1,9 @@
 package org.snugsheet.engine.insulation;
 
 import java.util.Optional;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.table.Names;
 
 /** How much water a material holds. Water carries heat about twenty times better than the air it pushes out. */
@@ -27,10 +27,11 @@ public enum Condition implements Phrase {
      * @param text {@code dry}, {@code damp} or {@code soaked}, or another usual word in English, Spanish, French or
      *     German; case, accents and outer blanks do not matter
      * @return the condition
-     * @throws Refusal if it is none of them
+     * @throws InvalidInputException if it is none of them
      */
     public static Condition parse(String text) {
-        return of(String.join(" ", Names.words(text))).orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_CONDITION, text));
+        return of(String.join(" ", Names.words(text)))
+                .orElseThrow(() -> InvalidInputException.of(Problem.UNKNOWN_CONDITION, text));
     }
 
     @Override

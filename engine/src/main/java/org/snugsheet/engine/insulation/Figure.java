@@ -1,7 +1,7 @@
 package org.snugsheet.engine.insulation;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.table.Keywords;
 
 /** Which of several published figures is wanted, where sources disagree. */
@@ -18,14 +18,14 @@ public enum Figure {
      *
      * @param text {@code low}, {@code typical} or {@code high}, or that word in another language
      * @return the figure
-     * @throws Refusal if it is none of them
+     * @throws InvalidInputException if it is none of them
      */
     public static Figure parse(String text) {
         return switch (Keywords.FIGURE.plain(text)) {
             case "low" -> LOW;
             case "typical" -> TYPICAL;
             case "high" -> HIGH;
-            default -> throw Refusal.of(Trouble.UNKNOWN_WHICH, text.strip());
+            default -> throw InvalidInputException.of(Problem.UNKNOWN_WHICH, text.strip());
         };
     }
 }

@@ -2,8 +2,8 @@ package org.snugsheet.engine.insulation;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.ThermalResistance;
@@ -26,13 +26,13 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
     /**
      * A flat wrap.
      *
-     * @throws Refusal if there is neither a layer nor a surface resistance: nothing would keep heat in
+     * @throws InvalidInputException if there is neither a layer nor a surface resistance: nothing would keep heat in
      */
     public FlatWrap {
         if (layers.fromInside().isEmpty()
                 && inside.equals(ThermalResistance.NONE)
                 && outside.equals(ThermalResistance.NONE)) {
-            throw Refusal.of(Trouble.NO_LAYERS);
+            throw InvalidInputException.of(Problem.NO_LAYERS);
         }
     }
 
@@ -41,7 +41,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
      *
      * @param layers the layers
      * @return the wrap
-     * @throws Refusal if there is no layer
+     * @throws InvalidInputException if there is no layer
      */
     public static FlatWrap of(Layers layers) {
         return new FlatWrap(layers, ThermalResistance.NONE, ThermalResistance.NONE);
@@ -54,7 +54,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
      * @param inside the resistance of the surface inside
      * @param outside the resistance of the surface outside
      * @return the wrap
-     * @throws Refusal if there is neither a layer nor a surface resistance
+     * @throws InvalidInputException if there is neither a layer nor a surface resistance
      */
     public static FlatWrap of(List<Layer> fromInside, ThermalResistance inside, ThermalResistance outside) {
         return new FlatWrap(new Layers(fromInside), inside, outside);

@@ -3,9 +3,9 @@ package org.snugsheet.engine.insulation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
@@ -50,7 +50,7 @@ public record Layers(List<Layer> fromInside) {
      * @param millimetres its thickness in mm
      * @param wattsPerMetreKelvin its conductivity in W/(m·K)
      * @return all of them
-     * @throws Refusal naming the layer, if a number is NaN, infinite, zero or less
+     * @throws InvalidInputException naming the layer, if a number is NaN, infinite, zero or less
      */
     public Layers with(double millimetres, double wattsPerMetreKelvin) {
         Length thickness = thickness(millimetres);
@@ -64,7 +64,7 @@ public record Layers(List<Layer> fromInside) {
      * @param millimetres its thickness in mm
      * @param material the name of a material, as {@link Materials#find(String)} takes it, or {@code air gap}
      * @return all of them
-     * @throws Refusal naming the layer, if the thickness is NaN, infinite, zero or less, or the material is unknown
+     * @throws InvalidInputException naming the layer, if the thickness is NaN, infinite, zero or less, or the material is unknown
      */
     public Layers with(double millimetres, String material) {
         Length thickness = thickness(millimetres);
@@ -117,10 +117,10 @@ public record Layers(List<Layer> fromInside) {
 
     private double positive(double value, QuantityName what) {
         if (!Double.isFinite(value)) {
-            throw Refusal.atItem(nextNumber(), Trouble.LAYER_NOT_A_NUMBER, what);
+            throw InvalidInputException.atItem(nextNumber(), Problem.LAYER_NOT_A_NUMBER, what);
         }
         if (value <= 0) {
-            throw Refusal.atItem(nextNumber(), Trouble.LAYER_NOT_POSITIVE, what, value);
+            throw InvalidInputException.atItem(nextNumber(), Problem.LAYER_NOT_POSITIVE, what, value);
         }
         return value;
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.table.Names;
 
@@ -47,7 +47,7 @@ public final class Materials {
      *
      * @param text its name, with or without a condition, such as {@code wool}, {@code Wet Sand}; dry if it has none
      * @return the material
-     * @throws Refusal if it is unknown, with a suggestion where one is near, or is not known in that condition
+     * @throws InvalidInputException if it is unknown, with a suggestion where one is near, or is not known in that condition
      */
     public static Material find(String text) {
         return findForLayer(text, 0);
@@ -59,7 +59,7 @@ public final class Materials {
      * @param name its name, as in {@link #find(String)} but without a condition
      * @param condition how wet it is
      * @return the material
-     * @throws Refusal if it is unknown, with a suggestion where one is near, or is not known in that condition
+     * @throws InvalidInputException if it is unknown, with a suggestion where one is near, or is not known in that condition
      */
     public static Material find(String name, Condition condition) {
         return find(name, Names.words(name), condition, 0);
@@ -86,7 +86,7 @@ public final class Materials {
      *
      * @param text its name, as in {@link #find(String)}
      * @return its conductivity
-     * @throws Refusal as {@link #find(String)} does
+     * @throws InvalidInputException as {@link #find(String)} does
      */
     public static Conductivity conductivityOf(String text) {
         return find(text).typical();
@@ -129,22 +129,24 @@ public final class Materials {
         }
         return found.orElseThrow(() -> refusal(
                 layer,
-                Trouble.NO_SUCH_CONDITION,
-                Trouble.LAYER_NO_SUCH_CONDITION,
+                Problem.NO_SUCH_CONDITION,
+                Problem.LAYER_NO_SUCH_CONDITION,
                 condition,
                 name,
                 conditions.stream().map(Material::condition).toList()));
     }
 
-    private static Refusal unknown(String typed, List<String> words, int layer) {
+    private static InvalidInputException unknown(String typed, List<String> words, int layer) {
         return Loaded.TABLE
                 .suggest(words)
                 .map(near ->
-                        refusal(layer, Trouble.UNKNOWN_MATERIAL_NEAR, Trouble.LAYER_UNKNOWN_MATERIAL_NEAR, typed, near))
-                .orElseGet(() -> refusal(layer, Trouble.UNKNOWN_MATERIAL, Trouble.LAYER_UNKNOWN_MATERIAL, typed));
+                        refusal(layer, Problem.UNKNOWN_MATERIAL_NEAR, Problem.LAYER_UNKNOWN_MATERIAL_NEAR, typed, near))
+                .orElseGet(() -> refusal(layer, Problem.UNKNOWN_MATERIAL, Problem.LAYER_UNKNOWN_MATERIAL, typed));
     }
 
-    private static Refusal refusal(int layer, Trouble alone, Trouble inLayer, Object... arguments) {
-        return layer == 0 ? Refusal.of(alone, arguments) : Refusal.atItem(layer, inLayer, arguments);
+    private static InvalidInputException refusal(int layer, Problem alone, Problem inLayer, Object... arguments) {
+        return layer == 0
+                ? InvalidInputException.of(alone, arguments)
+                : InvalidInputException.atItem(layer, inLayer, arguments);
     }
 }

@@ -2,8 +2,8 @@ package org.snugsheet.engine.insulation;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
@@ -32,13 +32,13 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
     /**
      * A wrap round a cylinder.
      *
-     * @throws Refusal if there is neither a layer nor a surface resistance: nothing would keep heat in
+     * @throws InvalidInputException if there is neither a layer nor a surface resistance: nothing would keep heat in
      */
     public RoundWrap {
         if (layers.fromInside().isEmpty()
                 && inside.equals(ThermalResistance.NONE)
                 && outside.equals(ThermalResistance.NONE)) {
-            throw Refusal.of(Trouble.NO_LAYERS);
+            throw InvalidInputException.of(Problem.NO_LAYERS);
         }
     }
 
@@ -48,7 +48,7 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
      * @param radius of the innermost surface
      * @param layers the layers
      * @return the wrap
-     * @throws Refusal if there is no layer
+     * @throws InvalidInputException if there is no layer
      */
     public static RoundWrap of(Length radius, Layers layers) {
         return new RoundWrap(radius, layers, ThermalResistance.NONE, ThermalResistance.NONE);

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.insulation;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
@@ -21,7 +21,7 @@ public final class Thickness {
      * @param target the resistance wanted
      * @param conductivity that of the material
      * @return how thick it must be
-     * @throws Refusal if no resistance is wanted
+     * @throws InvalidInputException if no resistance is wanted
      */
     public static Length flat(ThermalResistance target, Conductivity conductivity) {
         return bounded(target.squareMetreKelvinsPerWatt() * conductivity.wattsPerMetreKelvin());
@@ -35,7 +35,7 @@ public final class Thickness {
      * @param conductivity that of the material
      * @param radius of the surface it is wrapped round
      * @return how thick it must be
-     * @throws Refusal if no resistance is wanted, or the layer would be thicker than 10 m
+     * @throws InvalidInputException if no resistance is wanted, or the layer would be thicker than 10 m
      */
     public static Length round(ThermalResistance target, Conductivity conductivity, Length radius) {
         double exponent = target.squareMetreKelvinsPerWatt() * conductivity.wattsPerMetreKelvin() / radius.metres();
@@ -50,18 +50,18 @@ public final class Thickness {
      * @param conductivity that of the wrap
      * @param surfaceCoefficient of the outside surface, W/(m²·K)
      * @return the radius of the outside at which the loss is greatest
-     * @throws Refusal if the coefficient is not more than zero
+     * @throws InvalidInputException if the coefficient is not more than zero
      */
     public static Length criticalRadius(Conductivity conductivity, double surfaceCoefficient) {
         if (!(surfaceCoefficient > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.SURFACE_COEFFICIENT, surfaceCoefficient);
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.SURFACE_COEFFICIENT, surfaceCoefficient);
         }
         return new Length(conductivity.wattsPerMetreKelvin() / surfaceCoefficient);
     }
 
     private static Length bounded(double metres) {
         if (!(metres <= MOST_METRES)) {
-            throw Refusal.of(Trouble.ROUND_TARGET_TOO_HIGH, MOST_METRES);
+            throw InvalidInputException.of(Problem.ROUND_TARGET_TOO_HIGH, MOST_METRES);
         }
         return new Length(metres);
     }

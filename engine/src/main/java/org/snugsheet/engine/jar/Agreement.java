@@ -66,7 +66,7 @@ public record Agreement(
      * @param water the mean temperature of the water
      * @param surroundings how warm it was where the jar stood
      * @return the comparison
-     * @throws org.snugsheet.engine.Refusal as {@link Design#between} refuses
+     * @throws org.snugsheet.engine.InvalidInputException as {@link Design#between} refuses
      */
     public static Agreement of(
             Estimate measured, double confidence, Design design, Temperature water, Temperature surroundings) {

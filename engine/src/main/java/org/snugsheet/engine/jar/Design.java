@@ -1,8 +1,8 @@
 package org.snugsheet.engine.jar;
 
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Layers;
 import org.snugsheet.engine.insulation.Material;
@@ -10,10 +10,10 @@ import org.snugsheet.engine.insulation.RoundWrap;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
+import org.snugsheet.engine.surface.Ambient;
 import org.snugsheet.engine.surface.Face;
-import org.snugsheet.engine.surface.Facing;
 import org.snugsheet.engine.surface.KnownSurface;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Orientation;
 import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.engine.surface.StillWater;
 
@@ -39,7 +39,7 @@ import org.snugsheet.engine.surface.StillWater;
  * @param room how warm the air above a tub is; elsewhere it does not count
  */
 public record Design(
-        Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Place place, Temperature room) {
+        Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Ambient place, Temperature room) {
 
     /** A heated classroom; common practice, no source. */
     public static final Temperature USUAL_ROOM = new Temperature(21);
@@ -56,7 +56,7 @@ public record Design(
      * @param base as above
      * @param place as above
      */
-    public Design(Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Place place) {
+    public Design(Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Ambient place) {
         this(jar, side, lid, base, place, USUAL_ROOM);
     }
 
@@ -66,37 +66,37 @@ public record Design(
      * @param water how warm the water is
      * @param surroundings how warm it is where the jar stands
      * @return the heat flow, less than zero if the jar is the colder
-     * @throws Refusal if both are equally warm, or the place cannot be so warm
+     * @throws InvalidInputException if both are equally warm, or the place cannot be so warm
      */
     public HeatFlow between(Temperature water, Temperature surroundings) {
         if (water.equals(surroundings)) {
-            throw Refusal.of(Trouble.NO_DIFFERENCE);
+            throw InvalidInputException.of(Problem.NO_DIFFERENCE);
         }
         RoundWrap wrap = sideWrap();
-        Face inside = new Face(Facing.SIDE, jar.height(), diameter(jar.radius()), Face.USUAL_EMISSIVITY);
+        Face inside = new Face(Orientation.SIDE, jar.height(), diameter(jar.radius()), Face.USUAL_EMISSIVITY);
         Film within = (surface, far) -> new StillWater().resistance(inside, surface, far);
 
         double widening = wrap.outerRadius().metres() / jar.radius().metres();
-        Path sidePath = Path.settle(
+        HeatPath sidePath = HeatPath.solveSteadyState(
                 within,
                 wrap.resistances(),
-                outside(place, Facing.SIDE, wrap, emissivity()),
+                outside(place, Orientation.SIDE, wrap, emissivity()),
                 widening,
                 water,
                 surroundings);
-        Place above = place.isTub() ? new StillAir() : place;
-        Place below = place.isTub() ? floor() : place;
-        Path lidPath = Path.settle(
+        Ambient above = place.isTub() ? new StillAir() : place;
+        Ambient below = place.isTub() ? floor() : place;
+        HeatPath lidPath = HeatPath.solveSteadyState(
                 within,
                 List.of(lid),
-                outside(above, Facing.UP, wrap, Face.USUAL_EMISSIVITY),
+                outside(above, Orientation.UP, wrap, Face.USUAL_EMISSIVITY),
                 1,
                 water,
                 place.isTub() ? room : surroundings);
-        Path basePath = Path.settle(
+        HeatPath basePath = HeatPath.solveSteadyState(
                 within,
                 List.of(base),
-                outside(below, Facing.DOWN, wrap, Face.USUAL_EMISSIVITY),
+                outside(below, Orientation.DOWN, wrap, Face.USUAL_EMISSIVITY),
                 1,
                 water,
                 surroundings);
@@ -146,12 +146,12 @@ public record Design(
         return new RoundWrap(jar.radius(), sideWhereItStands(), new ThermalResistance(1), ThermalResistance.NONE);
     }
 
-    private Film outside(Place there, Facing facing, RoundWrap wrap, double emissivity) {
+    private Film outside(Ambient there, Orientation facing, RoundWrap wrap, double emissivity) {
         Face face = new Face(facing, jar.height(), diameter(wrap.outerRadius()), emissivity);
         return (surface, far) -> there.resistance(face, surface, far);
     }
 
-    private Place floor() {
+    private Ambient floor() {
         return new KnownSurface(new ThermalResistance(Math.PI * jar.radius().metres() / (4 * TABLE)));
     }
 

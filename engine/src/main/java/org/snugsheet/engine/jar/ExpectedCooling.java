@@ -1,6 +1,6 @@
 package org.snugsheet.engine.jar;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.quantity.Temperature;
@@ -24,7 +24,7 @@ public final class ExpectedCooling {
      * @param water what is in it, as warm as it is
      * @param surroundings how warm it is where the jar stands
      * @return the cooling constant
-     * @throws Refusal if both are equally warm, or the place cannot be so warm
+     * @throws InvalidInputException if both are equally warm, or the place cannot be so warm
      */
     public static CoolingConstant of(Design design, WaterBody water, Temperature surroundings) {
         double conductance = design.between(water.temperature(), surroundings).conductance();

@@ -23,7 +23,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  * @param lid the way out through the lid
  * @param base the way out through the base
  */
-public record HeatFlow(Jar jar, Path side, Path lid, Path base) {
+public record HeatFlow(Jar jar, HeatPath side, HeatPath lid, HeatPath base) {
 
     /**
      * The heat that goes out each second.
@@ -91,11 +91,11 @@ public record HeatFlow(Jar jar, Path side, Path lid, Path base) {
         return jar.endArea() / of(base);
     }
 
-    private static Temperature outside(Path path) {
+    private static Temperature outside(HeatPath path) {
         return path.faces().get(path.faces().size() - 1);
     }
 
-    private static double of(Path path) {
+    private static double of(HeatPath path) {
         return path.resistance().squareMetreKelvinsPerWatt();
     }
 }

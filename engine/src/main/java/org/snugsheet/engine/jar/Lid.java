@@ -3,15 +3,15 @@ package org.snugsheet.engine.jar;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.insulation.Layers;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.surface.Face;
-import org.snugsheet.engine.surface.Facing;
 import org.snugsheet.engine.surface.OpenWater;
+import org.snugsheet.engine.surface.Orientation;
 import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.engine.surface.StillWater;
 import org.snugsheet.engine.table.Keywords;
@@ -36,7 +36,7 @@ public sealed interface Lid {
      * @param water how warm it is
      * @param air how warm the room is
      * @return W, less than zero if it comes in
-     * @throws Refusal if both are equally warm, or the water would be ice or steam
+     * @throws InvalidInputException if both are equally warm, or the water would be ice or steam
      */
     double watts(Jar jar, Temperature water, Temperature air);
 
@@ -46,13 +46,13 @@ public sealed interface Lid {
      * @param text {@code open} or {@code none}, {@code bare} or {@code thin}, or a {@linkplain Keywords#LID word of another
      *     language}; case does not matter
      * @return the lid
-     * @throws Refusal if it is none of them
+     * @throws InvalidInputException if it is none of them
      */
     static Lid parse(String text) {
         return switch (Keywords.LID.plain(text)) {
             case "open", "none", "no", "no lid" -> OPEN;
             case "bare", "thin", "lid", "yes" -> BARE;
-            default -> throw Refusal.of(Trouble.UNKNOWN_LID, text);
+            default -> throw InvalidInputException.of(Problem.UNKNOWN_LID, text);
         };
     }
 
@@ -80,7 +80,7 @@ public sealed interface Lid {
         @Override
         public double watts(Jar jar, Temperature water, Temperature air) {
             if (water.equals(air)) {
-                throw Refusal.of(Trouble.NO_DIFFERENCE);
+                throw InvalidInputException.of(Problem.NO_DIFFERENCE);
             }
             Length diameter = new Length(2 * jar.radius().metres());
             Temperature surface = surface(jar, diameter, water, air).orElse(water);
@@ -89,7 +89,7 @@ public sealed interface Lid {
 
         /** Where the heat that comes up is the heat that leaves; nothing if it lies below 0 °C or above the water’s. */
         private static Optional<Temperature> surface(Jar jar, Length diameter, Temperature water, Temperature air) {
-            Face inside = new Face(Facing.SIDE, jar.height(), diameter, Face.USUAL_EMISSIVITY);
+            Face inside = new Face(Orientation.SIDE, jar.height(), diameter, Face.USUAL_EMISSIVITY);
             UnivariateFunction left = celsius -> {
                 Temperature surface = new Temperature(celsius);
                 double film =

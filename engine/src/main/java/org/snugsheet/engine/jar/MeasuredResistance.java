@@ -1,8 +1,8 @@
 package org.snugsheet.engine.jar;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.HeatCapacity;
 
@@ -26,7 +26,7 @@ public final class MeasuredResistance {
      * @param capacity of water and vessel
      * @param squareMetres the surface that the heat crosses
      * @return the resistance in m²·K/W with its error
-     * @throws Refusal if the jar does not cool
+     * @throws InvalidInputException if the jar does not cool
      */
     public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres) {
         return ofOneJar(perSecond, capacity, squareMetres, 0);
@@ -40,16 +40,16 @@ public final class MeasuredResistance {
      * @param squareMetres the surface of interest
      * @param elsewhere the conductance L of what is not that surface, such as {@link HeatFlow#ofEnds()}, W/K
      * @return the resistance in m²·K/W with its error
-     * @throws Refusal if the jar does not cool, or loses no more than what goes elsewhere
+     * @throws InvalidInputException if the jar does not cool, or loses no more than what goes elsewhere
      */
     public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres, double elsewhere) {
         if (!(elsewhere >= 0)) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.LEAK_OF_THE_JAR, elsewhere);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.LEAK_OF_THE_JAR, elsewhere);
         }
         double held = capacity.joulesPerKelvin();
         double conductance = cooling(perSecond) * held - elsewhere;
         if (!(conductance > 0)) {
-            throw Refusal.of(Trouble.ALL_GOES_ELSEWHERE, cooling(perSecond) * held, elsewhere);
+            throw InvalidInputException.of(Problem.ALL_GOES_ELSEWHERE, cooling(perSecond) * held, elsewhere);
         }
         return new Estimate(
                 squareMetres / conductance,
@@ -65,7 +65,7 @@ public final class MeasuredResistance {
      * @param capacity of water and vessel, of either jar
      * @param squareMetres the surface that is wrapped
      * @return the resistance in m²·K/W with its error; below zero if the wrapped jar cooled faster
-     * @throws Refusal if either jar does not cool
+     * @throws InvalidInputException if either jar does not cool
      */
     public static Estimate ofTheWrap(Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres) {
         return ofTheWrap(bare, wrapped, capacity, squareMetres, 0);
@@ -80,7 +80,7 @@ public final class MeasuredResistance {
      * @param squareMetres the surface that is wrapped
      * @param elsewhere the conductance of what is not wrapped, of either jar, W/K; zero if all of it is
      * @return the resistance in m²·K/W with its error; below zero if the wrapped jar cooled faster
-     * @throws Refusal if either jar does not cool, or loses no more than what goes elsewhere
+     * @throws InvalidInputException if either jar does not cool, or loses no more than what goes elsewhere
      */
     public static Estimate ofTheWrap(
             Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres, double elsewhere) {
@@ -102,7 +102,7 @@ public final class MeasuredResistance {
 
     private static double cooling(Estimate perSecond) {
         if (!(perSecond.value() > 0)) {
-            throw Refusal.of(Trouble.RATE_TELLS_NO_RESISTANCE);
+            throw InvalidInputException.of(Problem.RATE_TELLS_NO_RESISTANCE);
         }
         return perSecond.value();
     }

@@ -1,9 +1,9 @@
 package org.snugsheet.engine.lesson;
 
 import java.util.List;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.quantity.HeatCapacity;
@@ -36,19 +36,19 @@ public record Bath(WaterBody tub, int jars, WaterBody jar, CoolingConstant const
     /**
      * A tub with jars.
      *
-     * @throws Refusal if there is no jar, the jars are too hot for pupils, the constant is not above zero, or the leak is
+     * @throws InvalidInputException if there is no jar, the jars are too hot for pupils, the constant is not above zero, or the leak is
      *     negative
      */
     public Bath {
         SafeStart.require(jar.temperature());
         if (jars < 1) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.JARS, jars);
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.JARS, jars);
         }
         if (!(constant.perSecond() > 0)) {
-            throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
+            throw InvalidInputException.of(Problem.RATE_NOT_POSITIVE);
         }
         if (!(leak >= 0)) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.LEAK_OF_THE_TUB, leak);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.LEAK_OF_THE_TUB, leak);
         }
     }
 

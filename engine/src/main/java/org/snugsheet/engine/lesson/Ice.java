@@ -1,6 +1,6 @@
 package org.snugsheet.engine.lesson;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.quantity.Mass;
@@ -32,7 +32,7 @@ public record Ice(double forTheTub, double forTheJars, double forTheRoom) {
      * @param bath the tub and the jars as they begin
      * @param seconds how long the lesson lasts
      * @return how much melts, and why
-     * @throws Refusal if the lesson does not last
+     * @throws InvalidInputException if the lesson does not last
      */
     public static Ice holding(Bath bath, double seconds) {
         LessonTime.require(seconds);

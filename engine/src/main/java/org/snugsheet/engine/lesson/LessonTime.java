@@ -1,8 +1,8 @@
 package org.snugsheet.engine.lesson;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /** The check on how long a lesson lasts. */
 final class LessonTime {
@@ -16,10 +16,12 @@ final class LessonTime {
 
     static double require(double seconds) {
         if (!(seconds > 0) || Double.isInfinite(seconds)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.TIME_OF_THE_LESSON, seconds / SECONDS_PER_MINUTE);
+            throw InvalidInputException.of(
+                    Problem.NOT_POSITIVE, QuantityName.TIME_OF_THE_LESSON, seconds / SECONDS_PER_MINUTE);
         }
         if (seconds > LONGEST) {
-            throw Refusal.of(Trouble.LESSON_TOO_LONG, seconds / SECONDS_PER_MINUTE, LONGEST / SECONDS_PER_MINUTE);
+            throw InvalidInputException.of(
+                    Problem.LESSON_TOO_LONG, seconds / SECONDS_PER_MINUTE, LONGEST / SECONDS_PER_MINUTE);
         }
         return seconds;
     }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.NamedEstimate;
 import org.snugsheet.engine.comparison.Ranking;
@@ -49,11 +49,11 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
     /**
      * A pair of plans.
      *
-     * @throws Refusal if the spread does not lie between 0 and 1
+     * @throws InvalidInputException if the spread does not lie between 0 and 1
      */
     public Power {
         if (!(spread >= 0 && spread < 1)) {
-            throw Refusal.of(Trouble.NOT_A_SHARE, spread);
+            throw InvalidInputException.of(Problem.NOT_A_SHARE, spread);
         }
     }
 
@@ -62,11 +62,11 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
      *
      * @param jars how many jars of each wrap
      * @return a share: 0.8 is four lessons in five
-     * @throws Refusal if that is no number of jars from 1 to {@link #MOST_JARS}
+     * @throws InvalidInputException if that is no number of jars from 1 to {@link #MOST_JARS}
      */
     public double of(int jars) {
         if (jars < 1 || jars > MOST_JARS) {
-            throw Refusal.of(Trouble.JARS_OUT_OF_RANGE, MOST_JARS);
+            throw InvalidInputException.of(Problem.JARS_OUT_OF_RANGE, MOST_JARS);
         }
         return played(jars, tally -> false).share();
     }
@@ -119,18 +119,18 @@ public record Power(ReadingPlan first, ReadingPlan second, double spread) {
      *
      * @param wanted how often they are to be told apart, such as 0.8
      * @return how many jars of each
-     * @throws Refusal if {@link #MOST_JARS} are not enough
+     * @throws InvalidInputException if {@link #MOST_JARS} are not enough
      */
     public int jarsFor(double wanted) {
         if (!(wanted > 0 && wanted < 1)) {
-            throw Refusal.of(Trouble.NOT_A_SHARE, wanted);
+            throw InvalidInputException.of(Problem.NOT_A_SHARE, wanted);
         }
         for (int jars = spread > 0 ? 2 : 1; jars <= MOST_JARS; jars++) {
             if (untilClear(jars, wanted).share() >= wanted) {
                 return jars;
             }
         }
-        throw Refusal.of(Trouble.JARS_OUT_OF_REACH, MOST_JARS, of(MOST_JARS));
+        throw InvalidInputException.of(Problem.JARS_OUT_OF_REACH, MOST_JARS, of(MOST_JARS));
     }
 
     private static final class Draw {

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * When to read a jar, and how well its cooling constant will be known then.
@@ -24,7 +24,7 @@ import org.snugsheet.engine.reading.Mark;
  * @param mark the smallest mark of the thermometer
  * @param scatter the standard deviation of a reading beside rounding, K; {@link #usualScatter}
  */
-public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark mark, double scatter) {
+public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Graduation mark, double scatter) {
 
     private static final int FEWEST = 3;
 
@@ -41,29 +41,29 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
     /**
      * A plan.
      *
-     * @throws Refusal if the start is too hot for pupils or within a mark of the surroundings, nothing cools, there are too
+     * @throws InvalidInputException if the start is too hot for pupils or within a mark of the surroundings, nothing cools, there are too
      *     few or too many readings, or the scatter is negative
      */
     public ReadingPlan {
         SafeStart.require(jar.start());
         if (!(jar.constant().perSecond() > 0)) {
-            throw Refusal.of(Trouble.RATE_NOT_POSITIVE);
+            throw InvalidInputException.of(Problem.RATE_NOT_POSITIVE);
         }
         if (Math.abs(jar.difference(0)) <= mark.graduation().kelvins()) {
-            throw Refusal.of(Trouble.TOO_NEAR_TO_READ);
+            throw InvalidInputException.of(Problem.TOO_NEAR_TO_READ);
         }
         if (!(intervalSeconds > 0) || Double.isInfinite(intervalSeconds)) {
-            throw Refusal.of(
-                    Trouble.NOT_POSITIVE, QuantityName.TIME_BETWEEN_READINGS, intervalSeconds / SHORTEST_INTERVAL);
+            throw InvalidInputException.of(
+                    Problem.NOT_POSITIVE, QuantityName.TIME_BETWEEN_READINGS, intervalSeconds / SHORTEST_INTERVAL);
         }
         if (count < FEWEST) {
-            throw Refusal.of(Trouble.TOO_FEW_READINGS, FEWEST, count);
+            throw InvalidInputException.of(Problem.TOO_FEW_READINGS, FEWEST, count);
         }
         if (count > MOST) {
-            throw Refusal.of(Trouble.TOO_MANY_READINGS, count, MOST);
+            throw InvalidInputException.of(Problem.TOO_MANY_READINGS, count, MOST);
         }
         if (!(scatter >= 0)) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.SCATTER, scatter);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.SCATTER, scatter);
         }
     }
 
@@ -76,10 +76,10 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
      * @param mark the smallest mark of the thermometer
      * @param scatter the standard deviation of a reading beside rounding, K
      * @return the plan
-     * @throws Refusal as the constructor does
+     * @throws InvalidInputException as the constructor does
      */
     public static ReadingPlan filling(
-            Forecast jar, double lessonSeconds, double intervalSeconds, Mark mark, double scatter) {
+            Forecast jar, double lessonSeconds, double intervalSeconds, Graduation mark, double scatter) {
         LessonTime.require(lessonSeconds);
         double between = Math.floor(lessonSeconds / intervalSeconds + 1e-9);
         return new ReadingPlan(jar, intervalSeconds, (int) Math.min(between + 1, MOST + 1.0), mark, scatter);
@@ -95,12 +95,12 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
      * @param mark the smallest mark of the thermometer
      * @param scatter the standard deviation of a reading beside rounding, K
      * @return the plan
-     * @throws Refusal if a reading every minute is not enough, or as the constructor refuses
+     * @throws InvalidInputException if a reading every minute is not enough, or as the constructor refuses
      */
     public static ReadingPlan forCertainty(
-            Forecast jar, double lessonSeconds, double wanted, Mark mark, double scatter) {
+            Forecast jar, double lessonSeconds, double wanted, Graduation mark, double scatter) {
         if (!(wanted > 0 && wanted < 1)) {
-            throw Refusal.of(Trouble.NOT_A_SHARE, wanted);
+            throw InvalidInputException.of(Problem.NOT_A_SHARE, wanted);
         }
         LessonTime.require(lessonSeconds);
         int longest = (int) (lessonSeconds / SHORTEST_INTERVAL / (FEWEST_FOR_A_CURVE - 1));
@@ -112,7 +112,7 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
         }
         ReadingPlan everyMinute = filling(jar, lessonSeconds, SHORTEST_INTERVAL, mark, scatter);
         if (everyMinute.relativeError() > wanted) {
-            throw Refusal.of(Trouble.CERTAINTY_OUT_OF_REACH, everyMinute.relativeError());
+            throw InvalidInputException.of(Problem.CERTAINTY_OUT_OF_REACH, everyMinute.relativeError());
         }
         return everyMinute;
     }
@@ -123,7 +123,7 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
      * @param mark the smallest mark of the thermometer
      * @return K
      */
-    public static double usualScatter(Mark mark) {
+    public static double usualScatter(Graduation mark) {
         return mark.graduation().kelvins() / 2;
     }
 
@@ -225,9 +225,9 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Mark 
      * @param jar how it will cool
      * @param mark the smallest mark of the thermometer
      * @return seconds
-     * @throws Refusal if the start is too hot for pupils or within a mark of the surroundings, or nothing cools
+     * @throws InvalidInputException if the start is too hot for pupils or within a mark of the surroundings, or nothing cools
      */
-    public static double longestLesson(Forecast jar, Mark mark) {
+    public static double longestLesson(Forecast jar, Graduation mark) {
         new ReadingPlan(jar, SHORTEST_INTERVAL, FEWEST, mark, 0);
         double graduation = mark.graduation().kelvins();
         double ifTheyStay = Math.log(Math.abs(jar.difference(0)) / graduation)

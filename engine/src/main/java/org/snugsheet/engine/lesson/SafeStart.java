@@ -2,8 +2,8 @@ package org.snugsheet.engine.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.water.Water;
@@ -50,11 +50,11 @@ public final class SafeStart {
      *
      * @param start the temperature the water would begin at
      * @return the same
-     * @throws Refusal if it is above {@link #SCHOOL_LIMIT}
+     * @throws InvalidInputException if it is above {@link #SCHOOL_LIMIT}
      */
     public static Temperature require(Temperature start) {
         if (start.compareTo(SCHOOL_LIMIT) > 0) {
-            throw Refusal.of(Trouble.START_TOO_HOT, start.celsius(), start.in(Scale.FAHRENHEIT));
+            throw InvalidInputException.of(Problem.START_TOO_HOT, start.celsius(), start.in(Scale.FAHRENHEIT));
         }
         return start;
     }
@@ -74,11 +74,11 @@ public final class SafeStart {
      *
      * @param tap how warm its water is
      * @return the same
-     * @throws Refusal if no tap is so hot, so that it must be a kettle’s: above {@link #HOTTEST_TAP}
+     * @throws InvalidInputException if no tap is so hot, so that it must be a kettle’s: above {@link #HOTTEST_TAP}
      */
     static Temperature requireTap(Temperature tap) {
         if (tap.compareTo(HOTTEST_TAP) > 0) {
-            throw Refusal.of(Trouble.KETTLE_WATER, tap.celsius(), tap.in(Scale.FAHRENHEIT));
+            throw InvalidInputException.of(Problem.KETTLE_WATER, tap.celsius(), tap.in(Scale.FAHRENHEIT));
         }
         return tap;
     }
@@ -88,7 +88,7 @@ public final class SafeStart {
      *
      * @param water how warm it is
      * @return the cautions, the most important first
-     * @throws Refusal if it would be ice or steam
+     * @throws InvalidInputException if it would be ice or steam
      */
     public static List<Caution> cautions(Temperature water) {
         // Refuses what is no water.

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.lesson;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Mass;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Volume;
@@ -27,7 +27,7 @@ public record Taps(Volume hot, Volume cold) {
      * @param start the temperature wanted, between the two
      * @param volume how much is wanted, at that temperature
      * @return how much of each
-     * @throws Refusal if the start is above {@link SafeStart#SCHOOL_LIMIT}, or does not lie between the taps, or one of them is a
+     * @throws InvalidInputException if the start is above {@link SafeStart#SCHOOL_LIMIT}, or does not lie between the taps, or one of them is a
      *     kettle’s
      */
     public static Taps mixing(Temperature hotTap, Temperature coldTap, Temperature start, Volume volume) {
@@ -35,7 +35,8 @@ public record Taps(Volume hot, Volume cold) {
         SafeStart.requireTap(hotTap);
         SafeStart.requireTap(coldTap);
         if (!(coldTap.compareTo(start) < 0 && start.compareTo(hotTap) < 0)) {
-            throw Refusal.of(Trouble.NOT_BETWEEN_THE_TAPS, start.celsius(), coldTap.celsius(), hotTap.celsius());
+            throw InvalidInputException.of(
+                    Problem.NOT_BETWEEN_THE_TAPS, start.celsius(), coldTap.celsius(), hotTap.celsius());
         }
         Mass all = Water.mass(volume, start);
         double ofHot = Water.heatGivenOff(start, coldTap) / Water.heatGivenOff(hotTap, coldTap);

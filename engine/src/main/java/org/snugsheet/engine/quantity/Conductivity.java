@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * Thermal conductivity of a material: how easily heat goes through it, apart from any thickness (ISO 7345:2018).
@@ -13,7 +13,7 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
     /**
      * A conductivity in W/(m·K).
      *
-     * @throws Refusal if it is not more than zero
+     * @throws InvalidInputException if it is not more than zero
      */
     public Conductivity {
         Require.positive(wattsPerMetreKelvin, QuantityName.CONDUCTIVITY);
@@ -25,7 +25,7 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
      * @param value how many
      * @param unit a unit of conductivity
      * @return the conductivity
-     * @throws Refusal if it is not more than zero, or the unit measures something else
+     * @throws InvalidInputException if it is not more than zero, or the unit measures something else
      */
     public static Conductivity of(double value, Unit unit) {
         return new Conductivity(Unit.WATT_PER_METRE_KELVIN.from(value, unit));

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * How much heat a thing takes up for each kelvin it warms (ISO 80000-5:2019, 5-15).
@@ -16,7 +16,7 @@ public record HeatCapacity(double joulesPerKelvin) implements Comparable<HeatCap
     /**
      * A heat capacity in J/K.
      *
-     * @throws Refusal if it is negative or no finite number
+     * @throws InvalidInputException if it is negative or no finite number
      */
     public HeatCapacity {
         Require.notNegative(joulesPerKelvin, QuantityName.HEAT_CAPACITY);

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * A length that something has: a thickness or a radius.
@@ -13,7 +13,7 @@ public record Length(double metres) implements Comparable<Length> {
     /**
      * A length in metres.
      *
-     * @throws Refusal if it is not more than zero
+     * @throws InvalidInputException if it is not more than zero
      */
     public Length {
         Require.positive(metres, QuantityName.LENGTH);
@@ -25,7 +25,7 @@ public record Length(double metres) implements Comparable<Length> {
      * @param value how many
      * @param unit a unit of length
      * @return the length
-     * @throws Refusal if it is not more than zero, or the unit measures something else
+     * @throws InvalidInputException if it is not more than zero, or the unit measures something else
      */
     public static Length of(double value, Unit unit) {
         return new Length(Unit.METRE.from(value, unit));

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * A mass that something has.
@@ -13,7 +13,7 @@ public record Mass(double kilograms) implements Comparable<Mass> {
     /**
      * A mass in kg.
      *
-     * @throws Refusal if it is not more than zero
+     * @throws InvalidInputException if it is not more than zero
      */
     public Mass {
         Require.positive(kilograms, QuantityName.MASS);
@@ -25,7 +25,7 @@ public record Mass(double kilograms) implements Comparable<Mass> {
      * @param value how many
      * @param unit a unit of mass
      * @return the mass
-     * @throws Refusal if it is not more than zero, or the unit measures something else
+     * @throws InvalidInputException if it is not more than zero, or the unit measures something else
      */
     public static Mass of(double value, Unit unit) {
         Require.positive(value, QuantityName.MASS);

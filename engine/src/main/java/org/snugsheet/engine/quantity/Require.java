@@ -1,8 +1,8 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /** The checks at the door of the value types. */
 final class Require {
@@ -11,21 +11,21 @@ final class Require {
 
     static double finite(double value) {
         if (!Double.isFinite(value)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(value));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(value));
         }
         return value;
     }
 
     static double positive(double value, QuantityName what) {
         if (!(finite(value) > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, what, value);
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, what, value);
         }
         return value;
     }
 
     static double notNegative(double value, QuantityName what) {
         if (finite(value) < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, what, value);
+            throw InvalidInputException.of(Problem.NEGATIVE, what, value);
         }
         return value;
     }

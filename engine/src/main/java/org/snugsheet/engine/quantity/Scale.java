@@ -2,8 +2,8 @@ package org.snugsheet.engine.quantity;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * A temperature scale.
@@ -31,10 +31,10 @@ public enum Scale {
      *
      * @param text the name or sign; case, blanks and the degree sign do not matter
      * @return the scale
-     * @throws Refusal if it is none of the three
+     * @throws InvalidInputException if it is none of the three
      */
     public static Scale parse(String text) {
-        return find(text).orElseThrow(() -> Refusal.of(Trouble.UNKNOWN_SCALE, text));
+        return find(text).orElseThrow(() -> InvalidInputException.of(Problem.UNKNOWN_SCALE, text));
     }
 
     /**

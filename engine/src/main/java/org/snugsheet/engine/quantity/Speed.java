@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * A speed without a direction, such as that of the wind.
@@ -13,7 +13,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
     /**
      * A speed in m/s.
      *
-     * @throws Refusal if it is negative or no finite number
+     * @throws InvalidInputException if it is negative or no finite number
      */
     public Speed {
         Require.notNegative(metresPerSecond, QuantityName.SPEED);
@@ -25,7 +25,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      * @param value how many
      * @param unit a unit of speed
      * @return the speed
-     * @throws Refusal if it is negative, no finite number, or the unit measures something else
+     * @throws InvalidInputException if it is negative, no finite number, or the unit measures something else
      */
     public static Speed of(double value, Unit unit) {
         Require.notNegative(value, QuantityName.SPEED);
@@ -37,7 +37,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      *
      * @param unit a unit of speed
      * @return how many of that unit
-     * @throws Refusal if the unit measures something else
+     * @throws InvalidInputException if the unit measures something else
      */
     public double in(Unit unit) {
         return unit.from(metresPerSecond, Unit.METRE_PER_SECOND);

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * A temperature: a point on a scale.
@@ -21,7 +21,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
     /**
      * A temperature in degrees Celsius.
      *
-     * @throws Refusal if it is no finite number or colder than absolute zero
+     * @throws InvalidInputException if it is no finite number or colder than absolute zero
      */
     public Temperature {
         requirePossible(celsius, celsius, Scale.CELSIUS);
@@ -33,7 +33,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
      * @param degrees the number read
      * @param scale the scale it was read on
      * @return the temperature
-     * @throws Refusal if it is no finite number or colder than absolute zero
+     * @throws InvalidInputException if it is no finite number or colder than absolute zero
      */
     public static Temperature of(double degrees, Scale scale) {
         double celsius = scale.toCelsius(degrees);
@@ -66,7 +66,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
      *
      * @param difference how much
      * @return the warmer temperature
-     * @throws Refusal if that would be colder than absolute zero
+     * @throws InvalidInputException if that would be colder than absolute zero
      */
     public Temperature plus(TemperatureDifference difference) {
         return new Temperature(celsius + difference.kelvins());
@@ -79,10 +79,10 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
 
     private static void requirePossible(double celsius, double typed, Scale scale) {
         if (!Double.isFinite(celsius)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(typed));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(typed));
         }
         if (celsius < ABSOLUTE_ZERO) {
-            throw Refusal.of(Trouble.BELOW_ABSOLUTE_ZERO, typed, scale.symbol());
+            throw InvalidInputException.of(Problem.BELOW_ABSOLUTE_ZERO, typed, scale.symbol());
         }
     }
 }

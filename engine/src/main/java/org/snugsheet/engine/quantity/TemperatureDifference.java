@@ -1,6 +1,6 @@
 package org.snugsheet.engine.quantity;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 
 /**
  * A distance between two temperatures. It changes scale by its factor alone: nothing is added or taken away.
@@ -16,7 +16,7 @@ public record TemperatureDifference(double kelvins) implements Comparable<Temper
     /**
      * A difference in kelvins.
      *
-     * @throws Refusal if it is no finite number
+     * @throws InvalidInputException if it is no finite number
      */
     public TemperatureDifference {
         Require.finite(kelvins);
@@ -28,7 +28,7 @@ public record TemperatureDifference(double kelvins) implements Comparable<Temper
      * @param degrees how many degrees
      * @param scale the degrees of which scale
      * @return the difference
-     * @throws Refusal if it is no finite number
+     * @throws InvalidInputException if it is no finite number
      */
     public static TemperatureDifference of(double degrees, Scale scale) {
         return new TemperatureDifference(scale.toKelvins(degrees));

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * Thermal resistance of one square metre: how well a layer keeps heat in. The trade calls it the R-value.
@@ -18,7 +18,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
     /**
      * A resistance in m²·K/W.
      *
-     * @throws Refusal if it is negative or no finite number
+     * @throws InvalidInputException if it is negative or no finite number
      */
     public ThermalResistance {
         Require.notNegative(squareMetreKelvinsPerWatt, QuantityName.THERMAL_RESISTANCE);
@@ -30,7 +30,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @param value how many
      * @param unit a unit of thermal resistance
      * @return the resistance
-     * @throws Refusal if it is negative, no finite number, or the unit measures something else
+     * @throws InvalidInputException if it is negative, no finite number, or the unit measures something else
      */
     public static ThermalResistance of(double value, Unit unit) {
         return new ThermalResistance(Unit.SQUARE_METRE_KELVIN_PER_WATT.from(value, unit));
@@ -41,7 +41,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      *
      * @param unit a unit of thermal resistance
      * @return how many of that unit
-     * @throws Refusal if the unit measures something else
+     * @throws InvalidInputException if the unit measures something else
      */
     public double in(Unit unit) {
         return unit.from(squareMetreKelvinsPerWatt, Unit.SQUARE_METRE_KELVIN_PER_WATT);

@@ -5,8 +5,8 @@ import static org.snugsheet.engine.quantity.Dimension.*;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * The trade's units, each as a factor to the SI unit of its {@link Dimension}.
@@ -206,7 +206,7 @@ public enum Unit {
      *
      * @param text such as {@code clo}, {@code US}, {@code m2 K/W}, {@code W/mK}
      * @return the unit
-     * @throws Refusal if there is no such unit, or it is a temperature scale
+     * @throws InvalidInputException if there is no such unit, or it is a temperature scale
      */
     public static Unit parse(String text) {
         String name = plain(text);
@@ -215,7 +215,8 @@ public enum Unit {
             unit = BY_NAME.get(name.substring(0, name.length() - 1));
         }
         if (unit == null) {
-            throw Refusal.of(Scale.find(text).isPresent() ? Trouble.SCALE_IS_NO_UNIT : Trouble.UNKNOWN_UNIT, text);
+            throw InvalidInputException.of(
+                    Scale.find(text).isPresent() ? Problem.SCALE_IS_NO_UNIT : Problem.UNKNOWN_UNIT, text);
         }
         return unit;
     }
@@ -226,11 +227,11 @@ public enum Unit {
      * @param value how many of the other unit
      * @param other the other unit
      * @return how many of this unit
-     * @throws Refusal if the two units measure different things
+     * @throws InvalidInputException if the two units measure different things
      */
     public double from(double value, Unit other) {
         if (dimension != other.dimension) {
-            throw Refusal.of(Trouble.OTHER_DIMENSION, other.symbol, other.dimension, symbol, dimension);
+            throw InvalidInputException.of(Problem.OTHER_DIMENSION, other.symbol, other.dimension, symbol, dimension);
         }
         return this == other ? value : value * other.factor / factor;
     }

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.quantity;
 
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
 
 /**
  * A volume that something fills.
@@ -13,7 +13,7 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
     /**
      * A volume in m³.
      *
-     * @throws Refusal if it is not more than zero
+     * @throws InvalidInputException if it is not more than zero
      */
     public Volume {
         Require.positive(cubicMetres, QuantityName.VOLUME);
@@ -25,7 +25,7 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
      * @param value how many
      * @param unit a unit of volume
      * @return the volume
-     * @throws Refusal if it is not more than zero, or the unit measures something else
+     * @throws InvalidInputException if it is not more than zero, or the unit measures something else
      */
     public static Volume of(double value, Unit unit) {
         Require.positive(value, QuantityName.VOLUME);

@@ -7,7 +7,7 @@
  *
  * <p>Values are SI inside. Temperatures are held in degrees Celsius, a unit of the SI: so 20 °C stays 20 exactly, which a
  * trip through 293.15 K would not allow. Every {@code of} refuses NaN, infinity and what nature does not have (colder than
- * absolute zero, a resistance below zero) with a {@link org.snugsheet.engine.Refusal}; a value that exists is a good one.
+ * absolute zero, a resistance below zero) with a {@link org.snugsheet.engine.InvalidInputException}; a value that exists is a good one.
  *
  * <p>Source of every factor: NIST Special Publication 811 (2008), Appendix B.8; each row of
  * {@link org.snugsheet.engine.quantity.Unit} that comes from elsewhere says so.

@@ -2,8 +2,8 @@ package org.snugsheet.engine.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * A whole sheet of readings: a header row, times down the first column, one more column for each jar.
@@ -41,11 +41,11 @@ public record Block(List<Entry> times, List<Jar> jars) {
      *
      * @param rows the rows, all of one length; the first is the header
      * @return the block; a column with neither a header nor readings is left out
-     * @throws Refusal if there is no row below the header or no column beside the times
+     * @throws InvalidInputException if there is no row below the header or no column beside the times
      */
     public static Block of(List<List<Entry>> rows) {
         if (rows.size() < 2 || rows.get(0).size() < 2) {
-            throw Refusal.of(Trouble.NO_BLOCK);
+            throw InvalidInputException.of(Problem.NO_BLOCK);
         }
         List<List<Entry>> columns = new ArrayList<>();
         for (int column = 0; column < rows.get(0).size(); column++) {
@@ -63,16 +63,16 @@ public record Block(List<Entry> times, List<Jar> jars) {
      * @param headings what stands over each column of readings
      * @param columns the columns of readings
      * @return the block; a column with neither a heading nor readings is left out
-     * @throws Refusal if there are more headings than columns, or fewer
+     * @throws InvalidInputException if there are more headings than columns, or fewer
      */
     public static Block of(List<Entry> times, List<Entry> headings, List<List<Entry>> columns) {
         if (headings.size() != columns.size()) {
-            throw Refusal.of(Trouble.DIFFERENT_NAMES, headings.size(), columns.size());
+            throw InvalidInputException.of(Problem.DIFFERENT_NAMES, headings.size(), columns.size());
         }
         List<Jar> jars = new ArrayList<>();
         for (int i = 0; i < columns.size(); i++) {
-            boolean unused = headings.get(i) instanceof Entry.Gap
-                    && columns.get(i).stream().allMatch(Entry.Gap.class::isInstance);
+            boolean unused = headings.get(i) instanceof Entry.Missing
+                    && columns.get(i).stream().allMatch(Entry.Missing.class::isInstance);
             if (!unused) {
                 jars.add(new Jar(i + 1, Heading.of(headings.get(i)), columns.get(i)));
             }

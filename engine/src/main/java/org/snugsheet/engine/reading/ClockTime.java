@@ -4,8 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * One time as typed or as a time-formatted cell gives it, not yet set in order with the others.
@@ -48,7 +48,7 @@ record ClockTime(int row, String written, long millis, Form form) {
     /**
      * Reads an entry that is no gap.
      *
-     * @throws Refusal if it is no time of day
+     * @throws InvalidInputException if it is no time of day
      */
     static ClockTime read(int row, Entry entry) {
         if (entry instanceof Entry.Value number) {
@@ -59,7 +59,8 @@ record ClockTime(int row, String written, long millis, Form form) {
         return ofText(row, plain, plain.toLowerCase(Locale.ROOT)).orElseThrow(() -> {
             boolean number =
                     TypedNumber.parse(text).filter(t -> t.scale().isEmpty()).isPresent();
-            return Refusal.atRow(row, number ? Trouble.ROW_PLAIN_NUMBER : Trouble.ROW_NOT_A_CLOCK_TIME, plain);
+            return InvalidInputException.atRow(
+                    row, number ? Problem.ROW_PLAIN_NUMBER : Problem.ROW_NOT_A_CLOCK_TIME, plain);
         });
     }
 
@@ -75,11 +76,11 @@ record ClockTime(int row, String written, long millis, Form form) {
     // Whole milliseconds: a cell holds 9:05 as 0.378472222222222, which must be the same time as “9:05”.
     private static ClockTime ofNumber(int row, double days) {
         if (!Double.isFinite(days)) {
-            throw Refusal.atRow(row, Trouble.ROW_NOT_A_CLOCK_TIME, String.valueOf(days));
+            throw InvalidInputException.atRow(row, Problem.ROW_NOT_A_CLOCK_TIME, String.valueOf(days));
         }
         boolean dated = days >= FIRST_DATE && days < LAST_DATE;
         if (!dated && !(days >= 0 && days < 1)) {
-            throw Refusal.atRow(row, Trouble.ROW_PLAIN_NUMBER, days);
+            throw InvalidInputException.atRow(row, Problem.ROW_PLAIN_NUMBER, days);
         }
         long millis = Math.round(days * DAY);
         return new ClockTime(row, face(Math.floorMod(millis, DAY)), millis, dated ? Form.DATED : Form.BARE);

@@ -2,8 +2,8 @@ package org.snugsheet.engine.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * Turns a column of clock times into minutes since the first of them.
@@ -58,12 +58,12 @@ public final class ClockTimes {
      *
      * @param column the entries, one for each row
      * @return for each row the minutes as a number, or a gap where there was one
-     * @throws Refusal if an entry is no time of day, times go back, or the column is likely something else
+     * @throws InvalidInputException if an entry is no time of day, times go back, or the column is likely something else
      */
     public static List<Entry> minutes(List<Entry> column) {
         List<ClockTime> times = new ArrayList<>();
         for (int i = 0; i < column.size(); i++) {
-            if (!(column.get(i) instanceof Entry.Gap)) {
+            if (!(column.get(i) instanceof Entry.Missing)) {
                 times.add(ClockTime.read(i + 1, column.get(i)));
             }
         }
@@ -93,15 +93,15 @@ public final class ClockTimes {
         long apart = now.millis() - before.millis();
         if (dial == Dial.CALENDAR) {
             if (apart < 0) {
-                throw Refusal.atRow(time.row(), Trouble.ROW_DATE_GOES_BACK);
+                throw InvalidInputException.atRow(time.row(), Problem.ROW_DATE_GOES_BACK);
             }
             return apart;
         }
         long step = Math.floorMod(apart, dial.turn());
         if (step > dial.turn() / 2) {
-            throw Refusal.atRow(
+            throw InvalidInputException.atRow(
                     time.row(),
-                    Trouble.ROW_CLOCK_GOES_BACK,
+                    Problem.ROW_CLOCK_GOES_BACK,
                     time.written(),
                     timeBefore.written(),
                     dial.turn() / 2 / ClockTime.HOUR);
@@ -111,7 +111,7 @@ public final class ClockTimes {
 
     private static void refuseStopwatch(ClockTime first, ClockTime time, long step) {
         if (first.isBare() && first.millis() == 0 && step >= STOPWATCH_STEP) {
-            throw Refusal.atRow(time.row(), Trouble.ROW_CLOCK_OR_STOPWATCH, time.written());
+            throw InvalidInputException.atRow(time.row(), Problem.ROW_CLOCK_OR_STOPWATCH, time.written());
         }
     }
 
@@ -121,8 +121,8 @@ public final class ClockTimes {
             return time.form() == ClockTime.Form.BARE_WITH_POINT && (minute == 0 || minute == 25 || minute == 50);
         });
         if (decimals && times.size() > 1) {
-            throw Refusal.of(
-                    Trouble.CLOCK_OR_DECIMALS,
+            throw InvalidInputException.of(
+                    Problem.CLOCK_OR_DECIMALS,
                     times.get(0).written(),
                     times.get(1).written());
         }

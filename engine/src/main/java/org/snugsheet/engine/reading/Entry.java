@@ -2,8 +2,8 @@ package org.snugsheet.engine.reading;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -19,7 +19,7 @@ import org.snugsheet.engine.quantity.Temperature;
 public sealed interface Entry {
 
     /** Nothing was written here. */
-    record Gap() implements Entry {}
+    record Missing() implements Entry {}
 
     /**
      * A number.
@@ -52,7 +52,7 @@ public sealed interface Entry {
      * @return the entry
      */
     static Entry of(String text) {
-        return TypedNumber.isGap(text) ? new Gap() : new Text(text);
+        return TypedNumber.isGap(text) ? new Missing() : new Text(text);
     }
 
     /**
@@ -74,7 +74,7 @@ public sealed interface Entry {
      * @param row where it stands, for the refusal
      * @param scale the scale of a number without one
      * @return the temperature
-     * @throws Refusal if it is a gap, or not a temperature
+     * @throws InvalidInputException if it is a gap, or not a temperature
      */
     default Temperature asTemperature(int row, Scale scale) {
         try {
@@ -83,19 +83,19 @@ public sealed interface Entry {
             }
             if (this instanceof Text text) {
                 TypedNumber typed = TypedNumber.parse(text.text())
-                        .orElseThrow(() -> Refusal.atRow(row, Trouble.NOT_A_TEMPERATURE, text.text()));
+                        .orElseThrow(() -> InvalidInputException.atRow(row, Problem.NOT_A_TEMPERATURE, text.text()));
                 return Temperature.of(typed.value(), typed.scale().orElse(scale));
             }
-        } catch (Refusal refusal) {
-            if (refusal.trouble() == Trouble.BELOW_ABSOLUTE_ZERO) {
-                throw Refusal.atRow(
+        } catch (InvalidInputException refusal) {
+            if (refusal.problem() == Problem.BELOW_ABSOLUTE_ZERO) {
+                throw InvalidInputException.atRow(
                         row,
-                        Trouble.ROW_BELOW_ABSOLUTE_ZERO,
+                        Problem.ROW_BELOW_ABSOLUTE_ZERO,
                         refusal.finding().arguments().toArray());
             }
             throw refusal;
         }
-        throw Refusal.atRow(row, Trouble.BLANK);
+        throw InvalidInputException.atRow(row, Problem.BLANK);
     }
 
     /**
@@ -149,18 +149,18 @@ public sealed interface Entry {
      *
      * @param row where it stands, for the refusal
      * @return the number
-     * @throws Refusal if it is a gap, or not a number
+     * @throws InvalidInputException if it is a gap, or not a number
      */
     default double asNumber(int row) {
         if (this instanceof Value number && Double.isFinite(number.value())) {
             return number.value();
         }
-        if (this instanceof Gap) {
-            throw Refusal.atRow(row, Trouble.BLANK);
+        if (this instanceof Missing) {
+            throw InvalidInputException.atRow(row, Problem.BLANK);
         }
         return TypedNumber.parse(written())
                 .filter(typed -> typed.scale().isEmpty())
-                .orElseThrow(() -> Refusal.atRow(row, Trouble.ROW_NOT_A_NUMBER, written()))
+                .orElseThrow(() -> InvalidInputException.atRow(row, Problem.ROW_NOT_A_NUMBER, written()))
                 .value();
     }
 }

@@ -2,8 +2,8 @@ package org.snugsheet.engine.reading;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
@@ -27,7 +27,7 @@ public record Readings(List<Reading> all, Scale scale) {
     /**
      * Readings in the order of their times.
      *
-     * @throws Refusal if a reading is not later than the one before it
+     * @throws InvalidInputException if a reading is not later than the one before it
      */
     public Readings {
         all = List.copyOf(all);
@@ -35,9 +35,9 @@ public record Readings(List<Reading> all, Scale scale) {
             Reading before = all.get(i - 1);
             Reading reading = all.get(i);
             if (!(reading.seconds() > before.seconds())) {
-                throw Refusal.atRow(
+                throw InvalidInputException.atRow(
                         reading.row(),
-                        Trouble.TIME_NOT_LATER,
+                        Problem.TIME_NOT_LATER,
                         reading.seconds() / SECONDS_PER_MINUTE,
                         before.seconds() / SECONDS_PER_MINUTE);
             }
@@ -51,19 +51,19 @@ public record Readings(List<Reading> all, Scale scale) {
      * @param temperatures readings, one for each row; a text may carry its own scale
      * @param scale the scale of the other readings
      * @return the readings, perhaps none
-     * @throws Refusal if the columns differ in length, hold something that cannot be read, or the times do not rise or are
+     * @throws InvalidInputException if the columns differ in length, hold something that cannot be read, or the times do not rise or are
      *     times of day
      */
     public static Readings ofMinutes(List<Entry> minutes, List<Entry> temperatures, Scale scale) {
         if (minutes.size() != temperatures.size()) {
-            throw Refusal.of(Trouble.DIFFERENT_LENGTH, minutes.size(), temperatures.size());
+            throw InvalidInputException.of(Problem.DIFFERENT_LENGTH, minutes.size(), temperatures.size());
         }
         TimeColumn.of(minutes).notMinutes().ifPresent(finding -> {
-            throw new Refusal(finding);
+            throw new InvalidInputException(finding);
         });
         List<Reading> readings = new ArrayList<>(minutes.size());
         for (int i = 0; i < minutes.size(); i++) {
-            if (minutes.get(i) instanceof Entry.Gap || temperatures.get(i) instanceof Entry.Gap) {
+            if (minutes.get(i) instanceof Entry.Missing || temperatures.get(i) instanceof Entry.Missing) {
                 continue;
             }
             int row = i + 1;
@@ -86,11 +86,11 @@ public record Readings(List<Reading> all, Scale scale) {
      * The first reading.
      *
      * @return the reading
-     * @throws Refusal if there is none
+     * @throws InvalidInputException if there is none
      */
     public Reading first() {
         if (all.isEmpty()) {
-            throw Refusal.of(Trouble.NO_READINGS);
+            throw InvalidInputException.of(Problem.NO_READINGS);
         }
         return all.get(0);
     }
@@ -99,7 +99,7 @@ public record Readings(List<Reading> all, Scale scale) {
      * The time from the first reading to the last.
      *
      * @return seconds
-     * @throws Refusal if there is no reading
+     * @throws InvalidInputException if there is no reading
      */
     public double span() {
         return all.get(all.size() - 1).seconds() - first().seconds();

@@ -3,8 +3,8 @@ package org.snugsheet.engine.reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.table.Keywords;
@@ -33,7 +33,7 @@ public sealed interface Surroundings {
         /**
          * Measured surroundings.
          *
-         * @throws Refusal if there is no reading
+         * @throws InvalidInputException if there is no reading
          */
         public Measured {
             all.first();
@@ -74,11 +74,11 @@ public sealed interface Surroundings {
      * @param minutes the times of the readings, one for each row
      * @param scale the scale of a number without one
      * @return the surroundings
-     * @throws Refusal if nothing is typed there, it is no temperature, or a column has another length than the times
+     * @throws InvalidInputException if nothing is typed there, it is no temperature, or a column has another length than the times
      */
     static Surroundings of(List<Entry> cells, List<Entry> minutes, Scale scale) {
-        if (cells.stream().allMatch(Entry.Gap.class::isInstance)) {
-            throw Refusal.of(Trouble.SURROUNDINGS_BLANK);
+        if (cells.stream().allMatch(Entry.Missing.class::isInstance)) {
+            throw InvalidInputException.of(Problem.SURROUNDINGS_BLANK);
         }
         if (cells.size() > 1) {
             return column(cells, minutes, scale);
@@ -92,9 +92,9 @@ public sealed interface Surroundings {
         }
         try {
             return constant(cell.asTemperature(1, scale));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             if (cell instanceof Entry.Text text) {
-                throw Refusal.of(Trouble.SURROUNDINGS_NOT_A_TEMPERATURE, text.text());
+                throw InvalidInputException.of(Problem.SURROUNDINGS_NOT_A_TEMPERATURE, text.text());
             }
             throw refusal;
         }
@@ -122,13 +122,13 @@ public sealed interface Surroundings {
 
     private static Surroundings column(List<Entry> cells, List<Entry> minutes, Scale scale) {
         if (cells.size() != minutes.size()) {
-            throw Refusal.of(Trouble.SURROUNDINGS_LENGTH, cells.size(), minutes.size());
+            throw InvalidInputException.of(Problem.SURROUNDINGS_LENGTH, cells.size(), minutes.size());
         }
         List<Entry> temperatures = new ArrayList<>(cells);
         for (int i = 0; i < cells.size(); i++) {
             // A row without a time has no place on the clock, whatever stands beside it.
-            if (minutes.get(i) instanceof Entry.Gap) {
-                temperatures.set(i, new Entry.Gap());
+            if (minutes.get(i) instanceof Entry.Missing) {
+                temperatures.set(i, new Entry.Missing());
             }
         }
         return new Measured(Readings.ofMinutes(minutes, temperatures, scale));

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * A column of times as typed, which should be minutes and may be times of day.
@@ -55,16 +55,16 @@ public record TimeColumn(
         List<Double> numbers = new ArrayList<>();
         Optional<String> text = Optional.empty();
         for (int i = 0; i < typed.size(); i++) {
-            if (typed.get(i) instanceof Entry.Gap) {
+            if (typed.get(i) instanceof Entry.Missing) {
                 continue;
             }
             try {
                 double number = typed.get(i).asNumber(i + 1);
                 numbers.add(number);
                 minutes.set(i, Entry.of(number));
-            } catch (Refusal refusal) {
+            } catch (InvalidInputException refusal) {
                 unreadable.add(refusal.finding());
-                minutes.set(i, new Entry.Gap());
+                minutes.set(i, new Entry.Missing());
                 if (text.isEmpty() && typed.get(i) instanceof Entry.Text written) {
                     text = Optional.of(written.text());
                 }
@@ -73,7 +73,7 @@ public record TimeColumn(
         if (text.isPresent()) {
             Optional<List<Entry>> clock = clock(typed);
             if (clock.isPresent()) {
-                return timesOfDay(clock.get(), Finding.of(Trouble.CLOCK_TIMES, text.get()));
+                return timesOfDay(clock.get(), Finding.of(Problem.CLOCK_TIMES, text.get()));
             }
         }
         return unreadable.isEmpty()
@@ -89,11 +89,11 @@ public record TimeColumn(
         }
         if (numbers.size() > 2 && step > 0 && step < LONGEST_STEP_AS_PART_OF_DAY) {
             List<Entry> minutes = clock(typed).orElseGet(() -> scaled(typed, MINUTES_PER_DAY));
-            return timesOfDay(minutes, Finding.of(Trouble.DAY_FRACTIONS));
+            return timesOfDay(minutes, Finding.of(Problem.DAY_FRACTIONS));
         }
         if (isStopwatch(numbers, step)) {
             String shown = Math.round(numbers.get(1) * HOURS_PER_DAY) + ":00";
-            return timesOfDay(scaled(typed, HOURS_PER_DAY), Finding.of(Trouble.STOPWATCH_HOURS, shown));
+            return timesOfDay(scaled(typed, HOURS_PER_DAY), Finding.of(Problem.STOPWATCH_HOURS, shown));
         }
         if (areHoursAndMinutes(numbers) && isRegularAsClock(numbers)) {
             return clockNumbers(typed, numbers, 1);
@@ -108,7 +108,7 @@ public record TimeColumn(
     private static Optional<Finding> doubt(List<Double> numbers, double step) {
         double span = step * (numbers.size() - 1);
         boolean seconds = numbers.size() > 2 && span >= LONGEST_SPAN && all(numbers, n -> Math.abs(n % 10) < 1e-9);
-        return seconds ? Optional.of(Finding.of(Trouble.SECONDS_FOR_MINUTES, span)) : Optional.empty();
+        return seconds ? Optional.of(Finding.of(Problem.SECONDS_FOR_MINUTES, span)) : Optional.empty();
     }
 
     /** Half a minute is a whole twenty-fourth of a day too; what nobody types for minutes must be among the times. */
@@ -134,13 +134,13 @@ public record TimeColumn(
                 .toList();
         long first = Math.round(numbers.get(0) * factor);
         String clock = first / 100 + ":" + (first % 100 < 10 ? "0" : "") + first % 100;
-        return timesOfDay(minutes, Finding.of(Trouble.CLOCK_NUMBERS, numbers.get(0), clock));
+        return timesOfDay(minutes, Finding.of(Problem.CLOCK_NUMBERS, numbers.get(0), clock));
     }
 
     private static Optional<List<Entry>> clock(List<Entry> typed) {
         try {
             return Optional.of(ClockTimes.minutes(typed));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return Optional.empty();
         }
     }

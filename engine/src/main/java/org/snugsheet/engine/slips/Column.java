@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * A column under suspicion, with the mends tried so far. Mends make a new column; what was typed stays as it is.
@@ -13,7 +13,7 @@ import org.snugsheet.engine.reading.Mark;
  * @param mark the mark of the thermometer
  * @param scale the scale of the sheet
  */
-record Column(List<Line> lines, Mark mark, Scale scale) {
+record Column(List<Line> lines, Graduation mark, Scale scale) {
 
     Column {
         lines = List.copyOf(lines);

@@ -2,7 +2,7 @@ package org.snugsheet.engine.slips;
 
 import java.util.Optional;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 
 /**
  * A column that does not change, though even the best wrapped jar would have: the thermometer is not in the water.
@@ -52,7 +52,7 @@ final class ConstantColumn {
                 SlipKind.CONSTANT,
                 SlipFinder.certainty(gain),
                 Finding.of(
-                        Trouble.CONSTANT_COLUMN,
+                        Problem.CONSTANT_COLUMN,
                         level.shown(column.scale()),
                         column.scale().symbol())));
     }

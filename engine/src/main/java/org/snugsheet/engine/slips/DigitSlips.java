@@ -8,13 +8,13 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 
 /**
  * A reading with two neighbouring digits swapped (43 for 34), its decimal comma lost or misplaced (415 or 4,15 for 41,5), a wrong
  * sign, or read ten degrees off at the numbers of the thermometer.
  */
-final class DigitSlips implements Suspicion {
+final class DigitSlips implements SlipDetector {
 
     private static final double SWAPPED = 5;
     private static final double COMMA = 3;
@@ -22,47 +22,48 @@ final class DigitSlips implements Suspicion {
     private static final double TENS = 7;
 
     @Override
-    public Stream<Story> stories(Column column, Clues clues) {
+    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
         return IntStream.range(0, column.size())
                 .filter(i -> clues.isMisread(i) && !column.at(i).mended())
                 .boxed()
                 .flatMap(i -> of(column, i).stream());
     }
 
-    private static List<Story> of(Column column, int i) {
+    private static List<SlipHypothesis> of(Column column, int i) {
         Line line = column.at(i);
-        List<Story> stories = new ArrayList<>();
+        List<SlipHypothesis> stories = new ArrayList<>();
         for (double meant : swapped(line.typed())) {
-            stories.add(Story.ofReading(
+            stories.add(SlipHypothesis.ofReading(
                     SlipKind.DIGITS_SWAPPED,
-                    Finding.atRow(line.row(), Trouble.ROW_DIGITS_SWAPPED, line.typed(), meant),
+                    Finding.atRow(line.row(), Problem.ROW_DIGITS_SWAPPED, line.typed(), meant),
                     column.with(i, l -> l.withTyped(meant)),
                     SWAPPED,
                     i));
         }
         double typed = line.typed();
         if (typed == Math.rint(typed) && Math.abs(typed) >= 100) {
-            stories.add(other(column, i, SlipKind.COMMA_LOST, Trouble.ROW_COMMA_LOST, typed / 10, COMMA));
-            stories.add(other(column, i, SlipKind.COMMA_LOST, Trouble.ROW_COMMA_LOST, typed / 100, COMMA));
+            stories.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed / 10, COMMA));
+            stories.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed / 100, COMMA));
         }
         if (typed != Math.rint(typed) && Math.abs(typed) < 10) {
-            stories.add(other(column, i, SlipKind.COMMA_LOST, Trouble.ROW_COMMA_LOST, typed * 10, COMMA));
+            stories.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed * 10, COMMA));
         }
         if (typed != 0) {
-            stories.add(other(column, i, SlipKind.SIGN_WRONG, Trouble.ROW_SIGN_WRONG, -typed, SIGN));
+            stories.add(other(column, i, SlipKind.SIGN_WRONG, Problem.ROW_SIGN_WRONG, -typed, SIGN));
         }
         for (double tens : new double[] {-10, 10}) {
-            stories.add(other(column, i, SlipKind.TENS_MISREAD, Trouble.ROW_TENS_MISREAD, typed + tens, TENS));
+            stories.add(other(column, i, SlipKind.TENS_MISREAD, Problem.ROW_TENS_MISREAD, typed + tens, TENS));
         }
         return stories;
     }
 
-    private static Story other(Column column, int i, SlipKind kind, Trouble trouble, double number, double cost) {
+    private static SlipHypothesis other(
+            Column column, int i, SlipKind kind, Problem problem, double number, double cost) {
         Line line = column.at(i);
         double meant = Math.rint(number * 1e6) / 1e6;
-        return Story.ofReading(
+        return SlipHypothesis.ofReading(
                 kind,
-                Finding.atRow(line.row(), trouble, line.typed(), meant),
+                Finding.atRow(line.row(), problem, line.typed(), meant),
                 column.with(i, l -> l.withTyped(meant)),
                 cost,
                 i);

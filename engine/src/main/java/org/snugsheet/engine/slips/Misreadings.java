@@ -3,7 +3,7 @@ package org.snugsheet.engine.slips;
 import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -12,7 +12,7 @@ final class Misreadings {
 
     private Misreadings() {}
 
-    static List<Slip> in(Column column, Clues clues) {
+    static List<Slip> in(Column column, RobustFit clues) {
         List<Slip> slips = new ArrayList<>();
         for (int i = 0; i < column.size(); i++) {
             // A reading that was mended has been named already, and its number is not one that anybody typed.
@@ -23,7 +23,7 @@ final class Misreadings {
         return slips;
     }
 
-    private static Slip slip(Column column, Clues clues, int i) {
+    private static Slip slip(Column column, RobustFit clues, int i) {
         double certainty = certainty(clues, i);
         Line line = column.at(i);
         // In the number that was typed, and the scale it was typed on.
@@ -36,7 +36,7 @@ final class Misreadings {
             return new Slip(
                     SlipKind.NOT_SETTLED,
                     certainty,
-                    Finding.atRow(line.row(), Trouble.ROW_NOT_SETTLED, read, pointedTo, scale.symbol()));
+                    Finding.atRow(line.row(), Problem.ROW_NOT_SETTLED, read, pointedTo, scale.symbol()));
         }
         if (column.knowsSurroundings() && (line.celsius() - line.around()) * side < -mark) {
             return new Slip(
@@ -44,7 +44,7 @@ final class Misreadings {
                     certainty,
                     Finding.atRow(
                             line.row(),
-                            Trouble.ROW_BEYOND_SURROUNDINGS,
+                            Problem.ROW_BEYOND_SURROUNDINGS,
                             read,
                             shown(line.around(), scale),
                             scale.symbol()));
@@ -57,7 +57,7 @@ final class Misreadings {
                     certainty,
                     Finding.atRow(
                             line.row(),
-                            side > 0 ? Trouble.WARMER_THAN_BEFORE : Trouble.COLDER_THAN_BEFORE,
+                            side > 0 ? Problem.WARMER_THAN_BEFORE : Problem.COLDER_THAN_BEFORE,
                             read,
                             shown(column.at(i - 1).celsius(), scale),
                             scale.symbol()));
@@ -65,12 +65,12 @@ final class Misreadings {
         return new Slip(
                 SlipKind.OFF_THE_CURVE,
                 certainty,
-                Finding.atRow(line.row(), Trouble.ROW_OFF_THE_CURVE, read, pointedTo, scale.symbol()));
+                Finding.atRow(line.row(), Problem.ROW_OFF_THE_CURVE, read, pointedTo, scale.symbol()));
     }
 
     /** How sure it is that a reading is not its column’s own. */
-    static double certainty(Clues clues, int i) {
-        return SlipFinder.certainty(clues.surprise(i) - Clues.COST_OF_MISREADING);
+    static double certainty(RobustFit clues, int i) {
+        return SlipFinder.certainty(clues.surprise(i) - RobustFit.COST_OF_MISREADING);
     }
 
     private static double shown(double celsius, Scale scale) {

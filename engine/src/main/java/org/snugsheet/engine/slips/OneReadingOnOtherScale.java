@@ -3,16 +3,16 @@ package org.snugsheet.engine.slips;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 /** One reading typed in °F in a column of °C, or the other way round. */
-final class OneReadingOnOtherScale implements Suspicion {
+final class OneReadingOnOtherScale implements SlipDetector {
 
     private static final double COST = 5;
 
     @Override
-    public Stream<Story> stories(Column column, Clues clues) {
+    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
         return IntStream.range(0, column.size())
                 .filter(i -> clues.isMisread(i)
                         && !column.at(i).mended()
@@ -20,14 +20,14 @@ final class OneReadingOnOtherScale implements Suspicion {
                 .mapToObj(i -> of(column, i));
     }
 
-    private static Story of(Column column, int i) {
+    private static SlipHypothesis of(Column column, int i) {
         Line line = column.at(i);
         Scale other = other(line.scale());
-        return Story.ofReading(
+        return SlipHypothesis.ofReading(
                 SlipKind.READING_ON_OTHER_SCALE,
                 Finding.atRow(
                         line.row(),
-                        Trouble.ROW_ON_OTHER_SCALE,
+                        Problem.ROW_ON_OTHER_SCALE,
                         line.typed(),
                         other.symbol(),
                         line.scale().symbol()),

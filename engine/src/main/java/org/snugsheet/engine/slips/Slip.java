@@ -8,7 +8,7 @@ import org.snugsheet.engine.Finding;
  *
  * @param kind what kind it is
  * @param certainty how sure it is that something is wrong there, from 0 to 1: the chance of the slip against that of a clean column,
- *     as {@code Clues} counts it
+ *     as {@code RobustFit} counts it
  * @param finding what to say of it
  */
 public record Slip(SlipKind kind, double certainty, Finding finding) {

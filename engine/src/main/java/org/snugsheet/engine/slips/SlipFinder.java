@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * Finds the slips in what a class typed for one jar, from the numbers alone.
  *
- * <p>Each kind of slip tells {@link Story stories}: this reading was 34 and not 43, these times run one step late. A story is
+ * <p>Each kind of slip tells {@link SlipHypothesis stories}: this reading was 34 and not 43, these times run one step late. A story is
  * believed if the mended column follows a law of cooling so much better that the gain outweighs how rare such slips are; the
  * one that gains most is believed first, and the column is looked at again without it. Readings that stay off the curve with no
  * story to explain them are pointed out as they are.
@@ -29,7 +29,7 @@ public final class SlipFinder {
     /** Fewer readings are met by some curve whatever they are. */
     private static final int FEWEST = 4;
 
-    private static final List<Suspicion> SUSPICIONS = List.of(
+    private static final List<SlipDetector> SUSPICIONS = List.of(
             new DigitSlips(),
             new OneReadingOnOtherScale(),
             new WholeOnOtherScale(),
@@ -50,7 +50,7 @@ public final class SlipFinder {
      * @return the slips, the surest first; empty if the column is clean
      */
     public static List<Slip> find(
-            List<Entry> minutes, List<Entry> temperatures, List<Entry> surroundings, Mark mark, Scale scale) {
+            List<Entry> minutes, List<Entry> temperatures, List<Entry> surroundings, Graduation mark, Scale scale) {
         TypedColumn typed = TypedColumn.of(minutes, temperatures, surroundings, mark, scale);
         List<Slip> slips = new ArrayList<>(typed.slips());
         slips.addAll(in(typed.column()));
@@ -72,7 +72,7 @@ public final class SlipFinder {
         List<Slip> slips = new ArrayList<>();
         Column column = typed;
         while (slips.size() < MOST_SLIPS && column.size() >= FEWEST && column.firstNotLater() > 0) {
-            Story story = likeliest(TimeSlips.notLater(column, column.firstNotLater()));
+            SlipHypothesis story = likeliest(TimeSlips.notLater(column, column.firstNotLater()));
             slips.add(new Slip(story.kind(), 1, story.finding()));
             column = story.mended();
         }
@@ -85,7 +85,7 @@ public final class SlipFinder {
             return slips;
         }
         while (slips.size() < MOST_SLIPS) {
-            Clues clues = Clues.of(column);
+            RobustFit clues = RobustFit.of(column);
             Optional<Believed> believed = surest(column, clues);
             if (believed.isEmpty()) {
                 slips.addAll(Misreadings.in(column, clues));
@@ -98,9 +98,9 @@ public final class SlipFinder {
     }
 
     /** A story with its slip, and by how much it outweighs what it needs. */
-    private record Believed(Story story, Slip slip, double margin) {}
+    private record Believed(SlipHypothesis story, Slip slip, double margin) {}
 
-    private static Optional<Believed> surest(Column column, Clues clues) {
+    private static Optional<Believed> surest(Column column, RobustFit clues) {
         return SUSPICIONS.stream()
                 .flatMap(suspicion -> suspicion
                         .stories(column, clues)
@@ -113,13 +113,13 @@ public final class SlipFinder {
     }
 
     /** What a story costs and leaves unexplained by the law that fits best so far: enough to choose which to weigh in full. */
-    private static double firstLook(Story story, Clues clues) {
+    private static double firstLook(SlipHypothesis story, RobustFit clues) {
         Law law = clues.fit().law();
-        return Clues.byOneLaw(story.weighed(), law).score() + story.cost();
+        return RobustFit.byOneLaw(story.weighed(), law).score() + story.cost();
     }
 
-    private static Believed weighed(Story story, Clues clues) {
-        Clues mended = Clues.of(story.weighed());
+    private static Believed weighed(SlipHypothesis story, RobustFit clues) {
+        RobustFit mended = RobustFit.of(story.weighed());
         double gain = clues.score() - mended.score() - story.cost();
         if (story.accused() >= 0) {
             // That the reading is wrong is known; the story only says how, and does not if the mended one is wrong too.
@@ -131,19 +131,19 @@ public final class SlipFinder {
         return new Believed(story, slip, gain - LEAST_GAIN);
     }
 
-    private static Story likeliest(List<Story> stories) {
+    private static SlipHypothesis likeliest(List<SlipHypothesis> stories) {
         return stories.stream()
                 .min(Comparator.comparingDouble(SlipFinder::weightOf))
                 .orElseThrow();
     }
 
-    private static double weightOf(Story story) {
+    private static double weightOf(SlipHypothesis story) {
         Column column = story.weighed();
         while (column.firstNotLater() > 0) {
             column = column.without(column.firstNotLater());
         }
         int lost = story.weighed().size() - column.size();
-        double unfit = column.size() < FEWEST ? 0 : Clues.of(column).score();
-        return unfit + story.cost() + lost * (Suspicion.RARE + 2);
+        double unfit = column.size() < FEWEST ? 0 : RobustFit.of(column).score();
+        return unfit + story.cost() + lost * (SlipDetector.RARE + 2);
     }
 }

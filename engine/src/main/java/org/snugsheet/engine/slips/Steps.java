@@ -3,10 +3,10 @@ package org.snugsheet.engine.slips;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 
 /** The jar was stirred or moved: from one reading on all lie higher or lower, and cool on from there. */
-final class Steps implements Suspicion {
+final class Steps implements SlipDetector {
 
     private static final int LEAST = 2;
     private static final double COST = RARE;
@@ -21,7 +21,7 @@ final class Steps implements Suspicion {
     private static final double WITHOUT_COOLING = 2 * Math.log(5);
 
     @Override
-    public Stream<Story> stories(Column column, Clues clues) {
+    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
         int n = column.size();
         double step = TimeSlips.stepPerRow(column);
         return IntStream.rangeClosed(LEAST, n - LEAST)
@@ -45,12 +45,12 @@ final class Steps implements Suspicion {
         return Math.min(before, after);
     }
 
-    private static Story of(Column column, int i, double step, Sample sample) {
+    private static SlipHypothesis of(Column column, int i, double step, Sample sample) {
         Column parted = column.withAllFrom(i, line -> line.withPart(line.part() + 1));
         double cost = COST
                 + (TimeSlips.skipsWholeSteps(column, i, step) ? BESIDE_A_GAP : 0)
                 + (Stuck.stays(sample, i) ? WITHOUT_COOLING : 0);
-        return Story.ofColumn(
-                SlipKind.STIRRED_OR_MOVED, Finding.atRow(column.at(i).row(), Trouble.ROW_JUMP), parted, cost);
+        return SlipHypothesis.ofColumn(
+                SlipKind.STIRRED_OR_MOVED, Finding.atRow(column.at(i).row(), Problem.ROW_JUMP), parted, cost);
     }
 }

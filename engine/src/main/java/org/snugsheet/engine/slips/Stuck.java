@@ -3,17 +3,17 @@ package org.snugsheet.engine.slips;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 
 /** From one row on the readings stay where they are: the thermometer hangs out of the water, or does not move any more. */
-final class Stuck implements Suspicion {
+final class Stuck implements SlipDetector {
 
     private static final int LEAST_BEFORE = 3;
     private static final int LEAST = 3;
     private static final double COST = RARE;
 
     @Override
-    public Stream<Story> stories(Column column, Clues clues) {
+    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
         int n = column.size();
         Line last = column.at(n - 1);
         if (last.stuck()) {
@@ -31,14 +31,14 @@ final class Stuck implements Suspicion {
         return sample.size() - from >= LEAST && Level.of(sample, from).isAtRest(sample);
     }
 
-    private static Story of(Column column, int i, Level level) {
+    private static SlipHypothesis of(Column column, int i, Level level) {
         Column parted = column.withAllFrom(i, line -> line.withStuckPart(line.part() + 1));
         int first = comesFromBefore(column, i) ? i + 1 : i;
-        return Story.ofColumn(
+        return SlipHypothesis.ofColumn(
                 SlipKind.STUCK,
                 Finding.atRow(
                         column.at(first).row(),
-                        Trouble.STUCK_FROM_ROW,
+                        Problem.STUCK_FROM_ROW,
                         level.shown(column.scale()),
                         column.scale().symbol()),
                 parted,

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 
 /**
  * Minutes skipped or repeated, so that all times from there on are off, or one time alone that is wrong.
@@ -12,7 +12,7 @@ import org.snugsheet.engine.Trouble;
  * <p>A class reads at regular times. Where a typed time leaves the row by whole steps, either a reading was left out on purpose or the
  * minutes were miscounted; the readings know which, since the jar cooled on by its own clock.
  */
-final class TimeSlips implements Suspicion {
+final class TimeSlips implements SlipDetector {
 
     private static final double SKIPPED = RARE - 1;
     private static final double ALONE = RARE - 1;
@@ -21,12 +21,12 @@ final class TimeSlips implements Suspicion {
     private static final int MOST_STEPS = 4;
 
     @Override
-    public Stream<Story> stories(Column column, Clues clues) {
+    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
         double step = stepPerRow(column);
         if (!(step > 0)) {
             return Stream.of();
         }
-        List<Story> stories = new ArrayList<>();
+        List<SlipHypothesis> stories = new ArrayList<>();
         for (int i = 1; i < column.size(); i++) {
             double excess = excess(column, i, step);
             boolean regular = Math.abs(excess) < SAME;
@@ -68,15 +68,15 @@ final class TimeSlips implements Suspicion {
     }
 
     /** The stories that make the first time later that is not later than the one before it. */
-    static List<Story> notLater(Column column, int i) {
+    static List<SlipHypothesis> notLater(Column column, int i) {
         double step = stepPerRow(column);
-        List<Story> stories = new ArrayList<>();
+        List<SlipHypothesis> stories = new ArrayList<>();
         if (step > 0) {
             Line line = column.at(i);
             double due = due(column, i, step);
-            stories.add(Story.ofColumn(
+            stories.add(SlipHypothesis.ofColumn(
                     SlipKind.MINUTES_REPEATED,
-                    Finding.atRow(line.row(), Trouble.ROW_MINUTES_REPEATED, line.clock(), due),
+                    Finding.atRow(line.row(), Problem.ROW_MINUTES_REPEATED, line.clock(), due),
                     column.withAllFrom(i, l -> l.withMinute(l.minute() + due - line.minute())),
                     SKIPPED));
             if (i == column.size() - 1 || due < column.at(i + 1).minute()) {
@@ -89,11 +89,11 @@ final class TimeSlips implements Suspicion {
             }
         }
         Column without = column.without(i);
-        stories.add(Story.ofColumn(
+        stories.add(SlipHypothesis.ofColumn(
                 SlipKind.TIME_WRONG,
                 Finding.atRow(
                         column.at(i).row(),
-                        Trouble.TIME_NOT_LATER,
+                        Problem.TIME_NOT_LATER,
                         column.at(i).clock(),
                         column.at(i - 1).clock()),
                 without,
@@ -101,20 +101,20 @@ final class TimeSlips implements Suspicion {
         return stories;
     }
 
-    private static Story skipped(Column column, int i, double shift) {
+    private static SlipHypothesis skipped(Column column, int i, double shift) {
         Line line = column.at(i);
-        return Story.ofColumn(
+        return SlipHypothesis.ofColumn(
                 SlipKind.MINUTES_SKIPPED,
-                Finding.atRow(line.row(), Trouble.ROW_MINUTES_SKIPPED, line.clock(), line.minute() + shift),
+                Finding.atRow(line.row(), Problem.ROW_MINUTES_SKIPPED, line.clock(), line.minute() + shift),
                 column.withAllFrom(i, l -> l.withMinute(l.minute() + shift)),
                 SKIPPED);
     }
 
-    private static Story alone(Column column, int i, double due, double cost) {
+    private static SlipHypothesis alone(Column column, int i, double due, double cost) {
         Line line = column.at(i);
-        return Story.ofColumn(
+        return SlipHypothesis.ofColumn(
                 SlipKind.TIME_WRONG,
-                Finding.atRow(line.row(), Trouble.ROW_TIME_WRONG, line.clock(), due),
+                Finding.atRow(line.row(), Problem.ROW_TIME_WRONG, line.clock(), due),
                 column.with(i, l -> l.withMinute(due)),
                 cost);
     }

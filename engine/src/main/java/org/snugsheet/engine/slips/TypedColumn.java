@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.reading.TimeColumn;
@@ -34,7 +34,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
     }
 
     static TypedColumn of(
-            List<Entry> minutes, List<Entry> temperatures, List<Entry> surroundings, Mark mark, Scale scale) {
+            List<Entry> minutes, List<Entry> temperatures, List<Entry> surroundings, Graduation mark, Scale scale) {
         Optional<Slip> refusal = refused(() -> CoolingFit.of(
                 Readings.ofMinutes(minutes, temperatures, scale), Surroundings.of(surroundings, minutes, scale), mark));
         if (minutes.size() != temperatures.size()) {
@@ -70,18 +70,18 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
         try {
             fit.get().constant();
             return Optional.empty();
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return Optional.of(new Slip(SlipKind.REFUSED, 1, refusal.finding()));
         }
     }
 
     private static Optional<Temperature> temperature(Entry entry, int row, Scale scale, List<Slip> slips) {
-        if (entry instanceof Entry.Gap) {
+        if (entry instanceof Entry.Missing) {
             return Optional.empty();
         }
         try {
             return Optional.of(entry.asTemperature(row, scale));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             slips.add(new Slip(SlipKind.UNREADABLE, 1, refusal.finding()));
             return Optional.empty();
         }
@@ -96,8 +96,8 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
     private static double[] around(List<Entry> cells, List<Entry> minutes, Scale scale, List<Slip> slips) {
         double[] around = new double[minutes.size()];
         Arrays.fill(around, Double.NaN);
-        if (cells.stream().allMatch(Entry.Gap.class::isInstance)) {
-            slips.add(new Slip(SlipKind.UNREADABLE, 1, Finding.of(Trouble.SURROUNDINGS_BLANK)));
+        if (cells.stream().allMatch(Entry.Missing.class::isInstance)) {
+            slips.add(new Slip(SlipKind.UNREADABLE, 1, Finding.of(Problem.SURROUNDINGS_BLANK)));
             return around;
         }
         if (cells.size() == 1) {
@@ -109,7 +109,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
         }
         if (cells.size() != minutes.size()) {
             slips.add(new Slip(
-                    SlipKind.UNREADABLE, 1, Finding.of(Trouble.SURROUNDINGS_LENGTH, cells.size(), minutes.size())));
+                    SlipKind.UNREADABLE, 1, Finding.of(Problem.SURROUNDINGS_LENGTH, cells.size(), minutes.size())));
             return around;
         }
         for (int i = 0; i < around.length; i++) {
@@ -126,9 +126,9 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
         }
         try {
             return cell.asTemperature(1, scale).celsius();
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             Finding finding = cell instanceof Entry.Text text
-                    ? Finding.of(Trouble.SURROUNDINGS_NOT_A_TEMPERATURE, text.text())
+                    ? Finding.of(Problem.SURROUNDINGS_NOT_A_TEMPERATURE, text.text())
                     : refusal.finding();
             slips.add(new Slip(SlipKind.UNREADABLE, 1, finding));
             return Double.NaN;

@@ -11,7 +11,7 @@ final class Usual {
 
     private Usual() {}
 
-    static double cost(Column column, Clues clues) {
+    static double cost(Column column, RobustFit clues) {
         double warmest = Double.NEGATIVE_INFINITY;
         double coldest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < column.size(); i++) {

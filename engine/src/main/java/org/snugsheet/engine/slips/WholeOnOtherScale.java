@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
@@ -14,33 +14,33 @@ import org.snugsheet.engine.quantity.Scale;
  * are, so that noise and marks compare. Where all is on the other scale the laws cannot tell, since they hold on any scale; only
  * how warm such jars usually are can.
  */
-final class WholeOnOtherScale implements Suspicion {
+final class WholeOnOtherScale implements SlipDetector {
 
     private static final double COST = 9;
 
     @Override
-    public Stream<Story> stories(Column column, Clues clues) {
+    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
         Scale given = column.scale();
         if (given == Scale.KELVIN || column.lines().stream().anyMatch(line -> line.scale() != given)) {
             return Stream.of();
         }
         Scale other = OneReadingOnOtherScale.other(given);
         Column readings = column.withAllFrom(0, line -> line.withScale(other));
-        List<Story> stories = new ArrayList<>();
+        List<SlipHypothesis> stories = new ArrayList<>();
         double before = Usual.cost(column, clues);
         if (column.knowsSurroundings()) {
-            stories.add(new Story(
+            stories.add(new SlipHypothesis(
                     SlipKind.COLUMN_ON_OTHER_SCALE,
-                    Finding.of(Trouble.COLUMN_ON_OTHER_SCALE, other.symbol(), given.symbol()),
+                    Finding.of(Problem.COLUMN_ON_OTHER_SCALE, other.symbol(), given.symbol()),
                     column.withAllFrom(0, line -> line.withAround(backwards(line.around(), given))),
                     readings,
                     COST + Usual.cost(readings, clues) - before,
                     -1));
             Column around = column.withAllFrom(0, line -> line.withAround(forwards(line.around(), given)));
-            stories.add(new Story(
+            stories.add(new SlipHypothesis(
                     SlipKind.SURROUNDINGS_ON_OTHER_SCALE,
                     Finding.of(
-                            Trouble.SURROUNDINGS_ON_OTHER_SCALE,
+                            Problem.SURROUNDINGS_ON_OTHER_SCALE,
                             rounded(number(column.at(0).around(), given)),
                             other.symbol()),
                     around,
@@ -49,9 +49,9 @@ final class WholeOnOtherScale implements Suspicion {
                     -1));
         }
         Column both = readings.withAllFrom(0, line -> line.withAround(forwards(line.around(), given)));
-        stories.add(new Story(
+        stories.add(new SlipHypothesis(
                 SlipKind.ALL_ON_OTHER_SCALE,
-                Finding.of(Trouble.ALL_ON_OTHER_SCALE, other.symbol(), given.symbol()),
+                Finding.of(Problem.ALL_ON_OTHER_SCALE, other.symbol(), given.symbol()),
                 column,
                 both,
                 COST + 3 + Usual.cost(both, clues) - before,

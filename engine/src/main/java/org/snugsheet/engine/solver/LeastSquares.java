@@ -1,8 +1,8 @@
 package org.snugsheet.engine.solver;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /**
  * Finds the curve of a family that lies nearest to some observations: the parameters b that make
@@ -50,7 +50,7 @@ public final class LeastSquares {
      * @param observed y, one number for each observation; in the unit of the curve’s values
      * @param start the guess at b
      * @return the fit
-     * @throws Refusal as {@link #solve} does
+     * @throws InvalidInputException as {@link #solve} does
      */
     public static LeastSquaresFit fit(Curve curve, double[] observed, double[] start) {
         return STANDARD.solve(curve, observed, start);
@@ -84,7 +84,7 @@ public final class LeastSquares {
      *
      * @param weights w, one for each observation, all more than zero; copied
      * @return the new settings
-     * @throws Refusal if a weight is not a number more than zero
+     * @throws InvalidInputException if a weight is not a number more than zero
      */
     public LeastSquares withWeights(double[] weights) {
         if (weights.length == 0) {
@@ -93,7 +93,7 @@ public final class LeastSquares {
         double[] roots = new double[weights.length];
         for (int i = 0; i < roots.length; i++) {
             if (!(finite(weights[i]) > 0)) {
-                throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.WEIGHT, weights[i]);
+                throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.WEIGHT, weights[i]);
             }
             roots[i] = Math.sqrt(weights[i]);
         }
@@ -108,9 +108,9 @@ public final class LeastSquares {
      * @param start the guess at b, one number for each parameter; a parameter that rounding alone could move by more than
      *     its guess, if that is not zero, counts as one that cannot be told
      * @return the fit
-     * @throws Refusal if an observation is not a number; if there are not more observations than parameters; if the
-     *     parameters cannot be told apart ({@link Trouble#UNDETERMINED}); or if no least-squares point is found within
-     *     the limit, or the curve is not finite at the guess ({@link Trouble#NO_CONVERGENCE})
+     * @throws InvalidInputException if an observation is not a number; if there are not more observations than parameters; if the
+     *     parameters cannot be told apart ({@link Problem#UNDETERMINED}); or if no least-squares point is found within
+     *     the limit, or the curve is not finite at the guess ({@link Problem#NO_CONVERGENCE})
      */
     public LeastSquaresFit solve(Curve curve, double[] observed, double[] start) {
         double[] y = observed.clone();
@@ -119,13 +119,13 @@ public final class LeastSquares {
         Task task = new Task(curve, y, rootWeights, maxEvaluations);
         Polish.Outcome outcome = search(task, guess);
         if (!outcome.isSettled()) {
-            throw Refusal.of(outcome.isSingular() ? Trouble.UNDETERMINED : Trouble.NO_CONVERGENCE);
+            throw InvalidInputException.of(outcome.isSingular() ? Problem.UNDETERMINED : Problem.NO_CONVERGENCE);
         }
         double[][] inverse = outcome.inverseOfNormalMatrix();
         for (int j = 0; j < guess.length; j++) {
             // Readings that never fall fit a fall of 1e-16 at any rate. The guess tells what would be a usual size.
             if (guess[j] != 0 && task.rounding() * Math.sqrt(inverse[j][j]) > Math.abs(guess[j])) {
-                throw Refusal.of(Trouble.UNDETERMINED);
+                throw InvalidInputException.of(Problem.UNDETERMINED);
             }
         }
         return new LeastSquaresFit(
@@ -144,7 +144,7 @@ public final class LeastSquares {
             throw new IllegalArgumentException(rootWeights.length + " weights, " + observed.length + " observations");
         }
         if (observed.length <= start.length) {
-            throw Refusal.of(Trouble.TOO_FEW_READINGS, start.length + 1, observed.length);
+            throw InvalidInputException.of(Problem.TOO_FEW_READINGS, start.length + 1, observed.length);
         }
         for (double y : observed) {
             finite(y);
@@ -153,7 +153,7 @@ public final class LeastSquares {
 
     private static double finite(double value) {
         if (!Double.isFinite(value)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(value));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(value));
         }
         return value;
     }
@@ -162,7 +162,7 @@ public final class LeastSquares {
     private Polish.Outcome search(Task task, double[] start) {
         Point first = task.at(start);
         if (!first.isFinite()) {
-            throw Refusal.of(Trouble.NO_CONVERGENCE);
+            throw InvalidInputException.of(Problem.NO_CONVERGENCE);
         }
         Polish.Outcome best = attempt(task, first, 0);
         for (int i = 1; i < FIRST_STRIDES.length && !best.isSettled(); i++) {

@@ -1,9 +1,9 @@
 package org.snugsheet.engine.solver;
 
 import java.util.Arrays;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /**
  * The curve nearest to some observations, and how sure its parameters are.
@@ -132,7 +132,7 @@ public final class LeastSquaresFit {
      *
      * @param variance v, that of an observation of weight 1, not negative
      * @return v·(JᵀWJ)⁻¹, a new symmetric matrix
-     * @throws Refusal if the variance is negative or not a number
+     * @throws InvalidInputException if the variance is negative or not a number
      */
     public double[][] covariance(double variance) {
         requireVariance(variance);
@@ -159,7 +159,7 @@ public final class LeastSquaresFit {
      *
      * @param variance v, that of an observation of weight 1, not negative
      * @return √(v·(JᵀWJ)⁻¹<sub>jj</sub>), a new array, each in the unit of its parameter
-     * @throws Refusal if the variance is negative or not a number
+     * @throws InvalidInputException if the variance is negative or not a number
      */
     public double[] standardErrors(double variance) {
         requireVariance(variance);
@@ -181,10 +181,10 @@ public final class LeastSquaresFit {
 
     private static void requireVariance(double variance) {
         if (!Double.isFinite(variance)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(variance));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(variance));
         }
         if (variance < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.VARIANCE, variance);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.VARIANCE, variance);
         }
     }
 

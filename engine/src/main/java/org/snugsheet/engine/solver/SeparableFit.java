@@ -1,7 +1,7 @@
 package org.snugsheet.engine.solver;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * Least squares for a {@link SeparableCurve}, by variable projection: for each k the best A and B follow exactly from linear
@@ -35,14 +35,14 @@ public final class SeparableFit {
      * @param observed y, one number for each observation
      * @param guess where to begin with k
      * @return the fit
-     * @throws Refusal if A, B and k cannot be told apart ({@link Trouble#UNDETERMINED}), or the search does not settle
-     *     ({@link Trouble#NO_CONVERGENCE})
+     * @throws InvalidInputException if A, B and k cannot be told apart ({@link Problem#UNDETERMINED}), or the search does not settle
+     *     ({@link Problem#NO_CONVERGENCE})
      */
     public static SeparableFit of(SeparableCurve curve, double[] observed, double guess) {
         double[] own = observed.clone();
         Projection at = new Projection(curve, own, guess);
         if (!at.isDetermined()) {
-            throw Refusal.of(Trouble.UNDETERMINED);
+            throw InvalidInputException.of(Problem.UNDETERMINED);
         }
         for (int step = 0; step < MAX_STEPS; step++) {
             Projection next = at;
@@ -62,7 +62,7 @@ public final class SeparableFit {
             }
             at = next;
         }
-        throw Refusal.of(Trouble.NO_CONVERGENCE);
+        throw InvalidInputException.of(Problem.NO_CONVERGENCE);
     }
 
     private static boolean isWorthwhile(double stride, Projection at) {

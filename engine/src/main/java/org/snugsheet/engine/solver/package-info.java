@@ -16,7 +16,7 @@
  * <p>Where only one parameter bends the curve and the others enter straight, as in every law with one cooling constant, {@link
  * org.snugsheet.engine.solver.SeparableFit} searches for that one alone (variable projection), some times faster.
  *
- * <p>What it may use: {@link org.snugsheet.engine.Refusal} and the JDK, no other package of the engine. One class,
+ * <p>What it may use: {@link org.snugsheet.engine.InvalidInputException} and the JDK, no other package of the engine. One class,
  * {@code CommonsMathDescent}, uses Commons Math; nobody else may, so that another library would be a change of that
  * class alone. Who may use it: {@link org.snugsheet.engine.cooling} and other packages of the engine that fit something
  * to readings. It is not exported from the module.

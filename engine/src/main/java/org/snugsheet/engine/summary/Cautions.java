@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.cooling.CoolingLaw;
 import org.snugsheet.engine.cooling.ModelChoice;
@@ -34,7 +34,7 @@ final class Cautions {
     static List<Finding> of(TypedJar jar, CoolingFit fit) {
         // Round a curve towards the wrong level all readings wander; that says why.
         Optional<Finding> bend = bendsElsewhere(jar, fit)
-                .or(() -> fit.isWandering() ? Optional.of(Finding.of(Trouble.READINGS_WANDER)) : Optional.empty());
+                .or(() -> fit.isWandering() ? Optional.of(Finding.of(Problem.READINGS_WANDER)) : Optional.empty());
         return Stream.of(bend, coarserThanMark(jar, fit))
                 .flatMap(Optional::stream)
                 .toList();
@@ -59,7 +59,7 @@ final class Cautions {
                         > jar.mark().graduation().kelvins()) {
             Scale scale = jar.scale();
             return Optional.of(Finding.of(
-                    Trouble.BENDS_ELSEWHERE,
+                    Problem.BENDS_ELSEWHERE,
                     other.surroundings().in(scale),
                     typed.temperature().in(scale),
                     scale.symbol()));
@@ -79,7 +79,7 @@ final class Cautions {
                 .filter(times -> Math.pow(times, -different) < BY_CHANCE)
                 .filter(times -> marks.stream().allMatch(each -> isWhole(each / times)))
                 .findFirst()
-                .map(times -> Finding.of(Trouble.COARSER_THAN_MARK, times * mark, mark, scale.symbol()));
+                .map(times -> Finding.of(Problem.COARSER_THAN_MARK, times * mark, mark, scale.symbol()));
     }
 
     private static boolean isWhole(double number) {

@@ -3,9 +3,9 @@ package org.snugsheet.engine.summary;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Location;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.NamedEstimate;
 import org.snugsheet.engine.comparison.RankedMaterial;
@@ -34,24 +34,24 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
      * @param jars their summaries; jars of one name are jars of one material
      * @param spread how much jars wrapped alike differ, as a share of their constant; 0 if single jars are to speak of themselves
      * @return the ranking
-     * @throws Refusal if the spread is no share, or jars of at least two names are not left; it says which jars are held back and why
+     * @throws InvalidInputException if the spread is no share, or jars of at least two names are not left; it says which jars are held back and why
      */
     public static JarRanking of(List<JarSummary> jars, double spread) {
         List<JarSummary> usable = jars.stream().filter(JarSummary::isUsable).toList();
         List<NamedEstimate> estimates = usable.stream()
                 .map(jar ->
-                        new NamedEstimate(name(jar), jar.fit().fit().orRefuse().cautiousEstimate()))
+                        new NamedEstimate(name(jar), jar.fit().fit().orRefuse().conservativeEstimate()))
                 .toList();
         List<JarSummary> heldBack = jars.stream().filter(jar -> !jar.isUsable()).toList();
         try {
             return new JarRanking(Ranking.of(estimates, spread), usable, heldBack, spread);
-        } catch (Refusal refusal) {
-            if (refusal.trouble() != Trouble.NOTHING_TO_RANK || heldBack.isEmpty()) {
+        } catch (InvalidInputException refusal) {
+            if (refusal.problem() != Problem.NOTHING_TO_RANK || heldBack.isEmpty()) {
                 throw refusal;
             }
             requireMoreThanOneReason(jars);
-            throw Refusal.of(
-                    Trouble.TOO_FEW_TO_RANK,
+            throw InvalidInputException.of(
+                    Problem.TOO_FEW_TO_RANK,
                     heldBack.stream().map(JarRanking::reason).toList());
         }
     }
@@ -81,7 +81,7 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
         List<Optional<Finding>> reasons =
                 jars.stream().map(JarSummary::heldBackBecause).distinct().toList();
         if (jars.size() > 1 && reasons.size() == 1) {
-            throw new Refusal(reasons.get(0).orElseThrow());
+            throw new InvalidInputException(reasons.get(0).orElseThrow());
         }
     }
 
@@ -89,7 +89,7 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
     private static Finding reason(JarSummary jar) {
         Finding reason = jar.heldBackBecause().orElseThrow();
         boolean namesTheJar = reason.location().flatMap(Location::jar).isPresent();
-        return namesTheJar ? reason : Finding.of(Trouble.HELD_BACK, name(jar), reason);
+        return namesTheJar ? reason : Finding.of(Problem.HELD_BACK, name(jar), reason);
     }
 
     private static String name(JarSummary jar) {

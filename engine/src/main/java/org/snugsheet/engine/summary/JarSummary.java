@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipFinder;
 import org.snugsheet.engine.slips.SlipKind;
@@ -32,14 +32,14 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
     }
 
     /**
-     * Looks at one jar.
+     * StyleSheet at one jar.
      *
      * @param jar what was typed
      * @return its summary; a jar that waits for its first reading has one finding, that there is none
      */
     public static JarSummary of(TypedJar jar) {
         if (jar.isWaiting()) {
-            Finding waiting = Finding.of(Trouble.NO_READINGS);
+            Finding waiting = Finding.of(Problem.NO_READINGS);
             return new JarSummary(
                     jar, List.of(new Slip(SlipKind.REFUSED, 1, waiting)), new JarFit(new Known.Not<>(waiting)));
         }

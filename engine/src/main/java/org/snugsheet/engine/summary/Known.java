@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 
 /**
  * A value, or the reason why there is none.
@@ -39,7 +39,7 @@ public sealed interface Known<T> {
     static <T> Known<T> of(Supplier<T> call) {
         try {
             return new Value<>(call.get());
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return new Not<>(refusal.finding());
         }
     }
@@ -62,13 +62,13 @@ public sealed interface Known<T> {
      * The value.
      *
      * @return the value
-     * @throws Refusal for its reason if there is none
+     * @throws InvalidInputException for its reason if there is none
      */
     default T orRefuse() {
         if (this instanceof Value<T> known) {
             return known.value();
         }
-        throw new Refusal(((Not<T>) this).reason());
+        throw new InvalidInputException(((Not<T>) this).reason());
     }
 
     /**

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.slips.Slip;
 
 /**
@@ -16,8 +16,8 @@ import org.snugsheet.engine.slips.Slip;
  */
 public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
 
-    private static final Set<Trouble> OF_SURROUNDINGS =
-            EnumSet.of(Trouble.SURROUNDINGS_BLANK, Trouble.SURROUNDINGS_NOT_A_TEMPERATURE, Trouble.SURROUNDINGS_LENGTH);
+    private static final Set<Problem> OF_SURROUNDINGS =
+            EnumSet.of(Problem.SURROUNDINGS_BLANK, Problem.SURROUNDINGS_NOT_A_TEMPERATURE, Problem.SURROUNDINGS_LENGTH);
 
     /** A summary; the lists are copied. */
     public SheetSummary {
@@ -26,7 +26,7 @@ public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
     }
 
     /**
-     * Looks at the jars of a block.
+     * StyleSheet at the jars of a block.
      *
      * @param jars their summaries
      * @return the summary of all
@@ -37,7 +37,7 @@ public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
         if (!read.isEmpty()) {
             for (Slip slip : read.get(0).findings()) {
                 boolean ofAll = read.size() > 1
-                        || OF_SURROUNDINGS.contains(slip.finding().trouble());
+                        || OF_SURROUNDINGS.contains(slip.finding().problem());
                 if (ofAll && read.stream().allMatch(jar -> has(jar, slip))) {
                     common.add(slip);
                 }

@@ -8,13 +8,13 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Location;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.reading.TimeColumn;
@@ -34,17 +34,17 @@ public record TypedJar(
         List<Entry> minutes,
         List<Entry> temperatures,
         List<Entry> surroundings,
-        Mark mark,
+        Graduation mark,
         Scale scale) {
 
     /** What is wrong with a time, or with the surroundings at a time: cells that the jars of a block share. */
-    private static final Set<Trouble> OF_ALL_JARS = EnumSet.of(
-            Trouble.ROW_NOT_A_NUMBER,
-            Trouble.TIME_NOT_LATER,
-            Trouble.ROW_MINUTES_SKIPPED,
-            Trouble.ROW_MINUTES_REPEATED,
-            Trouble.ROW_TIME_WRONG,
-            Trouble.SURROUNDINGS_MISSING);
+    private static final Set<Problem> OF_ALL_JARS = EnumSet.of(
+            Problem.ROW_NOT_A_NUMBER,
+            Problem.TIME_NOT_LATER,
+            Problem.ROW_MINUTES_SKIPPED,
+            Problem.ROW_MINUTES_REPEATED,
+            Problem.ROW_TIME_WRONG,
+            Problem.SURROUNDINGS_MISSING);
 
     /** What was typed; the lists are copied. */
     public TypedJar {
@@ -68,7 +68,7 @@ public record TypedJar(
             Block block,
             Function<Block.Jar, String> called,
             List<Entry> surroundings,
-            Optional<Mark> mark,
+            Optional<Graduation> mark,
             Scale common) {
         List<Entry> around =
                 surroundings.stream().map(entry -> entry.onScale(common)).toList();
@@ -80,7 +80,7 @@ public record TypedJar(
                             block.times(),
                             jar.temperatures(),
                             around,
-                            mark.orElseGet(() -> Mark.usual(own)),
+                            mark.orElseGet(() -> Graduation.usual(own)),
                             own);
                 })
                 .toList();
@@ -92,14 +92,14 @@ public record TypedJar(
      * @return true if every reading is a gap
      */
     public boolean isWaiting() {
-        return temperatures.stream().allMatch(Entry.Gap.class::isInstance);
+        return temperatures.stream().allMatch(Entry.Missing.class::isInstance);
     }
 
     /**
      * Its readings.
      *
      * @return the readings, perhaps none
-     * @throws Refusal as {@link Readings#ofMinutes} does, with the place
+     * @throws InvalidInputException as {@link Readings#ofMinutes} does, with the place
      */
     public Readings readings() {
         return located(() -> Readings.ofMinutes(minutes, temperatures, scale));
@@ -109,7 +109,7 @@ public record TypedJar(
      * What it stood in.
      *
      * @return the surroundings
-     * @throws Refusal as {@link Surroundings#of} does, with the place
+     * @throws InvalidInputException as {@link Surroundings#of} does, with the place
      */
     public Surroundings around() {
         return located(() -> Surroundings.of(surroundings, minutes, scale));
@@ -119,14 +119,14 @@ public record TypedJar(
     <T> T located(Supplier<T> call) {
         try {
             return call.get();
-        } catch (Refusal refusal) {
-            throw new Refusal(located(refusal.finding()));
+        } catch (InvalidInputException refusal) {
+            throw new InvalidInputException(located(refusal.finding()));
         }
     }
 
     /** A finding about these readings, with the minute and the jar. */
     Finding located(Finding finding) {
-        boolean ofAllJars = OF_ALL_JARS.contains(finding.trouble());
+        boolean ofAllJars = OF_ALL_JARS.contains(finding.problem());
         return finding.located(there -> new Location(
                 there.row(), minute(there.row()), ofAllJars ? Optional.empty() : name, ofAllJars && name.isPresent()));
     }

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
@@ -79,12 +79,12 @@ final class WhatCanHurt {
                     otherScale
                             ? Finding.atRow(
                                     hot.getKey(),
-                                    Trouble.ROW_TOO_HOT_OR_OTHER_SCALE,
+                                    Problem.ROW_TOO_HOT_OR_OTHER_SCALE,
                                     water.celsius(),
                                     water.in(Scale.FAHRENHEIT),
                                     Scale.FAHRENHEIT.symbol())
                             : Finding.atRow(
-                                    hot.getKey(), Trouble.ROW_TOO_HOT, water.celsius(), water.in(Scale.FAHRENHEIT)));
+                                    hot.getKey(), Problem.ROW_TOO_HOT, water.celsius(), water.in(Scale.FAHRENHEIT)));
         });
     }
 
@@ -96,7 +96,7 @@ final class WhatCanHurt {
         return surroundings.stream()
                 .filter(SafeStart::isTooHot)
                 .max(Comparator.naturalOrder())
-                .map(around -> Finding.of(Trouble.SURROUNDINGS_TOO_HOT, around.celsius(), around.in(Scale.FAHRENHEIT)));
+                .map(around -> Finding.of(Problem.SURROUNDINGS_TOO_HOT, around.celsius(), around.in(Scale.FAHRENHEIT)));
     }
 
     private static Optional<Finding> tooCold(Collection<Temperature> surroundings) {
@@ -104,7 +104,7 @@ final class WhatCanHurt {
                 .min(Comparator.naturalOrder())
                 .filter(Frostbite::threatensChildren)
                 .map(around ->
-                        Finding.of(Trouble.SURROUNDINGS_TOO_COLD, around.celsius(), around.in(Scale.FAHRENHEIT)));
+                        Finding.of(Problem.SURROUNDINGS_TOO_COLD, around.celsius(), around.in(Scale.FAHRENHEIT)));
     }
 
     /** The first of the warmest that are too hot. */
@@ -128,8 +128,8 @@ final class WhatCanHurt {
 
     private static Optional<Temperature> read(Entry entry, Scale scale) {
         try {
-            return entry instanceof Entry.Gap ? Optional.empty() : Optional.of(entry.asTemperature(1, scale));
-        } catch (Refusal noTemperature) {
+            return entry instanceof Entry.Missing ? Optional.empty() : Optional.of(entry.asTemperature(1, scale));
+        } catch (InvalidInputException noTemperature) {
             // The checks themselves say so.
             return Optional.empty();
         }

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.surface;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Length;
 
 /**
@@ -13,7 +13,7 @@ import org.snugsheet.engine.quantity.Length;
  * @param emissivity how well it radiates, as a share of a black body: {@link #USUAL_EMISSIVITY} of nearly everything, far
  *     less of bare metal
  */
-public record Face(Facing facing, Length height, Length diameter, double emissivity) {
+public record Face(Orientation facing, Length height, Length diameter, double emissivity) {
 
     /** What ISO 6946:2017 takes for ordinary surfaces. */
     public static final double USUAL_EMISSIVITY = 0.9;
@@ -21,11 +21,11 @@ public record Face(Facing facing, Length height, Length diameter, double emissiv
     /**
      * A surface.
      *
-     * @throws Refusal if the emissivity does not lie between 0 and 1
+     * @throws InvalidInputException if the emissivity does not lie between 0 and 1
      */
     public Face {
         if (!(emissivity >= 0 && emissivity <= 1)) {
-            throw Refusal.of(Trouble.NOT_AN_EMISSIVITY, emissivity);
+            throw InvalidInputException.of(Problem.NOT_AN_EMISSIVITY, emissivity);
         }
     }
 
@@ -34,6 +34,6 @@ public record Face(Facing facing, Length height, Length diameter, double emissiv
      * quarter of its diameter.
      */
     double length() {
-        return facing == Facing.SIDE ? height.metres() : diameter.metres() / 4;
+        return facing == Orientation.SIDE ? height.metres() : diameter.metres() / 4;
     }
 }

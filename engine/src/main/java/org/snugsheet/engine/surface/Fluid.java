@@ -1,7 +1,7 @@
 package org.snugsheet.engine.surface;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.water.Water;
@@ -33,11 +33,11 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
      * Dry air at sea level. Viscosity and conductivity: U.S. Standard Atmosphere, 1976, equations (51) and (53) (from
      * memory), from 200 K to 400 K: there they agree with Incropera and DeWitt, Table A.4, to 1 % (from memory).
      *
-     * @throws Refusal if it is colder or hotter
+     * @throws InvalidInputException if it is colder or hotter
      */
     static Fluid air(double kelvins) {
         if (!(kelvins >= COLDEST && kelvins <= HOTTEST)) {
-            throw Refusal.of(Trouble.AIR_OUT_OF_RANGE, kelvins - KELVIN);
+            throw InvalidInputException.of(Problem.AIR_OUT_OF_RANGE, kelvins - KELVIN);
         }
         double density = airDensity(kelvins);
         double viscosity = 1.458e-6 * Math.pow(kelvins, 1.5) / (kelvins + 110.4);

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.surface;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /** Chooses the correlation of free convection that belongs to a face. */
 final class FreeFilm {
@@ -18,15 +18,15 @@ final class FreeFilm {
      * The Nusselt number over {@link Face#length()}.
      *
      * @param rises whether the fluid at the face becomes lighter there
-     * @throws Refusal if the face is so large, or the difference so great, that no correlation reaches so far
+     * @throws InvalidInputException if the face is so large, or the difference so great, that no correlation reaches so far
      */
     static double nusselt(Face face, double prandtl, double grashof, boolean rises) {
-        if (face.facing() == Facing.SIDE) {
+        if (face.facing() == Orientation.SIDE) {
             require(prandtl * grashof, MOST_AT_SIDE);
             return Convection.uprightCylinder(
                     prandtl, grashof, face.height().metres() / face.diameter().metres());
         }
-        boolean leaves = (face.facing() == Facing.UP) == rises;
+        boolean leaves = (face.facing() == Orientation.UP) == rises;
         double rayleigh = prandtl * grashof;
         require(rayleigh, leaves ? MOST_LEAVING : MOST_TRAPPED);
         // Fluid that does not move still conducts; these correlations alone would fall to nothing with the difference.
@@ -35,7 +35,7 @@ final class FreeFilm {
 
     private static void require(double rayleigh, double most) {
         if (rayleigh > most) {
-            throw Refusal.of(Trouble.SURFACE_TOO_LARGE);
+            throw InvalidInputException.of(Problem.SURFACE_TOO_LARGE);
         }
     }
 }

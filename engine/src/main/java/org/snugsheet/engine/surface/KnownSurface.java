@@ -8,7 +8,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  *
  * @param resistance what it is, whatever the temperatures
  */
-public record KnownSurface(ThermalResistance resistance) implements Place {
+public record KnownSurface(ThermalResistance resistance) implements Ambient {
 
     /** Where the outermost surface touches what is as cold as the place: packed in snow, or against a wet wrap. */
     public static final KnownSurface CONTACT = new KnownSurface(ThermalResistance.NONE);

@@ -44,7 +44,7 @@ public final class OpenWater {
         Fluid film = Fluid.airBetween(surface, air);
         double above = Fluid.densityOfMoistAir(surface, Vapour.pressure(surface));
         double around = Fluid.densityOfMoistAir(air, humidity * Vapour.pressure(air));
-        Face face = new Face(Facing.UP, diameter, diameter, EMISSIVITY);
+        Face face = new Face(Orientation.UP, diameter, diameter, EMISSIVITY);
         double grashof = film.grashof(Math.abs(above - around) * 2 / (above + around), face.length());
         return FreeFilm.nusselt(face, film.prandtl(), grashof, above <= around) * film.conductivity() / face.length();
     }

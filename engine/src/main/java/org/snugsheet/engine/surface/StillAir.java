@@ -4,7 +4,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /** A room, or a windowsill on a calm day: free convection and radiation side by side. */
-public record StillAir() implements Place {
+public record StillAir() implements Ambient {
 
     @Override
     public ThermalResistance resistance(Face face, Temperature surface, Temperature place) {

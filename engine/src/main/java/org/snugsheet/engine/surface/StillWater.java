@@ -5,7 +5,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.water.Water;
 
 /** A tub of water that nobody stirs, or the water in the jar itself: free convection from water’s own densities. */
-public record StillWater() implements Place {
+public record StillWater() implements Ambient {
 
     @Override
     public ThermalResistance resistance(Face face, Temperature surface, Temperature place) {

@@ -10,7 +10,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  * forced convection in liquids, 100 to 20 000 W/(m²·K), of Incropera and DeWitt, Table 1.1 (from memory). Beside any wrap its
  * resistance hardly counts.
  */
-public record StirredWater() implements Place {
+public record StirredWater() implements Ambient {
 
     private static final double COEFFICIENT = 500;
 

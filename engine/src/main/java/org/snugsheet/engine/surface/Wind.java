@@ -3,9 +3,9 @@ package org.snugsheet.engine.surface;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.table.Keywords;
@@ -17,7 +17,7 @@ import org.snugsheet.engine.table.Keywords;
  *
  * @param metresPerSecond how fast the air moves at the jar, m/s, zero or more
  */
-public record Wind(double metresPerSecond) implements Place {
+public record Wind(double metresPerSecond) implements Ambient {
 
     /** As far as the data of Churchill and Bernstein go, 10⁷ (Incropera and DeWitt, section 7.4, from memory). */
     private static final double MOST_REYNOLDS = 1e7;
@@ -31,17 +31,17 @@ public record Wind(double metresPerSecond) implements Place {
     /**
      * Moving air.
      *
-     * @throws Refusal if the speed is negative, no finite number, or more than any wind on Earth has
+     * @throws InvalidInputException if the speed is negative, no finite number, or more than any wind on Earth has
      */
     public Wind {
         if (!Double.isFinite(metresPerSecond)) {
-            throw Refusal.of(Trouble.NOT_A_NUMBER, String.valueOf(metresPerSecond));
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(metresPerSecond));
         }
         if (metresPerSecond < 0) {
-            throw Refusal.of(Trouble.NEGATIVE, QuantityName.WIND, metresPerSecond);
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.WIND, metresPerSecond);
         }
         if (metresPerSecond > WINDIEST) {
-            throw Refusal.of(Trouble.NO_SUCH_WIND, metresPerSecond);
+            throw InvalidInputException.of(Problem.NO_SUCH_WIND, metresPerSecond);
         }
     }
 
@@ -72,14 +72,14 @@ public record Wind(double metresPerSecond) implements Place {
     }
 
     private double forced(Face face, Temperature surface, Temperature place) {
-        if (face.facing() != Facing.SIDE) {
+        if (face.facing() != Orientation.SIDE) {
             return 4 + 4 * metresPerSecond;
         }
         Fluid air = Fluid.airBetween(surface, place);
         double diameter = face.diameter().metres();
         double reynolds = metresPerSecond * diameter / air.kinematicViscosity();
         if (reynolds > MOST_REYNOLDS) {
-            throw Refusal.of(Trouble.SURFACE_TOO_LARGE);
+            throw InvalidInputException.of(Problem.SURFACE_TOO_LARGE);
         }
         return Convection.acrossCylinder(reynolds, air.prandtl()) * air.conductivity() / diameter;
     }

@@ -108,8 +108,8 @@ public final class DataFile {
                         .filter(line -> !line.isBlank() && !line.startsWith("#"))
                         .toList();
             }
-        } catch (IOException trouble) {
-            throw new UncheckedIOException(trouble);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
         }
     }
 

@@ -1,7 +1,7 @@
 package org.snugsheet.engine.water;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Mass;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
@@ -36,7 +36,7 @@ public final class Water {
      *
      * @param temperature from 0 °C to 100 °C
      * @return kg/m³
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public static double density(Temperature temperature) {
         return LiquidWater.density(kelvins(temperature));
@@ -47,7 +47,7 @@ public final class Water {
      *
      * @param temperature from 0 °C to 100 °C
      * @return J/(kg·K)
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public static double specificHeat(Temperature temperature) {
         return LiquidWater.specificHeat(kelvins(temperature));
@@ -60,7 +60,7 @@ public final class Water {
      * @param from where it starts, from 0 °C to 100 °C
      * @param to where it ends, from 0 °C to 100 °C
      * @return J/kg, negative if the water takes heat up
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public static double heatGivenOff(Temperature from, Temperature to) {
         return LiquidWater.enthalpy(kelvins(from)) - LiquidWater.enthalpy(kelvins(to));
@@ -72,7 +72,7 @@ public final class Water {
      * @param volume as read off at that temperature
      * @param temperature from 0 °C to 100 °C
      * @return its mass
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public static Mass mass(Volume volume, Temperature temperature) {
         return new Mass(volume.cubicMetres() * density(temperature));
@@ -83,7 +83,7 @@ public final class Water {
      *
      * @param temperature from 0 °C to 100 °C
      * @return Pa·s
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public static double viscosity(Temperature temperature) {
         return LiquidWater.viscosity(kelvins(temperature));
@@ -94,7 +94,7 @@ public final class Water {
      *
      * @param temperature from 0 °C to 100 °C
      * @return W/(m·K)
-     * @throws Refusal if the water would be ice or steam
+     * @throws InvalidInputException if the water would be ice or steam
      */
     public static double conductivity(Temperature temperature) {
         return LiquidWater.conductivity(kelvins(temperature));
@@ -102,15 +102,15 @@ public final class Water {
 
     private static double kelvins(Temperature temperature) {
         if (temperature.celsius() < FREEZES.celsius()) {
-            throw refusal(Trouble.WATER_FROZEN, temperature);
+            throw refusal(Problem.WATER_FROZEN, temperature);
         }
         if (temperature.celsius() > BOILS.celsius()) {
-            throw refusal(Trouble.WATER_BOILED, temperature);
+            throw refusal(Problem.WATER_BOILED, temperature);
         }
         return temperature.in(Scale.KELVIN);
     }
 
-    private static Refusal refusal(Trouble trouble, Temperature temperature) {
-        return Refusal.of(trouble, temperature.celsius(), temperature.in(Scale.FAHRENHEIT));
+    private static InvalidInputException refusal(Problem problem, Temperature temperature) {
+        return InvalidInputException.of(problem, temperature.celsius(), temperature.in(Scale.FAHRENHEIT));
     }
 }

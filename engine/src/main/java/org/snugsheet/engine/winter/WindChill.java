@@ -1,7 +1,7 @@
 package org.snugsheet.engine.winter;
 
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.Temperature;
@@ -38,29 +38,30 @@ public final class WindChill {
      * @param wind speed of the wind, 10 m above the ground
      * @param scale the scale wanted, which also chooses the formula: that of the US chart for Fahrenheit, else the Canadian
      * @return degrees on that scale, not rounded; both charts print it rounded to a whole number
-     * @throws Refusal if the air is too warm, too cold, too calm or too windy for the index
+     * @throws InvalidInputException if the air is too warm, too cold, too calm or too windy for the index
      */
     public static double of(Temperature air, Speed wind, Scale scale) {
         if (air.celsius() > WARMEST_CELSIUS) {
-            throw Refusal.of(Trouble.WIND_CHILL_TOO_WARM, air.in(scale), scale.symbol());
+            throw InvalidInputException.of(Problem.WIND_CHILL_TOO_WARM, air.in(scale), scale.symbol());
         }
         if (air.celsius() < COLDEST_CELSIUS - SLACK) {
-            throw Refusal.of(Trouble.WIND_CHILL_TOO_COLD, air.in(scale), scale.symbol());
+            throw InvalidInputException.of(Problem.WIND_CHILL_TOO_COLD, air.in(scale), scale.symbol());
         }
         double milesPerHour = wind.in(Unit.MILE_PER_HOUR);
         if (milesPerHour > WINDIEST_MILES_PER_HOUR + SLACK) {
             Unit unit = scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
-            throw Refusal.of(Trouble.WIND_CHILL_TOO_WINDY, wind.in(unit), unit.symbol());
+            throw InvalidInputException.of(Problem.WIND_CHILL_TOO_WINDY, wind.in(unit), unit.symbol());
         }
         if (scale == Scale.FAHRENHEIT) {
             if (milesPerHour <= CALMEST_MILES_PER_HOUR + SLACK) {
-                throw Refusal.of(Trouble.WIND_CHILL_TOO_CALM, milesPerHour, Unit.MILE_PER_HOUR.symbol());
+                throw InvalidInputException.of(Problem.WIND_CHILL_TOO_CALM, milesPerHour, Unit.MILE_PER_HOUR.symbol());
             }
             return fahrenheit(air.in(Scale.FAHRENHEIT), milesPerHour);
         }
         double kilometresPerHour = wind.in(Unit.KILOMETRE_PER_HOUR);
         if (kilometresPerHour < CALMEST_KILOMETRES_PER_HOUR - SLACK) {
-            throw Refusal.of(Trouble.WIND_CHILL_TOO_CALM, kilometresPerHour, Unit.KILOMETRE_PER_HOUR.symbol());
+            throw InvalidInputException.of(
+                    Problem.WIND_CHILL_TOO_CALM, kilometresPerHour, Unit.KILOMETRE_PER_HOUR.symbol());
         }
         double celsius = celsius(air.celsius(), kilometresPerHour);
         return scale == Scale.CELSIUS ? celsius : new Temperature(celsius).in(scale);

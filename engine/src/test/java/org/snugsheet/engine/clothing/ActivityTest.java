@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 class ActivityTest {
 
@@ -47,16 +47,18 @@ class ActivityTest {
     @ValueSource(doubles = {0, -5, 0.9, 7, 10, 11, 57, 401, Double.NaN})
     void numbers_that_can_be_neither_are_refused(double number) {
         assertSame(
-                Trouble.ACTIVITY_OUT_OF_RANGE,
-                assertThrows(Refusal.class, () -> Activity.of(number)).trouble());
+                Problem.ACTIVITY_OUT_OF_RANGE,
+                assertThrows(InvalidInputException.class, () -> Activity.of(number))
+                        .problem());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "flying", "12 horses"})
     void an_unknown_activity_is_refused(String typed) {
         assertSame(
-                Trouble.UNKNOWN_ACTIVITY,
-                assertThrows(Refusal.class, () -> Activity.parse(typed)).trouble());
+                Problem.UNKNOWN_ACTIVITY,
+                assertThrows(InvalidInputException.class, () -> Activity.parse(typed))
+                        .problem());
     }
 
     @ParameterizedTest

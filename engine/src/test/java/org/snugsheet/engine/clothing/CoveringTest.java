@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
@@ -50,8 +50,8 @@ class CoveringTest {
     @ParameterizedTest
     @ValueSource(strings = {"newspaper", "scales", "", "fleece"})
     void what_covers_no_animal_is_refused(String typed) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Covering.find(typed));
-        assertSame(Trouble.NO_COVERING, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Covering.find(typed));
+        assertSame(Problem.NO_COVERING, refusal.problem());
         assertTrue(refusal.finding().sentence().contains("blubber"));
     }
 
@@ -67,8 +67,9 @@ class CoveringTest {
     @Test
     void a_covering_nobody_measured_wet_is_refused_as_such() {
         assertSame(
-                Trouble.NO_SUCH_CONDITION,
-                assertThrows(Refusal.class, () -> Covering.find("damp fur")).trouble());
+                Problem.NO_SUCH_CONDITION,
+                assertThrows(InvalidInputException.class, () -> Covering.find("damp fur"))
+                        .problem());
     }
 
     @Test

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Unit;
 
 /** Sources: ASHRAE Standard 55 and ISO 7730, in the file {@code clothing.csv} beside this test. */
@@ -70,22 +70,23 @@ class GarmentsTest {
 
     @Test
     void an_unknown_garment_is_refused_with_the_nearest_name() {
-        Refusal near = assertThrows(Refusal.class, () -> Garments.find("sweatter"));
-        assertSame(Trouble.UNKNOWN_GARMENT_NEAR, near.trouble());
+        InvalidInputException near = assertThrows(InvalidInputException.class, () -> Garments.find("sweatter"));
+        assertSame(Problem.UNKNOWN_GARMENT_NEAR, near.problem());
         assertTrue(near.finding().sentence().contains("Sweater"), near.finding().sentence());
         assertSame(
-                Trouble.UNKNOWN_GARMENT,
-                assertThrows(Refusal.class, () -> Garments.find("zzzzzzzz")).trouble());
+                Problem.UNKNOWN_GARMENT,
+                assertThrows(InvalidInputException.class, () -> Garments.find("zzzzzzzz"))
+                        .problem());
     }
 
     @Test
     void in_a_list_the_refusal_names_its_row() {
-        Refusal near = assertThrows(Refusal.class, () -> Garments.find("parkka", 3));
+        InvalidInputException near = assertThrows(InvalidInputException.class, () -> Garments.find("parkka", 3));
         assertEquals(OptionalInt.of(3), near.row());
         assertTrue(
                 near.finding().sentence().startsWith("Row 3: “parkka”"),
                 near.finding().sentence());
-        Refusal unknown = assertThrows(Refusal.class, () -> Garments.find("zzzzzzzz", 2));
+        InvalidInputException unknown = assertThrows(InvalidInputException.class, () -> Garments.find("zzzzzzzz", 2));
         assertEquals(OptionalInt.of(2), unknown.row());
     }
 
@@ -94,7 +95,7 @@ class GarmentsTest {
         List<Garment> socks = Garments.with("socks");
         assertTrue(socks.size() >= 4);
         assertTrue(socks.stream().allMatch(garment -> garment.name().contains("socks")));
-        assertThrows(Refusal.class, () -> Garments.with("umbrella"));
+        assertThrows(InvalidInputException.class, () -> Garments.with("umbrella"));
     }
 
     @Test

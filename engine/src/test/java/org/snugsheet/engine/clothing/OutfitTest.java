@@ -12,9 +12,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Unit;
 
 class OutfitTest {
@@ -102,8 +102,9 @@ class OutfitTest {
     @Test
     void nothing_is_no_outfit() {
         assertSame(
-                Trouble.NO_GARMENTS,
-                assertThrows(Refusal.class, () -> new Outfit(List.of())).trouble());
+                Problem.NO_GARMENTS,
+                assertThrows(InvalidInputException.class, () -> new Outfit(List.of()))
+                        .problem());
     }
 
     private static Outfit outfit(String... names) {

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Unit;
@@ -108,8 +108,8 @@ class RequiredClothingTest {
                 RequiredClothing needed;
                 try {
                     needed = RequiredClothing.of(windier, each.activity);
-                } catch (Refusal refusal) {
-                    assertSame(Trouble.CLOTHING_TOO_MUCH, refusal.trouble());
+                } catch (InvalidInputException refusal) {
+                    assertSame(Problem.CLOTHING_TOO_MUCH, refusal.problem());
                     continue;
                 }
                 assertTrue(needed.outfit().compareTo(each.needed.outfit()) >= 0);
@@ -129,9 +129,9 @@ class RequiredClothingTest {
             Activity activity = new Activity(58 + 150 * random.nextDouble());
             try {
                 answered.add(new Answered(cold, activity, RequiredClothing.of(cold, activity)));
-            } catch (Refusal refusal) {
-                assertTrue(refusal.trouble() == Trouble.CLOTHING_TOO_LITTLE
-                        || refusal.trouble() == Trouble.CLOTHING_TOO_MUCH);
+            } catch (InvalidInputException refusal) {
+                assertTrue(refusal.problem() == Problem.CLOTHING_TOO_LITTLE
+                        || refusal.problem() == Problem.CLOTHING_TOO_MUCH);
             }
         }
         return answered;
@@ -140,8 +140,8 @@ class RequiredClothingTest {
     private static OptionalDouble answer(Outdoors cold, Activity activity) {
         try {
             return OptionalDouble.of(RequiredClothing.of(cold, activity).worn().in(Unit.CLO));
-        } catch (Refusal refusal) {
-            assertSame(Trouble.CLOTHING_TOO_MUCH, refusal.trouble());
+        } catch (InvalidInputException refusal) {
+            assertSame(Problem.CLOTHING_TOO_MUCH, refusal.problem());
             return OptionalDouble.empty();
         }
     }
@@ -164,8 +164,9 @@ class RequiredClothingTest {
                 RequiredClothing.of(Outdoors.of(new Temperature(air), new Speed(wind)), new Activity(activity));
         if (refused) {
             assertSame(
-                    Trouble.CLOTHING_TOO_MUCH,
-                    assertThrows(Refusal.class, needed::wearableOutfit).trouble());
+                    Problem.CLOTHING_TOO_MUCH,
+                    assertThrows(InvalidInputException.class, needed::wearableOutfit)
+                            .problem());
         } else {
             assertTrue(needed.wearableOutfit().in(Unit.CLO) <= 5);
         }
@@ -182,10 +183,10 @@ class RequiredClothingTest {
         "0, 1, 57, ACTIVITY_OUT_OF_RANGE",
         "0, 1, 401, ACTIVITY_OUT_OF_RANGE"
     })
-    void what_the_standard_does_not_cover_is_refused(double air, double wind, double activity, Trouble trouble) {
-        Refusal refusal = assertThrows(
-                Refusal.class,
+    void what_the_standard_does_not_cover_is_refused(double air, double wind, double activity, Problem problem) {
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
                 () -> RequiredClothing.of(Outdoors.of(new Temperature(air), new Speed(wind)), new Activity(activity)));
-        assertSame(trouble, refusal.trouble());
+        assertSame(problem, refusal.problem());
     }
 }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Verdict.CannotTell;
 
 /**
@@ -69,7 +69,7 @@ public final class CoverageReport {
         int weighted = 0;
         for (int i = 0; i < RUNS; i++) {
             List<Estimate> estimates = chance.jars(count, 0, spread, errors, freedom);
-            JarsOfOneMaterial jars = new JarsOfOneMaterial(estimates);
+            ReplicateGroup jars = new ReplicateGroup(estimates);
             boolean isHeld = holds(jars.estimate(), 0);
             held += isHeld ? 1 : 0;
             byTheWider += isHeld || holds(jars.byReadings(), 0) ? 1 : 0;
@@ -104,7 +104,7 @@ public final class CoverageReport {
     private static boolean isHeld(Estimate first, Estimate second) {
         try {
             return new Ratio(first, second).interval(Verdict.CONFIDENCE).contains(2);
-        } catch (Refusal warms) {
+        } catch (InvalidInputException warms) {
             return true;
         }
     }
@@ -159,7 +159,7 @@ public final class CoverageReport {
     }
 
     private static Estimate material(Chance chance, int count, double spread, int freedom) {
-        return new JarsOfOneMaterial(chance.jars(count, 50, spread, new double[] {1}, freedom)).estimate();
+        return new ReplicateGroup(chance.jars(count, 50, spread, new double[] {1}, freedom)).estimate();
     }
 
     private static boolean isClaimed(Estimate first, Estimate second) {

@@ -14,9 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 class EstimateTest {
 
@@ -95,28 +95,28 @@ class EstimateTest {
 
     @Test
     void whatIsNoIntervalIsNotMade() {
-        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Interval(Double.NaN, 1)));
-        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Interval(1, Double.NaN)));
+        assertSame(Problem.NOT_A_NUMBER, refused(() -> new Interval(Double.NaN, 1)));
+        assertSame(Problem.NOT_A_NUMBER, refused(() -> new Interval(1, Double.NaN)));
         assertThrows(IllegalArgumentException.class, () -> new Interval(2, 1));
     }
 
     @Test
     void whatIsNoEstimateIsRefused() {
-        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Estimate(Double.NaN, 1, 3)));
-        assertSame(Trouble.NOT_A_NUMBER, refused(() -> new Estimate(1, Double.POSITIVE_INFINITY, 3)));
-        assertSame(Trouble.NEGATIVE, refused(() -> new Estimate(1, -1, 3)));
-        assertSame(Trouble.NOT_POSITIVE, refused(() -> new Estimate(1, 1, 0)));
-        assertSame(Trouble.NOT_POSITIVE, refused(() -> new Estimate(1, 1, Double.NaN)));
+        assertSame(Problem.NOT_A_NUMBER, refused(() -> new Estimate(Double.NaN, 1, 3)));
+        assertSame(Problem.NOT_A_NUMBER, refused(() -> new Estimate(1, Double.POSITIVE_INFINITY, 3)));
+        assertSame(Problem.NEGATIVE, refused(() -> new Estimate(1, -1, 3)));
+        assertSame(Problem.NOT_POSITIVE, refused(() -> new Estimate(1, 1, 0)));
+        assertSame(Problem.NOT_POSITIVE, refused(() -> new Estimate(1, 1, Double.NaN)));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, 1, 95, -0.5, Double.NaN})
     void whatIsNoConfidenceIsRefused(double confidence) {
-        assertSame(Trouble.NOT_A_CONFIDENCE, refused(() -> new Estimate(1, 1, 3).interval(confidence)));
+        assertSame(Problem.NOT_A_CONFIDENCE, refused(() -> new Estimate(1, 1, 3).interval(confidence)));
     }
 
-    private static Trouble refused(Runnable question) {
-        return assertThrows(Refusal.class, question::run).trouble();
+    private static Problem refused(Runnable question) {
+        return assertThrows(InvalidInputException.class, question::run).problem();
     }
 
     private static double number(Map<String, String> row, String column) {
@@ -134,7 +134,7 @@ class EstimateTest {
         for (int i = 0; i < 10; i++) {
             resistors.add(new Estimate(1000, 1e-9, 10, 0, 0.1));
         }
-        Estimate mean = new JarsOfOneMaterial(resistors).estimate();
+        Estimate mean = new ReplicateGroup(resistors).estimate();
 
         assertEquals(1, 10 * mean.combinedError(), 1e-6);
         assertEquals(1.959964 * 0.1, mean.interval(0.95).high() - 1000, 1e-6);
@@ -184,7 +184,7 @@ class EstimateTest {
         assertEquals(0.005, jar.standardError(), 1e-15);
         assertEquals(8 * Math.pow(5.0 / 3, 4), jar.degreesOfFreedom(), 1e-9);
         assertEquals(new Estimate(0.04, 0.003, 8), new Estimate(0.04, 0.003, 8).withSpread(0));
-        assertThrows(Refusal.class, () -> jar.withSpread(1));
-        assertThrows(Refusal.class, () -> new Estimate(1, 1, 1, 0, Double.NaN));
+        assertThrows(InvalidInputException.class, () -> jar.withSpread(1));
+        assertThrows(InvalidInputException.class, () -> new Estimate(1, 1, 1, 0, Double.NaN));
     }
 }

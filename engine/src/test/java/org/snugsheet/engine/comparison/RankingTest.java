@@ -11,8 +11,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 class RankingTest {
 
@@ -174,17 +174,18 @@ class RankingTest {
         Ranking ranking = Ranking.of(List.of(jar("bare", 0.03, 0.001), jar("odd", -0.03, 0.001)));
 
         assertEquals("odd", ranking.materials().get(0).name());
-        assertSame(Trouble.NO_RATIO, refused(() -> ranking.pair(0, 1).interval()));
+        assertSame(Problem.NO_RATIO, refused(() -> ranking.pair(0, 1).interval()));
     }
 
     @Test
     void whatCannotBeRankedIsRefused() {
-        assertSame(Trouble.NOTHING_TO_RANK, refused(() -> Ranking.of(List.of())));
+        assertSame(Problem.NOTHING_TO_RANK, refused(() -> Ranking.of(List.of())));
         assertSame(
-                Trouble.NOTHING_TO_RANK,
+                Problem.NOTHING_TO_RANK,
                 refused(() -> Ranking.of(List.of(jar("socks", 0.02, 0.001), jar("Socks", 0.03, 0.001)))));
-        Refusal refusal = assertThrows(
-                Refusal.class, () -> Ranking.of(List.of(jar("socks", 0.02, 0.001), jar("  ", 0.03, 0.001))));
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
+                () -> Ranking.of(List.of(jar("socks", 0.02, 0.001), jar("  ", 0.03, 0.001))));
         assertEquals("Jar 2 has no name. Type there what it is wrapped in.", refusal.getMessage());
         Ranking ranking = Ranking.of(List.of(jar("a", 0.02, 0.001), jar("b", 0.03, 0.001)));
         assertThrows(IllegalArgumentException.class, () -> ranking.pair(1, 1));
@@ -255,8 +256,8 @@ class RankingTest {
         Estimate bare = counted.materials().get(2).estimate();
         // JCGM 100:2008, 5.1.2: 0.0006 and a tenth of 0.040 together
         assertEquals(Math.hypot(0.0006, 0.004), bare.standardError(), 1e-15);
-        assertSame(Trouble.NOT_A_SHARE, refused(() -> Ranking.of(jars, 10)));
-        assertSame(Trouble.NOT_A_SHARE, refused(() -> Ranking.of(jars, -0.1)));
+        assertSame(Problem.NOT_A_SHARE, refused(() -> Ranking.of(jars, 10)));
+        assertSame(Problem.NOT_A_SHARE, refused(() -> Ranking.of(jars, -0.1)));
     }
 
     private static boolean isAnySeparated(Ranking ranking) {
@@ -275,7 +276,7 @@ class RankingTest {
         return ranking.materials().stream().map(RankedMaterial::place).toList();
     }
 
-    private static Trouble refused(Runnable question) {
-        return assertThrows(Refusal.class, question::run).trouble();
+    private static Problem refused(Runnable question) {
+        return assertThrows(InvalidInputException.class, question::run).problem();
     }
 }

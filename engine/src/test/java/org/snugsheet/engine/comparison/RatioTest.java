@@ -12,9 +12,9 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 class RatioTest {
 
@@ -150,7 +150,7 @@ class RatioTest {
 
             assertEquals(1, ratio.equalityP(), 0);
             assertTrue(ratio.interval(0.95).contains(1));
-            if (ratio.isTellable()) {
+            if (ratio.isDefined()) {
                 assertTrue(ratio.interval(0.01).contains(1));
                 assertEquals(1, ratio.value(), 0);
             }
@@ -165,7 +165,7 @@ class RatioTest {
             Interval narrow = ratio.interval(0.8);
             Interval wide = ratio.interval(0.95);
 
-            if (ratio.isTellable() && ratio.value() >= 0) {
+            if (ratio.isDefined() && ratio.value() >= 0) {
                 assertTrue(narrow.contains(ratio.value()), ratio::toString);
             }
             assertTrue(wide.low() <= narrow.low() && narrow.high() <= wide.high(), ratio::toString);
@@ -223,16 +223,16 @@ class RatioTest {
         Interval interval = ratio.interval(0.95);
         assertEquals(INFINITY, interval.high());
         assertTrue(interval.low() > 5 && interval.low() < 30, interval::toString);
-        assertTrue(ratio.isTellable());
+        assertTrue(ratio.isDefined());
     }
 
     @Test
     void aSecondBelowItsErrorIsNotDividedBy() {
         Ratio ratio = new Ratio(new Estimate(0.03, 0.001, 10), new Estimate(0.0007, 0.0008, 10));
 
-        assertFalse(ratio.isTellable());
-        assertSame(Trouble.SECOND_HARDLY_COOLS, refused(ratio::value));
-        assertSame(Trouble.SECOND_HARDLY_COOLS, refused(ratio::standardError));
+        assertFalse(ratio.isDefined());
+        assertSame(Problem.SECOND_HARDLY_COOLS, refused(ratio::value));
+        assertSame(Problem.SECOND_HARDLY_COOLS, refused(ratio::standardError));
         assertTrue(ratio.interval(0.95).low() > 5);
     }
 
@@ -251,9 +251,9 @@ class RatioTest {
         Estimate cools = new Estimate(0.03, 0.001, 10);
         Estimate warms = new Estimate(-0.01, 0.001, 10);
 
-        assertSame(Trouble.NO_RATIO, refused(() -> new Ratio(cools, warms).interval(0.95)));
-        assertSame(Trouble.NO_RATIO, refused(() -> new Ratio(warms, cools).interval(0.95)));
-        assertSame(Trouble.NO_RATIO, refused(() -> new Ratio(warms, warms).interval(0.95)));
+        assertSame(Problem.NO_RATIO, refused(() -> new Ratio(cools, warms).interval(0.95)));
+        assertSame(Problem.NO_RATIO, refused(() -> new Ratio(warms, cools).interval(0.95)));
+        assertSame(Problem.NO_RATIO, refused(() -> new Ratio(warms, warms).interval(0.95)));
     }
 
     @Test
@@ -318,8 +318,8 @@ class RatioTest {
         }
     }
 
-    private static Trouble refused(Runnable question) {
-        return assertThrows(Refusal.class, question::run).trouble();
+    private static Problem refused(Runnable question) {
+        return assertThrows(InvalidInputException.class, question::run).problem();
     }
 
     private static double number(Map<String, String> row, String column) {

@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Verdict.CannotTell;
 import org.snugsheet.engine.comparison.Verdict.FirstSlower;
 import org.snugsheet.engine.comparison.Verdict.SecondSlower;
@@ -58,7 +58,7 @@ class VerdictTest {
 
     @Test
     void aJarThatWarmsIsRefused() {
-        assertThrows(Refusal.class, () -> Verdict.of(BARE, new Estimate(-0.02, 0.001, 8)));
+        assertThrows(InvalidInputException.class, () -> Verdict.of(BARE, new Estimate(-0.02, 0.001, 8)));
     }
 
     /** Of 2000 pairs of like jars 100 may be told apart; 145 are more than four standard deviations above. */
@@ -91,8 +91,8 @@ class VerdictTest {
         for (int i = 0; i < 1000; i++) {
             List<Estimate> first = chance.jars(jars, 0.02, 0.002, error, 6);
             List<Estimate> second = chance.jars(others, 0.02, 0.002, error, 6);
-            JarsOfOneMaterial one = new JarsOfOneMaterial(first);
-            JarsOfOneMaterial other = new JarsOfOneMaterial(second);
+            ReplicateGroup one = new ReplicateGroup(first);
+            ReplicateGroup other = new ReplicateGroup(second);
             claims += Verdict.of(one.estimate(), other.estimate()) instanceof CannotTell ? 0 : 1;
             blind += Verdict.of(one.byReadings(), other.byReadings()) instanceof CannotTell ? 0 : 1;
         }

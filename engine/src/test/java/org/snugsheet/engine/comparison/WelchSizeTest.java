@@ -97,12 +97,12 @@ class WelchSizeTest {
 
     /** The t from which on the engine claims a difference, for estimates with this share of the variance. */
     private static double quantile(double share, double nu, double otherNu, double level) {
-        return StudentT.beyond(level, welch(share, nu, otherNu).freedomAt(level, Welch.beta(level)));
+        return StudentT.criticalValue(level, welch(share, nu, otherNu).freedomAt(level, Welch.beta(level)));
     }
 
     /** The same without the second order. */
     private static double satterthwaites(double share, double nu, double otherNu, double level) {
-        return StudentT.beyond(level, welch(share, nu, otherNu).satterthwaite());
+        return StudentT.criticalValue(level, welch(share, nu, otherNu).satterthwaite());
     }
 
     private static Welch welch(double share, double nu, double otherNu) {
@@ -110,6 +110,6 @@ class WelchSizeTest {
     }
 
     private static double plain(double share, double nu, double otherNu) {
-        return StudentT.beyond(0.05, 1 / (share * share / nu + (1 - share) * (1 - share) / otherNu));
+        return StudentT.criticalValue(0.05, 1 / (share * share / nu + (1 - share) * (1 - share) / otherNu));
     }
 }

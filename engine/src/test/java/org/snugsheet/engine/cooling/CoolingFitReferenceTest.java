@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -30,7 +30,7 @@ import org.snugsheet.engine.reading.Surroundings;
 class CoolingFitReferenceTest {
 
     /** Finer than any residual here, so that the residual variance sets the errors as it does in SciPy. */
-    private static final Mark FINE = Mark.of(0.01, Scale.CELSIUS);
+    private static final Graduation FINE = Graduation.of(0.01, Scale.CELSIUS);
 
     static List<Map<String, String>> fits() {
         return PublishedTable.rows(CoolingFitReferenceTest.class, "scipy-fits.csv");
@@ -95,13 +95,14 @@ class CoolingFitReferenceTest {
         "coffee-palm, 1, SURROUNDINGS_OUT_OF_REACH",
         "CoolingWater, 1, SURROUNDINGS_OR_LAW"
     })
-    void noRealMugTellsItsRoom(String set, String vessel, Trouble said) {
+    void noRealMugTellsItsRoom(String set, String vessel, Problem said) {
         Readings seen = readings(Map.of("set", set, "vessel", vessel));
 
         for (double mark : new double[] {0.1, 0.5, 1}) {
-            Refusal refusal = assertThrows(
-                    Refusal.class, () -> CoolingFit.of(seen, new Surroundings.Unknown(), Mark.of(mark, Scale.CELSIUS)));
-            assertEquals(said, refusal.trouble(), "mark " + mark);
+            InvalidInputException refusal = assertThrows(
+                    InvalidInputException.class,
+                    () -> CoolingFit.of(seen, new Surroundings.Unknown(), Graduation.of(mark, Scale.CELSIUS)));
+            assertEquals(said, refusal.problem(), "mark " + mark);
         }
     }
 

@@ -10,12 +10,12 @@ import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -25,7 +25,7 @@ import org.snugsheet.engine.reading.Surroundings;
  */
 class CoolingFitTest {
 
-    private static final Mark MARK = Mark.usual(Scale.CELSIUS);
+    private static final Graduation MARK = Graduation.usual(Scale.CELSIUS);
 
     @Test
     void exactReadingsGiveTheCurveTheyCameFrom() {
@@ -68,7 +68,7 @@ class CoolingFitTest {
         double expected = Math.sqrt(0.25 / 12 * aa / (aa * kk - ak * ak));
 
         CoolingFit fit =
-                CoolingFit.of(readings(minutes, exact), Surroundings.meltingIce(), Mark.of(0.5, Scale.CELSIUS));
+                CoolingFit.of(readings(minutes, exact), Surroundings.meltingIce(), Graduation.of(0.5, Scale.CELSIUS));
 
         assertEquals(expected, fit.constantError().perMinute(), 1e-7 * expected);
     }
@@ -79,7 +79,7 @@ class CoolingFitTest {
         double[] read = {40, 34.2, 29.7, 26.1, 23.7};
         double before = 0;
         for (double mark : new double[] {0.1, 0.5, 1, 2, 5}) {
-            double error = CoolingFit.of(readings(minutes, read), around(10), Mark.of(mark, Scale.CELSIUS))
+            double error = CoolingFit.of(readings(minutes, read), around(10), Graduation.of(mark, Scale.CELSIUS))
                     .constantError()
                     .perMinute();
             assertTrue(error >= before);
@@ -96,9 +96,9 @@ class CoolingFitTest {
 
         assertEquals(early.constant().perSecond(), late.constant().perSecond(), 1e-15);
         assertEquals(early.misfit().kelvins(), late.misfit().kelvins(), 1e-12);
-        Refusal refusal = assertThrows(Refusal.class, late::start);
-        assertEquals(Trouble.START_OUT_OF_REACH, refusal.trouble());
-        assertThrows(Refusal.class, late::startError);
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, late::start);
+        assertEquals(Problem.START_OUT_OF_REACH, refusal.problem());
+        assertThrows(InvalidInputException.class, late::startError);
     }
 
     @Test
@@ -122,8 +122,9 @@ class CoolingFitTest {
         assertEquals(0, fit.constant().perSecond(), 1e-12);
         assertTrue(fit.constantError().perSecond() > 0);
         assertEquals(
-                Trouble.HARDLY_COOLS, assertThrows(Refusal.class, fit::halfTime).trouble());
-        assertThrows(Refusal.class, fit::halfTimeError);
+                Problem.HARDLY_COOLS,
+                assertThrows(InvalidInputException.class, fit::halfTime).problem());
+        assertThrows(InvalidInputException.class, fit::halfTimeError);
     }
 
     @Test
@@ -131,30 +132,30 @@ class CoolingFitTest {
         CoolingFit fit = fit(new double[] {0, 1, 2}, new double[] {40, 40, 39.9}, 10);
 
         assertTrue(fit.constant().perSecond() > 0);
-        assertThrows(Refusal.class, fit::halfTime);
+        assertThrows(InvalidInputException.class, fit::halfTime);
     }
 
     @Test
     void tooFewReadingsAreRefused() {
-        refused(Trouble.NO_READINGS, OptionalInt.empty(), new double[0], new double[0], 10);
-        refused(Trouble.TOO_FEW_READINGS, OptionalInt.empty(), new double[] {0, 5}, new double[] {40, 35}, 10);
+        refused(Problem.NO_READINGS, OptionalInt.empty(), new double[0], new double[0], 10);
+        refused(Problem.TOO_FEW_READINGS, OptionalInt.empty(), new double[] {0, 5}, new double[] {40, 35}, 10);
     }
 
     @Test
     void aReadingBeyondTheSurroundingsIsRefusedByItsRow() {
-        refused(Trouble.WRONG_SIDE, OptionalInt.of(4), new double[] {0, 5, 10, 15}, new double[] {40, 34, 30, 26}, 29);
+        refused(Problem.WRONG_SIDE, OptionalInt.of(4), new double[] {0, 5, 10, 15}, new double[] {40, 34, 30, 26}, 29);
     }
 
     @Test
     void readingsThatMoveAwayAreRefused() {
-        refused(Trouble.MOVES_AWAY, OptionalInt.of(1), new double[] {0, 5, 10, 15}, new double[] {40, 34, 30, 26}, 50);
-        refused(Trouble.MOVES_AWAY, OptionalInt.of(1), new double[] {0, 5, 10, 15}, new double[] {26, 30, 34, 40}, 10);
+        refused(Problem.MOVES_AWAY, OptionalInt.of(1), new double[] {0, 5, 10, 15}, new double[] {40, 34, 30, 26}, 50);
+        refused(Problem.MOVES_AWAY, OptionalInt.of(1), new double[] {0, 5, 10, 15}, new double[] {26, 30, 34, 40}, 10);
     }
 
     @Test
     void readingsAtTheSurroundingsAreRefused() {
         refused(
-                Trouble.ALREADY_AT_SURROUNDINGS,
+                Problem.ALREADY_AT_SURROUNDINGS,
                 OptionalInt.empty(),
                 new double[] {0, 5, 10},
                 new double[] {10, 10, 11},
@@ -162,9 +163,10 @@ class CoolingFitTest {
     }
 
     private static void refused(
-            Trouble trouble, OptionalInt row, double[] minutes, double[] celsius, double surroundings) {
-        Refusal refusal = assertThrows(Refusal.class, () -> fit(minutes, celsius, surroundings));
-        assertEquals(trouble, refusal.trouble());
+            Problem problem, OptionalInt row, double[] minutes, double[] celsius, double surroundings) {
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> fit(minutes, celsius, surroundings));
+        assertEquals(problem, refusal.problem());
         assertEquals(row, refusal.row());
     }
 

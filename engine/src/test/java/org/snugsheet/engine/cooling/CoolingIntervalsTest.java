@@ -11,7 +11,7 @@ import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -49,7 +49,7 @@ class CoolingIntervalsTest {
                         List.of(Entry.of(40), Entry.of(40), Entry.of(40), Entry.of(39)),
                         Scale.CELSIUS),
                 ROOM,
-                Mark.usual(Scale.CELSIUS));
+                Graduation.usual(Scale.CELSIUS));
         CoolingIntervals intervals = fit.intervals(0.95);
 
         assertEquals(0, intervals.rate().low());
@@ -102,6 +102,6 @@ class CoolingIntervalsTest {
         }
         // The law by itself: what others leave open is tested by LawDoubtTest.
         return CoolingModel.newton(surroundings)
-                .fit(Readings.ofMinutes(minutes, celsius, Scale.CELSIUS), Mark.of(mark, Scale.CELSIUS));
+                .fit(Readings.ofMinutes(minutes, celsius, Scale.CELSIUS), Graduation.of(mark, Scale.CELSIUS));
     }
 }

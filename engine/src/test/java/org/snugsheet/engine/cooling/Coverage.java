@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -97,7 +97,7 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
 
     private Estimate estimate(Jar jar) {
         return CoolingFit.of(jar.readings, Surroundings.constant(jar.around), grain())
-                .cautiousEstimate();
+                .conservativeEstimate();
     }
 
     private CoolingIntervals limits(Jar jar, Surroundings surroundings) {
@@ -112,15 +112,15 @@ record Coverage(int readings, double mark, Scale scale, double halfTime, double 
             Jar jar = Jar.of(this, random);
             try {
                 held += holds.test(jar) ? 1 : 0;
-            } catch (Refusal refusal) {
+            } catch (InvalidInputException refusal) {
                 refused++;
             }
         }
         return new Count(runs, runs - refused, held);
     }
 
-    Mark grain() {
-        return Mark.of(mark, scale);
+    Graduation grain() {
+        return Graduation.of(mark, scale);
     }
 
     /** The same with a thermometer whose marks are so fine that rounding is nothing beside the noise. */

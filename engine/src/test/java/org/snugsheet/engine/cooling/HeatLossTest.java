@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.heat.DryBody;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.quantity.HeatCapacity;
@@ -79,8 +79,9 @@ class HeatLossTest {
     @Test
     void aNegativeConstantIsRefused() {
         WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
-        Refusal refusal =
-                assertThrows(Refusal.class, () -> HeatLoss.watts(jar, new CoolingConstant(-1e-6), new Temperature(10)));
-        assertEquals(Trouble.NEGATIVE, refusal.trouble());
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
+                () -> HeatLoss.watts(jar, new CoolingConstant(-1e-6), new Temperature(10)));
+        assertEquals(Problem.NEGATIVE, refusal.problem());
     }
 }

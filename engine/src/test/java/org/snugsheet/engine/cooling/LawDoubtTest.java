@@ -9,19 +9,19 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
 class LawDoubtTest {
 
-    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+    private static final Graduation DEGREE = Graduation.of(1, Scale.CELSIUS);
 
     /** An invented jar that settles at 8 °C, read to the degree. */
     private static final double[] SETTLING = {40, 27, 20, 15, 12, 11, 10, 9, 9, 8};
@@ -61,8 +61,8 @@ class LawDoubtTest {
         assertTrue(fit.surroundingsError().kelvins()
                 > 2 * alone.surroundingsError().kelvins());
         assertTrue(fit.constantError().perSecond() > 2 * alone.constantError().perSecond());
-        assertTrue(fit.cautiousEstimate().standardError()
-                > 2 * alone.cautiousEstimate().standardError());
+        assertTrue(fit.conservativeEstimate().standardError()
+                > 2 * alone.conservativeEstimate().standardError());
         assertTrue(fit.halfTimeError() > 2 * alone.halfTimeError());
         // Student’s t for 7 degrees of freedom is 2.36 (any table).
         assertEquals(
@@ -105,11 +105,13 @@ class LawDoubtTest {
 
         assertTrue(Math.sqrt(laws.sumOfSquares(0) / 7) < 0.4);
         assertTrue(Math.sqrt(laws.sumOfSquares(0.25) / 7) < 0.4);
-        Refusal refusal = assertThrows(Refusal.class, () -> CoolingFit.of(seen, new Surroundings.Unknown(), DEGREE));
-        assertEquals(Trouble.SURROUNDINGS_OR_LAW, refusal.trouble());
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class, () -> CoolingFit.of(seen, new Surroundings.Unknown(), DEGREE));
+        assertEquals(Problem.SURROUNDINGS_OR_LAW, refusal.problem());
         refusal = assertThrows(
-                Refusal.class, () -> CoolingFit.of(readings(40, 38, 35, 34, 31), new Surroundings.Unknown(), DEGREE));
-        assertEquals(Trouble.SURROUNDINGS_OUT_OF_REACH, refusal.trouble());
+                InvalidInputException.class,
+                () -> CoolingFit.of(readings(40, 38, 35, 34, 31), new Surroundings.Unknown(), DEGREE));
+        assertEquals(Problem.SURROUNDINGS_OUT_OF_REACH, refusal.problem());
     }
 
     /** Ten minutes apart. */

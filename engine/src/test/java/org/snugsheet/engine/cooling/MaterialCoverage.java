@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Estimate;
-import org.snugsheet.engine.comparison.JarsOfOneMaterial;
 import org.snugsheet.engine.comparison.NamedEstimate;
 import org.snugsheet.engine.comparison.RankedPair;
 import org.snugsheet.engine.comparison.Ranking;
+import org.snugsheet.engine.comparison.ReplicateGroup;
 import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -41,7 +41,7 @@ record MaterialCoverage(Coverage lesson, int jars, double spread, double startsA
         return tally(
                 runs,
                 seed,
-                (random, room, start) -> new JarsOfOneMaterial(estimates(random, room, start))
+                (random, room, start) -> new ReplicateGroup(estimates(random, room, start))
                         .estimate()
                         .interval(Verdict.CONFIDENCE)
                         .contains(truth));
@@ -75,7 +75,7 @@ record MaterialCoverage(Coverage lesson, int jars, double spread, double startsA
             double start = random.nextDouble(38, 43);
             try {
                 held += play.holds(random, room, start) ? 1 : 0;
-            } catch (Refusal refusal) {
+            } catch (InvalidInputException refusal) {
                 refused++;
             }
         }
@@ -92,7 +92,7 @@ record MaterialCoverage(Coverage lesson, int jars, double spread, double startsA
             Coverage.Jar jar = Coverage.Jar.of(own, room, filled, random);
             Surroundings around =
                     readOnce ? Surroundings.constant(jar.around()) : new Surroundings.Constant(jar.room(), true);
-            estimates.add(CoolingFit.of(jar.readings(), around, own.grain()).cautiousEstimate());
+            estimates.add(CoolingFit.of(jar.readings(), around, own.grain()).conservativeEstimate());
         }
         return estimates;
     }

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
@@ -20,8 +20,8 @@ import org.snugsheet.engine.reading.Surroundings;
 class ModelChoiceTest {
 
     private static final Surroundings ROOM = Surroundings.constant(new Temperature(5));
-    private static final Mark FINE = Mark.of(0.1, Scale.CELSIUS);
-    private static final Mark COARSE = Mark.usual(Scale.CELSIUS);
+    private static final Graduation FINE = Graduation.of(0.1, Scale.CELSIUS);
+    private static final Graduation COARSE = Graduation.usual(Scale.CELSIUS);
 
     /** A jar in still air of 22 °C, by {@code θ = A·(1 + k·t/4)^(−4)}, and 18 typed: Newton’s law with a room of its own fits best. */
     @Test
@@ -35,7 +35,7 @@ class ModelChoiceTest {
         ModelChoice choice = ModelChoice.of(
                 Readings.ofMinutes(times, seen, Scale.CELSIUS),
                 Surroundings.constant(new Temperature(18)),
-                Mark.of(1, Scale.CELSIUS),
+                Graduation.of(1, Scale.CELSIUS),
                 List.of());
 
         assertTrue(choice.candidates().stream().noneMatch(c -> c.fit().model() instanceof FittedSurroundings));
@@ -118,7 +118,7 @@ class ModelChoiceTest {
                 Outliers.in(CoolingFit.of(new Readings(spoiled, Scale.CELSIUS), ROOM, FINE), FINE));
     }
 
-    private static CoolingModel chosen(Readings readings, Surroundings surroundings, Mark mark) {
+    private static CoolingModel chosen(Readings readings, Surroundings surroundings, Graduation mark) {
         return ModelChoice.of(readings, surroundings, mark, List.of())
                 .chosen()
                 .fit()

@@ -12,12 +12,12 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -25,7 +25,7 @@ import org.snugsheet.engine.reading.Surroundings;
 class ModelsTest {
 
     private static final double[] MINUTES = {0, 4, 9, 15, 20, 26, 33, 41, 50};
-    private static final Mark FINE = Mark.of(0.01, Scale.CELSIUS);
+    private static final Graduation FINE = Graduation.of(0.01, Scale.CELSIUS);
 
     /** A bath that warms, levels off and is cooled again by fresh snow. */
     private static final double[] BATH = {0, 1.5, 2.5, 4, 4, 4.5, 2, 2.5, 3};
@@ -107,9 +107,10 @@ class ModelsTest {
         double[] bentAway = Arrays.stream(MINUTES).map(t -> 40 - 0.004 * t * t).toArray();
 
         for (double[] celsius : List.of(falling, bentAway)) {
-            Refusal refusal = assertThrows(
-                    Refusal.class, () -> CoolingFit.of(readings(celsius), new Surroundings.Unknown(), FINE));
-            assertEquals(Trouble.SURROUNDINGS_OUT_OF_REACH, refusal.trouble());
+            InvalidInputException refusal = assertThrows(
+                    InvalidInputException.class,
+                    () -> CoolingFit.of(readings(celsius), new Surroundings.Unknown(), FINE));
+            assertEquals(Problem.SURROUNDINGS_OUT_OF_REACH, refusal.problem());
         }
     }
 
@@ -120,8 +121,9 @@ class ModelsTest {
         Surroundings measured = Surroundings.of(around, minutes, Scale.CELSIUS);
         Readings jar = Readings.ofMinutes(minutes, entries(new double[] {40, 35, 31}), Scale.CELSIUS);
 
-        Refusal refusal = assertThrows(Refusal.class, () -> CoolingFit.of(jar, measured, FINE));
-        assertEquals(Trouble.SURROUNDINGS_MISSING, refusal.trouble());
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> CoolingFit.of(jar, measured, FINE));
+        assertEquals(Problem.SURROUNDINGS_MISSING, refusal.problem());
         assertEquals(3, refusal.row().orElseThrow());
     }
 
@@ -142,7 +144,8 @@ class ModelsTest {
 
         assertEquals(0.02, fit.slow().perMinute(), 0.0005);
         assertEquals(0.3, fit.fast().perMinute(), 0.02);
-        assertThrows(Refusal.class, () -> new TwoStage(new Temperature(3)).fit(readings(celsius, 7), FINE));
+        assertThrows(
+                InvalidInputException.class, () -> new TwoStage(new Temperature(3)).fit(readings(celsius, 7), FINE));
     }
 
     /** The temperatures of the equation’s numerical solution at the times above. */

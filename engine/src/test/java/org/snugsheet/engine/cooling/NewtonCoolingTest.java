@@ -7,8 +7,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -74,8 +74,8 @@ class NewtonCoolingTest {
     void whatIsNeverReachedIsRefused(double target, double start, double surroundings) {
         NewtonCooling jar = new NewtonCooling(celsius(start), celsius(surroundings), TEN_MINUTES);
 
-        Refusal refusal = assertThrows(Refusal.class, () -> jar.timeTo(celsius(target)));
-        assertEquals(Trouble.NEVER_REACHED, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> jar.timeTo(celsius(target)));
+        assertEquals(Problem.NEVER_REACHED, refusal.problem());
     }
 
     @Test
@@ -83,8 +83,8 @@ class NewtonCoolingTest {
         NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(-0.001));
 
         assertEquals(
-                Trouble.RATE_NOT_POSITIVE,
-                assertThrows(Refusal.class, () -> jar.after(600)).trouble());
+                Problem.RATE_NOT_POSITIVE,
+                assertThrows(InvalidInputException.class, () -> jar.after(600)).problem());
     }
 
     @ParameterizedTest
@@ -93,19 +93,21 @@ class NewtonCoolingTest {
         NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(perSecond));
 
         assertEquals(
-                Trouble.RATE_NOT_POSITIVE,
-                assertThrows(Refusal.class, () -> jar.timeTo(celsius(20))).trouble());
+                Problem.RATE_NOT_POSITIVE,
+                assertThrows(InvalidInputException.class, () -> jar.timeTo(celsius(20)))
+                        .problem());
         assertEquals(
-                Trouble.HARDLY_COOLS,
-                assertThrows(Refusal.class, () -> jar.constant().halfTime()).trouble());
+                Problem.HARDLY_COOLS,
+                assertThrows(InvalidInputException.class, () -> jar.constant().halfTime())
+                        .problem());
     }
 
     @Test
     void beyondAllBoundsIsRefused() {
         NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(1));
 
-        assertThrows(Refusal.class, () -> jar.after(-1e9));
-        assertThrows(Refusal.class, () -> new CoolingConstant(Double.NaN));
+        assertThrows(InvalidInputException.class, () -> jar.after(-1e9));
+        assertThrows(InvalidInputException.class, () -> new CoolingConstant(Double.NaN));
     }
 
     private static Temperature celsius(double degrees) {

@@ -11,17 +11,17 @@ import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.comparison.JarsOfOneMaterial;
+import org.snugsheet.engine.comparison.ReplicateGroup;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
 /** What rounding does to several readings at once, compared with rounding done by hand at every phase between two marks. */
 class ReadingErrorsTest {
 
-    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+    private static final Graduation DEGREE = Graduation.of(1, Scale.CELSIUS);
     private static final int PHASES = 10_000;
     private static final int COUNT = 12;
 
@@ -83,19 +83,19 @@ class ReadingErrorsTest {
         // Only errors that go together are counted, none that cancel or that are a whole wave apart: 0.87 of it.
         assertEquals(0.87, raised / byHand, 0.1);
         assertEquals(0.87, shared / byHand, 0.1);
-        assertTrue(60 * raised <= fit.cautiousEstimate().standardError() * (1 + 1e-12));
+        assertTrue(60 * raised <= fit.conservativeEstimate().standardError() * (1 + 1e-12));
     }
 
     /** Where no curve goes through all bars, jars read to the same numbers still share what noise has not scattered. */
     @Test
     void jarsOfTheSameReadingsShareTheirRounding() {
         CoolingFit fit = fit(i -> Math.rint(truth(i)) + (i == 5 ? 1 : 0));
-        assertFalse(RoundedRate.reachable(fit).isPresent());
+        assertFalse(RoundingUncertainty.reachable(fit).isPresent());
 
-        double shared = fit.cautiousEstimate().sharedError();
+        double shared = fit.conservativeEstimate().sharedError();
         double own = fit.estimate().standardError();
         assertTrue(shared > 0.1 * own, shared + " of " + own);
-        double six = new JarsOfOneMaterial(Collections.nCopies(6, fit.cautiousEstimate()))
+        double six = new ReplicateGroup(Collections.nCopies(6, fit.conservativeEstimate()))
                 .estimate()
                 .interval(0.95)
                 .high();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Random;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -128,7 +128,7 @@ record RealLessons(int readings, double minutes, double mark, double noise, doub
         return mark * Math.floor(celsius / mark + 0.5);
     }
 
-    Mark grain() {
-        return Mark.of(mark, Scale.CELSIUS);
+    Graduation grain() {
+        return Graduation.of(mark, Scale.CELSIUS);
     }
 }

@@ -2,7 +2,7 @@ package org.snugsheet.engine.cooling;
 
 import java.util.Locale;
 import java.util.Random;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.comparison.Verdict;
@@ -97,15 +97,15 @@ public final class RealLessonsReport {
                 held[0] += limits.rate().contains(rate / 60) ? 1 : 0;
                 held[1] += limits.halfTime().contains(60 * Math.log(2) / rate) ? 1 : 0;
                 held[2] += limits.start().contains(start) ? 1 : 0;
-                Estimate estimate = one.cautiousEstimate();
-                held[3] += new Ratio(estimate, slower.cautiousEstimate())
+                Estimate estimate = one.conservativeEstimate();
+                held[3] += new Ratio(estimate, slower.conservativeEstimate())
                                 .interval(CONFIDENCE)
                                 .contains(1.5)
                         ? 1
                         : 0;
-                held[4] += Verdict.of(estimate, alike.cautiousEstimate()) instanceof Verdict.CannotTell ? 0 : 1;
+                held[4] += Verdict.of(estimate, alike.conservativeEstimate()) instanceof Verdict.CannotTell ? 0 : 1;
                 answered++;
-            } catch (Refusal refusal) {
+            } catch (InvalidInputException refusal) {
                 // A refusal is no answer.
             }
         }

@@ -24,14 +24,14 @@ import org.snugsheet.engine.cooling.RealLessons.Tub;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
 /** Surroundings read on the jars’ thermometer: what their rounding does to a fit, and how often limits hold with it. */
 class SurroundingsErrorTest {
 
-    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+    private static final Graduation DEGREE = Graduation.of(1, Scale.CELSIUS);
     private static final double[] MINUTES = {0, 4, 8, 12, 16, 20, 24, 28, 32, 36, 40};
     private static final int RUNS = 1000;
 
@@ -162,16 +162,17 @@ class SurroundingsErrorTest {
             double rate = 0.03 + 0.05 * random.nextDouble();
             Tub tub = lesson.tub(random);
             CoolingFit jar = lesson.jar(tub, rate, random);
-            Estimate one = jar.cautiousEstimate();
+            Estimate one = jar.conservativeEstimate();
             rates += jar.intervals(0.95).rate().contains(rate / 60) ? 1 : 0;
-            ratios += new Ratio(one, lesson.jar(tub, rate / 1.5, random).cautiousEstimate())
+            ratios += new Ratio(one, lesson.jar(tub, rate / 1.5, random).conservativeEstimate())
                             .interval(0.95)
                             .contains(1.5)
                     ? 1
                     : 0;
-            claims += Verdict.of(one, lesson.jar(tub, rate, random).cautiousEstimate()) instanceof Verdict.CannotTell
-                    ? 0
-                    : 1;
+            claims +=
+                    Verdict.of(one, lesson.jar(tub, rate, random).conservativeEstimate()) instanceof Verdict.CannotTell
+                            ? 0
+                            : 1;
         }
         assertTrue(rates >= least * RUNS && rates <= most * RUNS, "rates held: " + rates);
         assertTrue(ratios >= 0.93 * RUNS, "ratios held: " + ratios);
@@ -188,8 +189,8 @@ class SurroundingsErrorTest {
         int apart = 0;
         for (int run = 0; run < RUNS; run++) {
             Tub tub = lesson.tub(random);
-            Estimate one = lesson.jar(tub, 0.06, random).cautiousEstimate();
-            Estimate other = lesson.jar(tub, 0.055, random).cautiousEstimate();
+            Estimate one = lesson.jar(tub, 0.06, random).conservativeEstimate();
+            Estimate other = lesson.jar(tub, 0.055, random).conservativeEstimate();
             together += Verdict.of(one, other) instanceof Verdict.CannotTell ? 0 : 1;
             apart += Verdict.of(one.onItsOwn(), other.onItsOwn()) instanceof Verdict.CannotTell ? 0 : 1;
         }

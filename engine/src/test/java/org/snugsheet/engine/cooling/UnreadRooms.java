@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Random;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 
 /**
@@ -166,7 +166,7 @@ record UnreadRooms(int readings, double minutes, double mark, double noise, Way 
         return all - together * together / squares;
     }
 
-    Mark grain() {
-        return Mark.of(mark, Scale.CELSIUS);
+    Graduation grain() {
+        return Graduation.of(mark, Scale.CELSIUS);
     }
 }

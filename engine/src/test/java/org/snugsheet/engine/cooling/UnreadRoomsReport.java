@@ -2,7 +2,7 @@ package org.snugsheet.engine.cooling;
 
 import java.util.Locale;
 import java.util.Random;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.reading.Surroundings;
 
 /** How often limits of fitted surroundings hold, by Newton’s law alone and among others: the table of engine/NOTES.md. */
@@ -76,7 +76,7 @@ public final class UnreadRoomsReport {
                     limits.rate().contains(lesson.rate() / 60) ? 1 : 0,
                     off <= 2 * fit.surroundingsError().kelvins() ? 1 : 0,
                     limits.surroundings().high() - limits.surroundings().low());
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return new Tally(1, alone, 0, 0, 0, 0, 0);
         }
     }

@@ -135,8 +135,9 @@ class WanderTest {
             CoolingFit one = lesson.jar(tub, 0.05, random);
             CoolingFit alike = lesson.jar(tub, 0.05, random);
             held += one.intervals(0.95).rate().contains(0.05 / 60) ? 1 : 0;
-            claims +=
-                    Verdict.of(one.cautiousEstimate(), alike.cautiousEstimate()) instanceof Verdict.CannotTell ? 0 : 1;
+            claims += Verdict.of(one.conservativeEstimate(), alike.conservativeEstimate()) instanceof Verdict.CannotTell
+                    ? 0
+                    : 1;
         }
         assertTrue(held >= least * RUNS, "held: " + held);
         assertTrue(claims <= most * RUNS, "false verdicts: " + claims);

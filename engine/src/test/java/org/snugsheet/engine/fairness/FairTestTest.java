@@ -17,7 +17,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -115,7 +115,7 @@ class FairTestTest {
         return CoolingFit.of(
                 Readings.ofMinutes(times, readings, Scale.CELSIUS),
                 Surroundings.constant(new Temperature(around)),
-                Mark.of(0.1, Scale.CELSIUS));
+                Graduation.of(0.1, Scale.CELSIUS));
     }
 
     private static CoolingFit fit(double start, double around, double minutes) {
@@ -130,6 +130,6 @@ class FairTestTest {
         return CoolingFit.of(
                 Readings.ofMinutes(times, readings, Scale.CELSIUS),
                 Surroundings.constant(new Temperature(around)),
-                Mark.of(0.1, Scale.CELSIUS));
+                Graduation.of(0.1, Scale.CELSIUS));
     }
 }

@@ -15,7 +15,7 @@ import org.snugsheet.engine.fairness.UnseenError.Cause;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -25,7 +25,7 @@ import org.snugsheet.engine.reading.Surroundings;
  */
 class UnseenErrorTest {
 
-    private static final Mark HALF = Mark.of(0.5, Scale.CELSIUS);
+    private static final Graduation HALF = Graduation.of(0.5, Scale.CELSIUS);
 
     @ParameterizedTest
     @CsvSource({"42, 5, 0.05, 40, 9", "38, 20, 0.02, 60, 7", "40, 2, 0.08, 30, 16", "4, 21, 0.03, 40, 9"})

@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Mass;
 import org.snugsheet.engine.quantity.Temperature;
@@ -146,21 +146,22 @@ class MixingTest {
         Body stone = new DryBody(new HeatCapacity(2000), new Temperature(300));
         Body jar = WaterBody.of(Volume.of(100, Unit.MILLILITRE), new Temperature(40));
         assertEquals(
-                Trouble.MIXTURE_FREEZES,
-                assertThrows(Refusal.class, () -> Mixing.endTemperature(jar, snowball))
-                        .trouble());
+                Problem.MIXTURE_FREEZES,
+                assertThrows(InvalidInputException.class, () -> Mixing.endTemperature(jar, snowball))
+                        .problem());
         assertEquals(
-                Trouble.MIXTURE_BOILS,
-                assertThrows(Refusal.class, () -> Mixing.endTemperature(stone, jar))
-                        .trouble());
+                Problem.MIXTURE_BOILS,
+                assertThrows(InvalidInputException.class, () -> Mixing.endTemperature(stone, jar))
+                        .problem());
         // Without water there is nothing to freeze.
         assertEquals(140, Mixing.endTemperature(snowball, stone).celsius(), 1e-9);
     }
 
     @Test
     void aBodyThatHoldsNoHeatIsRefused() {
-        Refusal refusal = assertThrows(Refusal.class, () -> new DryBody(HeatCapacity.NONE, new Temperature(20)));
-        assertEquals(Trouble.NOT_POSITIVE, refusal.trouble());
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> new DryBody(HeatCapacity.NONE, new Temperature(20)));
+        assertEquals(Problem.NOT_POSITIVE, refusal.problem());
     }
 
     private static double end(double millilitres, double jar, double bath, double vessel) {

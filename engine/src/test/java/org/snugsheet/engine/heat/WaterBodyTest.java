@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Mass;
 import org.snugsheet.engine.quantity.Temperature;
@@ -88,15 +88,17 @@ class WaterBodyTest {
 
     @ParameterizedTest
     @CsvSource({"-1, WATER_FROZEN", "101, WATER_BOILED"})
-    void iceAndSteamAreRefusedBeforeAndAfter(double celsius, Trouble trouble) {
+    void iceAndSteamAreRefusedBeforeAndAfter(double celsius, Problem problem) {
         Temperature odd = new Temperature(celsius);
         Volume glass = Volume.of(200, Unit.MILLILITRE);
         WaterBody jar = WaterBody.of(glass, new Temperature(30));
         assertEquals(
-                trouble,
-                assertThrows(Refusal.class, () -> WaterBody.of(glass, odd)).trouble());
+                problem,
+                assertThrows(InvalidInputException.class, () -> WaterBody.of(glass, odd))
+                        .problem());
         assertEquals(
-                trouble,
-                assertThrows(Refusal.class, () -> jar.heatGivenOff(odd)).trouble());
+                problem,
+                assertThrows(InvalidInputException.class, () -> jar.heatGivenOff(odd))
+                        .problem());
     }
 }

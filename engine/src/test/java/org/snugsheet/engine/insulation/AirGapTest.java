@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Ambient;
 
 /** Unventilated air layers against ISO 6946 as carried in {@code surface-resistance.csv}. */
 class AirGapTest {
@@ -21,7 +21,7 @@ class AirGapTest {
     @TestFactory
     List<DynamicTest> gaps_are_as_resistant_as_the_standard_says() {
         List<DynamicTest> tests = new ArrayList<>();
-        for (Map<String, String> row : PublishedTable.rows(Place.class, "surface-resistance.csv")) {
+        for (Map<String, String> row : PublishedTable.rows(Ambient.class, "surface-resistance.csv")) {
             double millimetres = row.getOrDefault("thickness_mm", "").isEmpty()
                     ? 0
                     : Double.parseDouble(row.getOrDefault("thickness_mm", ""));

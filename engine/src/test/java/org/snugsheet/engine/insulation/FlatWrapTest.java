@@ -10,8 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Scale;
@@ -115,14 +115,15 @@ class FlatWrapTest {
     @Test
     void nothing_at_all_is_no_wrap() {
         assertSame(
-                Trouble.NO_LAYERS,
-                assertThrows(Refusal.class, () -> FlatWrap.of(Layers.NONE)).trouble());
+                Problem.NO_LAYERS,
+                assertThrows(InvalidInputException.class, () -> FlatWrap.of(Layers.NONE))
+                        .problem());
         assertSame(
-                Trouble.NO_LAYERS,
+                Problem.NO_LAYERS,
                 assertThrows(
-                                Refusal.class,
+                                InvalidInputException.class,
                                 () -> FlatWrap.of(List.of(), ThermalResistance.NONE, ThermalResistance.NONE))
-                        .trouble());
+                        .problem());
         // A bare surface keeps some heat in.
         assertEquals(0.13, r(FlatWrap.of(List.of(), new ThermalResistance(0.13), ThermalResistance.NONE)));
     }

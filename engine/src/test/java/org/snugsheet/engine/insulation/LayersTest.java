@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 class LayersTest {
 
@@ -45,35 +45,37 @@ class LayersTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1, -1e-9})
     void a_thickness_or_conductivity_that_is_not_positive_is_refused_by_its_layer(double value) {
-        assertThirdLayer(Trouble.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, 0.04));
-        assertThirdLayer(Trouble.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, "wool"));
-        assertThirdLayer(Trouble.LAYER_NOT_POSITIVE, "conductivity", () -> TWO.with(3, value));
+        assertThirdLayer(Problem.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, 0.04));
+        assertThirdLayer(Problem.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, "wool"));
+        assertThirdLayer(Problem.LAYER_NOT_POSITIVE, "conductivity", () -> TWO.with(3, value));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void what_is_no_number_is_refused_by_its_layer(double value) {
-        assertThirdLayer(Trouble.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, 0.04));
-        assertThirdLayer(Trouble.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, "wool"));
-        assertThirdLayer(Trouble.LAYER_NOT_A_NUMBER, "conductivity", () -> TWO.with(3, value));
+        assertThirdLayer(Problem.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, 0.04));
+        assertThirdLayer(Problem.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, "wool"));
+        assertThirdLayer(Problem.LAYER_NOT_A_NUMBER, "conductivity", () -> TWO.with(3, value));
     }
 
     @Test
     void a_number_too_small_or_too_great_for_a_computer_is_refused_too() {
-        assertThrows(Refusal.class, () -> TWO.with(Double.MIN_VALUE, 0.04));
-        assertThrows(Refusal.class, () -> FlatWrap.of(TWO.with(1e300, 1e-300)).resistance());
+        assertThrows(InvalidInputException.class, () -> TWO.with(Double.MIN_VALUE, 0.04));
+        assertThrows(
+                InvalidInputException.class,
+                () -> FlatWrap.of(TWO.with(1e300, 1e-300)).resistance());
     }
 
     @Test
     void an_unknown_material_is_refused_by_its_layer() {
-        assertThirdLayer(Trouble.LAYER_UNKNOWN_MATERIAL, "“kryptonite”", () -> TWO.with(3, "kryptonite"));
-        assertThirdLayer(Trouble.LAYER_UNKNOWN_MATERIAL_NEAR, "“fleece”", () -> TWO.with(3, "fleese"));
-        assertThirdLayer(Trouble.LAYER_NO_SUCH_CONDITION, "soaked cork", () -> TWO.with(3, "wet cork"));
+        assertThirdLayer(Problem.LAYER_UNKNOWN_MATERIAL, "“kryptonite”", () -> TWO.with(3, "kryptonite"));
+        assertThirdLayer(Problem.LAYER_UNKNOWN_MATERIAL_NEAR, "“fleece”", () -> TWO.with(3, "fleese"));
+        assertThirdLayer(Problem.LAYER_NO_SUCH_CONDITION, "soaked cork", () -> TWO.with(3, "wet cork"));
     }
 
-    private static void assertThirdLayer(Trouble trouble, String word, Executable adding) {
-        Refusal refusal = assertThrows(Refusal.class, adding);
-        assertSame(trouble, refusal.trouble());
+    private static void assertThirdLayer(Problem problem, String word, Executable adding) {
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, adding);
+        assertSame(problem, refusal.problem());
         assertEquals(OptionalInt.of(3), refusal.row());
         String sentence = refusal.finding().sentence();
         assertTrue(sentence.startsWith("Layer 3: "), sentence);

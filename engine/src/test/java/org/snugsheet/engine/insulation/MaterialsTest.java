@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.water.Water;
 
@@ -124,8 +124,8 @@ class MaterialsTest {
         "wet fleese, fleece"
     })
     void an_unknown_name_near_a_known_one_is_refused_with_a_suggestion(String typed, String meant) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find(typed));
-        assertSame(Trouble.UNKNOWN_MATERIAL_NEAR, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Materials.find(typed));
+        assertSame(Problem.UNKNOWN_MATERIAL_NEAR, refusal.problem());
         assertEquals(OptionalInt.empty(), refusal.row());
         String sentence = refusal.finding().sentence();
         assertTrue(sentence.contains("“" + typed + "”"), sentence);
@@ -136,27 +136,29 @@ class MaterialsTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "kryptonite", "12", "wet", "?!", "zzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzz"})
     void an_unknown_name_far_from_all_is_refused_without(String typed) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find(typed));
-        assertSame(Trouble.UNKNOWN_MATERIAL, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Materials.find(typed));
+        assertSame(Problem.UNKNOWN_MATERIAL, refusal.problem());
         assertTrue(refusal.finding().sentence().contains("“" + typed.strip() + "”"));
     }
 
     @Test
     void a_cell_full_of_text_is_refused_at_once() {
         String essay = "wool and felt ".repeat(5000);
-        assertThrows(Refusal.class, () -> Materials.find(essay));
+        assertThrows(InvalidInputException.class, () -> Materials.find(essay));
     }
 
     @Test
     void a_condition_nothing_is_known_about_is_refused_with_those_that_are() {
-        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find("neoprene", Condition.SOAKED));
-        assertSame(Trouble.NO_SUCH_CONDITION, refusal.trouble());
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> Materials.find("neoprene", Condition.SOAKED));
+        assertSame(Problem.NO_SUCH_CONDITION, refusal.problem());
         assertEquals(
                 "Nothing is known here about soaked neoprene, only when it is dry. Use that, or type its conductivity.",
                 refusal.getMessage());
         assertSame(
-                Trouble.NO_SUCH_CONDITION,
-                assertThrows(Refusal.class, () -> Materials.find("damp wool")).trouble());
+                Problem.NO_SUCH_CONDITION,
+                assertThrows(InvalidInputException.class, () -> Materials.find("damp wool"))
+                        .problem());
     }
 
     /**
@@ -187,8 +189,9 @@ class MaterialsTest {
     @ValueSource(strings = {"", "soggy", "dry damp"})
     void any_other_condition_is_refused(String typed) {
         assertSame(
-                Trouble.UNKNOWN_CONDITION,
-                assertThrows(Refusal.class, () -> Condition.parse(typed)).trouble());
+                Problem.UNKNOWN_CONDITION,
+                assertThrows(InvalidInputException.class, () -> Condition.parse(typed))
+                        .problem());
     }
 
     @ParameterizedTest
@@ -229,7 +232,7 @@ class MaterialsTest {
 
     @Test
     void a_slip_in_another_language_is_met_with_a_name_in_it() {
-        Refusal refusal = assertThrows(Refusal.class, () -> Materials.find("Alufolje"));
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Materials.find("Alufolje"));
         assertTrue(
                 refusal.finding().sentence().contains("Alufolie"),
                 refusal.finding().sentence());

@@ -12,8 +12,8 @@ import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
@@ -105,18 +105,20 @@ class RoundWrapTest {
     @Test
     void a_wrap_of_nothing_and_a_thickness_beyond_reason_are_refused() {
         assertEquals(
-                Trouble.NO_LAYERS,
-                assertThrows(Refusal.class, () -> RoundWrap.of(JAR, Layers.NONE))
-                        .trouble());
+                Problem.NO_LAYERS,
+                assertThrows(InvalidInputException.class, () -> RoundWrap.of(JAR, Layers.NONE))
+                        .problem());
         assertEquals(
-                Trouble.ROUND_TARGET_TOO_HIGH,
-                assertThrows(Refusal.class, () -> Thickness.round(new ThermalResistance(10), new Conductivity(1), JAR))
-                        .trouble());
+                Problem.ROUND_TARGET_TOO_HIGH,
+                assertThrows(
+                                InvalidInputException.class,
+                                () -> Thickness.round(new ThermalResistance(10), new Conductivity(1), JAR))
+                        .problem());
         assertEquals(
-                Trouble.NOT_POSITIVE,
-                assertThrows(Refusal.class, () -> Thickness.criticalRadius(new Conductivity(0.04), 0))
-                        .trouble());
-        assertThrows(Refusal.class, () -> Thickness.flat(ThermalResistance.NONE, new Conductivity(0.04)));
+                Problem.NOT_POSITIVE,
+                assertThrows(InvalidInputException.class, () -> Thickness.criticalRadius(new Conductivity(0.04), 0))
+                        .problem());
+        assertThrows(InvalidInputException.class, () -> Thickness.flat(ThermalResistance.NONE, new Conductivity(0.04)));
     }
 
     private static double loss(double radius, double outer, Conductivity conductivity, double coefficient) {

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.insulation.Layers;
 import org.snugsheet.engine.quantity.Length;
@@ -21,10 +21,10 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
+import org.snugsheet.engine.surface.Ambient;
 import org.snugsheet.engine.surface.Face;
-import org.snugsheet.engine.surface.Facing;
 import org.snugsheet.engine.surface.KnownSurface;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Orientation;
 import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.engine.surface.StillWater;
 import org.snugsheet.engine.surface.StirredWater;
@@ -37,7 +37,7 @@ class DesignTest {
     private static final Volume VOLUME = Volume.of(250, Unit.MILLILITRE);
     private static final Jar JAR = Jar.holding(VOLUME, Length.of(35, Unit.MILLIMETRE));
 
-    static Stream<Place> places() {
+    static Stream<Ambient> places() {
         return Stream.of(
                 new StillAir(),
                 new Wind(0.3),
@@ -56,19 +56,19 @@ class DesignTest {
 
     @ParameterizedTest
     @MethodSource("places")
-    void heat_in_is_heat_out_at_every_face(Place place) {
+    void heat_in_is_heat_out_at_every_face(Ambient place) {
         Layers layers =
                 Layers.NONE.with(2, "glass").with(3, "wool").with(5, "air gap").with(0.02, "foil");
         Design design = new Design(JAR, layers, new ThermalResistance(0.02), new ThermalResistance(0.1), place);
         HeatFlow flow = design.between(WARM, COLD);
-        for (Path path : List.of(flow.side(), flow.lid(), flow.base())) {
+        for (HeatPath path : List.of(flow.side(), flow.lid(), flow.base())) {
             for (int i = 0; i < path.resistances().size(); i++) {
                 double resistance = path.resistances().get(i).squareMetreKelvinsPerWatt();
                 double fall = path.faces().get(i).minus(path.faces().get(i + 1)).kelvins();
                 assertEquals(path.flux() * resistance, fall, 1e-9);
             }
         }
-        assertFilmsSuit(flow.side(), place, new Face(Facing.SIDE, JAR.height(), new Length(0.09004), 0.05));
+        assertFilmsSuit(flow.side(), place, new Face(Orientation.SIDE, JAR.height(), new Length(0.09004), 0.05));
         assertEquals(
                 flow.watts(),
                 WARM.minus(flow.end()).kelvins()
@@ -77,15 +77,15 @@ class DesignTest {
                 1e-9);
     }
 
-    private static void assertFilmsSuit(Path side, Place place, Face face) {
+    private static void assertFilmsSuit(HeatPath side, Ambient place, Face face) {
         int last = side.faces().size() - 1;
         double outside =
                 place.resistance(face, side.faces().get(last - 1), COLD).squareMetreKelvinsPerWatt();
         double widening = face.diameter().metres() / (2 * JAR.radius().metres());
         double fall = side.faces().get(last - 1).minus(COLD).kelvins();
         assertEquals(side.flux() * outside / widening, fall, 1e-9);
-        Face within =
-                new Face(Facing.SIDE, JAR.height(), new Length(2 * JAR.radius().metres()), 0.9);
+        Face within = new Face(
+                Orientation.SIDE, JAR.height(), new Length(2 * JAR.radius().metres()), 0.9);
         double inside =
                 new StillWater().resistance(within, side.faces().get(1), WARM).squareMetreKelvinsPerWatt();
         assertEquals(side.flux() * inside, WARM.minus(side.faces().get(1)).kelvins(), 1e-9);
@@ -98,7 +98,7 @@ class DesignTest {
         for (int i = random.nextInt(4); i > 0; i--) {
             layers = layers.with(Math.exp(3 * random.nextGaussian()), Math.exp(random.nextGaussian() - 2));
         }
-        List<Place> places = places().toList();
+        List<Ambient> places = places().toList();
         // As large as the correlations of the films reach in hot water: 300 mm high and 200 mm wide.
         Jar jar = new Jar(new Length(0.01 + 0.09 * random.nextDouble()), new Length(0.01 + 0.29 * random.nextDouble()));
         Design design = new Design(
@@ -177,7 +177,7 @@ class DesignTest {
         for (double warmer = 0.25; warmer < 20; warmer *= 1.3) {
             double last = Double.POSITIVE_INFINITY;
             for (double cover = 0; cover < 0.2; cover += 0.02) {
-                Path lid = new Design(
+                HeatPath lid = new Design(
                                 JAR, Layers.NONE, new ThermalResistance(cover), ThermalResistance.NONE, new StillAir())
                         .between(new Temperature(12.5 + warmer), new Temperature(12.5))
                         .lid();
@@ -190,7 +190,7 @@ class DesignTest {
     /** On the way to the balance the inside seems colder than ice; in the end the glass is at 8 °C. */
     @Test
     void warm_water_in_a_bare_jar_in_frost_is_no_ice() {
-        Path side = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir())
+        HeatPath side = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir())
                 .between(new Temperature(9), new Temperature(-15))
                 .side();
         assertTrue(side.faces().get(1).celsius() > 5, side.toString());
@@ -200,11 +200,12 @@ class DesignTest {
     void equal_temperatures_and_frozen_water_are_refused() {
         Design design = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillWater());
         assertEquals(
-                Trouble.NO_DIFFERENCE,
-                assertThrows(Refusal.class, () -> design.between(WARM, WARM)).trouble());
+                Problem.NO_DIFFERENCE,
+                assertThrows(InvalidInputException.class, () -> design.between(WARM, WARM))
+                        .problem());
         assertEquals(
-                Trouble.WATER_FROZEN,
-                assertThrows(Refusal.class, () -> design.between(WARM, new Temperature(-5)))
-                        .trouble());
+                Problem.WATER_FROZEN,
+                assertThrows(InvalidInputException.class, () -> design.between(WARM, new Temperature(-5)))
+                        .problem());
     }
 }

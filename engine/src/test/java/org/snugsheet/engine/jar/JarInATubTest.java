@@ -23,7 +23,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Ambient;
 import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.engine.surface.StirredWater;
 
@@ -86,7 +86,7 @@ class JarInATubTest {
         assertEquals(state[0], law.after(minutes * 60).celsius(), 1e-7);
     }
 
-    private static double leaves(double kelvins, double area, Path path) {
+    private static double leaves(double kelvins, double area, HeatPath path) {
         return kelvins * area / path.resistance().squareMetreKelvinsPerWatt();
     }
 
@@ -100,7 +100,7 @@ class JarInATubTest {
         double bothFaces = Math.PI * diameter * diameter / 2;
         double deepInside = 2 * Math.sqrt(2) / Math.PI * bothFaces / Math.sqrt(bothFaces / (4 * Math.PI));
         assertEquals(2 * diameter, deepInside / 2, 1e-12);
-        Path base = design(DRY, 21).between(WARM, TUB).base();
+        HeatPath base = design(DRY, 21).between(WARM, TUB).base();
         double outside = base.resistances().get(2).squareMetreKelvinsPerWatt();
         // 0.13 W/(m·K): ISO 10456, softwood of 500 kg/m³, a row of conductivity.csv.
         assertEquals(0.13 * deepInside / 2, JAR.endArea() / outside, 1e-9);
@@ -109,7 +109,7 @@ class JarInATubTest {
     @ParameterizedTest
     @ValueSource(strings = {"still water", "stirred water"})
     void its_lid_is_under_the_room_and_not_under_water(String place) {
-        Design tub = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, Place.parse(place), ROOM);
+        Design tub = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, Ambient.parse(place), ROOM);
         Design room = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir());
         assertEquals(
                 room.between(WARM, ROOM).lid().flux(),
@@ -204,8 +204,8 @@ class JarInATubTest {
                 JAR, side, ThermalResistance.NONE, ThermalResistance.NONE, new StirredWater(), new Temperature(room));
     }
 
-    private static Path path(double resistance, double outside) {
-        return new Path(
+    private static HeatPath path(double resistance, double outside) {
+        return new HeatPath(
                 0, List.of(new ThermalResistance(resistance)), List.of(new Temperature(10), new Temperature(outside)));
     }
 }

@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
@@ -71,8 +71,9 @@ class LidTest {
         assertEquals(Lid.BARE, Lid.parse("THIN"));
         assertEquals(Lid.OPEN, Lid.parse("offen"));
         assertSame(
-                Trouble.UNKNOWN_LID,
-                assertThrows(Refusal.class, () -> Lid.parse("cork")).trouble());
+                Problem.UNKNOWN_LID,
+                assertThrows(InvalidInputException.class, () -> Lid.parse("cork"))
+                        .problem());
     }
 
     @Test
@@ -80,9 +81,9 @@ class LidTest {
         Temperature same = new Temperature(20);
         for (Lid lid : new Lid[] {Lid.OPEN, Lid.BARE}) {
             assertSame(
-                    Trouble.NO_DIFFERENCE,
-                    assertThrows(Refusal.class, () -> lid.watts(JAR, same, same))
-                            .trouble());
+                    Problem.NO_DIFFERENCE,
+                    assertThrows(InvalidInputException.class, () -> lid.watts(JAR, same, same))
+                            .problem());
         }
     }
 }

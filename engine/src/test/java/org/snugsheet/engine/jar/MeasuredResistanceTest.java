@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.HeatCapacity;
 
@@ -71,9 +71,9 @@ class MeasuredResistanceTest {
                 AREA / 0.001,
                 MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0.099).value(),
                 1e-6);
-        Refusal refusal =
-                assertThrows(Refusal.class, () -> MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0.1));
-        assertEquals(Trouble.ALL_GOES_ELSEWHERE, refusal.trouble());
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class, () -> MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0.1));
+        assertEquals(Problem.ALL_GOES_ELSEWHERE, refusal.problem());
         assertTrue(refusal.finding().sentence().startsWith("The jar loses 0.1 W/K in all"), refusal.toString());
         assertEquals(
                 AREA / 0.1,
@@ -92,9 +92,9 @@ class MeasuredResistanceTest {
     @Test
     void a_jar_that_does_not_cool_shows_nothing() {
         assertEquals(
-                Trouble.RATE_TELLS_NO_RESISTANCE,
-                assertThrows(Refusal.class, () -> MeasuredResistance.ofOneJar(exact(0), CAPACITY, AREA))
-                        .trouble());
+                Problem.RATE_TELLS_NO_RESISTANCE,
+                assertThrows(InvalidInputException.class, () -> MeasuredResistance.ofOneJar(exact(0), CAPACITY, AREA))
+                        .problem());
     }
 
     private static Estimate exact(double value) {

@@ -9,8 +9,8 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.heat.Mixing;
 import org.snugsheet.engine.heat.WaterBody;
@@ -81,12 +81,12 @@ class BathTest {
         WaterBody hot = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(60));
         CoolingConstant k = CoolingConstant.ofPerMinute(0.05);
         assertEquals(
-                Trouble.START_TOO_HOT,
-                assertThrows(Refusal.class, () -> new Bath(tub, 1, hot, k, ROOM, 0))
-                        .trouble());
-        assertThrows(Refusal.class, () -> new Bath(tub, 0, jar, k, ROOM, 0));
-        assertThrows(Refusal.class, () -> new Bath(tub, 1, jar, CoolingConstant.ofPerMinute(0), ROOM, 0));
-        assertThrows(Refusal.class, () -> new Bath(tub, 1, jar, k, ROOM, -1));
+                Problem.START_TOO_HOT,
+                assertThrows(InvalidInputException.class, () -> new Bath(tub, 1, hot, k, ROOM, 0))
+                        .problem());
+        assertThrows(InvalidInputException.class, () -> new Bath(tub, 0, jar, k, ROOM, 0));
+        assertThrows(InvalidInputException.class, () -> new Bath(tub, 1, jar, CoolingConstant.ofPerMinute(0), ROOM, 0));
+        assertThrows(InvalidInputException.class, () -> new Bath(tub, 1, jar, k, ROOM, -1));
     }
 
     /**
@@ -106,6 +106,6 @@ class BathTest {
                 ice.forTheTub() + ice.forTheJars() + ice.forTheRoom(),
                 ice.mass().kilograms(),
                 1e-15);
-        assertThrows(Refusal.class, () -> Ice.holding(bath, 0));
+        assertThrows(InvalidInputException.class, () -> Ice.holding(bath, 0));
     }
 }

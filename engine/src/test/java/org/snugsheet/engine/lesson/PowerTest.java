@@ -10,15 +10,15 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.NamedEstimate;
 import org.snugsheet.engine.comparison.Ranking;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /** The power against whole lessons that are drawn, read to the mark, fitted and judged. */
 class PowerTest {
@@ -82,18 +82,19 @@ class PowerTest {
     void what_no_class_can_do_is_refused() {
         Power alike = new Power(plan(0.05, 30, 3, 1, 0.5), plan(0.0499, 30, 3, 1, 0.5), 0.1);
         assertEquals(
-                Trouble.JARS_OUT_OF_REACH,
-                assertThrows(Refusal.class, () -> alike.jarsFor(0.8)).trouble());
-        assertThrows(Refusal.class, () -> alike.of(0));
-        assertThrows(Refusal.class, () -> alike.of(Power.MOST_JARS + 1));
-        assertThrows(Refusal.class, () -> alike.jarsFor(80));
-        assertThrows(Refusal.class, () -> new Power(alike.first(), alike.second(), -0.1));
+                Problem.JARS_OUT_OF_REACH,
+                assertThrows(InvalidInputException.class, () -> alike.jarsFor(0.8))
+                        .problem());
+        assertThrows(InvalidInputException.class, () -> alike.of(0));
+        assertThrows(InvalidInputException.class, () -> alike.of(Power.MOST_JARS + 1));
+        assertThrows(InvalidInputException.class, () -> alike.jarsFor(80));
+        assertThrows(InvalidInputException.class, () -> new Power(alike.first(), alike.second(), -0.1));
     }
 
     private static NamedEstimate read(ReadingPlan plan, String name, double spread, double warmer, Random random) {
         double k = plan.jar().constant().perSecond() * (1 + spread * random.nextGaussian());
         return new NamedEstimate(
-                name, Lessons.fit(plan, new CoolingConstant(k), warmer, random).cautiousEstimate());
+                name, Lessons.fit(plan, new CoolingConstant(k), warmer, random).conservativeEstimate());
     }
 
     private static ReadingPlan plan(double perMinute, double minutes, double interval, double mark, double scatter) {
@@ -102,7 +103,7 @@ class PowerTest {
                         new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute))),
                 minutes * 60,
                 interval * 60,
-                Mark.of(mark, Scale.CELSIUS),
+                Graduation.of(mark, Scale.CELSIUS),
                 scatter);
     }
 }

@@ -9,25 +9,25 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 class ReadingPlanTest {
 
-    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+    private static final Graduation DEGREE = Graduation.of(1, Scale.CELSIUS);
 
     /** The error planned against the scatter of many fits of drawn readings (JCGM 101:2008, 5.3.2). */
     @ParameterizedTest
     @CsvSource({"0.04, 30, 3, 0.5, 0.5", "0.02, 40, 5, 1, 0.5", "0.08, 20, 2, 0.1, 0.4"})
     void the_error_planned_is_the_error_that_fits_have(
             double perMinute, double minutes, double interval, double mark, double scatter) {
-        Mark graduation = Mark.of(mark, Scale.CELSIUS);
+        Graduation graduation = Graduation.of(mark, Scale.CELSIUS);
         ReadingPlan plan = ReadingPlan.filling(jar(perMinute), minutes * 60, interval * 60, graduation, scatter);
         Random random = new Random(11);
         int lessons = 3000;
@@ -86,8 +86,8 @@ class ReadingPlanTest {
                 ReadingPlan.filling(jar(k), 40 * 60, 60, DEGREE, scatter).relativeError();
         assertTrue(least * 0.99 <= everyMinute && everyMinute <= most * 1.01, least + " " + everyMinute + " " + most);
         assertTrue(everyMinute > 0.02, "2 % is out of reach: " + everyMinute);
-        refused(Trouble.CERTAINTY_OUT_OF_REACH, () -> ReadingPlan.forCertainty(jar(k), 40 * 60, 0.02, DEGREE, scatter));
-        Mark half = Mark.of(0.5, Scale.CELSIUS);
+        refused(Problem.CERTAINTY_OUT_OF_REACH, () -> ReadingPlan.forCertainty(jar(k), 40 * 60, 0.02, DEGREE, scatter));
+        Graduation half = Graduation.of(0.5, Scale.CELSIUS);
         assertTrue(ReadingPlan.forCertainty(jar(k), 40 * 60, 0.02, half, ReadingPlan.usualScatter(half))
                         .relativeError()
                 <= 0.02);
@@ -97,7 +97,7 @@ class ReadingPlanTest {
     void a_finer_mark_and_more_readings_lower_the_error() {
         double coarse = ReadingPlan.filling(jar(0.04), 1800, 300, DEGREE, 0.5).standardError();
         double more = ReadingPlan.filling(jar(0.04), 1800, 120, DEGREE, 0.5).standardError();
-        double fine = ReadingPlan.filling(jar(0.04), 1800, 300, Mark.of(0.1, Scale.CELSIUS), 0.5)
+        double fine = ReadingPlan.filling(jar(0.04), 1800, 300, Graduation.of(0.1, Scale.CELSIUS), 0.5)
                 .standardError();
         assertTrue(more < coarse);
         assertTrue(fine < coarse);
@@ -115,16 +115,16 @@ class ReadingPlanTest {
                 new NewtonCooling(new Temperature(50), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
         Forecast near =
                 new Steady(new NewtonCooling(new Temperature(6), new Temperature(5), CoolingConstant.ofPerMinute(0.1)));
-        refused(Trouble.START_TOO_HOT, () -> ReadingPlan.filling(hot, 1800, 300, DEGREE, 0.5));
-        refused(Trouble.TOO_NEAR_TO_READ, () -> ReadingPlan.filling(near, 1800, 300, DEGREE, 0.5));
-        refused(Trouble.TOO_FEW_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1200, DEGREE, 0.5));
-        refused(Trouble.TOO_MANY_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1, DEGREE, 0.5));
-        refused(Trouble.RATE_NOT_POSITIVE, () -> ReadingPlan.filling(jar(0), 1800, 300, DEGREE, 0.5));
-        refused(Trouble.CERTAINTY_OUT_OF_REACH, () -> ReadingPlan.forCertainty(jar(0.001), 600, 0.01, DEGREE, 0.5));
-        refused(Trouble.NOT_A_SHARE, () -> ReadingPlan.forCertainty(jar(0.1), 600, 5, DEGREE, 0.5));
-        refused(Trouble.NEGATIVE, () -> ReadingPlan.filling(jar(0.1), 1800, 300, DEGREE, -1));
-        refused(Trouble.NOT_POSITIVE, () -> ReadingPlan.filling(jar(0.1), 0, 300, DEGREE, 0.5));
-        refused(Trouble.NOT_POSITIVE, () -> ReadingPlan.filling(jar(0.1), 1800, 0, DEGREE, 0.5));
+        refused(Problem.START_TOO_HOT, () -> ReadingPlan.filling(hot, 1800, 300, DEGREE, 0.5));
+        refused(Problem.TOO_NEAR_TO_READ, () -> ReadingPlan.filling(near, 1800, 300, DEGREE, 0.5));
+        refused(Problem.TOO_FEW_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1200, DEGREE, 0.5));
+        refused(Problem.TOO_MANY_READINGS, () -> ReadingPlan.filling(jar(0.1), 1800, 1, DEGREE, 0.5));
+        refused(Problem.RATE_NOT_POSITIVE, () -> ReadingPlan.filling(jar(0), 1800, 300, DEGREE, 0.5));
+        refused(Problem.CERTAINTY_OUT_OF_REACH, () -> ReadingPlan.forCertainty(jar(0.001), 600, 0.01, DEGREE, 0.5));
+        refused(Problem.NOT_A_SHARE, () -> ReadingPlan.forCertainty(jar(0.1), 600, 5, DEGREE, 0.5));
+        refused(Problem.NEGATIVE, () -> ReadingPlan.filling(jar(0.1), 1800, 300, DEGREE, -1));
+        refused(Problem.NOT_POSITIVE, () -> ReadingPlan.filling(jar(0.1), 0, 300, DEGREE, 0.5));
+        refused(Problem.NOT_POSITIVE, () -> ReadingPlan.filling(jar(0.1), 1800, 0, DEGREE, 0.5));
     }
 
     /**
@@ -133,19 +133,19 @@ class ReadingPlanTest {
      */
     @Test
     void two_jars_are_told_apart_when_the_quadratic_says() {
-        TellApart jars = new TellApart(
+        TimeToDistinguish jars = new TimeToDistinguish(
                 new Temperature(40),
                 new Temperature(5),
                 CoolingConstant.ofPerMinute(0.04),
                 CoolingConstant.ofPerMinute(0.02));
         double x = (1 + Math.sqrt(1 - 8.0 / 35)) / 2;
-        assertEquals(-Math.log(x) / 0.02, jars.by(Mark.of(2, Scale.CELSIUS)) / 60, 1e-6);
+        assertEquals(-Math.log(x) / 0.02, jars.by(Graduation.of(2, Scale.CELSIUS)) / 60, 1e-6);
         assertEquals(Math.log(2) / 0.02, jars.farthest() / 60, 1e-9);
         assertEquals(35.0 / 4, jars.difference(jars.farthest()), 1e-9);
-        refused(Trouble.NEVER_TOLD_APART, () -> jars.by(Mark.of(9, Scale.CELSIUS)));
+        refused(Problem.NEVER_TOLD_APART, () -> jars.by(Graduation.of(9, Scale.CELSIUS)));
         refused(
-                Trouble.RATES_ALIKE,
-                () -> new TellApart(new Temperature(40), new Temperature(5), jars.first(), jars.first()));
+                Problem.RATES_ALIKE,
+                () -> new TimeToDistinguish(new Temperature(40), new Temperature(5), jars.first(), jars.first()));
     }
 
     @Test
@@ -161,7 +161,7 @@ class ReadingPlanTest {
                 new NewtonCooling(new Temperature(40), new Temperature(5), CoolingConstant.ofPerMinute(perMinute)));
     }
 
-    private static void refused(Trouble trouble, org.junit.jupiter.api.function.Executable plan) {
-        assertEquals(trouble, assertThrows(Refusal.class, plan).trouble());
+    private static void refused(Problem problem, org.junit.jupiter.api.function.Executable plan) {
+        assertEquals(problem, assertThrows(InvalidInputException.class, plan).problem());
     }
 }

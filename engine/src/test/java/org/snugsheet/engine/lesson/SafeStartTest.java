@@ -9,9 +9,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Unit;
@@ -29,8 +29,9 @@ class SafeStartTest {
                         && row.getOrDefault("degC", "").equals("43")));
         assertEquals(43, SafeStart.SCHOOL_LIMIT.celsius());
         assertEquals(SafeStart.SCHOOL_LIMIT, SafeStart.require(SafeStart.SCHOOL_LIMIT));
-        Refusal refusal = assertThrows(Refusal.class, () -> SafeStart.require(new Temperature(43.5)));
-        assertEquals(Trouble.START_TOO_HOT, refusal.trouble());
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> SafeStart.require(new Temperature(43.5)));
+        assertEquals(Problem.START_TOO_HOT, refusal.problem());
         assertEquals(
                 "43.5 °C (110.3 °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin cooler.",
                 refusal.finding().sentence());
@@ -80,7 +81,7 @@ class SafeStartTest {
     @ParameterizedTest
     @CsvSource({"-0.1", "100.5", "180"})
     void what_is_no_water_is_refused(double celsius) {
-        assertThrows(Refusal.class, () -> SafeStart.cautions(new Temperature(celsius)));
+        assertThrows(InvalidInputException.class, () -> SafeStart.cautions(new Temperature(celsius)));
     }
 
     /** No caution is a promise: a wrist comes before hands even in lukewarm water. */
@@ -101,14 +102,14 @@ class SafeStartTest {
                         && row.getOrDefault("degC", "").startsWith("60"))
                 .allMatch(row -> Double.parseDouble(shortest(row)) <= 6));
         assertEquals(
-                Trouble.KETTLE_WATER,
+                Problem.KETTLE_WATER,
                 assertThrows(
-                                Refusal.class,
+                                InvalidInputException.class,
                                 () -> Taps.mixing(
                                         new Temperature(95),
                                         new Temperature(10),
                                         new Temperature(38),
                                         Volume.of(1, Unit.LITRE)))
-                        .trouble());
+                        .problem());
     }
 }

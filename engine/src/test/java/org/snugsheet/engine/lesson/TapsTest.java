@@ -7,8 +7,8 @@ import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.heat.Mixing;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.quantity.Temperature;
@@ -48,16 +48,16 @@ class TapsTest {
     void what_no_tap_can_give_is_refused() {
         Volume litre = Volume.of(1, Unit.LITRE);
         assertEquals(
-                Trouble.NOT_BETWEEN_THE_TAPS,
+                Problem.NOT_BETWEEN_THE_TAPS,
                 assertThrows(
-                                Refusal.class,
+                                InvalidInputException.class,
                                 () -> Taps.mixing(new Temperature(38), new Temperature(10), new Temperature(40), litre))
-                        .trouble());
+                        .problem());
         assertEquals(
-                Trouble.START_TOO_HOT,
+                Problem.START_TOO_HOT,
                 assertThrows(
-                                Refusal.class,
+                                InvalidInputException.class,
                                 () -> Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(50), litre))
-                        .trouble());
+                        .problem());
     }
 }

@@ -13,8 +13,8 @@ import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.heat.WaterBody;
@@ -23,14 +23,14 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
 /** A jar in a tub that warms. No source beside the equations: checked against a numerical solution of them. */
 class WarmingTest {
 
-    private static final Mark DEGREE = Mark.of(1, Scale.CELSIUS);
+    private static final Graduation DEGREE = Graduation.of(1, Scale.CELSIUS);
 
     /** The heat balances of tub, a jar that warms it, and a third jar, by Dormand and Prince’s method (Apache Commons Math). */
     @ParameterizedTest
@@ -89,9 +89,9 @@ class WarmingTest {
         Bath bath = bath();
         Warming bare = new Warming(bath, CoolingConstant.ofPerMinute(0.05));
         Warming wrapped = new Warming(bath, CoolingConstant.ofPerMinute(0.03));
-        TellApart ifItStayed =
-                new TellApart(bath.jar().temperature(), bath.tub().temperature(), bare.constant(), wrapped.constant());
-        TellApartInTub jars = new TellApartInTub(bare, wrapped);
+        TimeToDistinguish ifItStayed = new TimeToDistinguish(
+                bath.jar().temperature(), bath.tub().temperature(), bare.constant(), wrapped.constant());
+        TimeToDistinguishInTub jars = new TimeToDistinguishInTub(bare, wrapped);
         assertTrue(jars.by(DEGREE) > ifItStayed.by(DEGREE));
         assertEquals(1, jars.difference(jars.by(DEGREE)), 1e-6);
         assertTrue(jars.difference(jars.farthest()) < ifItStayed.difference(ifItStayed.farthest()));
@@ -102,16 +102,16 @@ class WarmingTest {
         assertEquals(1, bare.difference(longest), 1e-6);
         assertTrue(longest < Math.log(35) / 0.05 * 60);
         assertEquals(
-                Trouble.RATES_ALIKE,
-                assertThrows(Refusal.class, () -> new TellApartInTub(bare, bare))
-                        .trouble());
+                Problem.RATES_ALIKE,
+                assertThrows(InvalidInputException.class, () -> new TimeToDistinguishInTub(bare, bare))
+                        .problem());
     }
 
     /** Whole lessons drawn, read and fitted with the tub’s own readings beside: they scatter by the error that the plan foretells. */
     @Test
     void the_error_foretold_is_the_one_that_fits_have() {
         Warming jar = new Warming(bath(), CoolingConstant.ofPerMinute(0.05));
-        ReadingPlan plan = ReadingPlan.filling(jar, 1800, 180, Mark.of(0.1, Scale.CELSIUS), 0.5);
+        ReadingPlan plan = ReadingPlan.filling(jar, 1800, 180, Graduation.of(0.1, Scale.CELSIUS), 0.5);
         Random random = new Random(14);
         StandardDeviation scatter = new StandardDeviation();
         for (int lesson = 0; lesson < 400; lesson++) {

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /** Volumes, masses and heat capacities. */
 class AmountsTest {
@@ -24,13 +24,14 @@ class AmountsTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1})
     void anAmountOfNothingIsRefused(double value) {
-        assertNamed(QuantityName.VOLUME, Trouble.NOT_POSITIVE, () -> Volume.of(value, Unit.MILLILITRE));
-        assertNamed(QuantityName.MASS, Trouble.NOT_POSITIVE, () -> Mass.of(value, Unit.GRAM));
+        assertNamed(QuantityName.VOLUME, Problem.NOT_POSITIVE, () -> Volume.of(value, Unit.MILLILITRE));
+        assertNamed(QuantityName.MASS, Problem.NOT_POSITIVE, () -> Mass.of(value, Unit.GRAM));
     }
 
     @Test
     void theRefusalSaysTheNumberThatWasTyped() {
-        Refusal refusal = assertThrows(Refusal.class, () -> Volume.of(-250, Unit.MILLILITRE));
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> Volume.of(-250, Unit.MILLILITRE));
         assertEquals(
                 "The volume must be more than zero, but it is -250. Check that cell.",
                 refusal.finding().sentence());
@@ -39,30 +40,32 @@ class AmountsTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
     void whatIsNoNumberIsRefused(double value) {
-        assertThrows(Refusal.class, () -> new Volume(value));
-        assertThrows(Refusal.class, () -> new Mass(value));
-        assertThrows(Refusal.class, () -> new HeatCapacity(value));
+        assertThrows(InvalidInputException.class, () -> new Volume(value));
+        assertThrows(InvalidInputException.class, () -> new Mass(value));
+        assertThrows(InvalidInputException.class, () -> new HeatCapacity(value));
     }
 
     @Test
     void aHeatCapacityMayBeNoneButNotLess() {
         assertEquals(new HeatCapacity(3), new HeatCapacity(3).plus(HeatCapacity.NONE));
-        assertNamed(QuantityName.HEAT_CAPACITY, Trouble.NEGATIVE, () -> new HeatCapacity(-1));
+        assertNamed(QuantityName.HEAT_CAPACITY, Problem.NEGATIVE, () -> new HeatCapacity(-1));
     }
 
     @Test
     void anotherDimensionIsRefused() {
         assertEquals(
-                Trouble.OTHER_DIMENSION,
-                assertThrows(Refusal.class, () -> Volume.of(1, Unit.GRAM)).trouble());
+                Problem.OTHER_DIMENSION,
+                assertThrows(InvalidInputException.class, () -> Volume.of(1, Unit.GRAM))
+                        .problem());
         assertEquals(
-                Trouble.OTHER_DIMENSION,
-                assertThrows(Refusal.class, () -> Mass.of(1, Unit.LITRE)).trouble());
+                Problem.OTHER_DIMENSION,
+                assertThrows(InvalidInputException.class, () -> Mass.of(1, Unit.LITRE))
+                        .problem());
     }
 
-    private static void assertNamed(QuantityName what, Trouble trouble, Runnable question) {
-        Refusal refusal = assertThrows(Refusal.class, question::run);
-        assertEquals(trouble, refusal.trouble());
+    private static void assertNamed(QuantityName what, Problem problem, Runnable question) {
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, question::run);
+        assertEquals(problem, refusal.problem());
         assertEquals(what, refusal.finding().arguments().get(0));
     }
 }

@@ -9,8 +9,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /** Lengths, conductivities and resistances. */
 class QuantityTest {
@@ -49,55 +49,59 @@ class QuantityTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1, -1e-300})
     void what_must_be_more_than_zero_is_refused_otherwise(double value) {
-        assertNamed("length", Trouble.NOT_POSITIVE, () -> Length.of(value, Unit.MILLIMETRE));
-        assertNamed("conductivity", Trouble.NOT_POSITIVE, () -> new Conductivity(value));
+        assertNamed("length", Problem.NOT_POSITIVE, () -> Length.of(value, Unit.MILLIMETRE));
+        assertNamed("conductivity", Problem.NOT_POSITIVE, () -> new Conductivity(value));
     }
 
     @Test
     void a_resistance_may_be_none_but_not_less() {
         assertEquals(0, new ThermalResistance(0).squareMetreKelvinsPerWatt());
-        assertNamed("thermal resistance", Trouble.NEGATIVE, () -> ThermalResistance.of(-0.1, Unit.CLO));
+        assertNamed("thermal resistance", Problem.NEGATIVE, () -> ThermalResistance.of(-0.1, Unit.CLO));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void what_is_no_number_is_refused(double value) {
         assertSame(
-                Trouble.NOT_A_NUMBER,
-                assertThrows(Refusal.class, () -> new Length(value)).trouble());
+                Problem.NOT_A_NUMBER,
+                assertThrows(InvalidInputException.class, () -> new Length(value))
+                        .problem());
         assertSame(
-                Trouble.NOT_A_NUMBER,
-                assertThrows(Refusal.class, () -> new Conductivity(value)).trouble());
+                Problem.NOT_A_NUMBER,
+                assertThrows(InvalidInputException.class, () -> new Conductivity(value))
+                        .problem());
         assertSame(
-                Trouble.NOT_A_NUMBER,
-                assertThrows(Refusal.class, () -> new ThermalResistance(value)).trouble());
+                Problem.NOT_A_NUMBER,
+                assertThrows(InvalidInputException.class, () -> new ThermalResistance(value))
+                        .problem());
     }
 
     @Test
     void a_number_too_great_to_hold_is_refused_and_not_made_infinite() {
-        assertThrows(Refusal.class, () -> Length.of(1e308, Unit.MILE));
+        assertThrows(InvalidInputException.class, () -> Length.of(1e308, Unit.MILE));
         ThermalResistance huge = new ThermalResistance(1e308);
-        assertThrows(Refusal.class, () -> huge.plus(huge));
+        assertThrows(InvalidInputException.class, () -> huge.plus(huge));
     }
 
     @Test
     void a_unit_of_something_else_is_refused() {
         assertSame(
-                Trouble.OTHER_DIMENSION,
-                assertThrows(Refusal.class, () -> Length.of(3, Unit.GRAM)).trouble());
+                Problem.OTHER_DIMENSION,
+                assertThrows(InvalidInputException.class, () -> Length.of(3, Unit.GRAM))
+                        .problem());
         assertSame(
-                Trouble.OTHER_DIMENSION,
-                assertThrows(Refusal.class, () -> Conductivity.of(3, Unit.US_U_VALUE))
-                        .trouble());
+                Problem.OTHER_DIMENSION,
+                assertThrows(InvalidInputException.class, () -> Conductivity.of(3, Unit.US_U_VALUE))
+                        .problem());
         assertSame(
-                Trouble.OTHER_DIMENSION,
-                assertThrows(Refusal.class, () -> ThermalResistance.NONE.in(Unit.US_R_VALUE_PER_INCH))
-                        .trouble());
+                Problem.OTHER_DIMENSION,
+                assertThrows(InvalidInputException.class, () -> ThermalResistance.NONE.in(Unit.US_R_VALUE_PER_INCH))
+                        .problem());
     }
 
-    private static void assertNamed(String what, Trouble trouble, org.junit.jupiter.api.function.Executable making) {
-        Refusal refusal = assertThrows(Refusal.class, making);
-        assertSame(trouble, refusal.trouble());
+    private static void assertNamed(String what, Problem problem, org.junit.jupiter.api.function.Executable making) {
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, making);
+        assertSame(problem, refusal.problem());
         assertTrue(
                 refusal.finding().sentence().contains(what), refusal.finding().sentence());
     }

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /** Temperatures and differences. Source of the formulas: NIST SP 811 (2008), Appendix B.8, in {@code units.csv}. */
 class TemperatureTest {
@@ -143,8 +143,8 @@ class TemperatureTest {
     @ParameterizedTest
     @CsvSource({"CELSIUS, -273.16", "FAHRENHEIT, -459.68", "KELVIN, -0.01", "CELSIUS, -300", "FAHRENHEIT, -1e300"})
     void colder_than_absolute_zero_is_refused_in_the_scale_it_was_typed_in(Scale scale, double degrees) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Temperature.of(degrees, scale));
-        assertSame(Trouble.BELOW_ABSOLUTE_ZERO, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Temperature.of(degrees, scale));
+        assertSame(Problem.BELOW_ABSOLUTE_ZERO, refusal.problem());
         assertTrue(
                 refusal.finding().sentence().contains(" " + scale.symbol() + " "),
                 refusal.finding().sentence());
@@ -155,8 +155,8 @@ class TemperatureTest {
         Temperature cold = Temperature.of(-200, Scale.CELSIUS);
         TemperatureDifference fall = TemperatureDifference.of(-100, Scale.KELVIN);
         assertSame(
-                Trouble.BELOW_ABSOLUTE_ZERO,
-                assertThrows(Refusal.class, () -> cold.plus(fall)).trouble());
+                Problem.BELOW_ABSOLUTE_ZERO,
+                assertThrows(InvalidInputException.class, () -> cold.plus(fall)).problem());
     }
 
     @ParameterizedTest
@@ -164,13 +164,13 @@ class TemperatureTest {
     void what_is_no_number_is_no_temperature(double value) {
         for (Scale scale : Scale.values()) {
             assertSame(
-                    Trouble.NOT_A_NUMBER,
-                    assertThrows(Refusal.class, () -> Temperature.of(value, scale))
-                            .trouble());
+                    Problem.NOT_A_NUMBER,
+                    assertThrows(InvalidInputException.class, () -> Temperature.of(value, scale))
+                            .problem());
             assertSame(
-                    Trouble.NOT_A_NUMBER,
-                    assertThrows(Refusal.class, () -> TemperatureDifference.of(value, scale))
-                            .trouble());
+                    Problem.NOT_A_NUMBER,
+                    assertThrows(InvalidInputException.class, () -> TemperatureDifference.of(value, scale))
+                            .problem());
         }
     }
 
@@ -197,8 +197,8 @@ class TemperatureTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "R", "Réaumur", "°", "CF", "20"})
     void any_other_scale_is_refused_by_its_name(String typed) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Scale.parse(typed));
-        assertSame(Trouble.UNKNOWN_SCALE, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Scale.parse(typed));
+        assertSame(Problem.UNKNOWN_SCALE, refusal.problem());
         assertTrue(
                 refusal.finding().sentence().contains("“" + typed + "”"),
                 refusal.finding().sentence());

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 
 /** Source: NIST Special Publication 811 (2008), Appendix B.8, in the file {@code units.csv} beside this test. */
 class UnitTest {
@@ -196,8 +196,8 @@ class UnitTest {
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "furlong", "mm mm", "°", "ms"})
     void an_unknown_unit_is_refused_by_its_name(String typed) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Unit.parse(typed));
-        assertSame(Trouble.UNKNOWN_UNIT, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Unit.parse(typed));
+        assertSame(Problem.UNKNOWN_UNIT, refusal.problem());
         assertTrue(
                 refusal.finding().sentence().contains("“" + typed + "”"),
                 refusal.finding().sentence());
@@ -206,8 +206,8 @@ class UnitTest {
     @ParameterizedTest
     @ValueSource(strings = {"C", "°F", "kelvin"})
     void a_temperature_scale_is_refused_with_the_function_for_it(String typed) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Unit.parse(typed));
-        assertSame(Trouble.SCALE_IS_NO_UNIT, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Unit.parse(typed));
+        assertSame(Problem.SCALE_IS_NO_UNIT, refusal.problem());
         assertTrue(refusal.finding().sentence().contains("TEMP.CONVERT"));
     }
 
@@ -221,8 +221,8 @@ class UnitTest {
 
     @Test
     void units_of_other_things_are_refused_by_what_they_measure() {
-        Refusal refusal = assertThrows(Refusal.class, () -> Unit.CLO.from(3, Unit.INCH));
-        assertSame(Trouble.OTHER_DIMENSION, refusal.trouble());
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Unit.CLO.from(3, Unit.INCH));
+        assertSame(Problem.OTHER_DIMENSION, refusal.problem());
         assertTrue(
                 refusal.finding().sentence().contains("length"),
                 refusal.finding().sentence());
@@ -232,7 +232,7 @@ class UnitTest {
         for (Unit a : Unit.values()) {
             for (Unit b : Unit.values()) {
                 if (a.dimension() != b.dimension()) {
-                    assertThrows(Refusal.class, () -> a.from(1, b));
+                    assertThrows(InvalidInputException.class, () -> a.from(1, b));
                 }
             }
         }

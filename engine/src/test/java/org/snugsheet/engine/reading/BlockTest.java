@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 class BlockTest {
@@ -42,9 +42,9 @@ class BlockTest {
     @Test
     void each_column_of_readings_needs_its_heading() {
         assertEquals(
-                Trouble.DIFFERENT_NAMES,
-                assertThrows(Refusal.class, () -> Block.of(row("0"), row("a", "b"), List.of(row("40"))))
-                        .trouble());
+                Problem.DIFFERENT_NAMES,
+                assertThrows(InvalidInputException.class, () -> Block.of(row("0"), row("a", "b"), List.of(row("40"))))
+                        .problem());
     }
 
     @Test
@@ -54,7 +54,7 @@ class BlockTest {
         assertEquals(
                 List.of("bare", "wool"),
                 block.jars().stream().map(jar -> jar.heading().name()).toList());
-        assertEquals(new Entry.Gap(), block.jars().get(0).temperatures().get(1));
+        assertEquals(new Entry.Missing(), block.jars().get(0).temperatures().get(1));
         assertEquals(2, block.times().size());
     }
 
@@ -62,8 +62,9 @@ class BlockTest {
     void a_block_without_a_jar_is_refused() {
         for (List<List<Entry>> rows : List.of(List.of(row("min", "bare")), List.of(row("min"), row("0")))) {
             assertEquals(
-                    Trouble.NO_BLOCK,
-                    assertThrows(Refusal.class, () -> Block.of(rows)).trouble());
+                    Problem.NO_BLOCK,
+                    assertThrows(InvalidInputException.class, () -> Block.of(rows))
+                            .problem());
         }
     }
 

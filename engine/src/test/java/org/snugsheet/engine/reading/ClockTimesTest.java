@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
@@ -155,17 +155,19 @@ class ClockTimesTest {
                 "=0 | =0.25 | =0.5;                 2; ROW_CLOCK_OR_STOPWATCH",
                 "0:00 | 0:10 | 1:00;                3; ROW_CLOCK_OR_STOPWATCH",
             })
-    void whatCannotBeSetInOrderIsRefusedByItsRow(String column, int row, Trouble trouble) {
-        Refusal refusal = assertThrows(Refusal.class, () -> ClockTimes.minutes(column(column)));
-        assertEquals(trouble, refusal.trouble(), refusal.finding().sentence());
+    void whatCannotBeSetInOrderIsRefusedByItsRow(String column, int row, Problem problem) {
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> ClockTimes.minutes(column(column)));
+        assertEquals(problem, refusal.problem(), refusal.finding().sentence());
         assertEquals(OptionalInt.of(row), refusal.row());
     }
 
     @ParameterizedTest
     @CsvSource({"5.00 | 10.00 | 15.00", "2.50 | 5.00 | 7.50", "0.25 | 0.50", "9.00 | - | 10.00"})
     void whatCouldBeDecimalsIsRefused(String column) {
-        Refusal refusal = assertThrows(Refusal.class, () -> ClockTimes.minutes(column(column)));
-        assertEquals(Trouble.CLOCK_OR_DECIMALS, refusal.trouble());
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> ClockTimes.minutes(column(column)));
+        assertEquals(Problem.CLOCK_OR_DECIMALS, refusal.problem());
     }
 
     @ParameterizedTest
@@ -185,7 +187,7 @@ class ClockTimesTest {
     void theRefusalSaysWhatToDo(String column, String sentence) {
         assertEquals(
                 sentence,
-                assertThrows(Refusal.class, () -> ClockTimes.minutes(column(column)))
+                assertThrows(InvalidInputException.class, () -> ClockTimes.minutes(column(column)))
                         .finding()
                         .sentence());
     }
@@ -194,7 +196,7 @@ class ClockTimesTest {
     void aColumnWithoutTimesStaysAsItIs() {
         assertEquals(List.of(), ClockTimes.minutes(List.of()));
         assertInstanceOf(
-                Entry.Gap.class, ClockTimes.minutes(List.of(Entry.of(""))).get(0));
+                Entry.Missing.class, ClockTimes.minutes(List.of(Entry.of(""))).get(0));
     }
 
     @Test
@@ -202,9 +204,11 @@ class ClockTimesTest {
         List<Entry> minutes = ClockTimes.minutes(column("9:05 | 9:05"));
         List<Entry> temperatures = List.of(Entry.of(40), Entry.of(39));
         assertEquals(
-                Trouble.TIME_NOT_LATER,
-                assertThrows(Refusal.class, () -> Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS))
-                        .trouble());
+                Problem.TIME_NOT_LATER,
+                assertThrows(
+                                InvalidInputException.class,
+                                () -> Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS))
+                        .problem());
     }
 
     /** Whenever a lesson begins, and however it is written, the minutes are those that went by. */

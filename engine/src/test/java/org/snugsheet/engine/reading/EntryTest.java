@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 class EntryTest {
@@ -19,7 +19,7 @@ class EntryTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "  ", "-", " - ", "–", "—", "\u00a0"})
     void aBlankOrADashIsAGap(String text) {
-        assertInstanceOf(Entry.Gap.class, Entry.of(text));
+        assertInstanceOf(Entry.Missing.class, Entry.of(text));
     }
 
     @ParameterizedTest
@@ -55,18 +55,20 @@ class EntryTest {
     @ValueSource(
             strings = {"warm", "40 X", "4o", "40 41", "1.2.3", "1,234.5", "--3", "40 °", "°C", "40 min", "1e999 °C x"})
     void anythingElseIsRefusedByItsRow(String text) {
-        Refusal refusal = assertThrows(Refusal.class, () -> Entry.of(text).asTemperature(7, Scale.CELSIUS));
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> Entry.of(text).asTemperature(7, Scale.CELSIUS));
 
-        assertEquals(Trouble.NOT_A_TEMPERATURE, refusal.trouble());
+        assertEquals(Problem.NOT_A_TEMPERATURE, refusal.problem());
         assertEquals(OptionalInt.of(7), refusal.row());
         assertTrue(refusal.finding().sentence().contains(text));
     }
 
     @Test
     void colderThanAnythingIsRefusedByItsRow() {
-        Refusal refusal = assertThrows(Refusal.class, () -> Entry.of(-300).asTemperature(2, Scale.CELSIUS));
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> Entry.of(-300).asTemperature(2, Scale.CELSIUS));
 
-        assertEquals(Trouble.ROW_BELOW_ABSOLUTE_ZERO, refusal.trouble());
+        assertEquals(Problem.ROW_BELOW_ABSOLUTE_ZERO, refusal.problem());
         assertEquals(
                 "Row 2: -300 °C is colder than anything can be. Check that reading and its scale.",
                 refusal.finding().sentence());
@@ -79,32 +81,34 @@ class EntryTest {
         assertEquals(Entry.of(1.5e-7), Entry.ofWritten("1.5E-07"));
         assertEquals(Entry.of("wool"), Entry.ofWritten("wool"));
         assertEquals(Entry.of("40 °C"), Entry.ofWritten("40 °C"));
-        assertInstanceOf(Entry.Gap.class, Entry.ofWritten(""));
+        assertInstanceOf(Entry.Missing.class, Entry.ofWritten(""));
     }
 
     @Test
     void aGapIsNeverZero() {
         assertEquals(
-                Trouble.BLANK,
-                assertThrows(Refusal.class, () -> Entry.of("").asNumber(3)).trouble());
+                Problem.BLANK,
+                assertThrows(InvalidInputException.class, () -> Entry.of("").asNumber(3))
+                        .problem());
         assertEquals(
-                Trouble.BLANK,
-                assertThrows(Refusal.class, () -> Entry.of("-").asTemperature(3, Scale.CELSIUS))
-                        .trouble());
+                Problem.BLANK,
+                assertThrows(InvalidInputException.class, () -> Entry.of("-").asTemperature(3, Scale.CELSIUS))
+                        .problem());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"five", "5 °C", "9:05"})
     void whatIsNoPlainNumberIsRefused(String text) {
         assertEquals(
-                Trouble.ROW_NOT_A_NUMBER,
-                assertThrows(Refusal.class, () -> Entry.of(text).asNumber(3)).trouble());
+                Problem.ROW_NOT_A_NUMBER,
+                assertThrows(InvalidInputException.class, () -> Entry.of(text).asNumber(3))
+                        .problem());
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
     void whatIsNoFiniteNumberIsRefused(double value) {
-        assertThrows(Refusal.class, () -> Entry.of(value).asNumber(1));
-        assertThrows(Refusal.class, () -> Entry.of(value).asTemperature(1, Scale.CELSIUS));
+        assertThrows(InvalidInputException.class, () -> Entry.of(value).asNumber(1));
+        assertThrows(InvalidInputException.class, () -> Entry.of(value).asTemperature(1, Scale.CELSIUS));
     }
 }

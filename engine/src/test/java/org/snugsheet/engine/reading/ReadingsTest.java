@@ -8,8 +8,8 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -35,37 +35,37 @@ class ReadingsTest {
 
         assertEquals(0, readings.size());
         assertEquals(
-                Trouble.NO_READINGS,
-                assertThrows(Refusal.class, readings::first).trouble());
+                Problem.NO_READINGS,
+                assertThrows(InvalidInputException.class, readings::first).problem());
     }
 
     @ParameterizedTest
     @CsvSource({"5, 5", "5, 4"})
     void aTimeThatIsNotLaterIsRefusedByItsRow(double before, double time) {
-        Refusal refusal = assertThrows(
-                Refusal.class,
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
                 () -> Readings.ofMinutes(
                         List.of(Entry.of(0), Entry.of(before), Entry.of("-"), Entry.of(time)),
                         List.of(Entry.of(40), Entry.of(38), Entry.of(37), Entry.of(36)),
                         Scale.CELSIUS));
 
-        assertEquals(Trouble.TIME_NOT_LATER, refusal.trouble());
+        assertEquals(Problem.TIME_NOT_LATER, refusal.problem());
         assertEquals(OptionalInt.of(4), refusal.row());
     }
 
     @Test
     void columnsOfDifferentLengthAreRefused() {
-        Refusal refusal = assertThrows(
-                Refusal.class,
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
                 () -> Readings.ofMinutes(List.of(Entry.of(0), Entry.of(5)), List.of(Entry.of(40)), Scale.CELSIUS));
 
-        assertEquals(Trouble.DIFFERENT_LENGTH, refusal.trouble());
+        assertEquals(Problem.DIFFERENT_LENGTH, refusal.problem());
     }
 
     @Test
     void aTimeThatIsTextIsRefusedByItsRow() {
-        Refusal refusal = assertThrows(
-                Refusal.class,
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
                 () -> Readings.ofMinutes(
                         List.of(Entry.of(0), Entry.of("soon")), List.of(Entry.of(40), Entry.of(39)), Scale.CELSIUS));
 
@@ -77,13 +77,13 @@ class ReadingsTest {
     /** GUM (JCGM 100:2008), 4.3.7: half-width a has the standard uncertainty a/√3, so a whole mark has mark/√12. */
     @Test
     void aMarkLeavesItsRoundingBehind() {
-        assertEquals(0.5 / Math.sqrt(3), Mark.usual(Scale.CELSIUS).standardUncertainty(), 1e-15);
-        assertEquals(5.0 / 9 / Math.sqrt(3), Mark.usual(Scale.FAHRENHEIT).standardUncertainty(), 1e-15);
+        assertEquals(0.5 / Math.sqrt(3), Graduation.usual(Scale.CELSIUS).standardUncertainty(), 1e-15);
+        assertEquals(5.0 / 9 / Math.sqrt(3), Graduation.usual(Scale.FAHRENHEIT).standardUncertainty(), 1e-15);
     }
 
     @ParameterizedTest
     @CsvSource({"0", "-1", "NaN"})
     void aMarkIsMoreThanZero(double degrees) {
-        assertThrows(Refusal.class, () -> Mark.of(degrees, Scale.CELSIUS));
+        assertThrows(InvalidInputException.class, () -> Graduation.of(degrees, Scale.CELSIUS));
     }
 }

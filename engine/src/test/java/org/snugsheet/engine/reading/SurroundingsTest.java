@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
@@ -39,24 +39,26 @@ class SurroundingsTest {
 
     @Test
     void aBlankIsNeverZero() {
-        refused(Trouble.SURROUNDINGS_BLANK, Entry.of(""));
-        refused(Trouble.SURROUNDINGS_BLANK, Entry.of(""), Entry.of(""), Entry.of(""), Entry.of(""));
-        refused(Trouble.SURROUNDINGS_BLANK);
+        refused(Problem.SURROUNDINGS_BLANK, Entry.of(""));
+        refused(Problem.SURROUNDINGS_BLANK, Entry.of(""), Entry.of(""), Entry.of(""), Entry.of(""));
+        refused(Problem.SURROUNDINGS_BLANK);
     }
 
     @Test
     void whatIsNoTemperatureIsRefused() {
-        refused(Trouble.SURROUNDINGS_NOT_A_TEMPERATURE, Entry.of("cold"));
-        refused(Trouble.ROW_BELOW_ABSOLUTE_ZERO, Entry.of(-400));
-        refused(Trouble.NOT_A_TEMPERATURE, Entry.of(1), Entry.of("cold"), Entry.of(2), Entry.of(3));
-        refused(Trouble.SURROUNDINGS_LENGTH, Entry.of(1), Entry.of(2));
+        refused(Problem.SURROUNDINGS_NOT_A_TEMPERATURE, Entry.of("cold"));
+        refused(Problem.ROW_BELOW_ABSOLUTE_ZERO, Entry.of(-400));
+        refused(Problem.NOT_A_TEMPERATURE, Entry.of(1), Entry.of("cold"), Entry.of(2), Entry.of(3));
+        refused(Problem.SURROUNDINGS_LENGTH, Entry.of(1), Entry.of(2));
     }
 
     private static Surroundings of(Entry... cells) {
         return Surroundings.of(List.of(cells), MINUTES, Scale.CELSIUS);
     }
 
-    private static void refused(Trouble trouble, Entry... cells) {
-        assertEquals(trouble, assertThrows(Refusal.class, () -> of(cells)).trouble());
+    private static void refused(Problem problem, Entry... cells) {
+        assertEquals(
+                problem,
+                assertThrows(InvalidInputException.class, () -> of(cells)).problem());
     }
 }

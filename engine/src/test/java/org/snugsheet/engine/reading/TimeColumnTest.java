@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 class TimeColumnTest {
@@ -26,13 +26,14 @@ class TimeColumnTest {
         "0, 180, STOPWATCH_HOURS", "0, 300, STOPWATCH_HOURS", "0, 600, STOPWATCH_HOURS", "300, 300, STOPWATCH_HOURS",
         "0, 540, STOPWATCH_HOURS"
     })
-    void time_cells_are_refused_wherever_times_are_taken(int first, int step, Trouble trouble) {
+    void time_cells_are_refused_wherever_times_are_taken(int first, int step, Problem problem) {
         List<Entry> times = IntStream.range(0, 6)
                 .mapToObj(i -> Entry.of((first + i * step) / 1440.0))
                 .toList();
-        assertEquals(trouble, TimeColumn.of(times).notMinutes().orElseThrow().trouble());
+        assertEquals(problem, TimeColumn.of(times).notMinutes().orElseThrow().problem());
         List<Entry> readings = Stream.of(40, 34, 30, 27, 25, 23).map(Entry::of).toList();
-        Refusal refusal = assertThrows(Refusal.class, () -> Readings.ofMinutes(times, readings, Scale.CELSIUS));
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> Readings.ofMinutes(times, readings, Scale.CELSIUS));
         assertTrue(refusal.finding().sentence().contains("COOL.MINUTES(A2:A9)"));
     }
 

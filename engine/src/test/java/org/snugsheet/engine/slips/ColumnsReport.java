@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /** What the finder says of columns made by {@code src/test/scipy/slip_columns.py}, which shares no code with it. */
 final class ColumnsReport {
@@ -47,7 +47,7 @@ final class ColumnsReport {
         double mark = Double.parseDouble(parts[2]);
         List<Entry> readings = entries(parts[6]);
         List<Slip> slips = SlipFinder.find(
-                entries(parts[5]), readings, entries(parts[3]), Mark.of(mark, Scale.CELSIUS), Scale.CELSIUS);
+                entries(parts[5]), readings, entries(parts[3]), Graduation.of(mark, Scale.CELSIUS), Scale.CELSIUS);
         counts[0]++;
         counts[1] += slips.isEmpty() ? 0 : 1;
         List<Slip> here =

@@ -6,7 +6,7 @@ import java.util.SplittableRandom;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * A jar whose truth is known, invented from the laws of the engine: times, true temperatures in °C, surroundings, and how it is read.
@@ -103,8 +103,8 @@ record InventedJar(
         return minutes.length;
     }
 
-    Mark grain() {
-        return Mark.of(mark, scale);
+    Graduation grain() {
+        return Graduation.of(mark, scale);
     }
 
     /** The standard deviation of a reading, rounding and noise together, in kelvins. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /**
  * The slip finder on a labelled set, made from invented jars with other seeds than those of {@link SlipReport}, whose large tables
@@ -207,6 +207,10 @@ class SlipFinderTest {
             times.add(Entry.of(i * interval));
         }
         return SlipFinder.find(
-                times, readings.stream().map(Entry::of).toList(), List.of(Entry.of(around)), Mark.usual(scale), scale);
+                times,
+                readings.stream().map(Entry::of).toList(),
+                List.of(Entry.of(around)),
+                Graduation.usual(scale),
+                scale);
     }
 }

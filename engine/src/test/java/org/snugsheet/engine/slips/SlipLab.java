@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.cooling.CoolingModel;
 import org.snugsheet.engine.cooling.FittedSurroundings;
 import org.snugsheet.engine.cooling.TwoStage;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -81,7 +81,7 @@ final class SlipLab {
             List<Entry> temps,
             List<Entry> around,
             Scale scale,
-            Mark mark,
+            Graduation mark,
             int row) {
 
         List<Slip> slips() {
@@ -131,7 +131,7 @@ final class SlipLab {
             times.add(Entry.of(minutes[i]));
             readings.add(jar.missed()[i] && i + 1 != row ? Entry.of("-") : Entry.of(temps[i]));
         }
-        return new Typed(jar, times, readings, around, scale, Mark.of(jar.mark(), jar.scale()), row);
+        return new Typed(jar, times, readings, around, scale, Graduation.of(jar.mark(), jar.scale()), row);
     }
 
     /** Whether a column without noise, with its slip, lies off every curve; see above. */
@@ -165,7 +165,7 @@ final class SlipLab {
             CoolingModel model = law.apply(Surroundings.of(around, times, Scale.CELSIUS));
             return Math.sqrt(model.fit(Readings.ofMinutes(times, temps, Scale.CELSIUS), jar.grain())
                     .sumOfSquares());
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             // What no jar can do is off every curve.
             return Double.POSITIVE_INFINITY;
         }

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /**
  * The result value, on a straight line through (1, 1), (2, 3), (3, 2), (4, 5), (5, 4).
@@ -58,12 +58,13 @@ class LeastSquaresFitTest {
     void refusesAVarianceThatIsNone() {
         LeastSquaresFit fit = line();
         assertEquals(
-                Trouble.NEGATIVE,
-                assertThrows(Refusal.class, () -> fit.covariance(-1)).trouble());
+                Problem.NEGATIVE,
+                assertThrows(InvalidInputException.class, () -> fit.covariance(-1))
+                        .problem());
         assertEquals(
-                Trouble.NOT_A_NUMBER,
-                assertThrows(Refusal.class, () -> fit.standardErrors(Double.NaN))
-                        .trouble());
+                Problem.NOT_A_NUMBER,
+                assertThrows(InvalidInputException.class, () -> fit.standardErrors(Double.NaN))
+                        .problem());
     }
 
     @Test

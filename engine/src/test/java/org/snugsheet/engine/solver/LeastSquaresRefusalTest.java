@@ -8,24 +8,24 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /** What the solver refuses, each beside something like it that it does not refuse. */
 class LeastSquaresRefusalTest {
 
-    private static Trouble refusal(Runnable call) {
-        return assertThrows(Refusal.class, call::run).trouble();
+    private static Problem refusal(Runnable call) {
+        return assertThrows(InvalidInputException.class, call::run).problem();
     }
 
     @Test
     void needsOneObservationMoreThanParameters() {
         Curve two = Curve.at(new double[] {0, 1}, Jar::line);
         Curve three = Curve.at(new double[] {0, 1, 2}, Jar::line);
-        Refusal refusal =
-                assertThrows(Refusal.class, () -> LeastSquares.fit(two, new double[] {1, 2}, new double[] {0, 0}));
-        assertEquals(Trouble.TOO_FEW_READINGS, refusal.trouble());
-        assertEquals(Refusal.of(Trouble.TOO_FEW_READINGS, 3, 2).getMessage(), refusal.getMessage());
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class, () -> LeastSquares.fit(two, new double[] {1, 2}, new double[] {0, 0}));
+        assertEquals(Problem.TOO_FEW_READINGS, refusal.problem());
+        assertEquals(InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 2).getMessage(), refusal.getMessage());
         assertEquals(
                 1,
                 LeastSquares.fit(three, new double[] {1, 2, 2}, new double[] {0, 0})
@@ -37,23 +37,23 @@ class LeastSquaresRefusalTest {
         for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
             double[] observed = Jar.DEGREES.clone();
             observed[4] = bad;
-            assertEquals(Trouble.NOT_A_NUMBER, refusal(() -> LeastSquares.fit(Jar.CURVE, observed, Jar.GUESS)));
+            assertEquals(Problem.NOT_A_NUMBER, refusal(() -> LeastSquares.fit(Jar.CURVE, observed, Jar.GUESS)));
         }
     }
 
     @Test
     void refusesAGuessWhereTheCurveIsNotFinite() {
         assertEquals(
-                Trouble.NO_CONVERGENCE,
+                Problem.NO_CONVERGENCE,
                 refusal(() -> LeastSquares.fit(Jar.CURVE, Jar.DEGREES, new double[] {50, Double.NaN})));
         assertEquals(
-                Trouble.NO_CONVERGENCE,
+                Problem.NO_CONVERGENCE,
                 refusal(() -> LeastSquares.fit(Jar.CURVE, Jar.DEGREES, new double[] {50, -1e6})));
         Curve slopeless = (b, values, slopes) -> {
             Jar.CURVE.evaluate(b, values, slopes);
             slopes[7][1] = Double.NaN;
         };
-        assertEquals(Trouble.NO_CONVERGENCE, refusal(() -> LeastSquares.fit(slopeless, Jar.DEGREES, Jar.GUESS)));
+        assertEquals(Problem.NO_CONVERGENCE, refusal(() -> LeastSquares.fit(slopeless, Jar.DEGREES, Jar.GUESS)));
     }
 
     @Test
@@ -70,14 +70,14 @@ class LeastSquaresRefusalTest {
         });
         double[] observed = {1.1, 1.9, 3.2, 3.9};
         for (double[] start : new double[][] {{0.3, 0.2}, {0, 0}}) {
-            assertEquals(Trouble.UNDETERMINED, refusal(() -> LeastSquares.fit(sum, observed, start)));
-            assertEquals(Trouble.UNDETERMINED, refusal(() -> LeastSquares.fit(idle, observed, start)));
+            assertEquals(Problem.UNDETERMINED, refusal(() -> LeastSquares.fit(sum, observed, start)));
+            assertEquals(Problem.UNDETERMINED, refusal(() -> LeastSquares.fit(idle, observed, start)));
         }
-        assertEquals(Trouble.UNDETERMINED, refusal(() -> LeastSquares.fit(sum, new double[4], new double[] {0, 0})));
+        assertEquals(Problem.UNDETERMINED, refusal(() -> LeastSquares.fit(sum, new double[4], new double[] {0, 0})));
         // A jar that was at its surroundings all along tells nothing about its rate.
         double[] five = new double[Jar.MINUTES.length];
         Arrays.fill(five, 5);
-        assertEquals(Trouble.UNDETERMINED, refusal(() -> LeastSquares.fit(Jar.CURVE, five, Jar.GUESS)));
+        assertEquals(Problem.UNDETERMINED, refusal(() -> LeastSquares.fit(Jar.CURVE, five, Jar.GUESS)));
     }
 
     @Test
@@ -103,7 +103,7 @@ class LeastSquaresRefusalTest {
             asked.set(0);
             LeastSquares limited = LeastSquares.standard().withMaxEvaluations(limit);
             assertEquals(
-                    Trouble.NO_CONVERGENCE, refusal(() -> limited.solve(counted, set.observed(), set.starts()[0])));
+                    Problem.NO_CONVERGENCE, refusal(() -> limited.solve(counted, set.observed(), set.starts()[0])));
             assertTrue(asked.get() <= limit, () -> asked.get() + " looks, limit " + limit);
         }
         asked.set(0);
@@ -114,9 +114,9 @@ class LeastSquaresRefusalTest {
     @Test
     void refusesWeightsThatAreNotPositiveNumbers() {
         LeastSquares standard = LeastSquares.standard();
-        assertEquals(Trouble.NOT_POSITIVE, refusal(() -> standard.withWeights(new double[] {1, 0, 1})));
-        assertEquals(Trouble.NOT_POSITIVE, refusal(() -> standard.withWeights(new double[] {1, -1, 1})));
-        assertEquals(Trouble.NOT_A_NUMBER, refusal(() -> standard.withWeights(new double[] {1, Double.NaN, 1})));
+        assertEquals(Problem.NOT_POSITIVE, refusal(() -> standard.withWeights(new double[] {1, 0, 1})));
+        assertEquals(Problem.NOT_POSITIVE, refusal(() -> standard.withWeights(new double[] {1, -1, 1})));
+        assertEquals(Problem.NOT_A_NUMBER, refusal(() -> standard.withWeights(new double[] {1, Double.NaN, 1})));
     }
 
     @Test
@@ -135,7 +135,7 @@ class LeastSquaresRefusalTest {
         LeastSquares standard = LeastSquares.standard();
         LeastSquares limited = standard.withMaxEvaluations(1);
         LeastSquares both = limited.withWeights(new double[] {1, 1}).withMaxEvaluations(500);
-        assertEquals(Trouble.NO_CONVERGENCE, refusal(() -> limited.solve(Jar.CURVE, Jar.DEGREES, Jar.GUESS)));
+        assertEquals(Problem.NO_CONVERGENCE, refusal(() -> limited.solve(Jar.CURVE, Jar.DEGREES, Jar.GUESS)));
         assertEquals(
                 LeastSquares.fit(Jar.CURVE, Jar.DEGREES, Jar.GUESS), standard.solve(Jar.CURVE, Jar.DEGREES, Jar.GUESS));
         // The weights are still there after the limit was changed: two do not suit twelve observations.

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 
 /** Variable projection against NIST’s certified values and against the search in all parameters together. */
 class SeparableFitTest {
@@ -93,10 +93,11 @@ class SeparableFitTest {
     @Test
     void aRateThatNothingTellsIsRefused() {
         double[] times = {0, 5, 10, 15};
-        Refusal refusal = assertThrows(
-                Refusal.class, () -> SeparableFit.of(new Decay(times, false), new double[] {0, 0, 0, 0}, 0.1));
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
+                () -> SeparableFit.of(new Decay(times, false), new double[] {0, 0, 0, 0}, 0.1));
 
-        assertEquals(Trouble.UNDETERMINED, refusal.trouble());
+        assertEquals(Problem.UNDETERMINED, refusal.problem());
     }
 
     private static SeparableCurve approach(ReferenceSet set) {

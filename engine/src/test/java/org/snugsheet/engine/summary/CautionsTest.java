@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.slips.Slip;
 
 /** What the whole column shows, in jars invented by closed formulas. */
@@ -29,7 +29,7 @@ class CautionsTest {
     void readings_that_bend_towards_another_level_are_told() {
         List<Finding> found = cautions(0.1, "5", jar(13, 12, 0, 0, new Random(1)));
 
-        assertEquals(List.of(Trouble.BENDS_ELSEWHERE), troubles(found));
+        assertEquals(List.of(Problem.BENDS_ELSEWHERE), problems(found));
         assertTrue(
                 found.get(0)
                         .sentence()
@@ -44,8 +44,8 @@ class CautionsTest {
     @Test
     void melting_ice_is_what_it_is() {
         double[] seen = jar(13, 2, 0, 0, new Random(1));
-        assertEquals(List.of(Trouble.BENDS_ELSEWHERE), troubles(cautions(0.1, "0", seen)));
-        assertEquals(List.of(Trouble.READINGS_WANDER), troubles(cautions(0.1, "melting ice", seen)));
+        assertEquals(List.of(Problem.BENDS_ELSEWHERE), problems(cautions(0.1, "0", seen)));
+        assertEquals(List.of(Problem.READINGS_WANDER), problems(cautions(0.1, "melting ice", seen)));
     }
 
     /** Noise of 0.3 K: the criterion speaks a few times in a hundred by chance, and of a room that drifts as the readings show it. */
@@ -73,7 +73,7 @@ class CautionsTest {
     private static void assertShare(double least, double most, Supplier<double[]> jar) {
         int told = 0;
         for (int i = 0; i < JARS; i++) {
-            told += troubles(cautions(0.1, "5", jar.get())).contains(Trouble.BENDS_ELSEWHERE) ? 1 : 0;
+            told += problems(cautions(0.1, "5", jar.get())).contains(Problem.BENDS_ELSEWHERE) ? 1 : 0;
         }
         double share = (double) told / JARS;
         assertTrue(least <= share && share <= most, "told: " + share);
@@ -84,7 +84,7 @@ class CautionsTest {
     @CsvSource({"1, 2", "0.1, 1", "0.1, 0.5", "0.5, 1"})
     void readings_that_keep_to_coarser_marks_are_told(double mark, double coarser) {
         List<Finding> found = cautions(mark, "5", rounded(coarser));
-        assertEquals(List.of(Trouble.COARSER_THAN_MARK), troubles(found));
+        assertEquals(List.of(Problem.COARSER_THAN_MARK), problems(found));
         assertTrue(
                 found.get(0)
                         .sentence()
@@ -141,7 +141,7 @@ class CautionsTest {
                         minutes,
                         temperatures,
                         List.of(Entry.of(around)),
-                        Mark.of(mark, Scale.CELSIUS),
+                        Graduation.of(mark, Scale.CELSIUS),
                         Scale.CELSIUS))
                 .findings()
                 .stream()
@@ -149,7 +149,7 @@ class CautionsTest {
                 .toList();
     }
 
-    private static List<Trouble> troubles(List<Finding> findings) {
-        return findings.stream().map(Finding::trouble).toList();
+    private static List<Problem> problems(List<Finding> findings) {
+        return findings.stream().map(Finding::problem).toList();
     }
 }

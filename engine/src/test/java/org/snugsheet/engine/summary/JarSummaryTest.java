@@ -11,13 +11,13 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.RankedMaterial;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipKind;
 
@@ -50,8 +50,8 @@ class JarSummaryTest {
         assertTrue(jar.isUsable());
         assertEquals(Optional.empty(), jar.fit().start().found());
         assertEquals(
-                Trouble.START_OUT_OF_REACH,
-                jar.fit().start().whyNot().orElseThrow().trouble());
+                Problem.START_OUT_OF_REACH,
+                jar.fit().start().whyNot().orElseThrow().problem());
         assertTrue(jar.fit().rate().found().isPresent());
         assertEquals(List.of(SlipKind.CAUTION), kinds(jar));
     }
@@ -61,12 +61,14 @@ class JarSummaryTest {
         JarSummary jar = jar("bare", "0 1 2 3 4 5 6", "40 40 41 40 40 39 40", "8");
 
         assertEquals(
-                Trouble.HARDLY_COOLS,
-                jar.fit().halfTime().whyNot().orElseThrow().trouble());
+                Problem.HARDLY_COOLS,
+                jar.fit().halfTime().whyNot().orElseThrow().problem());
         assertEquals(
-                Trouble.HARDLY_COOLS,
-                assertThrows(Refusal.class, () -> jar.fit().halfTime().orRefuse())
-                        .trouble());
+                Problem.HARDLY_COOLS,
+                assertThrows(
+                                InvalidInputException.class,
+                                () -> jar.fit().halfTime().orRefuse())
+                        .problem());
         assertTrue(jar.fit().rate().found().isPresent());
     }
 
@@ -88,7 +90,7 @@ class JarSummaryTest {
                 entries(TIMES),
                 entries("40 35 30 62 23 20 18 16"),
                 entries("8"),
-                Mark.usual(Scale.CELSIUS),
+                Graduation.usual(Scale.CELSIUS),
                 Scale.CELSIUS);
 
         assertTrue(JarSummary.of(typed)
@@ -118,7 +120,7 @@ class JarSummaryTest {
         assertFalse(none.isUsable());
         assertFalse(two.isWaiting());
         assertEquals(
-                Trouble.TOO_FEW_READINGS, two.heldBackBecause().orElseThrow().trouble());
+                Problem.TOO_FEW_READINGS, two.heldBackBecause().orElseThrow().problem());
     }
 
     @Test
@@ -129,9 +131,9 @@ class JarSummaryTest {
                 jar("leaves", TIMES, "- - - - - - - -", ""));
         SheetSummary sheet = SheetSummary.of(jars);
 
-        assertEquals(List.of(Trouble.SURROUNDINGS_BLANK), troubles(sheet.common()));
+        assertEquals(List.of(Problem.SURROUNDINGS_BLANK), problems(sheet.common()));
         assertEquals(List.of(), sheet.own(jars.get(0)));
-        assertEquals(List.of(Trouble.WARMER_THAN_BEFORE, Trouble.ROW_TOO_HOT), troubles(sheet.own(jars.get(1))));
+        assertEquals(List.of(Problem.WARMER_THAN_BEFORE, Problem.ROW_TOO_HOT), problems(sheet.own(jars.get(1))));
         assertEquals(List.of(4, 4), rows(sheet.own(jars.get(1))));
         assertEquals(List.of(), sheet.own(jars.get(2)));
         assertFalse(jars.get(0).isUsable());
@@ -211,22 +213,22 @@ class JarSummaryTest {
                 minutes,
                 celsius,
                 List.of(Entry.of(8)),
-                Mark.of(0.1, Scale.CELSIUS),
+                Graduation.of(0.1, Scale.CELSIUS),
                 Scale.CELSIUS));
 
         assertEquals(1, jar.findings().size(), jar.findings().toString());
-        assertEquals(Trouble.READINGS_WANDER, jar.findings().get(0).finding().trouble());
+        assertEquals(Problem.READINGS_WANDER, jar.findings().get(0).finding().problem());
         assertTrue(jar.isUsable());
     }
 
     @Test
     void a_ranking_of_one_usable_jar_says_which_others_are_held_back_and_why() {
-        Refusal refusal = assertThrows(
-                Refusal.class,
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
                 () -> JarRanking.of(
                         block("bare|" + BARE, "socks|40 37 35 33 13 29 28 26", "leaves|- - - - - - - -"), 0));
 
-        assertEquals(Trouble.TOO_FEW_TO_RANK, refusal.trouble());
+        assertEquals(Problem.TOO_FEW_TO_RANK, refusal.problem());
         String said = refusal.finding().sentence();
         assertTrue(said.contains("socks, minute 20: 13, but 31 would fit"), said);
         assertTrue(said.contains("leaves: There are no readings yet."), said);
@@ -249,7 +251,7 @@ class JarSummaryTest {
                 entries(times),
                 entries(readings),
                 entries(surroundings),
-                Mark.usual(Scale.CELSIUS),
+                Graduation.usual(Scale.CELSIUS),
                 Scale.CELSIUS));
     }
 
@@ -261,8 +263,8 @@ class JarSummaryTest {
         return jar.findings().stream().map(Slip::kind).toList();
     }
 
-    private static List<Trouble> troubles(List<Slip> slips) {
-        return slips.stream().map(slip -> slip.finding().trouble()).toList();
+    private static List<Problem> problems(List<Slip> slips) {
+        return slips.stream().map(slip -> slip.finding().problem()).toList();
     }
 
     private static List<Integer> rows(List<Slip> slips) {

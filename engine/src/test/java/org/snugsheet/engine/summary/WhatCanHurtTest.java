@@ -10,11 +10,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.slips.Slip;
 import org.snugsheet.engine.slips.SlipKind;
 
@@ -35,8 +35,8 @@ class WhatCanHurtTest {
         Scale scale = Scale.parse(letter);
         for (How how : How.values()) {
             JarSummary jar = cooling(start, scale, how);
-            List<Trouble> found = jar.findings().stream()
-                    .map(slip -> slip.finding().trouble())
+            List<Problem> found = jar.findings().stream()
+                    .map(slip -> slip.finding().problem())
                     .toList();
             if (tooHot) {
                 Slip first = jar.findings().get(0);
@@ -109,8 +109,8 @@ class WhatCanHurtTest {
 
         assertEquals(List.of(), jar(cool, "10", Scale.CELSIUS).findings());
         assertEquals(
-                Trouble.ROW_TOO_HOT,
-                jar(hot, "10", Scale.CELSIUS).findings().get(0).finding().trouble());
+                Problem.ROW_TOO_HOT,
+                jar(hot, "10", Scale.CELSIUS).findings().get(0).finding().problem());
     }
 
     @ParameterizedTest
@@ -123,9 +123,9 @@ class WhatCanHurtTest {
         }
 
         assertEquals(
-                List.of(Trouble.SURROUNDINGS_TOO_HOT),
+                List.of(Problem.SURROUNDINGS_TOO_HOT),
                 jar(readings, bath, scale).findings().stream()
-                        .map(slip -> slip.finding().trouble())
+                        .map(slip -> slip.finding().problem())
                         .toList());
     }
 
@@ -189,7 +189,7 @@ class WhatCanHurtTest {
                 minutes,
                 readings,
                 List.of(Entry.ofWritten(surroundings)),
-                Mark.of(0.5, scale),
+                Graduation.of(0.5, scale),
                 scale));
     }
 }

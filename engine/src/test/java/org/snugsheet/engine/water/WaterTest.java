@@ -15,9 +15,9 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Unit;
@@ -180,11 +180,11 @@ class WaterTest {
     @ValueSource(doubles = {-1e-9, -5, -273.15})
     void iceIsRefused(double celsius) {
         Temperature ice = new Temperature(celsius);
-        assertRefused(Trouble.WATER_FROZEN, () -> Water.density(ice));
-        assertRefused(Trouble.WATER_FROZEN, () -> Water.specificHeat(ice));
-        assertRefused(Trouble.WATER_FROZEN, () -> Water.heatGivenOff(ice, new Temperature(20)));
-        assertRefused(Trouble.WATER_FROZEN, () -> Water.heatGivenOff(new Temperature(20), ice));
-        assertRefused(Trouble.WATER_FROZEN, () -> Water.mass(Volume.of(1, Unit.LITRE), ice));
+        assertRefused(Problem.WATER_FROZEN, () -> Water.density(ice));
+        assertRefused(Problem.WATER_FROZEN, () -> Water.specificHeat(ice));
+        assertRefused(Problem.WATER_FROZEN, () -> Water.heatGivenOff(ice, new Temperature(20)));
+        assertRefused(Problem.WATER_FROZEN, () -> Water.heatGivenOff(new Temperature(20), ice));
+        assertRefused(Problem.WATER_FROZEN, () -> Water.mass(Volume.of(1, Unit.LITRE), ice));
     }
 
     @Test
@@ -193,16 +193,16 @@ class WaterTest {
         assertEquals(
                 "Water at 104 °C (219.2 °F) is steam; only liquid water, up to 100 °C (212 °F), can be used."
                         + " Check the scale.",
-                assertRefused(Trouble.WATER_BOILED, () -> Water.density(fahrenheitTakenForCelsius)));
+                assertRefused(Problem.WATER_BOILED, () -> Water.density(fahrenheitTakenForCelsius)));
         assertEquals(
                 "Water at -10 °C (14 °F) is ice; only liquid water, from 0 °C (32 °F) on, can be used."
                         + " Check that cell.",
-                assertRefused(Trouble.WATER_FROZEN, () -> Water.density(Temperature.of(14, Scale.FAHRENHEIT))));
+                assertRefused(Problem.WATER_FROZEN, () -> Water.density(Temperature.of(14, Scale.FAHRENHEIT))));
     }
 
-    private static String assertRefused(Trouble trouble, Runnable question) {
-        Refusal refusal = assertThrows(Refusal.class, question::run);
-        assertEquals(trouble, refusal.trouble());
+    private static String assertRefused(Problem problem, Runnable question) {
+        InvalidInputException refusal = assertThrows(InvalidInputException.class, question::run);
+        assertEquals(problem, refusal.problem());
         return refusal.finding().sentence();
     }
 

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.Temperature;
@@ -91,13 +91,13 @@ class WindChillTest {
         "0, 3, FAHRENHEIT, mph, WIND_CHILL_TOO_CALM"
     })
     void outside_its_limits_there_is_no_wind_chill(
-            double degrees, double speed, Scale scale, String unit, Trouble trouble) {
+            double degrees, double speed, Scale scale, String unit, Problem problem) {
         Temperature air = Temperature.of(degrees, scale);
         Speed wind = Speed.of(speed, Unit.parse(unit));
         assertSame(
-                trouble,
-                assertThrows(Refusal.class, () -> WindChill.of(air, wind, scale))
-                        .trouble());
+                problem,
+                assertThrows(InvalidInputException.class, () -> WindChill.of(air, wind, scale))
+                        .problem());
     }
 
     @ParameterizedTest
@@ -116,7 +116,7 @@ class WindChillTest {
 
     @Test
     void a_wind_below_zero_is_refused() {
-        assertThrows(Refusal.class, () -> Speed.of(-1, Unit.KILOMETRE_PER_HOUR));
+        assertThrows(InvalidInputException.class, () -> Speed.of(-1, Unit.KILOMETRE_PER_HOUR));
     }
 
     private static String cell(Map<String, String> row, String column) {

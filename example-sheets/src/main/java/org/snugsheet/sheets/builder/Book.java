@@ -16,11 +16,11 @@ import java.util.Optional;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.page.Looks;
 import org.snugsheet.office.page.Names;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.page.StyleSheet;
 import org.snugsheet.office.uno.Uno;
 
 /** A document being filled: its pages, its names, what it says about itself, and how it opens. */
@@ -47,7 +47,7 @@ public final class Book {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static Book in(Office office, CalcDocument empty) throws com.sun.star.uno.Exception {
-        Looks.install(empty.uno());
+        StyleSheet.install(empty.uno());
         return new Book(office, empty);
     }
 

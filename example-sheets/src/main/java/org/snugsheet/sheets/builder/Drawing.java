@@ -15,9 +15,9 @@ import com.sun.star.style.ParagraphAdjust;
 import com.sun.star.text.XText;
 import java.util.List;
 import java.util.Map;
-import org.snugsheet.office.page.Looks;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Palette;
+import org.snugsheet.office.page.StyleSheet;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -158,7 +158,7 @@ public final class Drawing {
                         Map.entry("TextHorizontalAdjust", TextHorizontalAdjust.BLOCK),
                         Map.entry("TextVerticalAdjust", TextVerticalAdjust.CENTER),
                         Map.entry("ParaAdjust", ParagraphAdjust.CENTER),
-                        Map.entry("CharFontName", Looks.FONT),
+                        Map.entry("CharFontName", StyleSheet.FONT),
                         Map.entry("CharHeight", (float) points),
                         Map.entry("CharWeight", FontWeight.BOLD),
                         Map.entry("CharColor", Palette.TEXT)));

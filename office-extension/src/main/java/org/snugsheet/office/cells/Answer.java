@@ -4,8 +4,8 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.words.Language;
 
 /** Carries the engine’s answer, or its refusal, back to the cell. */
@@ -25,8 +25,8 @@ public final class Answer {
     public static <T> T of(Supplier<T> engineCall) throws IllegalArgumentException, NoConvergenceException {
         try {
             return finite(engineCall.get());
-        } catch (Refusal refusal) {
-            if (refusal.trouble() == Trouble.NO_CONVERGENCE) {
+        } catch (InvalidInputException refusal) {
+            if (refusal.problem() == Problem.NO_CONVERGENCE) {
                 throw because(
                         refusal, new NoConvergenceException(refusal.finding().sentence()));
             }
@@ -38,7 +38,7 @@ public final class Answer {
     /** Lets an answer pass that a cell can show. */
     private static <T> T finite(T answer) {
         if (answer instanceof Double number && !Double.isFinite(number)) {
-            throw Refusal.of(Trouble.ANSWER_TOO_LARGE);
+            throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
         }
         if (answer instanceof Object[][] table) {
             for (Object[] row : table) {
@@ -56,12 +56,12 @@ public final class Answer {
      * @param thrown what a cell function threw
      * @return the refusal, if there was one
      */
-    public static Optional<Refusal> refusal(Throwable thrown) {
-        return thrown.getCause() instanceof Refusal refusal ? Optional.of(refusal) : Optional.empty();
+    public static Optional<InvalidInputException> refusal(Throwable thrown) {
+        return thrown.getCause() instanceof InvalidInputException refusal ? Optional.of(refusal) : Optional.empty();
     }
 
     // The office sees the exception, Java its cause too.
-    private static <E extends Exception> E because(Refusal refusal, E thrown) {
+    private static <E extends Exception> E because(InvalidInputException refusal, E thrown) {
         thrown.initCause(refusal);
         return thrown;
     }
@@ -76,7 +76,7 @@ public final class Answer {
     public static String inWords(Language language, Supplier<String> engineCall) {
         try {
             return engineCall.get();
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return language.say(refusal.finding());
         }
     }

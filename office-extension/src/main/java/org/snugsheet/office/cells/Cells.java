@@ -3,8 +3,8 @@ package org.snugsheet.office.cells;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
@@ -25,11 +25,11 @@ public final class Cells {
      *
      * @param cells the cells
      * @return their entries, in order
-     * @throws Refusal if it is a block of several rows and columns
+     * @throws InvalidInputException if it is a block of several rows and columns
      */
     public static List<Entry> line(Object[][] cells) {
         if (cells.length > 1 && cells[0].length > 1) {
-            throw Refusal.of(Trouble.NOT_ONE_COLUMN, cells.length, cells[0].length);
+            throw InvalidInputException.of(Problem.NOT_ONE_COLUMN, cells.length, cells[0].length);
         }
         List<Entry> line = new ArrayList<>(cells.length);
         for (Object[] row : cells) {
@@ -59,12 +59,12 @@ public final class Cells {
      *
      * @param cells the cells
      * @return its entry
-     * @throws Refusal if there is more than one cell, or none
+     * @throws InvalidInputException if there is more than one cell, or none
      */
     public static Entry single(Object[][] cells) {
         List<Entry> line = line(cells);
         if (line.size() != 1) {
-            throw Refusal.of(Trouble.NOT_ONE_CELL, line.size());
+            throw InvalidInputException.of(Problem.NOT_ONE_CELL, line.size());
         }
         return line.get(0);
     }
@@ -74,7 +74,7 @@ public final class Cells {
      *
      * @param cells the cells
      * @return its number
-     * @throws Refusal if it is blank or no number
+     * @throws InvalidInputException if it is blank or no number
      */
     public static double number(Object[][] cells) {
         return single(cells).asNumber(1);
@@ -85,7 +85,7 @@ public final class Cells {
      *
      * @param cells the cells
      * @return its number
-     * @throws Refusal if it is blank, no number, or not whole
+     * @throws InvalidInputException if it is blank, no number, or not whole
      */
     public static int whole(Object[][] cells) {
         return whole(number(cells));
@@ -96,11 +96,11 @@ public final class Cells {
      *
      * @param number the number
      * @return the same
-     * @throws Refusal if it is not whole
+     * @throws InvalidInputException if it is not whole
      */
     public static int whole(double number) {
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
-            throw Refusal.of(Trouble.NOT_WHOLE, number);
+            throw InvalidInputException.of(Problem.NOT_WHOLE, number);
         }
         return (int) number;
     }
@@ -111,7 +111,7 @@ public final class Cells {
      * @param cells the cells
      * @param scale the scale of a number without one
      * @return its temperature
-     * @throws Refusal if it is blank or no temperature
+     * @throws InvalidInputException if it is blank or no temperature
      */
     public static Temperature temperature(Object[][] cells, Scale scale) {
         return single(cells).asTemperature(1, scale);
@@ -122,12 +122,12 @@ public final class Cells {
      *
      * @param cells the cells
      * @return its text; a number is written out
-     * @throws Refusal if it is blank
+     * @throws InvalidInputException if it is blank
      */
     public static String text(Object[][] cells) {
         Entry entry = single(cells);
-        if (entry instanceof Entry.Gap) {
-            throw Refusal.atRow(1, Trouble.BLANK);
+        if (entry instanceof Entry.Missing) {
+            throw InvalidInputException.atRow(1, Problem.BLANK);
         }
         return entry.written();
     }
@@ -138,7 +138,7 @@ public final class Cells {
      * @param cells one cell or a range
      * @param answer what to answer for an entry that is no gap, given its row
      * @return one answer for one cell, else a range of the same shape
-     * @throws Refusal if there are more than {@value #MOST}, as in a whole column
+     * @throws InvalidInputException if there are more than {@value #MOST}, as in a whole column
      */
     public static Object each(Object[][] cells, ToDoubleBiFunction<Integer, Entry> answer) {
         requireFew(cells);
@@ -147,7 +147,7 @@ public final class Cells {
             answers[row] = new Object[cells[row].length];
             for (int column = 0; column < cells[row].length; column++) {
                 Entry entry = entry(cells[row][column]);
-                answers[row][column] = entry instanceof Entry.Gap
+                answers[row][column] = entry instanceof Entry.Missing
                         ? ""
                         : (Object) answer.applyAsDouble(cells.length == 1 ? column + 1 : row + 1, entry);
             }
@@ -159,12 +159,12 @@ public final class Cells {
      * Lets cells pass that somebody may have filled.
      *
      * @param cells one cell or a range
-     * @throws Refusal if there are more than {@value #MOST}
+     * @throws InvalidInputException if there are more than {@value #MOST}
      */
     public static void requireFew(Object[][] cells) {
         long count = cells.length == 0 ? 0 : (long) cells.length * cells[0].length;
         if (count > MOST) {
-            throw Refusal.of(Trouble.TOO_MANY_CELLS, count, MOST);
+            throw InvalidInputException.of(Problem.TOO_MANY_CELLS, count, MOST);
         }
     }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Scale;
@@ -16,7 +16,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 /** Reads the value given for an option: void when left out, 0 for a blank cell, which counts as left out too. */
 public final class Options {
@@ -28,7 +28,7 @@ public final class Options {
      *
      * @param option what was given
      * @return the scale; Celsius when left out
-     * @throws org.snugsheet.engine.Refusal if it is no scale
+     * @throws org.snugsheet.engine.InvalidInputException if it is no scale
      */
     public static Scale scale(@Nullable Object option) {
         return given(option).map(entry -> Scale.parse(entry.written())).orElse(Scale.CELSIUS);
@@ -40,10 +40,10 @@ public final class Options {
      * @param option what was given
      * @param scale the scale it is counted on
      * @return the mark; the usual one of that scale when left out
-     * @throws org.snugsheet.engine.Refusal if it is no number above zero
+     * @throws org.snugsheet.engine.InvalidInputException if it is no number above zero
      */
-    public static Mark mark(@Nullable Object option, Scale scale) {
-        return degrees(option).map(degrees -> Mark.of(degrees, scale)).orElseGet(() -> Mark.usual(scale));
+    public static Graduation mark(@Nullable Object option, Scale scale) {
+        return degrees(option).map(degrees -> Graduation.of(degrees, scale)).orElseGet(() -> Graduation.usual(scale));
     }
 
     /**
@@ -52,14 +52,14 @@ public final class Options {
      *
      * @param option what was given
      * @return the degrees; empty when left out
-     * @throws Refusal if it is no number
+     * @throws InvalidInputException if it is no number
      */
     public static Optional<Double> degrees(@Nullable Object option) {
         return given(option).map(entry -> {
             try {
                 return entry.asNumber(1);
-            } catch (Refusal notANumber) {
-                throw Refusal.of(Trouble.MARK_NOT_A_NUMBER, entry.written());
+            } catch (InvalidInputException notANumber) {
+                throw InvalidInputException.of(Problem.MARK_NOT_A_NUMBER, entry.written());
             }
         });
     }
@@ -69,7 +69,7 @@ public final class Options {
      *
      * @param option what was given
      * @return the unit; m²·K/W when left out
-     * @throws org.snugsheet.engine.Refusal if it is no unit of an R-value
+     * @throws org.snugsheet.engine.InvalidInputException if it is no unit of an R-value
      */
     public static Unit resistanceUnit(@Nullable Object option) {
         Unit unit = given(option).map(entry -> Unit.parse(entry.written())).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
@@ -84,7 +84,7 @@ public final class Options {
      * @param option what was given
      * @param unit its unit
      * @return the resistance; none when left out
-     * @throws org.snugsheet.engine.Refusal if it is no number, or negative
+     * @throws org.snugsheet.engine.InvalidInputException if it is no number, or negative
      */
     public static ThermalResistance resistance(@Nullable Object option, Unit unit) {
         return given(option)
@@ -97,7 +97,7 @@ public final class Options {
      *
      * @param option what was given
      * @return what was written; empty when left out
-     * @throws org.snugsheet.engine.Refusal if it is several cells
+     * @throws org.snugsheet.engine.InvalidInputException if it is several cells
      */
     public static Optional<String> words(@Nullable Object option) {
         return given(option).map(Entry::written);
@@ -108,7 +108,7 @@ public final class Options {
      *
      * @param option what was given
      * @return the number; empty when left out
-     * @throws org.snugsheet.engine.Refusal if it is no number
+     * @throws org.snugsheet.engine.InvalidInputException if it is no number
      */
     public static Optional<Double> number(@Nullable Object option) {
         return given(option).map(entry -> entry.asNumber(1));
@@ -120,7 +120,7 @@ public final class Options {
      *
      * @param option what was given; the text {@code "0"} is 0
      * @return the number; empty when left out
-     * @throws Refusal if it is no number, or the number 0
+     * @throws InvalidInputException if it is no number, or the number 0
      */
     public static Optional<Double> numberNotZero(@Nullable Object option) {
         return notZero(option).map(entry -> entry.asNumber(1));
@@ -132,7 +132,7 @@ public final class Options {
      * @param option what was given
      * @param scale the scale of a number without one
      * @return the temperature; empty when left out, and for a plain 0, which a blank cell is too
-     * @throws org.snugsheet.engine.Refusal if it is no temperature
+     * @throws org.snugsheet.engine.InvalidInputException if it is no temperature
      */
     public static Optional<Temperature> temperature(@Nullable Object option, Scale scale) {
         return given(option).map(entry -> entry.asTemperature(1, scale));
@@ -145,7 +145,7 @@ public final class Options {
      * @param option what was given; the text {@code "0"} is 0
      * @param scale the scale of a number without one
      * @return the temperature; empty when left out
-     * @throws Refusal if it is no temperature, or the number 0
+     * @throws InvalidInputException if it is no temperature, or the number 0
      */
     public static Optional<Temperature> temperatureNotZero(@Nullable Object option, Scale scale) {
         return notZero(option).map(entry -> entry.asTemperature(1, scale));
@@ -154,7 +154,7 @@ public final class Options {
     private static Optional<Entry> notZero(@Nullable Object option) {
         Optional<Entry> given = given(option);
         if (given.isEmpty() && option instanceof Number) {
-            throw Refusal.of(Trouble.OPTION_ZERO);
+            throw InvalidInputException.of(Problem.OPTION_ZERO);
         }
         return given;
     }
@@ -164,7 +164,7 @@ public final class Options {
      *
      * @param option what was given, in J/K
      * @return the heat capacity; none when left out
-     * @throws org.snugsheet.engine.Refusal if it is no number, or negative
+     * @throws org.snugsheet.engine.InvalidInputException if it is no number, or negative
      */
     public static HeatCapacity heatCapacity(@Nullable Object option) {
         return given(option).map(entry -> new HeatCapacity(entry.asNumber(1))).orElse(HeatCapacity.NONE);
@@ -176,7 +176,7 @@ public final class Options {
      * @param amount what was given for the one
      * @param other what was given for the other
      * @return their ratio; empty when both are left out
-     * @throws org.snugsheet.engine.Refusal if only one is given, or it is no number
+     * @throws org.snugsheet.engine.InvalidInputException if only one is given, or it is no number
      */
     public static Optional<Double> ratio(@Nullable Object amount, @Nullable Object other) {
         Optional<Entry> one = given(amount);
@@ -193,7 +193,7 @@ public final class Options {
      * @param amount what was given for the one, in millilitres
      * @param other what was given for the other
      * @return both volumes; none when both are left out
-     * @throws org.snugsheet.engine.Refusal if only one is given, or it is no number above zero
+     * @throws org.snugsheet.engine.InvalidInputException if only one is given, or it is no number above zero
      */
     public static List<Volume> volumes(@Nullable Object amount, @Nullable Object other) {
         Optional<Entry> one = given(amount);
@@ -210,7 +210,7 @@ public final class Options {
      * @param lid what was given for the one: a word, or the R-value of its cover in m²·K/W
      * @param other what was given for the other
      * @return both lids; none when both are left out
-     * @throws org.snugsheet.engine.Refusal if only one is given, or it is neither
+     * @throws org.snugsheet.engine.InvalidInputException if only one is given, or it is neither
      */
     public static List<Lid> lids(@Nullable Object lid, @Nullable Object other) {
         Optional<Entry> one = given(lid);
@@ -228,7 +228,7 @@ public final class Options {
     }
 
     private static double needed(Optional<Entry> entry) {
-        return entry.orElseGet(Entry.Gap::new).asNumber(1);
+        return entry.orElseGet(Entry.Missing::new).asNumber(1);
     }
 
     private static boolean isLeftOut(@Nullable Object option) {
@@ -240,7 +240,7 @@ public final class Options {
      *
      * @param option what was given
      * @return its entry; empty when left out
-     * @throws org.snugsheet.engine.Refusal if it is several cells
+     * @throws org.snugsheet.engine.InvalidInputException if it is several cells
      */
     public static Optional<Entry> given(@Nullable Object option) {
         if (isLeftOut(option)) {
@@ -248,7 +248,8 @@ public final class Options {
         }
         Entry entry =
                 option instanceof Object[][] cells ? Cells.single(cells) : Cells.entry(Objects.requireNonNull(option));
-        boolean leftOut = entry instanceof Entry.Gap || (entry instanceof Entry.Value number && number.value() == 0);
+        boolean leftOut =
+                entry instanceof Entry.Missing || (entry instanceof Entry.Value number && number.value() == 0);
         return leftOut ? Optional.empty() : Optional.of(entry);
     }
 }

@@ -7,7 +7,7 @@ import com.sun.star.awt.XDialog;
 import com.sun.star.lang.EventObject;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
@@ -22,15 +22,15 @@ final class Accepting<T> implements XActionListener {
 
     private final Object dialog;
     private final Language language;
-    private final Trouble trouble;
+    private final ErrorDisplay errorDisplay;
     private final Answers<T> answers;
     private @Nullable T given;
     private com.sun.star.uno.@Nullable Exception failed;
 
-    Accepting(Object dialog, Language language, Trouble trouble, Answers<T> answers) {
+    Accepting(Object dialog, Language language, ErrorDisplay errorDisplay, Answers<T> answers) {
         this.dialog = dialog;
         this.language = language;
-        this.trouble = trouble;
+        this.errorDisplay = errorDisplay;
         this.answers = answers;
     }
 
@@ -41,7 +41,7 @@ final class Accepting<T> implements XActionListener {
             end();
         } catch (Declined declined) {
             tell(declined.sentence(language));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             tell(language.say(refusal.finding()));
         } catch (com.sun.star.uno.Exception broken) {
             giveUp(broken);
@@ -58,7 +58,7 @@ final class Accepting<T> implements XActionListener {
 
     private void tell(String sentence) {
         try {
-            trouble.tell(Uno.as(XControl.class, dialog).getPeer(), sentence);
+            errorDisplay.tell(Uno.as(XControl.class, dialog).getPeer(), sentence);
         } catch (com.sun.star.uno.Exception broken) {
             giveUp(broken);
         }

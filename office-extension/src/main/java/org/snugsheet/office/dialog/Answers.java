@@ -1,6 +1,6 @@
 package org.snugsheet.office.dialog;
 
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.words.Declined;
 
 /**
@@ -16,7 +16,7 @@ public interface Answers<T> {
      * @return the answers
      * @throws com.sun.star.uno.Exception if the office fails
      * @throws Declined if they do not go together
-     * @throws Refusal if one of them is no answer
+     * @throws InvalidInputException if one of them is no answer
      */
     T read() throws com.sun.star.uno.Exception;
 }

@@ -143,16 +143,16 @@ public final class Form implements AutoCloseable {
      *
      * @param <T> what the answers are
      * @param above the window in front of which it stands
-     * @param trouble tells what is wrong with the answers
+     * @param errorDisplay tells what is wrong with the answers
      * @param answers reads them
      * @return the answers; empty if the window was cancelled
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public <T> Optional<T> askUntil(XFrame above, Trouble trouble, Answers<T> answers)
+    public <T> Optional<T> askUntil(XFrame above, ErrorDisplay errorDisplay, Answers<T> answers)
             throws com.sun.star.uno.Exception {
         controls.button(ACCEPT, language.words(DialogWords.ACCEPT), PushButtonType.STANDARD, true, 2);
         controls.button("cancel", language.words(DialogWords.CANCEL), PushButtonType.CANCEL, false, 1);
-        Accepting<T> accepting = new Accepting<>(dialog, language, trouble, answers);
+        Accepting<T> accepting = new Accepting<>(dialog, language, errorDisplay, answers);
         Uno.as(XButton.class, control(ACCEPT)).addActionListener(accepting);
         show(above);
         return accepting.answered();

@@ -1,10 +1,10 @@
 package org.snugsheet.office.dialog;
 
 import java.text.NumberFormat;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
@@ -32,7 +32,7 @@ public final class Typed {
      * @return degrees of that scale
      */
     public static String usualMark(Scale scale, Language language) {
-        return written(Mark.usual(scale).graduation().in(scale), language);
+        return written(Graduation.usual(scale).graduation().in(scale), language);
     }
 
     /**
@@ -45,7 +45,7 @@ public final class Typed {
     public static double number(String typed) {
         try {
             return Entry.of(typed).asNumber(1);
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             // The refusal would speak of a row, and a field has none.
             throw new Declined(DialogWords.NOT_A_NUMBER, typed.strip());
         }

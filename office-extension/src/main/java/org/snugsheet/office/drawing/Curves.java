@@ -4,11 +4,11 @@ import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.office.functions.TroubleWords;
-import org.snugsheet.office.page.Ink;
+import org.snugsheet.office.functions.ProblemWords;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.ScatterChart;
+import org.snugsheet.office.page.SeriesColor;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -21,7 +21,7 @@ import org.snugsheet.office.words.Language;
 public final class Curves {
 
     /** As many jars as can be told apart by colour, symbol and kind of line together. */
-    public static final int MOST_JARS = Ink.forJars().size();
+    public static final int MOST_JARS = SeriesColor.forJars().size();
 
     private static final int STEPS = 40;
 
@@ -138,13 +138,13 @@ public final class Curves {
                     "=IF(ISBLANK(" + reading + ");\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading + ";" + own + ");"
                             + own + ";" + common + ");" + reading + "))");
         }
-        String troubles = "CHECK.ALL(" + arguments(jar) + ")";
+        String problems = "CHECK.ALL(" + arguments(jar) + ")";
         // The head of that column is no caution either.
-        String sure = "INDEX(" + troubles + ";0;3)&\"\"";
+        String sure = "INDEX(" + problems + ";0;3)&\"\"";
         page.formula(
                 checked(jar),
-                "=IFERROR(IF(SUMPRODUCT((" + sure + "<>\"\")*(" + sure + "<>\"" + language.words(TroubleWords.CAUTION)
-                        + "\"))=1;\"OK\";INDEX(" + troubles + ";2;2)&\"\");\"\")");
+                "=IFERROR(IF(SUMPRODUCT((" + sure + "<>\"\")*(" + sure + "<>\"" + language.words(ProblemWords.CAUTION)
+                        + "\"))=1;\"OK\";INDEX(" + problems + ";2;2)&\"\");\"\")");
         String at = range(fitted(0) - 1, 2, fitted(0) - 1, 2 + STEPS);
         page.table(
                 range(fitted(jar), 1, fitted(jar) + 2, 2 + STEPS),
@@ -159,10 +159,10 @@ public final class Curves {
      * @return the formula
      */
     public String check(int jar, Language language) {
-        String caution = "&\"\"=\"" + language.words(TroubleWords.CAUTION) + "\"";
-        String troubles = "CHECK.ALL(" + arguments(jar) + ")";
-        String second = "INDEX(" + troubles + ";3;";
-        return "=TRIM(CHECK.READINGS(" + arguments(jar) + ")&IFERROR(IF(AND(INDEX(" + troubles + ";2;3)" + caution
+        String caution = "&\"\"=\"" + language.words(ProblemWords.CAUTION) + "\"";
+        String problems = "CHECK.ALL(" + arguments(jar) + ")";
+        String second = "INDEX(" + problems + ";3;";
+        return "=TRIM(CHECK.READINGS(" + arguments(jar) + ")&IFERROR(IF(AND(INDEX(" + problems + ";2;3)" + caution
                 + ";NOT(" + second + "3)" + caution + "));\" \"&" + second + "2)&\" \"&" + second + "4);\"\");\"\"))";
     }
 
@@ -247,8 +247,8 @@ public final class Curves {
         return new Plot(form, cells(at), cells(up), cells(name(jar)), ink(jar));
     }
 
-    private static Ink ink(int jar) {
-        return Ink.forJars().get(jar % MOST_JARS);
+    private static SeriesColor ink(int jar) {
+        return SeriesColor.forJars().get(jar % MOST_JARS);
     }
 
     private String arguments(int jar) {

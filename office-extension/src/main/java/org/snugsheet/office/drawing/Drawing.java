@@ -5,8 +5,8 @@ import com.sun.star.text.XText;
 import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.NewPage;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Paper;
@@ -55,23 +55,23 @@ public record Drawing(String page, List<String> without) {
             sheet.width("A1", 34).width("B1:I1", 22).height("A1:A26", 5.2);
             int numbers = CHECKS_ROW + jars + 2;
             Curves curves = new Curves(sheet, source, 0, numbers).write(language);
-            sheet.look("A" + CHECKS_ROW + ":I" + CHECKS_ROW, Look.SECTION)
+            sheet.look("A" + CHECKS_ROW + ":I" + CHECKS_ROW, CellStyleName.SECTION)
                     .text("A" + CHECKS_ROW, language.words(DrawingWords.CHECKS));
             for (int jar = 0; jar < jars; jar++) {
                 int row = CHECKS_ROW + 1 + jar;
-                sheet.formula("A" + row, "=" + curves.name(jar)).look("A" + row, Look.LABEL);
+                sheet.formula("A" + row, "=" + curves.name(jar)).look("A" + row, CellStyleName.LABEL);
                 String said = "B" + row + ":I" + row;
-                sheet.merge(said).look(said, Look.MESSAGE).formula("B" + row, curves.check(jar, language));
-                Highlight.unlessOk(sheet, said, "$B$" + row, Look.TROUBLE_MESSAGE);
+                sheet.merge(said).look(said, CellStyleName.MESSAGE).formula("B" + row, curves.check(jar, language));
+                Highlight.unlessOk(sheet, said, "$B$" + row, CellStyleName.TROUBLE_MESSAGE);
                 sheet.height("A" + row, shown(sheet, "B" + row).length() > TWO_LINES ? 14 : 9.5);
                 if (shown(sheet, curves.firstOfCurve(jar)).isEmpty()) {
                     without.add(shown(sheet, curves.name(jar)));
                 }
             }
-            sheet.text("A" + numbers, language.words(DrawingWords.BEHIND)).look("A" + numbers, Look.HINT);
+            sheet.text("A" + numbers, language.words(DrawingWords.BEHIND)).look("A" + numbers, CellStyleName.HINT);
             // Last, because then the office may record steps again.
             curves.draw(office, CHART, language);
-            new PrintSetup(PrintSetup.Way.LYING, language.words(DrawingWords.TITLE))
+            new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(DrawingWords.TITLE))
                     .on(DocumentRegion.of(document).hasLetterPaper() ? Paper.LETTER : Paper.A4)
                     .applyStyle(sheet);
         });

@@ -5,10 +5,10 @@ import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
+import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.MarkFollowsScale;
-import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.words.Language;
 
@@ -33,11 +33,11 @@ public final class DrawingForm {
          *
          * @param selected the block
          * @return the source of the curves
-         * @throws org.snugsheet.engine.Refusal if the mark is no number above zero
+         * @throws org.snugsheet.engine.InvalidInputException if the mark is no number above zero
          */
         public Curves.Source of(Selected selected) {
-            Mark usual = Mark.usual(scale);
-            Mark used = mark.isBlank() ? usual : Mark.of(Typed.number(mark), scale);
+            Graduation usual = Graduation.usual(scale);
+            Graduation used = mark.isBlank() ? usual : Graduation.of(Typed.number(mark), scale);
             return new Curves.Source(
                     selected.times(),
                     selected.jars(),
@@ -54,7 +54,7 @@ public final class DrawingForm {
      * @param window the window in front of which it stands
      * @param language the language of the window
      * @param first what stands in the fields at first
-     * @param trouble tells why answers cannot be used
+     * @param errorDisplay tells why answers cannot be used
      * @param selected the block
      * @return the source of the curves; empty if cancelled
      * @throws com.sun.star.uno.Exception if the office fails
@@ -64,7 +64,7 @@ public final class DrawingForm {
             XFrame window,
             Language language,
             Answers first,
-            Trouble trouble,
+            ErrorDisplay errorDisplay,
             Selected selected)
             throws com.sun.star.uno.Exception {
         try (Form form = new Form(office, language, DrawingWords.ASK)) {
@@ -80,7 +80,7 @@ public final class DrawingForm {
             MarkFollowsScale.in(form, "Scale", "Mark", SCALES, language);
             return form.askUntil(
                     window,
-                    trouble,
+                    errorDisplay,
                     () -> new Answers(
                                     form.textOf("Surroundings"),
                                     form.textOf("Mark"),

@@ -32,7 +32,7 @@ final class Scales {
     static Optional<Scale> plain(List<List<Entry>> rows) {
         List<Entry> heads = rows.get(0);
         List<Integer> jars = IntStream.range(1, heads.size())
-                .filter(column -> rows.stream().anyMatch(row -> !(row.get(column) instanceof Entry.Gap)))
+                .filter(column -> rows.stream().anyMatch(row -> !(row.get(column) instanceof Entry.Missing)))
                 .boxed()
                 .toList();
         List<Integer> unnamed = jars.stream()

@@ -69,7 +69,7 @@ public record Selected(
         List<Curves.Jar> jars = new ArrayList<>();
         for (int column = 1; column < heads.size(); column++) {
             int index = column;
-            if (rows.stream().anyMatch(row -> !(row.get(index) instanceof Entry.Gap))) {
+            if (rows.stream().anyMatch(row -> !(row.get(index) instanceof Entry.Missing))) {
                 int at = place.StartColumn + column;
                 jars.add(new Curves.Jar(prefix + fixed(at, place.StartRow), down(prefix, at, place)));
             }

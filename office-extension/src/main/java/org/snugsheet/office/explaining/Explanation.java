@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.engine.Finding;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.declare.FunctionDeclaration.ArgumentDeclaration;
 import org.snugsheet.office.explaining.FormulaCalls.Call;
@@ -69,27 +69,27 @@ public final class Explanation {
         }
         try (HiddenCopy copy = new HiddenCopy(office, document)) {
             return new Explanation(document, language, cell, at, formula.separator())
-                    .of(calls, new Givens(document, at, formula, copy));
+                    .of(calls, new ArgumentValues(document, at, formula, copy));
         }
     }
 
-    private String of(List<Call> calls, Givens givens) throws com.sun.star.uno.Exception {
+    private String of(List<Call> calls, ArgumentValues givens) throws com.sun.star.uno.Exception {
         // The first that cannot answer is the one to fix; otherwise the outermost is the one asked about.
-        List<Told> all = new ArrayList<>();
+        List<CallExplanation> all = new ArrayList<>();
         for (Call call : calls) {
             all.add(told(call, givens));
-            if (all.get(all.size() - 1).trouble().isPresent()) {
+            if (all.get(all.size() - 1).problem().isPresent()) {
                 break;
             }
         }
-        Told told = all.remove(all.size() - 1);
+        CallExplanation told = all.remove(all.size() - 1);
         FunctionDeclaration function = told.call().function();
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add(language.say(ExplainingWords.HEAD, name, withSeparator(function.signature(language)))
                 + "\n"
                 + language.say(ExplainingWords.FORMULA, Uno.property(cell, "FormulaLocal")));
         // First what was asked for: a window shows no more than the first half of a long explanation.
-        paragraphs.add(told.trouble().isPresent() ? told.trouble().get() : answer(told));
+        paragraphs.add(told.problem().isPresent() ? told.problem().get() : answer(told));
         WhatCanHurt.in(function, told.givens(), language)
                 .filter(caution -> !paragraphs.get(1).contains(caution))
                 .ifPresent(paragraphs::add);
@@ -110,29 +110,33 @@ public final class Explanation {
     }
 
     /** What is to be said of one call: its arguments line by line, what it answers, and why it cannot, if it cannot. */
-    private record Told(
-            Call call, List<Given> givens, List<String> lines, Optional<Object> answer, Optional<String> trouble) {}
+    private record CallExplanation(
+            Call call,
+            List<ArgumentValue> givens,
+            List<String> lines,
+            Optional<Object> answer,
+            Optional<String> problem) {}
 
-    private Told told(Call call, Givens lookUp) throws com.sun.star.uno.Exception {
-        List<Given> givens = new ArrayList<>();
+    private CallExplanation told(Call call, ArgumentValues lookUp) throws com.sun.star.uno.Exception {
+        List<ArgumentValue> givens = new ArrayList<>();
         for (List<FormulaToken> argument : call.arguments()) {
             givens.add(lookUp.of(argument));
         }
         List<ArgumentDeclaration> declared = call.function().arguments();
-        List<Given> all = new ArrayList<>(givens);
+        List<ArgumentValue> all = new ArrayList<>(givens);
         while (all.size() < declared.size()) {
-            all.add(Given.LEFT_OUT);
+            all.add(ArgumentValue.LEFT_OUT);
         }
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < declared.size(); i++) {
             lines.add(new GivenWords(language).line(declared.get(i), all.get(i)));
         }
-        Optional<String> trouble = faults(call.function(), givens);
-        if (trouble.isPresent() || !all.stream().allMatch(Given::isKnown)) {
-            return new Told(call, all, lines, Optional.empty(), trouble);
+        Optional<String> problem = faults(call.function(), givens);
+        if (problem.isPresent() || !all.stream().allMatch(ArgumentValue::isKnown)) {
+            return new CallExplanation(call, all, lines, Optional.empty(), problem);
         }
-        Rerun.Result result = Rerun.of(call.function(), all, language);
-        return new Told(
+        CallReplay.Result result = CallReplay.of(call.function(), all, language);
+        return new CallExplanation(
                 call,
                 all,
                 lines,
@@ -141,7 +145,7 @@ public final class Explanation {
     }
 
     /** What is wrong before any value is looked at. */
-    private Optional<String> faults(FunctionDeclaration function, List<Given> givens) {
+    private Optional<String> faults(FunctionDeclaration function, List<ArgumentValue> givens) {
         int most = function.arguments().size();
         long needed = function.arguments().stream()
                 .filter(argument -> !argument.optional())
@@ -149,14 +153,14 @@ public final class Explanation {
         if (givens.size() > most) {
             return Optional.of(language.say(ExplainingWords.TOO_MANY, givens.size(), most, separator));
         }
-        if (givens.size() < needed || givens.stream().limit(needed).anyMatch(Given::isLeftOut)) {
+        if (givens.size() < needed || givens.stream().limit(needed).anyMatch(ArgumentValue::isLeftOut)) {
             long given = givens.stream()
                     .limit(needed)
                     .filter(one -> !one.isLeftOut())
                     .count();
             return Optional.of(language.say(ExplainingWords.TOO_FEW, given, needed, separator));
         }
-        Optional<Given.Fault> fault =
+        Optional<ArgumentValue.Fault> fault =
                 givens.stream().flatMap(one -> one.fault().stream()).findFirst();
         if (fault.isPresent()) {
             return Optional.of(language.say(
@@ -169,7 +173,7 @@ public final class Explanation {
                 .map(error -> language.say(ExplainingWords.ERROR_GIVEN, error));
     }
 
-    private String reason(Refusal refusal, List<Given> givens) {
+    private String reason(InvalidInputException refusal, List<ArgumentValue> givens) {
         String sentence = language.say(refusal.finding());
         return Headings.blamed(refusal, givens)
                 // To type a number over a heading is not the way out.
@@ -177,7 +181,7 @@ public final class Explanation {
                 .orElse(sentence);
     }
 
-    private String answer(Told told) throws com.sun.star.uno.Exception {
+    private String answer(CallExplanation told) throws com.sun.star.uno.Exception {
         String inCell = Uno.as(XText.class, cell).getString();
         if (cell.getError() != 0) {
             return told.givens().stream()
@@ -218,10 +222,10 @@ public final class Explanation {
         return area.StartColumn == area.EndColumn && area.StartRow == area.EndRow;
     }
 
-    private String inShort(Told other) {
+    private String inShort(CallExplanation other) {
         String asked = withSeparator(other.call().function().name()
                 + other.givens().stream()
-                        .map(Given::written)
+                        .map(ArgumentValue::written)
                         .collect(Collectors.joining("; ", "(", ")"))
                         .replaceFirst("(; )+\\)$", ")"));
         return meaning(other)
@@ -230,11 +234,11 @@ public final class Explanation {
                 .orElseGet(() -> language.say(ExplainingWords.ALSO_ASKED, asked));
     }
 
-    private Optional<String> meaning(Told told) {
+    private Optional<String> meaning(CallExplanation told) {
         return told.answer().flatMap(answer -> Meaning.of(told.call().function(), told.givens(), answer, language));
     }
 
-    private Optional<String> value(Told told) {
+    private Optional<String> value(CallExplanation told) {
         return told.answer()
                 .filter(answer -> answer instanceof Double || answer instanceof String)
                 .map(answer -> new GivenWords(language).value(answer));

@@ -14,7 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.office.declare.FunctionDeclaration;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 
 /** Takes the formula of a cell apart, with the office’s own parser, into the calls of our functions. */
@@ -85,7 +85,7 @@ final class FormulaCalls {
 
     /** A formula as the formula bar has it, without what makes it a formula. */
     String shown(List<FormulaToken> tokens) {
-        return OurFunctions.asTyped(printer.printFormula(tokens.toArray(FormulaToken[]::new), cell));
+        return FunctionIndex.asTyped(printer.printFormula(tokens.toArray(FormulaToken[]::new), cell));
     }
 
     /** A word that the office knows neither as a name nor as cells, if there is one among these tokens. */
@@ -93,7 +93,7 @@ final class FormulaCalls {
         return tokens.stream()
                 .filter(token -> token.OpCode != value)
                 .filter(token -> token.Data instanceof String name
-                        && OurFunctions.stored(name).isEmpty())
+                        && FunctionIndex.stored(name).isEmpty())
                 .map(token -> String.valueOf(token.Data))
                 .filter(word -> !word.isBlank())
                 .findFirst();
@@ -101,13 +101,13 @@ final class FormulaCalls {
 
     /** Tokens as they are typed, in English with semicolons. */
     String written(List<FormulaToken> tokens) {
-        return OurFunctions.asTyped(parser.printFormula(tokens.toArray(FormulaToken[]::new), cell));
+        return FunctionIndex.asTyped(parser.printFormula(tokens.toArray(FormulaToken[]::new), cell));
     }
 
     private void collect(List<FormulaToken> tokens, List<Call> calls, boolean isWhole) {
         for (int i = 0; i + 1 < tokens.size(); i++) {
             Optional<FunctionDeclaration> function =
-                    tokens.get(i).Data instanceof String name ? OurFunctions.stored(name) : Optional.empty();
+                    tokens.get(i).Data instanceof String name ? FunctionIndex.stored(name) : Optional.empty();
             if (function.isPresent() && tokens.get(i + 1).OpCode == open) {
                 List<List<FormulaToken>> arguments = arguments(tokens, i + 2);
                 arguments.forEach(argument -> collect(argument, calls, false));

@@ -6,7 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Block;
@@ -20,14 +20,14 @@ import org.snugsheet.office.declare.TemperatureOf.Matter;
  * @param function the function
  * @param givens as many as it has arguments, all known
  */
-record GivenTemperatures(FunctionDeclaration function, List<Given> givens) {
+record GivenTemperatures(FunctionDeclaration function, List<ArgumentValue> givens) {
 
     /**
      * The temperatures of one kind of matter; what cannot be read as one is left to the call itself.
      *
      * @param matter what they are the temperatures of
      * @return the temperatures, each on its own scale if it has one
-     * @throws Refusal if the scale of the call is none
+     * @throws InvalidInputException if the scale of the call is none
      */
     Stream<Temperature> of(Matter matter) {
         Scale scale = scale();
@@ -49,13 +49,13 @@ record GivenTemperatures(FunctionDeclaration function, List<Given> givens) {
      * @param givens as many as it has arguments
      * @return what was given for it; left out if there is no such argument
      */
-    static Given named(String name, FunctionDeclaration function, List<Given> givens) {
+    static ArgumentValue named(String name, FunctionDeclaration function, List<ArgumentValue> givens) {
         for (int i = 0; i < givens.size(); i++) {
             if (function.arguments().get(i).name().equals(name)) {
                 return givens.get(i);
             }
         }
-        return Given.LEFT_OUT;
+        return ArgumentValue.LEFT_OUT;
     }
 
     private Scale scale() {
@@ -67,7 +67,7 @@ record GivenTemperatures(FunctionDeclaration function, List<Given> givens) {
                 .orElse(Scale.CELSIUS);
     }
 
-    private static Stream<Temperature> sheet(Given given, Scale scale) {
+    private static Stream<Temperature> sheet(ArgumentValue given, Scale scale) {
         List<List<Entry>> columns = columns(given);
         if (columns.size() < 2) {
             return Stream.empty();
@@ -96,7 +96,7 @@ record GivenTemperatures(FunctionDeclaration function, List<Given> givens) {
                 .toList();
     }
 
-    private static List<List<Entry>> columns(Given given) {
+    private static List<List<Entry>> columns(ArgumentValue given) {
         if (given.rows().isEmpty()) {
             return List.of();
         }
@@ -112,8 +112,8 @@ record GivenTemperatures(FunctionDeclaration function, List<Given> givens) {
 
     private static Stream<Temperature> temperature(Entry entry, Scale scale) {
         try {
-            return entry instanceof Entry.Gap ? Stream.empty() : Stream.of(entry.asTemperature(1, scale));
-        } catch (Refusal noTemperature) {
+            return entry instanceof Entry.Missing ? Stream.empty() : Stream.of(entry.asTemperature(1, scale));
+        } catch (InvalidInputException noTemperature) {
             return Stream.empty();
         }
     }

@@ -23,7 +23,7 @@ final class GivenWords {
         this.language = language;
     }
 
-    String line(ArgumentDeclaration argument, Given given) {
+    String line(ArgumentDeclaration argument, ArgumentValue given) {
         String name = argument.name(language);
         String meaning = argument.text(language);
         if (given.isLeftOut()) {
@@ -38,7 +38,7 @@ final class GivenWords {
                 : language.say(ExplainingWords.ARGUMENT, name, given.written(), values, meaning);
     }
 
-    private String values(Given given) {
+    private String values(ArgumentValue given) {
         List<Object> values = given.values();
         String shown = values.stream().limit(SHOWN).map(this::value).collect(Collectors.joining("; "));
         return values.size() > SHOWN ? language.say(ExplainingWords.MANY, shown, values.size()) : shown;

@@ -4,7 +4,7 @@ import com.sun.star.table.CellRangeAddress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.uno.CellName;
@@ -24,7 +24,7 @@ record Headings(String heading, List<String> given, List<String> better) {
      *
      * @return empty if the refusal blames no heading
      */
-    static Optional<Headings> blamed(Refusal refusal, List<Given> givens) {
+    static Optional<Headings> blamed(InvalidInputException refusal, List<ArgumentValue> givens) {
         return refusal.row().orElse(0) != 1
                 ? Optional.empty()
                 : refusal.finding().arguments().stream()
@@ -34,7 +34,7 @@ record Headings(String heading, List<String> given, List<String> better) {
     }
 
     /** The headings behind a sentence of a check: one of them must be named there. */
-    static Optional<Headings> anywhere(List<Given> givens, String said) {
+    static Optional<Headings> anywhere(List<ArgumentValue> givens, String said) {
         return givens.stream()
                 .filter(Headings::beginsWithOne)
                 .map(given -> first(given))
@@ -51,11 +51,11 @@ record Headings(String heading, List<String> given, List<String> better) {
         return language.say(ExplainingWords.HEADING, heading, String.join(", ", better), String.join(", ", given));
     }
 
-    private static Optional<Headings> in(List<Given> givens, String heading) {
+    private static Optional<Headings> in(List<ArgumentValue> givens, String heading) {
         List<String> given = new ArrayList<>();
         List<String> better = new ArrayList<>();
         boolean found = false;
-        for (Given one : givens) {
+        for (ArgumentValue one : givens) {
             if (beginsWithOne(one)) {
                 found |= first(one).equals(heading.strip());
                 given.add(one.written());
@@ -65,14 +65,14 @@ record Headings(String heading, List<String> given, List<String> better) {
         return found ? Optional.of(new Headings(heading.strip(), given, better)) : Optional.empty();
     }
 
-    private static boolean beginsWithOne(Given given) {
+    private static boolean beginsWithOne(ArgumentValue given) {
         return given.place().isPresent()
                 && !given.oneCell()
                 && isNoReading(given.values().get(0))
                 && given.values().stream().skip(1).anyMatch(value -> !isNoReading(value));
     }
 
-    private static String first(Given given) {
+    private static String first(ArgumentValue given) {
         return String.valueOf(given.values().get(0)).strip();
     }
 
@@ -83,13 +83,13 @@ record Headings(String heading, List<String> given, List<String> better) {
         try {
             Entry.of(text).asTemperature(1, Scale.CELSIUS);
             return false;
-        } catch (Refusal noReading) {
-            return !(Entry.of(text) instanceof Entry.Gap);
+        } catch (InvalidInputException noReading) {
+            return !(Entry.of(text) instanceof Entry.Missing);
         }
     }
 
     /** The cells without the first, downwards or to the right, with the sheet they are given with. */
-    private static String without(Given given) {
+    private static String without(ArgumentValue given) {
         CellRangeAddress place = given.place().orElseThrow();
         boolean down = place.EndRow > place.StartRow;
         String start = given.written().substring(0, Math.max(0, given.written().indexOf(':')));

@@ -41,12 +41,12 @@ final class HiddenCopy implements AutoCloseable {
      * @param expression the same, with the sheet in each reference
      * @param at the cell it stands in: names may mean other cells elsewhere
      */
-    Given workedOut(String written, String expression, CellAddress at) throws com.sun.star.uno.Exception {
+    ArgumentValue workedOut(String written, String expression, CellAddress at) throws com.sun.star.uno.Exception {
         XSpreadsheet page = page();
         int rows = (int) Math.min(MOST, number(page, at, "=ROWS(" + expression + ")"));
         int columns = (int) Math.min(MOST, number(page, at, "=COLUMNS(" + expression + ")"));
         if (rows < 1 || columns < 1) {
-            return Given.unknown(written);
+            return ArgumentValue.unknown(written);
         }
         XCellRange range = page.getCellRangeByPosition(at.Column, at.Row, at.Column + columns - 1, at.Row + rows - 1);
         Uno.as(XArrayFormulaRange.class, range).setArrayFormula("=" + expression);
@@ -54,7 +54,7 @@ final class HiddenCopy implements AutoCloseable {
         boolean failed = range.getCellByPosition(0, 0).getError() != 0;
         Uno.as(XArrayFormulaRange.class, range).setArrayFormula("");
         boolean one = rows == 1 && columns == 1;
-        Given given = Given.of(written, values, one, failed ? Optional.of(written) : Optional.empty());
+        ArgumentValue given = ArgumentValue.of(written, values, one, failed ? Optional.of(written) : Optional.empty());
         return !one && number(page, at, "=ISREF(" + expression + ")") == 0 ? given.ofManyAtOnce() : given;
     }
 

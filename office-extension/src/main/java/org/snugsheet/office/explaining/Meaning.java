@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
@@ -28,10 +28,10 @@ final class Meaning {
     private static final double JOULES_OF_A_KILOJOULE = 1000;
 
     private final FunctionDeclaration function;
-    private final List<Given> givens;
+    private final List<ArgumentValue> givens;
     private final Language language;
 
-    private Meaning(FunctionDeclaration function, List<Given> givens, Language language) {
+    private Meaning(FunctionDeclaration function, List<ArgumentValue> givens, Language language) {
         this.function = function;
         this.givens = givens;
         this.language = language;
@@ -44,10 +44,11 @@ final class Meaning {
      * @param answer what it answered
      * @return a sentence or two; empty where the answer is plain by itself
      */
-    static Optional<String> of(FunctionDeclaration function, List<Given> givens, Object answer, Language language) {
+    static Optional<String> of(
+            FunctionDeclaration function, List<ArgumentValue> givens, Object answer, Language language) {
         try {
             return new Meaning(function, givens, language).of(answer instanceof Double number ? number : Double.NaN);
-        } catch (Refusal noSuchOption) {
+        } catch (InvalidInputException noSuchOption) {
             // The call itself was answered, so nothing is to be said of its options here.
             return Optional.empty();
         }
@@ -110,7 +111,7 @@ final class Meaning {
     private Optional<String> rate() {
         double rate = asked("COOL.RATE").orElse(Double.NaN);
         double error = asked("COOL.RATE.ERROR").orElse(Double.NaN);
-        Rerun.Result half = ask("COOL.SENTENCE", List.of());
+        CallReplay.Result half = ask("COOL.SENTENCE", List.of());
         if (half.answer().isEmpty()) {
             return half.refusal().map(refusal -> language.say(refusal.finding()));
         }
@@ -219,20 +220,20 @@ final class Meaning {
     }
 
     /** Asks another function of the same arguments, with one option changed if its name and value are given. */
-    private Rerun.Result ask(String name, List<String> option) {
+    private CallReplay.Result ask(String name, List<String> option) {
         FunctionDeclaration other = Families.functions().stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
                 .orElseThrow();
-        List<Given> theirs = new ArrayList<>();
+        List<ArgumentValue> theirs = new ArrayList<>();
         for (int i = 0; i < other.arguments().size(); i++) {
             boolean changed =
                     !option.isEmpty() && other.arguments().get(i).name().equals(option.get(0));
             theirs.add(
                     changed
-                            ? Given.of(option.get(1), new Object[][] {{option.get(1)}}, true, Optional.empty())
-                            : i < givens.size() ? givens.get(i) : Given.LEFT_OUT);
+                            ? ArgumentValue.of(option.get(1), new Object[][] {{option.get(1)}}, true, Optional.empty())
+                            : i < givens.size() ? givens.get(i) : ArgumentValue.LEFT_OUT);
         }
-        return Rerun.of(other, theirs, language);
+        return CallReplay.of(other, theirs, language);
     }
 }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.winter.Frostbite;
@@ -31,7 +31,7 @@ final class WhatCanHurt {
      * @param language the language to say it in
      * @return a sentence or two; empty if nothing given can hurt
      */
-    static Optional<String> in(FunctionDeclaration function, List<Given> givens, Language language) {
+    static Optional<String> in(FunctionDeclaration function, List<ArgumentValue> givens, Language language) {
         try {
             GivenTemperatures given = new GivenTemperatures(function, givens);
             List<String> said = new ArrayList<>();
@@ -48,24 +48,25 @@ final class WhatCanHurt {
                 weather(function, givens, language).ifPresent(said::add);
             }
             return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
-        } catch (Refusal noScale) {
+        } catch (InvalidInputException noScale) {
             // The call itself says so.
             return Optional.empty();
         }
     }
 
     /** What COLD.FROSTBITE says of the same weather. */
-    private static Optional<String> weather(FunctionDeclaration function, List<Given> givens, Language language) {
+    private static Optional<String> weather(
+            FunctionDeclaration function, List<ArgumentValue> givens, Language language) {
         FunctionDeclaration frostbite = Families.functions().stream()
                 .filter(one -> one.name().equals("COLD.FROSTBITE"))
                 .findFirst()
                 .orElseThrow();
-        Given wind = GivenTemperatures.named("wind", function, givens);
-        Given calm = Given.of("0", new Object[][] {{0.0}}, true, Optional.empty());
-        List<Given> theirs = List.of(
+        ArgumentValue wind = GivenTemperatures.named("wind", function, givens);
+        ArgumentValue calm = ArgumentValue.of("0", new Object[][] {{0.0}}, true, Optional.empty());
+        List<ArgumentValue> theirs = List.of(
                 GivenTemperatures.named("temp", function, givens),
                 wind.isLeftOut() ? calm : wind,
                 GivenTemperatures.named("scale", function, givens));
-        return Rerun.of(frostbite, theirs, language).answer().map(String::valueOf);
+        return CallReplay.of(frostbite, theirs, language).answer().map(String::valueOf);
     }
 }

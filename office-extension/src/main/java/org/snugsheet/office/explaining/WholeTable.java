@@ -21,7 +21,7 @@ import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
 import java.util.List;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
@@ -93,7 +93,7 @@ public final class WholeTable {
     /** The formula as it is typed, without what makes it a formula. */
     private String formula(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         XCell cell = sheet.getCellByPosition(area.StartColumn, area.StartRow);
-        String typed = OurFunctions.asTyped(cell.getFormula());
+        String typed = FunctionIndex.asTyped(cell.getFormula());
         boolean table =
                 FormulaCalls.in(document, new CellAddress(area.Sheet, area.StartColumn, area.StartRow))
                         .of(typed)

@@ -5,7 +5,7 @@ import org.snugsheet.engine.insulation.Condition;
 import org.snugsheet.engine.insulation.Layer;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
-import org.snugsheet.engine.jar.Path;
+import org.snugsheet.engine.jar.HeatPath;
 import org.snugsheet.office.words.Language;
 
 /** The table that WRAP.BETWEEN answers with. */
@@ -14,7 +14,7 @@ final class BetweenTable {
     private BetweenTable() {}
 
     static Object[][] of(DesignCells cells, Language language) {
-        Path side = cells.flow().side();
+        HeatPath side = cells.flow().side();
         List<Layer> layers = cells.design().sideWhereItStands().fromInside();
         Object[][] table = new Object[side.resistances().size() + 1][];
         table[0] = language.row(TableWords.FROM_INSIDE, TableWords.R_VALUE, TableWords.INSIDE, TableWords.OUTSIDE);

@@ -3,7 +3,7 @@ package org.snugsheet.office.functions;
 import com.sun.star.beans.XPropertySet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.fairness.FairTest;
 import org.snugsheet.engine.fairness.UnseenError;
@@ -38,7 +38,7 @@ public final class CheckFunctions extends FamilyService implements Check {
                 () -> JarCells.of(times, temps, surroundings, mark, scale).summary().findings().stream()
                         .findFirst()
                         .map(slip -> language.say(slip.finding()))
-                        .orElse(TroubleTable.ALL_WELL));
+                        .orElse(ProblemTable.ALL_WELL));
     }
 
     @Override
@@ -53,7 +53,7 @@ public final class CheckFunctions extends FamilyService implements Check {
             WrapFunctions.flatWrap(thicknesses, materials, inside, outside, unit)
                     .resistance()
                     .in(Options.resistanceUnit(unit));
-            return TroubleTable.ALL_WELL;
+            return ProblemTable.ALL_WELL;
         });
     }
 
@@ -67,13 +67,13 @@ public final class CheckFunctions extends FamilyService implements Check {
             @Nullable Object scale) {
         Language language = DocumentLanguage.of(document);
         try {
-            return TroubleTable.ofJar(
+            return ProblemTable.ofJar(
                     JarCells.of(times, temps, surroundings, mark, scale)
                             .summary()
                             .findings(),
                     language);
-        } catch (Refusal refusal) {
-            return TroubleTable.refusedJar(refusal, language);
+        } catch (InvalidInputException refusal) {
+            return ProblemTable.refusedJar(refusal, language);
         }
     }
 
@@ -87,9 +87,9 @@ public final class CheckFunctions extends FamilyService implements Check {
         Language language = DocumentLanguage.of(document);
         try {
             Block sheet = Block.of(Cells.rows(block));
-            return TroubleTable.ofSheet(JarCells.summaries(sheet, surroundings, mark, scale, language), language);
-        } catch (Refusal refusal) {
-            return TroubleTable.refusedSheet(refusal, language);
+            return ProblemTable.ofSheet(JarCells.summaries(sheet, surroundings, mark, scale, language), language);
+        } catch (InvalidInputException refusal) {
+            return ProblemTable.refusedSheet(refusal, language);
         }
     }
 
@@ -123,7 +123,7 @@ public final class CheckFunctions extends FamilyService implements Check {
                             first, second, firstJar.mark(), first.readings().scale()),
                     first.readings().scale(),
                     DocumentLanguage.of(document));
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return FairTable.refused(refusal, DocumentLanguage.of(document));
         }
     }

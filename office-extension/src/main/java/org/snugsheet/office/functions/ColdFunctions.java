@@ -88,7 +88,7 @@ public final class ColdFunctions extends FamilyService implements Cold {
             List<Garment> worn = new ArrayList<>();
             List<Entry> cells = Cells.line(names);
             for (int i = 0; i < cells.size(); i++) {
-                if (!(cells.get(i) instanceof Entry.Gap)) {
+                if (!(cells.get(i) instanceof Entry.Missing)) {
                     worn.add(Garments.find(cells.get(i).written(), i + 1));
                 }
             }

@@ -72,8 +72,8 @@ abstract class CoolComparisons extends CoolFits implements CoolCompare {
         return compared(times, temps, otherTimes, otherTemps, surroundings, mark, scale, (one, other) -> {
             double differ = spread(spread);
             Verdict verdict = Verdict.of(
-                    one.cautiousEstimate().withSpread(differ),
-                    other.cautiousEstimate().withSpread(differ));
+                    one.conservativeEstimate().withSpread(differ),
+                    other.conservativeEstimate().withSpread(differ));
             return VerdictWords.of(verdict, differ, DocumentLanguage.of(document));
         });
     }

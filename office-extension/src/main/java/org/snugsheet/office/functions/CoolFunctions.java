@@ -5,8 +5,8 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.cooling.CoolingFit;
@@ -75,7 +75,7 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
             Object[][] table = new Object[wanted.size() + 1][];
             table[0] = language.row(TableWords.FITTED, TableWords.FROM_95, TableWords.TO_95);
             for (int i = 0; i < wanted.size(); i++) {
-                table[i + 1] = wanted.get(i) instanceof Entry.Gap
+                table[i + 1] = wanted.get(i) instanceof Entry.Missing
                         ? new Object[] {"", "", ""}
                         : onCurve(
                                 fit,
@@ -143,9 +143,9 @@ public final class CoolFunctions extends CoolComparisons implements CoolCurves, 
     private static void refuseTimesOfDay(List<Entry> wanted) {
         TimeColumn.of(wanted)
                 .notMinutes()
-                .filter(finding -> finding.trouble() == Trouble.CLOCK_TIMES)
+                .filter(finding -> finding.problem() == Problem.CLOCK_TIMES)
                 .ifPresent(finding -> {
-                    throw new Refusal(finding);
+                    throw new InvalidInputException(finding);
                 });
     }
 

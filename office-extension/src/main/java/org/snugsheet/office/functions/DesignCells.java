@@ -2,8 +2,8 @@ package org.snugsheet.office.functions;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.insulation.Layers;
 import org.snugsheet.engine.jar.Design;
@@ -16,8 +16,8 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.surface.Ambient;
 import org.snugsheet.engine.surface.KnownSurface;
-import org.snugsheet.engine.surface.Place;
 import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
@@ -69,16 +69,16 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
      */
     static Layers layers(List<Entry> thicknesses, List<Entry> materials) {
         if (thicknesses.size() != materials.size()) {
-            throw Refusal.of(Trouble.DIFFERENT_LAYERS, thicknesses.size(), materials.size());
+            throw InvalidInputException.of(Problem.DIFFERENT_LAYERS, thicknesses.size(), materials.size());
         }
         Layers layers = Layers.NONE;
         for (int i = 0; i < thicknesses.size(); i++) {
             Entry thickness = thicknesses.get(i);
             Entry material = materials.get(i);
-            if (!(material instanceof Entry.Gap && thickness instanceof Entry.Gap)) {
+            if (!(material instanceof Entry.Missing && thickness instanceof Entry.Missing)) {
                 try {
                     layers = withOneMore(layers, thickness, material);
-                } catch (Refusal refusal) {
+                } catch (InvalidInputException refusal) {
                     throw atLayer(i + 1, refusal);
                 }
             }
@@ -87,37 +87,37 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
     }
 
     private static Layers withOneMore(Layers layers, Entry thickness, Entry material) {
-        double millimetres = number(thickness, Trouble.LAYER_THICKNESS_BLANK);
+        double millimetres = number(thickness, Problem.LAYER_THICKNESS_BLANK);
         return material instanceof Entry.Text text
                 ? layers.with(millimetres, text.text())
-                : layers.with(millimetres, number(material, Trouble.LAYER_MATERIAL_BLANK));
+                : layers.with(millimetres, number(material, Problem.LAYER_MATERIAL_BLANK));
     }
 
-    private static double number(Entry entry, Trouble ifBlank) {
-        if (entry instanceof Entry.Gap) {
-            throw Refusal.atItem(1, ifBlank);
+    private static double number(Entry entry, Problem ifBlank) {
+        if (entry instanceof Entry.Missing) {
+            throw InvalidInputException.atItem(1, ifBlank);
         }
         try {
             return entry.asNumber(1);
-        } catch (Refusal refusal) {
-            throw Refusal.atItem(1, Trouble.LAYER_SAYS_NO_NUMBER, entry.written());
+        } catch (InvalidInputException refusal) {
+            throw InvalidInputException.atItem(1, Problem.LAYER_SAYS_NO_NUMBER, entry.written());
         }
     }
 
-    private static Refusal atLayer(int layer, Refusal refusal) {
+    private static InvalidInputException atLayer(int layer, InvalidInputException refusal) {
         List<Object> arguments = refusal.finding().arguments();
         return refusal.row().isPresent()
-                ? Refusal.atItem(
+                ? InvalidInputException.atItem(
                         layer,
-                        refusal.trouble(),
+                        refusal.problem(),
                         arguments.subList(1, arguments.size()).toArray())
                 : refusal;
     }
 
-    private static Place place(@Nullable Object where) {
+    private static Ambient place(@Nullable Object where) {
         return Options.given(where)
                 .map(entry -> entry instanceof Entry.Text text
-                        ? Place.parse(text.text())
+                        ? Ambient.parse(text.text())
                         : new KnownSurface(new ThermalResistance(entry.asNumber(1))))
                 .orElseGet(StillAir::new);
     }

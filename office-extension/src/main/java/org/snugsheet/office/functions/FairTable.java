@@ -3,7 +3,7 @@ package org.snugsheet.office.functions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.fairness.FairTest;
 import org.snugsheet.engine.fairness.UnseenError;
 import org.snugsheet.engine.jar.Lid;
@@ -61,7 +61,7 @@ final class FairTable {
         return rows.toArray(Object[][]::new);
     }
 
-    static Object[][] refused(Refusal refusal, Language language) {
+    static Object[][] refused(InvalidInputException refusal, Language language) {
         return new Object[][] {
             header(language), {language.words(FairWords.READINGS), "", "", "", language.say(refusal.finding())}
         };

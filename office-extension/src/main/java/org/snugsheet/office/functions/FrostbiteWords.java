@@ -3,8 +3,8 @@ package org.snugsheet.office.functions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.Refusal;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.Temperature;
@@ -81,7 +81,7 @@ enum FrostbiteWords implements Phrase {
         }
         try {
             return WindChill.of(air, wind, scale);
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return new Temperature(risk.windChill()).in(scale);
         }
     }

@@ -8,7 +8,7 @@ import org.snugsheet.engine.cooling.ModelChoice;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Block;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.summary.JarFit;
@@ -52,7 +52,7 @@ record JarCells(TypedJar typed) {
             Block block, String[][] surroundings, @Nullable Object mark, @Nullable Object scale, Language language) {
         Scale common = Options.scale(scale);
         List<Entry> around = Cells.line(surroundings);
-        Optional<Mark> given = Options.degrees(mark).map(degrees -> Mark.of(degrees, common));
+        Optional<Graduation> given = Options.degrees(mark).map(degrees -> Graduation.of(degrees, common));
         return TypedJar.of(block, jar -> called(jar, language), around, given, common).stream()
                 .map(SUMMARIES::get)
                 .toList();
@@ -88,7 +88,7 @@ record JarCells(TypedJar typed) {
         return typed.around();
     }
 
-    Mark mark() {
+    Graduation mark() {
         return typed.mark();
     }
 

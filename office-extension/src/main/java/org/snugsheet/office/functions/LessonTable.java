@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.lesson.Bath;
 import org.snugsheet.engine.lesson.Caution;
@@ -16,15 +16,15 @@ import org.snugsheet.engine.lesson.ReadingPlan;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.lesson.Steady;
 import org.snugsheet.engine.lesson.Taps;
-import org.snugsheet.engine.lesson.TellApart;
-import org.snugsheet.engine.lesson.TellApartInTub;
+import org.snugsheet.engine.lesson.TimeToDistinguish;
+import org.snugsheet.engine.lesson.TimeToDistinguishInTub;
 import org.snugsheet.engine.lesson.Warming;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.water.Water;
 import org.snugsheet.office.words.Language;
 
@@ -40,12 +40,19 @@ final class LessonTable {
     private final Volume volume;
     private Forecast bare;
     private Forecast wrapped;
-    private final Mark mark;
+    private final Graduation mark;
     private final Scale scale;
     private final Language language;
     private final List<Object[]> water = new ArrayList<>();
 
-    LessonTable(double seconds, Volume volume, Steady bare, Steady wrapped, Mark mark, Scale scale, Language language) {
+    LessonTable(
+            double seconds,
+            Volume volume,
+            Steady bare,
+            Steady wrapped,
+            Graduation mark,
+            Scale scale,
+            Language language) {
         SafeStart.require(bare.start());
         this.seconds = seconds;
         this.volume = volume;
@@ -133,7 +140,7 @@ final class LessonTable {
                     shows <= seconds ? language.words(LessonWords.SHOWS) : language.words(LessonWords.SHOWS_TOO_LATE));
         }));
         rows.add(orWhy(LessonWords.FARTHEST_AFTER, "min", () -> {
-            double farthest = apart(TellApart::farthest, TellApartInTub::farthest);
+            double farthest = apart(TimeToDistinguish::farthest, TimeToDistinguishInTub::farthest);
             double difference = apart(jars -> jars.difference(farthest), jars -> jars.difference(farthest));
             return row(
                     language.words(LessonWords.FARTHEST_AFTER),
@@ -168,7 +175,7 @@ final class LessonTable {
                     "min",
                     language.say(LessonWords.READ_EVERY_WHY, plan.count(), plan.relativeError())));
             return Optional.of(plan);
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             rows.add(row(language.words(LessonWords.READ_EVERY), 1.0, "min", language.say(refusal.finding())));
             return Optional.empty();
         }
@@ -215,19 +222,19 @@ final class LessonTable {
                         caution -> rows.add(row(language.words(LessonWords.CAUTION), "", "", language.words(caution))));
     }
 
-    private double apart(ToDoubleFunction<TellApart> steady, ToDoubleFunction<TellApartInTub> warming) {
+    private double apart(ToDoubleFunction<TimeToDistinguish> steady, ToDoubleFunction<TimeToDistinguishInTub> warming) {
         if (bare instanceof Warming one && wrapped instanceof Warming other) {
-            return warming.applyAsDouble(new TellApartInTub(one, other));
+            return warming.applyAsDouble(new TimeToDistinguishInTub(one, other));
         }
         return steady.applyAsDouble(
-                new TellApart(bare.start(), bare.surroundingsAfter(0), bare.constant(), wrapped.constant()));
+                new TimeToDistinguish(bare.start(), bare.surroundingsAfter(0), bare.constant(), wrapped.constant()));
     }
 
     /** A line that cannot be worked out says why, and leaves the rest of the plan standing. */
     private Object[] orWhy(LessonWords what, String unit, Supplier<Object[]> line) {
         try {
             return line.get();
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return row(language.words(what), "", unit, language.say(refusal.finding()));
         }
     }

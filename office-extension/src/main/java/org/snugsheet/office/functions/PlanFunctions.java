@@ -8,12 +8,12 @@ import org.snugsheet.engine.cooling.NewtonCooling;
 import org.snugsheet.engine.lesson.Power;
 import org.snugsheet.engine.lesson.ReadingPlan;
 import org.snugsheet.engine.lesson.Steady;
-import org.snugsheet.engine.lesson.TellApart;
+import org.snugsheet.engine.lesson.TimeToDistinguish;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
@@ -40,7 +40,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            TellApart jars = new TellApart(
+            TimeToDistinguish jars = new TimeToDistinguish(
                     Cells.temperature(start, s),
                     Cells.temperature(surroundings, s),
                     constant(rate),
@@ -166,7 +166,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            Mark graduation = Options.mark(mark, s);
+            Graduation graduation = Options.mark(mark, s);
             return new LessonTable(
                             seconds(minutes),
                             Volume.of(Cells.number(volume), Unit.MILLILITRE),
@@ -194,7 +194,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
             @Nullable Object scatter,
             @Nullable Object scale) {
         Scale s = Options.scale(scale);
-        Mark graduation = Options.mark(mark, s);
+        Graduation graduation = Options.mark(mark, s);
         return ReadingPlan.forCertainty(
                 jar(rate, start, surroundings, scale),
                 seconds(minutes),
@@ -213,7 +213,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
             @Nullable Object scatter,
             @Nullable Object scale) {
         Scale s = Options.scale(scale);
-        Mark graduation = Options.mark(mark, s);
+        Graduation graduation = Options.mark(mark, s);
         return ReadingPlan.filling(
                 jar(rate, start, surroundings, scale),
                 seconds(minutes),
@@ -222,7 +222,7 @@ public final class PlanFunctions extends PlanTubs implements PlanReadings {
                 scatter(scatter, graduation, s));
     }
 
-    private static double scatter(@Nullable Object option, Mark mark, Scale scale) {
+    private static double scatter(@Nullable Object option, Graduation mark, Scale scale) {
         return Options.numberNotZero(option)
                 .map(degrees -> TemperatureDifference.of(degrees, scale).kelvins())
                 .orElseGet(() -> ReadingPlan.usualScatter(mark));

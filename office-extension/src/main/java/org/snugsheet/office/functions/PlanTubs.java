@@ -5,8 +5,8 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingConstant;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.lesson.Bath;
@@ -157,7 +157,7 @@ abstract class PlanTubs extends FamilyService implements PlanWater {
         double perMinute = Cells.number(rate);
         // What is zero or less is refused by what it is for.
         if (perMinute > 0 && !(perMinute >= SLOWEST && perMinute <= FASTEST)) {
-            throw Refusal.of(Trouble.RATE_OUT_OF_RANGE, perMinute, SLOWEST, FASTEST);
+            throw InvalidInputException.of(Problem.RATE_OUT_OF_RANGE, perMinute, SLOWEST, FASTEST);
         }
         return CoolingConstant.ofPerMinute(perMinute);
     }

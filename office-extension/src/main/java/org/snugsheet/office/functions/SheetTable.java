@@ -55,7 +55,7 @@ final class SheetTable {
                     .orElseGet(() -> language.words(TableWords.OUT_OF_REACH)),
             scale.symbol(),
             fit.misfit().in(scale),
-            TroubleTable.ALL_WELL
+            ProblemTable.ALL_WELL
         };
     }
 

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.Unit;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
@@ -57,7 +57,7 @@ public final class TempFunctions extends FamilyService implements Temp {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            Mark graduation = Mark.of(Cells.number(mark), s);
+            Graduation graduation = Graduation.of(Cells.number(mark), s);
             return Cells.each(value, (row, entry) -> graduation.nearest(entry.asTemperature(row, s), s));
         });
     }

@@ -52,7 +52,7 @@ enum VerdictWords implements Phrase {
 
     private static String said(
             Ratio ratio, Interval limits, Language language, Phrase bounded, Phrase atLeast, Phrase hardly) {
-        if (!ratio.isTellable()) {
+        if (!ratio.isDefined()) {
             // A jar whose rate may as well be zero is slower by no number of times.
             return language.say(hardly, limits.low());
         }

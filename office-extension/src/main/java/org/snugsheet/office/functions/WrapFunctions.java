@@ -6,8 +6,8 @@ import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.insulation.Condition;
 import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.insulation.FlatWrap;
@@ -22,9 +22,9 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.surface.Ambient;
 import org.snugsheet.engine.surface.Face;
-import org.snugsheet.engine.surface.Facing;
-import org.snugsheet.engine.surface.Place;
+import org.snugsheet.engine.surface.Orientation;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.cells.Options;
@@ -111,7 +111,8 @@ public final class WrapFunctions extends WrapJars implements Wrap {
     public double usual(String[][] material) throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Material found = Materials.find(Cells.text(material));
-            Length layer = found.layer().orElseThrow(() -> Refusal.of(Trouble.NO_USUAL_LAYER, found.name()));
+            Length layer =
+                    found.layer().orElseThrow(() -> InvalidInputException.of(Problem.NO_USUAL_LAYER, found.name()));
             return Unit.MILLIMETRE.from(layer.metres(), Unit.METRE);
         });
     }
@@ -156,13 +157,15 @@ public final class WrapFunctions extends WrapJars implements Wrap {
                     .map(WrapFunctions::millimetres)
                     .orElse(USUAL_HEIGHT);
             Face face = new Face(
-                    Options.words(facing).map(Facing::parse).orElse(Facing.SIDE),
+                    Options.words(facing).map(Orientation::parse).orElse(Orientation.SIDE),
                     size,
                     size,
                     Options.numberNotZero(emissivity).orElse(Face.USUAL_EMISSIVITY));
             Temperature warm = Cells.temperature(surface, s);
             Temperature around = Cells.temperature(cold, s);
-            return Place.parse(Cells.text(place)).resistance(face, warm, around).in(Options.resistanceUnit(unit));
+            return Ambient.parse(Cells.text(place))
+                    .resistance(face, warm, around)
+                    .in(Options.resistanceUnit(unit));
         });
     }
 

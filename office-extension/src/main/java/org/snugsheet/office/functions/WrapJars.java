@@ -5,9 +5,9 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.heat.WaterBody;
 import org.snugsheet.engine.jar.Agreement;
@@ -122,7 +122,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
             double wanted = Cells.number(number);
             int layers = faces.size() - 3;
             if (wanted != Math.rint(wanted) || wanted < 0 || wanted > layers) {
-                throw Refusal.of(Trouble.NO_SUCH_LAYER, wanted, layers);
+                throw InvalidInputException.of(Problem.NO_SUCH_LAYER, wanted, layers);
             }
             return faces.get((int) wanted + 1).in(cells.scale());
         });
@@ -329,7 +329,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
 
     private static double positive(double error) {
         if (!(error > 0)) {
-            throw Refusal.of(Trouble.ERRORS_NEEDED);
+            throw InvalidInputException.of(Problem.ERRORS_NEEDED);
         }
         return error;
     }
@@ -345,7 +345,7 @@ abstract class WrapJars extends FamilyService implements WrapJar, WrapMeasured {
     private static double squareMetres(String[][] area) {
         double squareCentimetres = Cells.number(area);
         if (!(squareCentimetres > 0)) {
-            throw Refusal.of(Trouble.NOT_POSITIVE, QuantityName.AREA, squareCentimetres);
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.AREA, squareCentimetres);
         }
         return squareCentimetres * SQUARE_METRES_PER_SQUARE_CENTIMETRE;
     }

@@ -11,10 +11,10 @@ final class Behind {
 
     private final Investigation plan;
     private final Page page;
-    private final Places places;
+    private final CellAddresses places;
     private final int last;
 
-    Behind(Investigation plan, Page page, Places places) {
+    Behind(Investigation plan, Page page, CellAddresses places) {
         this.plan = plan;
         this.page = page;
         this.places = places;
@@ -64,6 +64,6 @@ final class Behind {
     }
 
     private static String cell(int column, int row) {
-        return CellName.of(Places.HELPERS + column, row);
+        return CellName.of(CellAddresses.HELPERS + column, row);
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.words.Declined;
@@ -59,7 +59,7 @@ public record Investigation(
      * A plan.
      *
      * @throws Declined if it cannot be laid out
-     * @throws org.snugsheet.engine.Refusal if the mark is not above zero, or the surroundings are no temperature
+     * @throws org.snugsheet.engine.InvalidInputException if the mark is not above zero, or the surroundings are no temperature
      */
     public Investigation {
         materials = List.copyOf(materials);
@@ -77,7 +77,7 @@ public record Investigation(
         if (readings < FEWEST_READINGS || readings > MOST_READINGS) {
             throw new Declined(InvestigationWords.HOW_OFTEN, minutes, FEWEST_READINGS, MOST_READINGS);
         }
-        Mark.of(mark, scale);
+        Graduation.of(mark, scale);
         if (!surroundings.isBlank()) {
             Surroundings.of(List.of(Entry.ofWritten(surroundings)), List.of(), scale);
         }

@@ -9,9 +9,9 @@ import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.MarkFollowsScale;
-import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
@@ -31,12 +31,12 @@ public final class InvestigationForm {
      * @param window the window in front of which it stands
      * @param language the language of the window
      * @param usual the scale that is usual where the document is from
-     * @param trouble tells why answers cannot be laid out
+     * @param errorDisplay tells why answers cannot be laid out
      * @return the plan; empty if cancelled
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static Optional<Investigation> ask(
-            XComponentContext office, XFrame window, Language language, Scale usual, Trouble trouble)
+            XComponentContext office, XFrame window, Language language, Scale usual, ErrorDisplay errorDisplay)
             throws com.sun.star.uno.Exception {
         String wraps = language.words(InvestigationWords.SOME_MATERIALS);
         try (Form form = new Form(office, language, InvestigationWords.ASK)) {
@@ -58,7 +58,7 @@ public final class InvestigationForm {
                     .ready();
             MarkFollowsScale.in(form, "Scale", "Mark", SCALES, language);
             Uno.as(XTextComponent.class, form.control("Minutes")).addTextListener(new IntervalFollowsMinutes(form));
-            return form.askUntil(window, trouble, () -> answers(form));
+            return form.askUntil(window, errorDisplay, () -> answers(form));
         }
     }
 

@@ -1,16 +1,16 @@
 package org.snugsheet.office.investigation;
 
 import org.snugsheet.engine.lesson.Power;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Look;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.words.Language;
 
 /** What is worked out below the cells to type into: the results of each jar, and the order of the wraps. */
 final class Results {
 
-    private static final String LAST = Places.LAST;
-    private static final double LINE = Places.LINE;
+    private static final String LAST = CellAddresses.LAST;
+    private static final double LINE = CellAddresses.LINE;
 
     /** So small that a whole finding fits in four lines. */
     private static final float REMARK_POINTS = 8;
@@ -19,10 +19,10 @@ final class Results {
     private final Language language;
     private final Page page;
     private final Rows rows;
-    private final Places places;
+    private final CellAddresses places;
     private final Behind behind;
 
-    Results(Investigation plan, Language language, Page page, Places places, Behind behind) {
+    Results(Investigation plan, Language language, Page page, CellAddresses places, Behind behind) {
         this.plan = plan;
         this.language = language;
         this.page = page;
@@ -37,13 +37,14 @@ final class Results {
     }
 
     private void results() throws com.sun.star.uno.Exception {
-        Findings.section(page, language, rows.results(), InvestigationWords.RESULTS);
+        ResultsSection.section(page, language, rows.results(), InvestigationWords.RESULTS);
         int head = rows.results() + 1;
         int last = head + plan.jars();
         String sheet = "COOL.SHEET(" + behind.block() + places.common();
-        page.look("A" + head + ":" + LAST + head, Look.NARROW_HEAD);
+        page.look("A" + head + ":" + LAST + head, CellStyleName.NARROW_HEAD);
         page.height("A" + head, 2 * LINE);
-        page.look("A" + (head + 1) + ":A" + last, Look.LABEL).look("B" + (head + 1) + ":" + LAST + last, Look.RESULT);
+        page.look("A" + (head + 1) + ":A" + last, CellStyleName.LABEL)
+                .look("B" + (head + 1) + ":" + LAST + last, CellStyleName.RESULT);
         page.growingTable("A" + head + ":H" + last, sheet);
         page.formula(LAST + head, "=IFERROR(INDEX(" + sheet + ";1;9)&\"\";\"\")");
         for (int row = head + 1; row <= last; row++) {
@@ -51,21 +52,21 @@ final class Results {
             String otherwise = "\"" + language.words(InvestigationWords.SEE_CHECKS) + "\"";
             page.formula(
                     LAST + row,
-                    "=IF(COUNTA(" + places.readings(row - head - 1) + ")<" + Places.FEWEST_READINGS
+                    "=IF(COUNTA(" + places.readings(row - head - 1) + ")<" + CellAddresses.FEWEST_READINGS
                             + ";\"\";IFERROR(IF(" + usable + "=\"OK\";\"OK\";" + otherwise + ");\"\"))");
             page.height("A" + row, 1.5 * LINE);
-            Highlight.unlessOk(page, LAST + row, Places.fixed(LAST + row), Look.TROUBLE_MESSAGE);
+            Highlight.unlessOk(page, LAST + row, CellAddresses.fixed(LAST + row), CellStyleName.TROUBLE_MESSAGE);
         }
         numbers(head + 1, last, "B", "0", "C", "0.0000", "D", "\"± \"0.0000", "E", "0.0", "F", "0.0", "H", "0.00");
     }
 
     private void ranking() throws com.sun.star.uno.Exception {
-        Findings.section(page, language, rows.ranking(), InvestigationWords.RANKING);
+        ResultsSection.section(page, language, rows.ranking(), InvestigationWords.RANKING);
         int head = rows.ranking() + 2;
         int last = head + plan.jars();
-        page.look("A" + head + ":" + LAST + head, Look.NARROW_HEAD);
+        page.look("A" + head + ":" + LAST + head, CellStyleName.NARROW_HEAD);
         page.height("A" + head, 2 * LINE);
-        page.look("A" + (head + 1) + ":" + LAST + last, Look.RESULT);
+        page.look("A" + (head + 1) + ":" + LAST + last, CellStyleName.RESULT);
         String rank = "COOL.RANK(" + behind.minutes() + ";" + behind.readings() + ";" + places.heads() + places.wraps();
         page.growingTable("A" + head + ":G" + last, rank);
         for (int row = head; row <= last; row++) {
@@ -85,7 +86,7 @@ final class Results {
                 "A" + (head - 1),
                 "=IF(A" + head + "=\"\";\"" + language.words(InvestigationWords.NO_RANKING) + "\";\""
                         + language.say(InvestigationWords.WHY_SPREAD, Power.USUAL_SPREAD) + "\")");
-        page.look("A" + (head - 1), Look.HINT);
+        page.look("A" + (head - 1), CellStyleName.HINT);
         numbers(head + 1, last, "A", "0", "C", "0", "D", "0.0000", "E", "0.0000", "F", "0.0000", "G", "0.0");
     }
 

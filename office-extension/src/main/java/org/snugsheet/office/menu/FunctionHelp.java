@@ -7,7 +7,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.view.XSelectionSupplier;
 import java.util.Optional;
 import org.snugsheet.office.declare.FunctionDeclaration;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 
 /**
  * What F1 does on a cell with one of our functions: the reference opens at that function. On any other cell nobody here answers,
@@ -21,7 +21,7 @@ public final class FunctionHelp {
     private FunctionHelp() {}
 
     /** The function of ours that the chosen cell calls; of several the one that stands first in the reference. */
-    static Optional<FunctionDeclaration> asked(Choice choice) {
+    static Optional<FunctionDeclaration> asked(MenuInvocation choice) {
         XSelectionSupplier view = UnoRuntime.queryInterface(
                 XSelectionSupplier.class, choice.window().getController());
         XCellRange chosen = view == null ? null : UnoRuntime.queryInterface(XCellRange.class, view.getSelection());
@@ -32,7 +32,7 @@ public final class FunctionHelp {
         try {
             XCell cell = chosen.getCellByPosition(0, 0);
             return cell.getType() == CellContentType.FORMULA
-                    ? OurFunctions.calledBy(cell.getFormula()).stream().findFirst()
+                    ? FunctionIndex.calledBy(cell.getFormula()).stream().findFirst()
                     : Optional.empty();
         } catch (com.sun.star.lang.IndexOutOfBoundsException noCell) {
             return Optional.empty();

@@ -20,8 +20,8 @@ import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.drawing.Selected;
 import org.snugsheet.office.investigation.Investigation;
 import org.snugsheet.office.investigation.InvestigationForm;
+import org.snugsheet.office.investigation.InvestigationSheet;
 import org.snugsheet.office.investigation.InvestigationWords;
-import org.snugsheet.office.investigation.LaidOut;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
@@ -31,12 +31,12 @@ import org.snugsheet.office.words.Language;
 /** The lines of the menu that add a page to the document. */
 final class Pages {
 
-    private final Choice choice;
+    private final MenuInvocation choice;
     private final XSpreadsheetDocument document;
     private final Scale usual;
     private final Language written;
 
-    private Pages(Choice choice) throws com.sun.star.uno.Exception {
+    private Pages(MenuInvocation choice) throws com.sun.star.uno.Exception {
         this.choice = choice;
         this.document = choice.document();
         this.usual = DocumentRegion.of(document).scale();
@@ -44,15 +44,15 @@ final class Pages {
     }
 
     /** Lays out an investigation, as planned by the arguments or in the window. */
-    static Outcome layOut(Choice choice) throws com.sun.star.uno.Exception {
+    static Outcome layOut(MenuInvocation choice) throws com.sun.star.uno.Exception {
         Pages pages = new Pages(choice);
         Optional<Investigation> plan = choice.isQuiet() ? Optional.of(pages.plan()) : pages.askForPlan();
         if (plan.isEmpty()) {
             return Outcome.seen("");
         }
-        Page page = LaidOut.on(choice.office(), pages.document, plan.get(), pages.written);
+        Page page = InvestigationSheet.on(choice.office(), pages.document, plan.get(), pages.written);
         pages.open(page.name());
-        pages.goTo(LaidOut.firstToType(plan.get()));
+        pages.goTo(InvestigationSheet.firstToType(plan.get()));
         Language language = choice.language();
         int named = plan.get().materials().size();
         int jars = plan.get().jars();
@@ -63,7 +63,7 @@ final class Pages {
     }
 
     /** Draws the curves of what is selected. */
-    static Outcome draw(Choice choice) throws com.sun.star.uno.Exception {
+    static Outcome draw(MenuInvocation choice) throws com.sun.star.uno.Exception {
         Pages pages = new Pages(choice);
         Selected selected = Selected.in(
                 pages.document,
@@ -73,7 +73,12 @@ final class Pages {
         Optional<Curves.Source> source = choice.isQuiet()
                 ? Optional.of(given.of(selected))
                 : DrawingForm.ask(
-                        choice.office(), choice.window(), choice.language(), given, Windows.trouble(choice), selected);
+                        choice.office(),
+                        choice.window(),
+                        choice.language(),
+                        given,
+                        Windows.errorDisplay(choice),
+                        selected);
         if (source.isEmpty()) {
             return Outcome.seen("");
         }
@@ -118,7 +123,7 @@ final class Pages {
 
     private Optional<Investigation> askForPlan() throws com.sun.star.uno.Exception {
         return InvestigationForm.ask(
-                choice.office(), choice.window(), choice.language(), usual, Windows.trouble(choice));
+                choice.office(), choice.window(), choice.language(), usual, Windows.errorDisplay(choice));
     }
 
     private void open(String page) throws com.sun.star.uno.Exception {

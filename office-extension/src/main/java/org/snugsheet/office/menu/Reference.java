@@ -51,7 +51,7 @@ public final class Reference {
      * @return its address
      * @throws Declined if this extension was packed without it
      */
-    static String open(Choice choice) throws com.sun.star.uno.Exception {
+    static String open(MenuInvocation choice) throws com.sun.star.uno.Exception {
         String address = address(choice.office(), choice.language());
         if (!choice.isQuiet()) {
             show(choice, address);
@@ -65,7 +65,7 @@ public final class Reference {
      * @return the address of that place
      * @throws Declined if this extension was packed without it
      */
-    static String openAt(Choice choice, FunctionDeclaration function) throws com.sun.star.uno.Exception {
+    static String openAt(MenuInvocation choice, FunctionDeclaration function) throws com.sun.star.uno.Exception {
         String address = address(choice.office(), choice.language());
         String place = address + "#" + function.anchor();
         if (!choice.isQuiet()) {
@@ -74,7 +74,7 @@ public final class Reference {
         return place;
     }
 
-    private static void show(Choice choice, String address) throws com.sun.star.uno.Exception {
+    private static void show(MenuInvocation choice, String address) throws com.sun.star.uno.Exception {
         Uno.as(XSystemShellExecute.class, Uno.service(choice.office(), "com.sun.star.system.SystemShellExecute"))
                 .execute(address, "", SystemShellExecuteFlags.URIS_ONLY);
     }

@@ -12,7 +12,7 @@ final class Sharing {
     private Sharing() {}
 
     /** Makes a copy, as told by the arguments or asked for. */
-    static Outcome share(Choice choice) throws com.sun.star.uno.Exception {
+    static Outcome share(MenuInvocation choice) throws com.sun.star.uno.Exception {
         XSpreadsheetDocument document = choice.document();
         Optional<String> target = text(choice, "Target");
         Optional<String> file = target.isPresent() || choice.isQuiet()
@@ -37,7 +37,7 @@ final class Sharing {
     }
 
     /** Brings the formulas back after showing which; a macro is not asked and gets only what is safe, as everybody does. */
-    static Outcome bringBack(Choice choice) throws com.sun.star.uno.Exception {
+    static Outcome bringBack(MenuInvocation choice) throws com.sun.star.uno.Exception {
         BringBack back = BringBack.proposed(choice.document());
         if (back.count() > 0 && !choice.isQuiet() && !Windows.mayBringBack(choice, back.told(choice.language()))) {
             return Outcome.seen("");
@@ -48,7 +48,7 @@ final class Sharing {
         }
     }
 
-    private static Optional<String> text(Choice choice, String name) {
+    private static Optional<String> text(MenuInvocation choice, String name) {
         return choice.argument(name).map(String::valueOf);
     }
 }

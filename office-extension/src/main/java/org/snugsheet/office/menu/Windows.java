@@ -16,8 +16,8 @@ import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
-import org.snugsheet.office.dialog.Trouble;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
@@ -39,7 +39,7 @@ final class Windows {
 
     private Windows() {}
 
-    static void show(Choice choice, Outcome outcome) {
+    static void show(MenuInvocation choice, Outcome outcome) {
         try {
             switch (outcome.shown()) {
                 case SAID ->
@@ -58,7 +58,7 @@ final class Windows {
     }
 
     /** Tells what is wrong in front of the window that asks. */
-    static Trouble trouble(Choice choice) {
+    static ErrorDisplay errorDisplay(MenuInvocation choice) {
         return (above, sentence) -> say(choice.office(), above, sentence);
     }
 
@@ -70,31 +70,31 @@ final class Windows {
         box.execute();
     }
 
-    private static void read(Choice choice, String text) throws com.sun.star.uno.Exception {
+    private static void read(MenuInvocation choice, String text) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.EXPLAINED)) {
             form.reading(text, LINES).ready().tell(choice.window());
         }
     }
 
     /** Shows what would be done, and asks whether it is to be. */
-    static boolean mayBringBack(Choice choice, String told) throws com.sun.star.uno.Exception {
+    static boolean mayBringBack(MenuInvocation choice, String told) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.BRING_BACK)) {
             return form.text(choice.language().words(MenuWords.BRING_BACK_ASKED))
                     .reading(told, LINES)
                     .ready()
-                    .askUntil(choice.window(), trouble(choice), () -> true)
+                    .askUntil(choice.window(), errorDisplay(choice), () -> true)
                     .isPresent();
         }
     }
 
     /** Asks for the password of a copy, twice. */
-    static Optional<String> askForPassword(Choice choice) throws com.sun.star.uno.Exception {
+    static Optional<String> askForPassword(MenuInvocation choice) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.COPY_TITLE)) {
             form.text(choice.language().words(MenuWords.COPY_PASSWORD_ASKED))
                     .secret(PASSWORD, MenuWords.PASSWORD)
                     .secret(AGAIN, MenuWords.PASSWORD_AGAIN)
                     .ready();
-            return form.askUntil(choice.window(), trouble(choice), () -> {
+            return form.askUntil(choice.window(), errorDisplay(choice), () -> {
                 String password = form.textOf(PASSWORD);
                 if (password.isEmpty()) {
                     form.again(PASSWORD, AGAIN);

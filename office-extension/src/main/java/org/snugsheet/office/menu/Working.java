@@ -40,7 +40,7 @@ final class Working implements Progress, AutoCloseable {
      * @param words what is being done
      * @return to be closed when it is done
      */
-    static Working on(Choice choice, MenuWords words) {
+    static Working on(MenuInvocation choice, MenuWords words) {
         Optional<XFrame> seen = choice.isQuiet() ? Optional.empty() : Optional.of(choice.window());
         return on(seen, choice.language().words(words));
     }

@@ -33,13 +33,13 @@ final class BroughtLooks {
     static BroughtLooks into(XComponentContext office, XSpreadsheetDocument document)
             throws com.sun.star.uno.Exception {
         XNameAccess present = CellStyle.styles(document);
-        if (Looks.besideNames().stream().allMatch(present::hasByName)) {
+        if (StyleSheet.besideNames().stream().allMatch(present::hasByName)) {
             return new BroughtLooks(document, List.of());
         }
         List<String> before = List.of(present.getElementNames());
         XComponent empty = DocumentFile.openHidden(office, "private:factory/scalc");
         try {
-            Looks.installBeside(Uno.as(XSpreadsheetDocument.class, empty));
+            StyleSheet.installBeside(Uno.as(XSpreadsheetDocument.class, empty));
             Uno.as(
                             XStyleLoader2.class,
                             Uno.as(XStyleFamiliesSupplier.class, document).getStyleFamilies())

@@ -69,7 +69,7 @@ final class ChartSeries {
         return Uno.as(XDataSeries.class, series);
     }
 
-    private void drawLine(Object series, Ink ink, int width) throws com.sun.star.uno.Exception {
+    private void drawLine(Object series, SeriesColor ink, int width) throws com.sun.star.uno.Exception {
         Uno.set(series, "Color", ink.colour());
         Uno.set(series, "Symbol", symbol(ink, SymbolStyle.NONE));
         Uno.set(series, "LineWidth", width);
@@ -87,13 +87,13 @@ final class ChartSeries {
         }
     }
 
-    private static void drawPoints(Object series, Ink ink) throws com.sun.star.uno.Exception {
+    private static void drawPoints(Object series, SeriesColor ink) throws com.sun.star.uno.Exception {
         Uno.set(series, "Color", ink.colour());
         Uno.set(series, "LineStyle", LineStyle.NONE);
         Uno.set(series, "Symbol", symbol(ink, SymbolStyle.STANDARD));
     }
 
-    private static void label(XPropertySet point, Ink ink) throws com.sun.star.uno.Exception {
+    private static void label(XPropertySet point, SeriesColor ink) throws com.sun.star.uno.Exception {
         DataPointLabel label = new DataPointLabel();
         label.ShowSeriesName = true;
         point.setPropertyValue("Label", label);
@@ -105,7 +105,7 @@ final class ChartSeries {
         point.setPropertyValue("LabelFillColor", Palette.PAPER);
     }
 
-    private static Symbol symbol(Ink ink, SymbolStyle style) {
+    private static Symbol symbol(SeriesColor ink, SymbolStyle style) {
         Symbol symbol = new Symbol();
         symbol.Style = style;
         symbol.StandardSymbol = ink.symbol();

@@ -18,7 +18,8 @@ public final class Highlight {
      * @param look the style of all others
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static void unless(Page page, String address, String fine, Look look) throws com.sun.star.uno.Exception {
+    public static void unless(Page page, String address, String fine, CellStyleName look)
+            throws com.sun.star.uno.Exception {
         add(page, address, ConditionOperator.NOT_EQUAL, quoted(fine), look);
     }
 
@@ -31,7 +32,8 @@ public final class Highlight {
      * @param look the style
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static void when(Page page, String address, String formula, Look look) throws com.sun.star.uno.Exception {
+    public static void when(Page page, String address, String formula, CellStyleName look)
+            throws com.sun.star.uno.Exception {
         add(page, address, ConditionOperator.FORMULA, formula, look);
     }
 
@@ -44,11 +46,12 @@ public final class Highlight {
      * @param look the style
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static void unlessOk(Page page, String address, String check, Look look) throws com.sun.star.uno.Exception {
+    public static void unlessOk(Page page, String address, String check, CellStyleName look)
+            throws com.sun.star.uno.Exception {
         when(page, address, "AND(" + check + "<>\"OK\";" + check + "<>\"\")", look);
     }
 
-    private static void add(Page page, String address, ConditionOperator operator, String formula, Look look)
+    private static void add(Page page, String address, ConditionOperator operator, String formula, CellStyleName look)
             throws com.sun.star.uno.Exception {
         Object format = Uno.property(page.range(address), "ConditionalFormat");
         Uno.as(XSheetConditionalEntries.class, format).addNew(new PropertyValue[] {

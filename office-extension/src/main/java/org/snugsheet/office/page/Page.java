@@ -171,7 +171,7 @@ public final class Page {
      * @return this page
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Page look(String address, Look look) throws com.sun.star.uno.Exception {
+    public Page look(String address, CellStyleName look) throws com.sun.star.uno.Exception {
         Uno.set(range(address), "CellStyle", look.styleName());
         return this;
     }

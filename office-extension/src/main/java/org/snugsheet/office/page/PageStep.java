@@ -35,7 +35,7 @@ final class PageStep {
 
     void fill() throws com.sun.star.uno.Exception {
         Page page = page();
-        Uno.set(page.sheet(), "CellStyle", Looks.OUR_PAPER);
+        Uno.set(page.sheet(), "CellStyle", StyleSheet.OUR_PAPER);
         filling.fill(page);
     }
 }

@@ -9,7 +9,7 @@ package org.snugsheet.office.page;
  * @param name the cell with its name
  * @param ink how it is drawn
  */
-public record Plot(Form form, Cells across, Cells up, Cells name, Ink ink) {
+public record Plot(Form form, Cells across, Cells up, Cells name, SeriesColor ink) {
 
     /** How the values are shown. */
     public enum Form {

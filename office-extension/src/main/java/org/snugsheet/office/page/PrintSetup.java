@@ -29,9 +29,9 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
     /** Which way the paper lies. */
     public enum Way {
         /** The short side along the bottom. */
-        UPRIGHT,
+        PORTRAIT,
         /** The long side along the bottom. */
-        LYING
+        LANDSCAPE
     }
 
     /**
@@ -159,7 +159,7 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
             styles.insertByName(name, Uno.make(page.document(), "com.sun.star.style.PageStyle"));
         }
         Object style = styles.getByName(name);
-        size(style, paper, way == Way.LYING);
+        size(style, paper, way == Way.LANDSCAPE);
         for (String side : new String[] {"Left", "Right", "Top", "Bottom"}) {
             Uno.set(style, side + "Margin", MARGIN);
         }

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
@@ -51,7 +51,7 @@ final class FormulaScan {
             for (int row = block.StartRow; row <= block.EndRow; row++) {
                 for (int column = block.StartColumn; column <= block.EndColumn; column++) {
                     String formula = cells.formula(column, row);
-                    if (OurFunctions.in(formula)) {
+                    if (FunctionIndex.in(formula)) {
                         at(column, row, formula);
                     }
                 }

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -41,7 +41,7 @@ final class Harmless {
     }
 
     /**
-     * Looks at a formula before it is parsed at all: for a name in another document the office opens that document to parse it.
+     * StyleSheet at a formula before it is parsed at all: for a name in another document the office opens that document to parse it.
      *
      * @param formula the formula
      * @return why it may not be parsed, if so
@@ -57,7 +57,7 @@ final class Harmless {
     }
 
     /**
-     * Looks at a formula of ours.
+     * StyleSheet at a formula of ours.
      *
      * @param parts its parts
      * @return why it may not be written, if so
@@ -72,7 +72,7 @@ final class Harmless {
         return reason.isPresent() ? reason : Optional.of(new Reason(RefusalWords.NONE_OF_OURS));
     }
 
-    /** Looks at any formula. */
+    /** StyleSheet at any formula. */
     Optional<Reason> any(FormulaToken[] parts) throws com.sun.star.uno.Exception {
         return any(parts, 0);
     }
@@ -116,7 +116,7 @@ final class Harmless {
     }
 
     private static boolean isOurs(FormulaToken part) {
-        return OurFunctions.stored(String.valueOf(part.Data)).isPresent();
+        return FunctionIndex.stored(String.valueOf(part.Data)).isPresent();
     }
 
     private static boolean isPlain(Object data) {

@@ -21,7 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
@@ -70,7 +70,7 @@ final class LeftOut {
         List<Call> calls = new ArrayList<>();
         for (Map.Entry<String, XNamedRange> named : Names.of(copy).entrySet()) {
             String formula = "=" + named.getValue().getContent();
-            if (OurFunctions.in(formula)) {
+            if (FunctionIndex.in(formula)) {
                 calls.add(new Call(named.getKey(), SharingWords.NAME, formula, SharingWords.NAME_BECOMES));
                 named.getValue().setContent(value(copy, formula));
             }
@@ -114,7 +114,7 @@ final class LeftOut {
                     continue;
                 }
                 String formula = formula(condition, "Formula1", "Formula2");
-                if (OurFunctions.in(formula)) {
+                if (FunctionIndex.in(formula)) {
                     calls.add(new Call(
                             name + " " + where.getRangeAddressesAsString(),
                             SharingWords.FORMAT,
@@ -155,7 +155,7 @@ final class LeftOut {
             Object validation = Uno.property(range, "Validation");
             XSheetCondition condition = Uno.as(XSheetCondition.class, validation);
             String formula = "=" + condition.getFormula1() + ";" + condition.getFormula2();
-            if (OurFunctions.in(formula)) {
+            if (FunctionIndex.in(formula)) {
                 CellRangeAddress at = Uno.as(com.sun.star.sheet.XCellRangeAddressable.class, range)
                         .getRangeAddress();
                 calls.add(new Call(

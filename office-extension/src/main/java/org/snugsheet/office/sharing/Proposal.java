@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
@@ -40,7 +40,7 @@ final class Proposal {
 
         /** The formula as its note shows it. */
         String keptText() {
-            return OurFunctions.asTyped(kept.formula());
+            return FunctionIndex.asTyped(kept.formula());
         }
     }
 
@@ -176,7 +176,7 @@ final class Proposal {
     /** The cell that carries its note now: where it is expected, or else wherever it was sorted to. */
     private Optional<Notes.CellKey> cell(KeptFormula kept, Area was) throws com.sun.star.uno.Exception {
         Map<Notes.CellKey, String> here = notesOf(was.sheet());
-        String text = OurFunctions.asTyped(kept.formula());
+        String text = FunctionIndex.asTyped(kept.formula());
         Notes.CellKey first = new Notes.CellKey(was.left(), was.top());
         if (Notes.keeps(here.getOrDefault(first, ""), text) && !isClaimed(was.sheet(), first)) {
             return claim(was.sheet(), first);
@@ -253,7 +253,7 @@ final class Proposal {
             return;
         }
         String note = notesOf(is.sheet()).getOrDefault(new Notes.CellKey(is.left(), is.top()), "");
-        writes.add(new Write(kept, is, note, List.of(parts), OurFunctions.asTyped(parser.written(parts, at))));
+        writes.add(new Write(kept, is, note, List.of(parts), FunctionIndex.asTyped(parser.written(parts, at))));
     }
 
     private static boolean fits(Answers answers, Area is) {
@@ -309,6 +309,6 @@ final class Proposal {
     }
 
     private void refuse(KeptFormula kept, Reason reason) {
-        refused.add(new Refused(kept.sheet() + "." + kept.cells(), OurFunctions.asTyped(kept.formula()), reason));
+        refused.add(new Refused(kept.sheet() + "." + kept.cells(), FunctionIndex.asTyped(kept.formula()), reason));
     }
 }

@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.sharing.Notes.CellKey;
 import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.Uno;
@@ -191,7 +191,7 @@ public final class ShareCopy {
         int count = before;
         int number = 0;
         for (KeptFormula formula : formulas) {
-            String typed = OurFunctions.asTyped(formula.formula());
+            String typed = FunctionIndex.asTyped(formula.formula());
             CellAddress cell = area(formula).first();
             number = cell.Sheet;
             if (formula.noteBefore().isPresent()) {

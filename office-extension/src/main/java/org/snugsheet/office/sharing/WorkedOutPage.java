@@ -24,7 +24,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.page.NoSteps;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
@@ -56,7 +56,7 @@ final class WorkedOutPage {
     }
 
     /**
-     * Writes what people read. Looks first, while the rows are empty, and the hidden columns before: each change makes the office lay
+     * Writes what people read. StyleSheet first, while the rows are empty, and the hidden columns before: each change makes the office lay
      * out every text of a row to see how high it is.
      */
     static void fill(
@@ -69,13 +69,13 @@ final class WorkedOutPage {
             rows.add(new Object[] {
                 formula.sheet(),
                 formula.cells(),
-                OurFunctions.asTyped(formula.formula()),
+                FunctionIndex.asTyped(formula.formula()),
                 meaning(formula.formula(), language)
             });
         }
         for (LeftOut.Call call : leftOut) {
             rows.add(new Object[] {
-                call.where(), language.words(call.kind()), OurFunctions.asTyped(call.formula()), call.told(language)
+                call.where(), language.words(call.kind()), FunctionIndex.asTyped(call.formula()), call.told(language)
             });
         }
         look(copy, page, HEAD_ROW + rows.size() - 1);
@@ -185,7 +185,7 @@ final class WorkedOutPage {
     }
 
     private static String meaning(String formula, Language language) {
-        return OurFunctions.calledBy(formula).stream()
+        return FunctionIndex.calledBy(formula).stream()
                 .map(function -> function.name() + ": " + function.text(language))
                 .collect(Collectors.joining(" "));
     }

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import com.sun.star.uno.Any;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
-import org.snugsheet.engine.reading.Mark;
+import org.snugsheet.engine.reading.Graduation;
 
 class OptionsTest {
 
@@ -20,7 +20,7 @@ class OptionsTest {
     void leftOutAndBlankAreTheDefault() {
         for (Object nothing : new Object[] {Any.VOID, 0.0, "", " "}) {
             assertEquals(Scale.CELSIUS, Options.scale(nothing));
-            assertEquals(Mark.of(2, Scale.FAHRENHEIT), Options.mark(nothing, Scale.FAHRENHEIT));
+            assertEquals(Graduation.of(2, Scale.FAHRENHEIT), Options.mark(nothing, Scale.FAHRENHEIT));
             assertEquals(Unit.SQUARE_METRE_KELVIN_PER_WATT, Options.resistanceUnit(nothing));
             assertEquals(ThermalResistance.NONE, Options.resistance(nothing, Unit.CLO));
         }
@@ -31,8 +31,9 @@ class OptionsTest {
     @Test
     void aNoughtIsNotTheUsualValueInSilence() {
         assertEquals(
-                Trouble.OPTION_ZERO,
-                assertThrows(Refusal.class, () -> Options.numberNotZero(0.0)).trouble());
+                Problem.OPTION_ZERO,
+                assertThrows(InvalidInputException.class, () -> Options.numberNotZero(0.0))
+                        .problem());
         assertEquals(Optional.of(0.0), Options.numberNotZero("0"));
         assertEquals(Optional.of(0.1), Options.numberNotZero(0.1));
         for (Object nothing : new Object[] {Any.VOID, "", new Object[][] {{""}}}) {
@@ -40,9 +41,9 @@ class OptionsTest {
             assertEquals(Optional.empty(), Options.temperatureNotZero(nothing, Scale.CELSIUS));
         }
         assertEquals(
-                Trouble.OPTION_ZERO,
-                assertThrows(Refusal.class, () -> Options.temperatureNotZero(0.0, Scale.FAHRENHEIT))
-                        .trouble());
+                Problem.OPTION_ZERO,
+                assertThrows(InvalidInputException.class, () -> Options.temperatureNotZero(0.0, Scale.FAHRENHEIT))
+                        .problem());
         assertEquals(Optional.of(new Temperature(0)), Options.temperatureNotZero("0", Scale.CELSIUS));
         assertEquals(Optional.of(new Temperature(0)), Options.temperatureNotZero(32.0, Scale.FAHRENHEIT));
     }
@@ -51,21 +52,21 @@ class OptionsTest {
     void whatIsGivenCounts() {
         assertEquals(Scale.FAHRENHEIT, Options.scale("f"));
         assertEquals(Scale.FAHRENHEIT, Options.scale(new Object[][] {{"F"}}));
-        assertEquals(Mark.of(0.5, Scale.CELSIUS), Options.mark(0.5, Scale.CELSIUS));
-        assertEquals(Mark.of(0.5, Scale.CELSIUS), Options.mark("0,5", Scale.CELSIUS));
+        assertEquals(Graduation.of(0.5, Scale.CELSIUS), Options.mark(0.5, Scale.CELSIUS));
+        assertEquals(Graduation.of(0.5, Scale.CELSIUS), Options.mark("0,5", Scale.CELSIUS));
         assertEquals(0.155, Options.resistance(1.0, Unit.CLO).squareMetreKelvinsPerWatt(), 1e-15);
     }
 
     @Test
     void whatMakesNoSenseIsRefused() {
-        assertThrows(Refusal.class, () -> Options.scale(3.0));
-        assertThrows(Refusal.class, () -> Options.scale(new Object[][] {{"F", "C"}}));
-        assertThrows(Refusal.class, () -> Options.mark(-1.0, Scale.CELSIUS));
+        assertThrows(InvalidInputException.class, () -> Options.scale(3.0));
+        assertThrows(InvalidInputException.class, () -> Options.scale(new Object[][] {{"F", "C"}}));
+        assertThrows(InvalidInputException.class, () -> Options.mark(-1.0, Scale.CELSIUS));
         assertEquals(
-                Trouble.MARK_NOT_A_NUMBER,
-                assertThrows(Refusal.class, () -> Options.mark("C", Scale.CELSIUS))
-                        .trouble());
-        assertThrows(Refusal.class, () -> Options.resistance(-1.0, Unit.CLO));
-        assertThrows(Refusal.class, () -> Options.resistanceUnit("mile per hour"));
+                Problem.MARK_NOT_A_NUMBER,
+                assertThrows(InvalidInputException.class, () -> Options.mark("C", Scale.CELSIUS))
+                        .problem());
+        assertThrows(InvalidInputException.class, () -> Options.resistance(-1.0, Unit.CLO));
+        assertThrows(InvalidInputException.class, () -> Options.resistanceUnit("mile per hour"));
     }
 }

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.declare.TableHint;
 import org.snugsheet.office.functions.Families;
@@ -77,7 +77,9 @@ class ExplainIT {
                     "Row 2 (minute 5): “warm” is not a temperature. Type a number, or leave the cell blank.",
                     explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
             assertHas(
-                    Refusal.of(Trouble.TOO_FEW_READINGS, 3, 1).finding().sentence(),
+                    InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 1)
+                            .finding()
+                            .sentence(),
                     explained(sheet, "IFERROR(COOL.RATE(A1:A1;B1:B1;C1);\"none\")"));
         }
     }
@@ -120,7 +122,11 @@ class ExplainIT {
         try (CalcDocument sheet = jar()) {
             String said = explained(sheet, "COOL.TEMP(5;40;10;COOL.RATE(A1:A2;B1:B2;C1))");
             assertStarts("Cell D1: COOL.RATE(", said);
-            assertHas(Refusal.of(Trouble.TOO_FEW_READINGS, 3, 2).finding().sentence(), said);
+            assertHas(
+                    InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 2)
+                            .finding()
+                            .sentence(),
+                    said);
             assertHas("The cell also asks:\n• COOL.TEMP", said);
         }
     }
@@ -177,8 +183,8 @@ class ExplainIT {
                             new com.sun.star.table.CellAddress((short) 0, 3, 0),
                             Language.GERMAN));
             assertHas(
-                    Language.GERMAN.say(
-                            Refusal.of(Trouble.TOO_FEW_READINGS, 3, 2).finding()),
+                    Language.GERMAN.say(InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 2)
+                            .finding()),
                     said);
             assertHas("10,5", said);
         }
@@ -278,7 +284,9 @@ class ExplainIT {
             assertHas("every 17.5 minutes", named);
             assertHas("Its formula: =COOL.RATE(Minutes,Warmth,C1)", named);
             assertHas(
-                    Refusal.of(Trouble.SURROUNDINGS_BLANK).finding().sentence(),
+                    InvalidInputException.of(Problem.SURROUNDINGS_BLANK)
+                            .finding()
+                            .sentence(),
                     explained(sheet, "COOL.RATE(A1:A5;B1:B5;C2)"));
             sheet.formula("Wool.B2", "1/0");
             assertHas("Wool.B2 shows an error. Fix that first.", explained(sheet, "COOL.RATE(A1:A5;$Wool.B1:B5;C1)"));

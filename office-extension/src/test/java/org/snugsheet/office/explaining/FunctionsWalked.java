@@ -82,13 +82,13 @@ public final class FunctionsWalked {
     }
 
     private static String said(FunctionDeclaration function, int at, Matter matter, Object typed, String scale) {
-        List<Given> givens = leftOut(function);
+        List<ArgumentValue> givens = leftOut(function);
         for (int i = 0; i < givens.size(); i++) {
             String name = function.arguments().get(i).name();
             if (i == at) {
-                givens.set(i, Given.of("A1", cells(matter, typed), matter != Matter.SHEET, Optional.empty()));
+                givens.set(i, ArgumentValue.of("A1", cells(matter, typed), matter != Matter.SHEET, Optional.empty()));
             } else if (name.equals("scale")) {
-                givens.set(i, Given.of(scale, new Object[][] {{scale}}, true, Optional.empty()));
+                givens.set(i, ArgumentValue.of(scale, new Object[][] {{scale}}, true, Optional.empty()));
             }
         }
         return WhatCanHurt.in(function, givens, Language.ENGLISH).orElse("");
@@ -110,7 +110,7 @@ public final class FunctionsWalked {
                 .orElseThrow();
     }
 
-    static List<Given> leftOut(FunctionDeclaration function) {
-        return new ArrayList<>(Collections.nCopies(function.arguments().size(), Given.LEFT_OUT));
+    static List<ArgumentValue> leftOut(FunctionDeclaration function) {
+        return new ArrayList<>(Collections.nCopies(function.arguments().size(), ArgumentValue.LEFT_OUT));
     }
 }

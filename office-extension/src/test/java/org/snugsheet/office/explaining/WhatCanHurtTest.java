@@ -80,8 +80,8 @@ class WhatCanHurtTest {
     @Test
     void theHottestCounts() {
         FunctionDeclaration rate = FunctionsWalked.function("COOL.RATE");
-        List<Given> givens = FunctionsWalked.leftOut(rate);
-        givens.set(1, Given.of("B1:B3", new Object[][] {{41.0}, {""}, {"180 °F"}}, false, Optional.empty()));
+        List<ArgumentValue> givens = FunctionsWalked.leftOut(rate);
+        givens.set(1, ArgumentValue.of("B1:B3", new Object[][] {{41.0}, {""}, {"180 °F"}}, false, Optional.empty()));
         assertEquals(Optional.of(Caution.SCALDS_AT_ONCE.english()), WhatCanHurt.in(rate, givens, Language.ENGLISH));
     }
 
@@ -98,18 +98,18 @@ class WhatCanHurtTest {
     })
     void aBlockIsReadAsTheFunctionsReadIt(String name, String scale, double reading, boolean tooHot) {
         FunctionDeclaration sheet = FunctionsWalked.function("COOL.SHEET");
-        List<Given> givens = FunctionsWalked.leftOut(sheet);
+        List<ArgumentValue> givens = FunctionsWalked.leftOut(sheet);
         Object[][] block = {{"min", name}, {0.0, reading}, {90.0, reading}};
-        givens.set(0, Given.of("A1:B3", block, false, Optional.empty()));
-        givens.set(3, Given.of(scale, new Object[][] {{scale}}, true, Optional.empty()));
+        givens.set(0, ArgumentValue.of("A1:B3", block, false, Optional.empty()));
+        givens.set(3, ArgumentValue.of(scale, new Object[][] {{scale}}, true, Optional.empty()));
         assertEquals(tooHot, WhatCanHurt.in(sheet, givens, Language.ENGLISH).isPresent());
 
         FunctionDeclaration rank = FunctionsWalked.function("COOL.RANK");
-        List<Given> ofRank = FunctionsWalked.leftOut(rank);
-        ofRank.set(0, Given.of("A2:A3", new Object[][] {{0.0}, {90.0}}, false, Optional.empty()));
-        ofRank.set(1, Given.of("B2:B3", new Object[][] {{reading}, {reading}}, false, Optional.empty()));
-        ofRank.set(2, Given.of("B1", new Object[][] {{name}}, true, Optional.empty()));
-        ofRank.set(5, Given.of(scale, new Object[][] {{scale}}, true, Optional.empty()));
+        List<ArgumentValue> ofRank = FunctionsWalked.leftOut(rank);
+        ofRank.set(0, ArgumentValue.of("A2:A3", new Object[][] {{0.0}, {90.0}}, false, Optional.empty()));
+        ofRank.set(1, ArgumentValue.of("B2:B3", new Object[][] {{reading}, {reading}}, false, Optional.empty()));
+        ofRank.set(2, ArgumentValue.of("B1", new Object[][] {{name}}, true, Optional.empty()));
+        ofRank.set(5, ArgumentValue.of(scale, new Object[][] {{scale}}, true, Optional.empty()));
         assertEquals(tooHot, WhatCanHurt.in(rank, ofRank, Language.ENGLISH).isPresent());
     }
 
@@ -117,12 +117,12 @@ class WhatCanHurtTest {
     @Test
     void surroundingsCountToo() {
         FunctionDeclaration rate = FunctionsWalked.function("COOL.RATE");
-        List<Given> givens = FunctionsWalked.leftOut(rate);
+        List<ArgumentValue> givens = FunctionsWalked.leftOut(rate);
         for (String word : List.of("fit", "melting ice", "")) {
-            givens.set(2, Given.of("C1", new Object[][] {{word}}, true, Optional.empty()));
+            givens.set(2, ArgumentValue.of("C1", new Object[][] {{word}}, true, Optional.empty()));
             assertFalse(WhatCanHurt.in(rate, givens, Language.ENGLISH).isPresent(), word);
         }
-        givens.set(2, Given.of("C1", new Object[][] {{60.0}}, true, Optional.empty()));
+        givens.set(2, ArgumentValue.of("C1", new Object[][] {{60.0}}, true, Optional.empty()));
         assertTrue(WhatCanHurt.in(rate, givens, Language.ENGLISH).isPresent());
     }
 }

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Refusal;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
@@ -84,7 +84,8 @@ class ClassroomCasesTest {
     @Test
     void one_question_has_one_answer() {
         double[] late = {545, 550, 555, 560, 565};
-        assertThrows(Refusal.class, () -> call("COOL.START", column(late), column(40, 36, 32, 29, 26), "10"));
+        assertThrows(
+                InvalidInputException.class, () -> call("COOL.START", column(late), column(40, 36, 32, 29, 26), "10"));
         Object[][] sheet = table(
                 "COOL.SHEET",
                 new Object[][] {
@@ -94,7 +95,9 @@ class ClassroomCasesTest {
         assertFalse(Arrays.stream(sheet[1]).anyMatch(cell -> cell instanceof Double d && d > 1e6), row(sheet[1]));
 
         double[] flat = {40, 40, 41, 40, 40, 39, 40};
-        assertThrows(Refusal.class, () -> call("COOL.HALFTIME", column(0, 1, 2, 3, 4, 5, 6), column(flat), "8"));
+        assertThrows(
+                InvalidInputException.class,
+                () -> call("COOL.HALFTIME", column(0, 1, 2, 3, 4, 5, 6), column(flat), "8"));
         Object[][] block = new Object[8][];
         block[0] = new Object[] {"min", "bare"};
         for (int i = 0; i < 7; i++) {
@@ -163,19 +166,21 @@ class ClassroomCasesTest {
 
     @Test
     void an_option_typed_as_zero_is_zero_or_refused() {
-        assertThrows(Refusal.class, () -> call("PLAN.BATH", 4000.0, 5.0, 6.0, 250.0, 40.0, 0.05, 30.0, 21.0, 0.0));
+        assertThrows(
+                InvalidInputException.class,
+                () -> call("PLAN.BATH", 4000.0, 5.0, 6.0, 250.0, 40.0, 0.05, 30.0, 21.0, 0.0));
         double nothing = (double) call("PLAN.BATH", 4000.0, 5.0, 6.0, 250.0, 40.0, 0.05, 30.0, 21.0, "0");
         double hardly = (double) call("PLAN.BATH", 4000.0, 5.0, 6.0, 250.0, 40.0, 0.05, 30.0, 21.0, 1e-9);
         assertEquals(13.24, nothing, 0.005);
         assertEquals(hardly, nothing, 1e-6);
-        assertThrows(Refusal.class, () -> call("PLAN.POWER", 4.0, 0.05, 0.04, 40.0, 5.0, 30.0, 3.0, 0.0));
+        assertThrows(InvalidInputException.class, () -> call("PLAN.POWER", 4.0, 0.05, 0.04, 40.0, 5.0, 30.0, 3.0, 0.0));
     }
 
     @Test
     void nothing_is_answered_beyond_sense_or_source() {
-        assertThrows(Refusal.class, () -> call("COOL.TEMP", 10.0, 40.0, 10.0, -0.05));
-        assertThrows(Refusal.class, () -> call("COLD.NEEDED", -40.0, "standing", 60.0));
-        assertThrows(Refusal.class, () -> call("COLD.NEEDED", -100.0, "shovelling"));
+        assertThrows(InvalidInputException.class, () -> call("COOL.TEMP", 10.0, 40.0, 10.0, -0.05));
+        assertThrows(InvalidInputException.class, () -> call("COLD.NEEDED", -40.0, "standing", 60.0));
+        assertThrows(InvalidInputException.class, () -> call("COLD.NEEDED", -100.0, "shovelling"));
         assertEquals(1000.0, (double) call("TEMP.UNIT", 1.0, "kcal", "cal"), 1e-9);
         assertEquals(0.18, (double) call("WRAP.LAYER", 50.0, "air"), 1e-9);
     }
@@ -205,7 +210,7 @@ class ClassroomCasesTest {
             return answer instanceof Object[][] rows
                     ? Arrays.stream(rows).map(ClassroomCasesTest::row).toList().toString()
                     : String.valueOf(answer);
-        } catch (Refusal refusal) {
+        } catch (InvalidInputException refusal) {
             return refusal.finding().sentence();
         }
     }

@@ -10,8 +10,8 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.engine.Refusal;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingFit;
 
 class FitMemoTest {
@@ -32,10 +32,10 @@ class FitMemoTest {
     @Test
     void aRefusalIsNotRemembered() {
         FitMemo<Integer, Integer> memo = new FitMemo<>(2, key -> {
-            throw Refusal.of(Trouble.NO_READINGS);
+            throw InvalidInputException.of(Problem.NO_READINGS);
         });
 
-        assertThrows(Refusal.class, () -> memo.get(1));
+        assertThrows(InvalidInputException.class, () -> memo.get(1));
         assertEquals(0, memo.remembered());
     }
 

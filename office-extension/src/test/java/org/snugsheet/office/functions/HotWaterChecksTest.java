@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -44,7 +44,7 @@ class HotWaterChecksTest {
             assertEquals(tooHot, first.contains(LIMIT), first);
             Object[][] all = check.all(document, column(MINUTES), readings, around(scale), LEFT_OUT, scale);
             assertEquals(tooHot, all[1][1].toString().contains(LIMIT), language + ": " + all[1][1]);
-            assertEquals(tooHot, all[1][2].equals(language.words(TroubleWords.CAN_HURT)));
+            assertEquals(tooHot, all[1][2].equals(language.words(ProblemWords.CAN_HURT)));
             Object[][] block = block(readings, readings(start, scale, asText, 0.05));
             Object[][] sheet = check.sheet(document, block, around(scale), LEFT_OUT, scale);
             for (String jar : new String[] {"wool", "bare"}) {
@@ -101,10 +101,10 @@ class HotWaterChecksTest {
     /** Whoever looks for hot water finds it by this in every language. */
     @Test
     void everyLanguageNamesTheLimit() {
-        for (Trouble trouble :
-                List.of(Trouble.ROW_TOO_HOT, Trouble.ROW_TOO_HOT_OR_OTHER_SCALE, Trouble.SURROUNDINGS_TOO_HOT)) {
+        for (Problem problem :
+                List.of(Problem.ROW_TOO_HOT, Problem.ROW_TOO_HOT_OR_OTHER_SCALE, Problem.SURROUNDINGS_TOO_HOT)) {
             for (Language language : Language.values()) {
-                assertTrue(language.words(trouble).contains(LIMIT), language + " " + trouble);
+                assertTrue(language.words(problem).contains(LIMIT), language + " " + problem);
             }
         }
     }

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Location;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.ErrorCodes;
@@ -101,7 +101,7 @@ class LocaleIT {
                 sheet.formula("C1", "CHECK.READINGS(A1:A3;B1:B3;10)").at("C1").text();
         Location third = new Location(3, OptionalDouble.of(5), Optional.empty(), false);
         assertEquals(
-                language.say(Finding.atRow(3, Trouble.TIME_NOT_LATER, 5.0, 5.5).located(row -> third)), said);
+                language.say(Finding.atRow(3, Problem.TIME_NOT_LATER, 5.0, 5.5).located(row -> third)), said);
         assertTrue(said.contains(number), said);
     }
 

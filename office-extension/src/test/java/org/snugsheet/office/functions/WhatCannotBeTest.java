@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.cells.Answer;
 
 /** Property: what cannot be is refused in words, and soon; no cell gets an infinity, and none keeps the office busy for ever. */
@@ -35,13 +35,13 @@ class WhatCannotBeTest {
     @ValueSource(strings = {"2147483648", "1e9", "1e300", "1441"})
     void aLessonLongerThanADayIsRefusedAtOnce(String minutes) {
         assertRefused(
-                Trouble.LESSON_TOO_LONG,
+                Problem.LESSON_TOO_LONG,
                 () -> plan.readings(one("0.04"), one("40"), one("5"), one(minutes), 0.02, 1.0, LEFT_OUT, LEFT_OUT));
         assertRefused(
-                Trouble.LESSON_TOO_LONG,
+                Problem.LESSON_TOO_LONG,
                 () -> plan.interval(one("0.04"), one("40"), one("5"), one(minutes), 0.02, 1.0, LEFT_OUT, LEFT_OUT));
         assertRefused(
-                Trouble.LESSON_TOO_LONG,
+                Problem.LESSON_TOO_LONG,
                 () -> plan.certainty(
                         one("0.04"), one("40"), one("5"), one(minutes), one("5"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
     }
@@ -57,13 +57,13 @@ class WhatCannotBeTest {
     @ValueSource(strings = {"1e-320", "1e-9", "1e300", "1001"})
     void noJarCoolsSo(String rate) {
         assertRefused(
-                Trouble.RATE_OUT_OF_RANGE, () -> plan.longest(one(rate), one("40"), one("5"), LEFT_OUT, LEFT_OUT));
+                Problem.RATE_OUT_OF_RANGE, () -> plan.longest(one(rate), one("40"), one("5"), LEFT_OUT, LEFT_OUT));
         assertRefused(
-                Trouble.RATE_OUT_OF_RANGE,
+                Problem.RATE_OUT_OF_RANGE,
                 () -> plan.certainty(
                         one(rate), one("40"), one("5"), one("40"), one("5"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
         assertRefused(
-                Trouble.RATE_OUT_OF_RANGE,
+                Problem.RATE_OUT_OF_RANGE,
                 () -> plan.lesson(
                         english(),
                         one("30"),
@@ -84,9 +84,9 @@ class WhatCannotBeTest {
     @Test
     void noAnswerIsInfinite() {
         assertRefused(
-                Trouble.ANSWER_TOO_LARGE, () -> cool.heat(one("1e308"), one("40"), one("20"), LEFT_OUT, LEFT_OUT));
-        assertRefused(Trouble.ANSWER_TOO_LARGE, () -> new TempFunctions().unit(one("1e308"), one("km"), one("mm")));
-        assertRefused(Trouble.ANSWER_TOO_LARGE, () -> Answer.of(() -> new Object[][] {{"x", Double.NaN}}));
+                Problem.ANSWER_TOO_LARGE, () -> cool.heat(one("1e308"), one("40"), one("20"), LEFT_OUT, LEFT_OUT));
+        assertRefused(Problem.ANSWER_TOO_LARGE, () -> new TempFunctions().unit(one("1e308"), one("km"), one("mm")));
+        assertRefused(Problem.ANSWER_TOO_LARGE, () -> Answer.of(() -> new Object[][] {{"x", Double.NaN}}));
     }
 
     @Test
@@ -96,9 +96,9 @@ class WhatCannotBeTest {
             column[row] = new String[] {"20"};
         }
         TempFunctions temp = new TempFunctions();
-        assertRefused(Trouble.TOO_MANY_CELLS, () -> temp.convert(column, one("C"), one("F")));
-        assertRefused(Trouble.TOO_MANY_CELLS, () -> temp.change(column, one("C"), one("F")));
-        assertRefused(Trouble.TOO_MANY_CELLS, () -> cool.minutes(column));
+        assertRefused(Problem.TOO_MANY_CELLS, () -> temp.convert(column, one("C"), one("F")));
+        assertRefused(Problem.TOO_MANY_CELLS, () -> temp.change(column, one("C"), one("F")));
+        assertRefused(Problem.TOO_MANY_CELLS, () -> cool.minutes(column));
     }
 
     /** 256 jars of 10,000 readings: a day’s logging by machines, and not a class. */
@@ -109,9 +109,9 @@ class WhatCannotBeTest {
         Object[][] block = new Object[10_000][];
         Arrays.fill(block, row);
         assertRefused(
-                Trouble.TOO_MANY_CELLS,
+                Problem.TOO_MANY_CELLS,
                 () -> cool.rank(english(), block, block, block, one("3"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
-        assertRefused(Trouble.TOO_MANY_CELLS, () -> cool.sheet(english(), block, one("3"), LEFT_OUT, LEFT_OUT));
+        assertRefused(Problem.TOO_MANY_CELLS, () -> cool.sheet(english(), block, one("3"), LEFT_OUT, LEFT_OUT));
     }
 
     /** Longer than a number holds, or none at all: no two of its digits were swapped. */
@@ -126,10 +126,10 @@ class WhatCannotBeTest {
         }
     }
 
-    private static void assertRefused(Trouble trouble, Executable call) {
+    private static void assertRefused(Problem problem, Executable call) {
         IllegalArgumentException thrown =
                 assertTimeoutPreemptively(SOON, () -> assertThrows(IllegalArgumentException.class, call));
-        assertEquals(Optional.of(trouble), Answer.refusal(thrown).map(refusal -> refusal.trouble()));
+        assertEquals(Optional.of(problem), Answer.refusal(thrown).map(refusal -> refusal.problem()));
     }
 
     private static String[][] one(String cell) {

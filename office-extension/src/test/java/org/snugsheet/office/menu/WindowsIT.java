@@ -53,9 +53,9 @@ class WindowsIT {
             form.type("Surroundings, degrees", "35");
             form.type("Smallest mark, degrees", "none");
             form.press("OK");
-            Seen trouble = Seen.window(office, MESSAGE);
-            assertSays(trouble, "“none” is not a number");
-            trouble.press("OK");
+            Seen problem = Seen.window(office, MESSAGE);
+            assertSays(problem, "“none” is not a number");
+            problem.press("OK");
             Seen.awaitGone(office, MESSAGE);
             form.type("Smallest mark, degrees", "0.5");
             form.type("Jars", "2.5");

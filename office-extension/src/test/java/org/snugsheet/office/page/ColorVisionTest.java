@@ -101,7 +101,7 @@ class ColorVisionTest {
         for (int frame : new int[] {Palette.INPUT_FRAME, Palette.SQUARES, Palette.CAUTION}) {
             assertTrue(vision.contrast(frame, Palette.PAPER) >= Contrast.OF_GRAPHICS, Integer.toHexString(frame));
         }
-        for (Ink ink : Ink.forJars()) {
+        for (SeriesColor ink : SeriesColor.forJars()) {
             assertTrue(vision.contrast(ink.colour(), Palette.PAPER) >= Contrast.OF_GRAPHICS, ink.name());
         }
     }
@@ -116,11 +116,11 @@ class ColorVisionTest {
         assertTrue(vision.difference(Palette.INPUT_FRAME, Palette.CAUTION) > JUST_SEEN);
     }
 
-    /** Up to four jars differ by color alone; more than these also by their symbols and lines, see InkTest. */
+    /** Up to four jars differ by color alone; more than these also by their symbols and lines, see SeriesColorTest. */
     @ParameterizedTest
     @EnumSource(Vision.class)
     void fourJarsDifferByColorAlone(Vision vision) {
-        List<Ink> four = Ink.forJars().subList(0, 4);
+        List<SeriesColor> four = SeriesColor.forJars().subList(0, 4);
         for (int i = 0; i < four.size(); i++) {
             for (int j = 0; j < i; j++) {
                 double difference =

@@ -28,7 +28,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
@@ -154,7 +154,7 @@ class HostileCopyIT {
                     sheet,
                     "Sheet1&D2&single&" + encoded(harmful("=COOL.RATE(WEBSERVICE(\"{url}\");B1:B5;C1)")) + "&-",
                     2);
-            note(office, sheet, 3, 1, OurFunctions.asTyped(harmful("=COOL.RATE(WEBSERVICE(\"{url}\");B1:B5;C1)")));
+            note(office, sheet, 3, 1, FunctionIndex.asTyped(harmful("=COOL.RATE(WEBSERVICE(\"{url}\");B1:B5;C1)")));
             sheet.number("D2", 1);
             String told = office.call(
                     "proposing", () -> BringBack.proposed(sheet.uno()).told(Language.ENGLISH));
@@ -196,7 +196,7 @@ class HostileCopyIT {
                 .number("C1", 10)
                 .number("D1", 7);
         keep(office, sheet, "Sheet1&D1&single&" + encoded(formula) + "&-", 1);
-        note(office, sheet, 3, 0, OurFunctions.asTyped(formula));
+        note(office, sheet, 3, 0, FunctionIndex.asTyped(formula));
         office.call("naming", () -> {
             XNamedRanges names = Uno.as(XNamedRanges.class, Uno.property(sheet.uno(), "NamedRanges"));
             CellAddress at = new CellAddress((short) 0, 0, 0);

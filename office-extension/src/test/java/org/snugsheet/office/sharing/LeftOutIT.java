@@ -24,7 +24,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.snugsheet.office.functions.OurFunctions;
+import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
@@ -82,7 +82,7 @@ class LeftOutIT {
                         0,
                         Uno.as(com.sun.star.container.XIndexAccess.class, entries)
                                 .getCount());
-                assertFalse(OurFunctions.in(Uno.as(XSheetCondition.class, Uno.property(cell, "Validation"))
+                assertFalse(FunctionIndex.in(Uno.as(XSheetCondition.class, Uno.property(cell, "Validation"))
                         .getFormula1()));
                 return true;
             });

@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
@@ -25,7 +25,7 @@ final class English {
     /** Every constant of every enum of phrases in the engine and in this module, by its key. */
     static Map<String, String> phrases() throws IOException, URISyntaxException, ClassNotFoundException {
         Map<String, String> phrases = new TreeMap<>();
-        for (Class<?> ours : List.of(Trouble.class, Language.class)) {
+        for (Class<?> ours : List.of(Problem.class, Language.class)) {
             for (String name : classesBeside(ours)) {
                 Class<?> found = Class.forName(name, false, English.class.getClassLoader());
                 if (found.isEnum() && Phrase.class.isAssignableFrom(found)) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.engine.Trouble;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
 import org.snugsheet.office.harness.CalcDocument;
@@ -53,7 +53,7 @@ class LanguagesIT {
             CellResult german = sheet.at("A1");
 
             assertEquals("Only 2 of the readings can be used, and 3 are needed. Take more readings.", english.text());
-            assertEquals(Language.GERMAN.say(Trouble.TOO_FEW_READINGS, 3, 2), german.text());
+            assertEquals(Language.GERMAN.say(Problem.TOO_FEW_READINGS, 3, 2), german.text());
         }
     }
 

@@ -111,7 +111,7 @@ class WordsTest {
             Object[] of = pair.get();
             boolean inEnglish = ((String) of[2]).contains(". ");
             boolean theirs = ((String) of[3]).contains(". ");
-            if (((String) of[1]).startsWith("Trouble.") && inEnglish != theirs) {
+            if (((String) of[1]).startsWith("Problem.") && inEnglish != theirs) {
                 wrong.add(of[0] + " " + of[1] + ": " + of[3]);
             }
         });

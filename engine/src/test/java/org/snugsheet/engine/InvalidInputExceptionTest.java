@@ -1,0 +1,62 @@
+package org.snugsheet.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class InvalidInputExceptionTest {
+
+    @Test
+    void it_says_its_sentence_in_english() {
+        InvalidInputException refusal = InvalidInputException.of(Problem.UNKNOWN_UNIT, "furlong");
+        assertEquals("“furlong” is not a unit known here. Use one such as mm, US, clo or tog.", refusal.getMessage());
+        assertSame(Problem.UNKNOWN_UNIT, refusal.problem());
+        assertEquals(OptionalInt.empty(), refusal.row());
+    }
+
+    @Test
+    void it_names_its_layer_and_the_number_is_the_first_value_of_the_sentence() {
+        InvalidInputException refusal =
+                InvalidInputException.atItem(4, Problem.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5);
+        assertEquals(
+                "Layer 4: the thickness must be more than zero, but it is -2.5. Check that cell.",
+                refusal.getMessage());
+        assertEquals(OptionalInt.of(4), refusal.row());
+        assertEquals(List.of(4, QuantityName.THICKNESS, -2.5), refusal.finding().arguments());
+    }
+
+    @Test
+    void it_says_the_same_in_another_language_with_that_language_s_numbers() {
+        Finding finding = InvalidInputException.atItem(4, Problem.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5)
+                .finding();
+        assertEquals(
+                "Schicht 4: Die Dicke ist -2,5.",
+                finding.sentence(
+                        any -> any instanceof Problem ? "Schicht {0}: Die {1} ist {2}." : "Dicke", Locale.GERMANY));
+        assertEquals("-2.5 (4)", finding.sentence(any -> "{2} ({0})", Locale.US));
+    }
+
+    @Test
+    void what_somebody_typed_is_never_taken_for_a_pattern() {
+        String odd = "it's {0} or {9} {";
+        assertEquals(
+                "“it's {0} or {9} {” is not a unit known here. Use one such as mm, US, clo or tog.",
+                InvalidInputException.of(Problem.UNKNOWN_UNIT, odd).getMessage());
+    }
+
+    @Test
+    void a_finding_and_the_refusal_made_of_it_agree() {
+        Finding finding = Finding.atRow(2, Problem.LAYER_NOT_A_NUMBER, QuantityName.THICKNESS);
+        InvalidInputException refusal = new InvalidInputException(finding);
+        assertEquals(finding, refusal.finding());
+        assertEquals(finding.sentence(), refusal.getMessage());
+        assertEquals(
+                finding,
+                InvalidInputException.atRow(2, Problem.LAYER_NOT_A_NUMBER, QuantityName.THICKNESS)
+                        .finding());
+    }
+}

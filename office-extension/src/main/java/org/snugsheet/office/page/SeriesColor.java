@@ -1,0 +1,81 @@
+package org.snugsheet.office.page;
+
+import com.sun.star.drawing.DashStyle;
+import com.sun.star.drawing.LineDash;
+import java.util.List;
+
+/**
+ * How one jar is drawn: a colour, a symbol and a kind of line that differ from all others, so that a grey print and a
+ * colour-blind reader can tell them apart.
+ *
+ * <p>The colours are from M. Okabe and K. Ito, Color Universal Design (2002, revised 2008), those dark enough for a line.
+ */
+public enum SeriesColor {
+    /** Black, circles, a full line. */
+    BLACK(0x000000, 8, 0, 0, 0),
+    /** Vermilion, squares, dashes. */
+    VERMILION(0xD55E00, 0, 300, 120, 0),
+    /** Blue, triangles, dashes and dots. */
+    BLUE(0x0072B2, 3, 400, 120, 60),
+    /** Bluish green, diamonds, dots. */
+    GREEN(0x009E73, 1, 90, 90, 0),
+    /** Reddish purple, darkened; crosses, long dashes. */
+    PURPLE(0xA8467D, 10, 700, 160, 0),
+    /** Ochre, triangles on their tips, even dashes. */
+    OCHRE(0x946300, 2, 250, 250, 0),
+    /** Sky blue, darkened; stars of lines, dashes and long dots. */
+    SKY(0x2A7FB0, 12, 500, 100, 100),
+    /** Slate, sandglasses, sparse dots. */
+    SLATE(0x4D4D4D, 7, 100, 250, 0),
+    /** Grey, no jar: for what the jars are compared with. */
+    GREY(0x6E6E6E, 11, 150, 150, 0);
+
+    private final int colour;
+    private final int symbol;
+    private final int dash;
+    private final int gap;
+    private final int dot;
+
+    // Lengths in 1/100 mm; a dash of 0 is a full line, a dot of 0 is none.
+    SeriesColor(int colour, int symbol, int dash, int gap, int dot) {
+        this.colour = colour;
+        this.symbol = symbol;
+        this.dash = dash;
+        this.gap = gap;
+        this.dot = dot;
+    }
+
+    /**
+     * Those for jars, in the order in which they are given out.
+     *
+     * @return the inks
+     */
+    public static List<SeriesColor> forJars() {
+        return List.of(BLACK, VERMILION, BLUE, GREEN, PURPLE, OCHRE, SKY, SLATE);
+    }
+
+    int colour() {
+        return colour;
+    }
+
+    /** The number of the office’s standard symbol. */
+    int symbol() {
+        return symbol;
+    }
+
+    boolean isFullLine() {
+        return dash == 0;
+    }
+
+    /** The pattern of a line that is not full. */
+    LineDash pattern() {
+        LineDash pattern = new LineDash();
+        pattern.Style = DashStyle.RECT;
+        pattern.Dashes = 1;
+        pattern.DashLen = dash;
+        pattern.Distance = gap;
+        pattern.Dots = (short) (dot > 0 ? 1 : 0);
+        pattern.DotLen = dot;
+        return pattern;
+    }
+}
