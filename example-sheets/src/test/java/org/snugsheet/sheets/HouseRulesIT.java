@@ -212,7 +212,7 @@ class HouseRulesIT {
                 .sum();
     }
 
-    /** StyleSheet at all cells that are formatted alike together: a few dozen sorts on a page, instead of thousands of cells. */
+    /** Looks at all cells that are formatted alike together: a few dozen sorts on a page, instead of thousands of cells. */
     private static void inputsAreStyledUnlockedAndRuled(CalcDocument document, XSpreadsheet page)
             throws com.sun.star.uno.Exception {
         var sorts = Opened.as(XUniqueCellFormatRangesSupplier.class, Opened.used(page))

@@ -22,7 +22,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.snugsheet.office.harness.CalcDocument;
 
-/** StyleSheet at a document that is open in an office, page by page, in few calls. */
+/** Looks at a document that is open in an office, page by page, in few calls. */
 final class Opened {
     private Opened() {}
 

@@ -48,7 +48,7 @@ final class Wander {
     }
 
     /**
-     * StyleSheet at residuals.
+     * Looks at residuals.
      *
      * @param residuals the residuals in K, in the order of their times
      * @param basis directions of the curve at right angles, each of length 1: what the fit has taken out of the readings

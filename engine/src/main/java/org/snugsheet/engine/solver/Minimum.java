@@ -23,7 +23,7 @@ public record Minimum(double at, double value) {
     private static final int LOOKS = 500;
 
     /**
-     * StyleSheet for the minimum.
+     * Looks for the minimum.
      *
      * @param function a function with one valley
      * @param low where to begin

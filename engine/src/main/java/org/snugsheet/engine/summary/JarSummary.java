@@ -32,7 +32,7 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
     }
 
     /**
-     * StyleSheet at one jar.
+     * Looks at one jar.
      *
      * @param jar what was typed
      * @return its summary; a jar that waits for its first reading has one finding, that there is none

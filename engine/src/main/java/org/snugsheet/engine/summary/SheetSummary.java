@@ -26,7 +26,7 @@ public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
     }
 
     /**
-     * StyleSheet at the jars of a block.
+     * Looks at the jars of a block.
      *
      * @param jars their summaries
      * @return the summary of all

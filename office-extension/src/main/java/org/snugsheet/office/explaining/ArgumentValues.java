@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
-/** StyleSheet up what the arguments of a call were given: constants, cells, names, and whatever else by a hidden copy. */
+/** Looks up what the arguments of a call were given: constants, cells, names, and whatever else by a hidden copy. */
 final class ArgumentValues {
 
     /** Marks that look like quotation marks, with which a word is not quoted in a formula. */

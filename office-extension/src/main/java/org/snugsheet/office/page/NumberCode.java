@@ -6,7 +6,7 @@ import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
 import org.snugsheet.office.uno.Uno;
 
-/** StyleSheet up how numbers are to be written. */
+/** Looks up how numbers are to be written. */
 public final class NumberCode {
     /** No language: the number is written with the decimal sign of whoever opens the document. */
     private static final Locale READERS = new Locale();
@@ -17,7 +17,7 @@ public final class NumberCode {
     private NumberCode() {}
 
     /**
-     * StyleSheet a code up, and adds it to the document where it is missing.
+     * Looks a code up, and adds it to the document where it is missing.
      *
      * @param document the document
      * @param code the code as it is written in English, such as {@code 0.00}

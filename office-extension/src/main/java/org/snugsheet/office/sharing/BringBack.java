@@ -31,7 +31,7 @@ public final class BringBack {
     }
 
     /**
-     * StyleSheet at what a copy keeps; nothing is changed.
+     * Looks at what a copy keeps; nothing is changed.
      *
      * @param copy the document
      * @return what can be brought back, and what not

@@ -41,7 +41,7 @@ final class Harmless {
     }
 
     /**
-     * StyleSheet at a formula before it is parsed at all: for a name in another document the office opens that document to parse it.
+     * Looks at a formula before it is parsed at all: for a name in another document the office opens that document to parse it.
      *
      * @param formula the formula
      * @return why it may not be parsed, if so
@@ -57,7 +57,7 @@ final class Harmless {
     }
 
     /**
-     * StyleSheet at a formula of ours.
+     * Looks at a formula of ours.
      *
      * @param parts its parts
      * @return why it may not be written, if so
@@ -72,7 +72,7 @@ final class Harmless {
         return reason.isPresent() ? reason : Optional.of(new Reason(RefusalWords.NONE_OF_OURS));
     }
 
-    /** StyleSheet at any formula. */
+    /** Looks at any formula. */
     Optional<Reason> any(FormulaToken[] parts) throws com.sun.star.uno.Exception {
         return any(parts, 0);
     }

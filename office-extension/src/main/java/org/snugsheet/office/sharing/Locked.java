@@ -22,7 +22,7 @@ final class Locked {
     private Locked() {}
 
     /**
-     * StyleSheet whether sheets can be changed.
+     * Looks whether sheets can be changed.
      *
      * @throws Declined if one of them needs a password
      */

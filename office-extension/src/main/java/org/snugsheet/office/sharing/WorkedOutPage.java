@@ -56,7 +56,7 @@ final class WorkedOutPage {
     }
 
     /**
-     * Writes what people read. StyleSheet first, while the rows are empty, and the hidden columns before: each change makes the office lay
+     * Writes what people read. Styles first, while the rows are empty, and the hidden columns before: each change makes the office lay
      * out every text of a row to see how high it is.
      */
     static void fill(
