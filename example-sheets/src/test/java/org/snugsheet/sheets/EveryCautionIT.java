@@ -15,17 +15,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.office.explaining.FunctionsWalked;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.office.investigation.LaidOutPageWalked;
 
 /**
- * Walks every function and every page that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both
- * scales, typed as a number and as a text, and finds the caution where a person meets it: of a function in its answer or in what
- * <em>Explain</em> says of its cell; on a page in front of all else, and beside what is typed.
+ * Walks every worked sheet that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both scales, typed as
+ * a number and as a text, and finds the caution where a person meets it: in front of all else, and beside what is typed. The same
+ * walk through the functions is {@code WhatCanHurtTest}, and through the sheet that the menu lays out {@code HotWaterIT}.
  *
  * <p>Limits: 43 °C, UK Department for Education, Building Bulletin 87 (2003); −18 °C (0 °F), Child Care Weather Watch (Healthy Child
  * Care Iowa); −27 °C (−16 °F), Canadian Paediatric Society. The readings follow Newton’s law.
@@ -53,11 +51,6 @@ class EveryCautionIT {
             Map.of("pupil-pages", "printed, to be filled in by hand", "teachers-notes", "read only");
 
     @Test
-    void everyFunctionSaysIt() {
-        assertEquals(List.of(), FunctionsWalked.unsaid());
-    }
-
-    @Test
     void noWorkedSheetIsForgotten() {
         assertEquals(
                 BuildSheets.SHEETS.stream().map(WorkedSheet::fileName).sorted().toList(),
@@ -79,12 +72,6 @@ class EveryCautionIT {
         }
         String notes = Files.readString(built.named("teachers-notes").fods());
         assertTrue(notes.contains("-18 °C") || notes.contains("−18 °C"), "weather");
-    }
-
-    /** A sheet that the menu lays out, in the office of this test. */
-    @Test
-    void aSheetFromTheMenuSaysIt(Office office) {
-        assertEquals(List.of(), LaidOutPageWalked.unsaid(office));
     }
 
     /** Pages with one jar or more, its readings, the cell for the surroundings, that of the message, and one with a rate. */

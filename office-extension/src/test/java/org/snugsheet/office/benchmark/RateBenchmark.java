@@ -24,7 +24,7 @@ import org.snugsheet.office.packaging.SecondExtension;
  * <p>First every formula has other readings, so that no fit can be remembered from another one; then six functions share
  * those of a jar, as in a worked sheet.
  *
- * <pre>mvn -q -Poffice-benchmark -DskipTests -pl engine,office-extension verify</pre>
+ * <pre>mvn -q -Poffice-benchmark -DskipTests -pl office-extension -am verify</pre>
  */
 public final class RateBenchmark {
 

@@ -41,7 +41,7 @@ public final class CalcDocument implements AutoCloseable {
     CalcDocument(Office office, XComponent component) {
         this.office = office;
         this.component = component;
-        this.document = Uno.as(XSpreadsheetDocument.class, component);
+        this.document = UnoObjects.as(XSpreadsheetDocument.class, component);
     }
 
     /** Puts a number into a cell. */
@@ -52,7 +52,8 @@ public final class CalcDocument implements AutoCloseable {
     /** Puts a text into a cell, as it stands: {@code "21,5"} stays a text and {@code "=1"} too. */
     public CalcDocument text(String address, String value) {
         return change(
-                "filling " + address, () -> Uno.as(XText.class, cell(address)).setString(value));
+                "filling " + address,
+                () -> UnoObjects.as(XText.class, cell(address)).setString(value));
     }
 
     /** Puts a formula into a cell, in English with semicolons; the equals sign may be left out. */
@@ -64,7 +65,7 @@ public final class CalcDocument implements AutoCloseable {
     public CalcDocument arrayFormula(String range, String formula) {
         return change(
                 "filling " + range,
-                () -> Uno.as(XArrayFormulaRange.class, range(range)).setArrayFormula(withEquals(formula)));
+                () -> UnoObjects.as(XArrayFormulaRange.class, range(range)).setArrayFormula(withEquals(formula)));
     }
 
     /** Fills a column downwards from a cell with numbers, in one call. */
@@ -75,7 +76,8 @@ public final class CalcDocument implements AutoCloseable {
         }
         return change(
                 "filling from " + top,
-                () -> Uno.as(XCellRangeData.class, downFrom(top, rows.length)).setDataArray(rows));
+                () -> UnoObjects.as(XCellRangeData.class, downFrom(top, rows.length))
+                        .setDataArray(rows));
     }
 
     /** Fills a column downwards from a cell with formulas, in one call; the quickest way to many of them. */
@@ -84,14 +86,15 @@ public final class CalcDocument implements AutoCloseable {
                 formulas.stream().map(one -> new String[] {withEquals(one)}).toArray(String[][]::new);
         return change(
                 "filling from " + top,
-                () -> Uno.as(XCellRangeFormula.class, downFrom(top, rows.length))
+                () -> UnoObjects.as(XCellRangeFormula.class, downFrom(top, rows.length))
                         .setFormulaArray(rows));
     }
 
     /** Calculates every formula anew, also those that nothing has changed for. */
     public CalcDocument calculateAll() {
         return change(
-                "calculating", () -> Uno.as(XCalculatable.class, component).calculateAll());
+                "calculating",
+                () -> UnoObjects.as(XCalculatable.class, component).calculateAll());
     }
 
     /** Sets the language that the document is written in, such as {@code de-DE}; its cells are not calculated anew. */
@@ -99,7 +102,7 @@ public final class CalcDocument implements AutoCloseable {
         Locale locale = Locale.forLanguageTag(tag);
         return change(
                 "setting the language",
-                () -> Uno.as(XPropertySet.class, component)
+                () -> UnoObjects.as(XPropertySet.class, component)
                         .setPropertyValue(
                                 "CharLocale",
                                 new com.sun.star.lang.Locale(locale.getLanguage(), locale.getCountry(), "")));
@@ -114,7 +117,7 @@ public final class CalcDocument implements AutoCloseable {
     public List<List<CellResult>> all(String range) {
         return office.call("reading " + range, () -> {
             XCellRange cells = range(range);
-            XColumnRowRange size = Uno.as(XColumnRowRange.class, cells);
+            XColumnRowRange size = UnoObjects.as(XColumnRowRange.class, cells);
             List<List<CellResult>> rows = new ArrayList<>();
             for (int row = 0; row < size.getRows().getCount(); row++) {
                 List<CellResult> line = new ArrayList<>();
@@ -136,7 +139,7 @@ public final class CalcDocument implements AutoCloseable {
         return office.call("looking for " + text, () -> {
             XCellRange column = downFrom(top, MOST_ROWS);
             for (int row = 0; row < MOST_ROWS; row++) {
-                if (Uno.as(XText.class, column.getCellByPosition(0, row))
+                if (UnoObjects.as(XText.class, column.getCellByPosition(0, row))
                         .getString()
                         .equals(text)) {
                     return row + 1;
@@ -158,13 +161,13 @@ public final class CalcDocument implements AutoCloseable {
     public Path saveAs(Path file, FileFormat format) {
         return office.call("saving " + file, () -> {
             List<PropertyValue> arguments = new ArrayList<>();
-            arguments.add(Uno.argument("FilterName", format.filter()));
-            arguments.add(Uno.argument("Overwrite", true));
+            arguments.add(UnoObjects.argument("FilterName", format.filter()));
+            arguments.add(UnoObjects.argument("Overwrite", true));
             if (format == FileFormat.CSV) {
                 // Comma, quotation mark, UTF-8, from line 1: the token string of the CSV filter.
-                arguments.add(Uno.argument("FilterOptions", "44,34,76,1"));
+                arguments.add(UnoObjects.argument("FilterOptions", "44,34,76,1"));
             }
-            Uno.as(XStorable.class, component)
+            UnoObjects.as(XStorable.class, component)
                     .storeToURL(Workspace.url(file.toAbsolutePath()), arguments.toArray(PropertyValue[]::new));
             return file;
         });
@@ -186,7 +189,7 @@ public final class CalcDocument implements AutoCloseable {
         if (office.isAlive()) {
             change(
                     "closing a document",
-                    () -> Uno.as(XCloseable.class, component).close(true));
+                    () -> UnoObjects.as(XCloseable.class, component).close(true));
         }
     }
 
@@ -195,13 +198,13 @@ public final class CalcDocument implements AutoCloseable {
         if (type == CellContentType.EMPTY) {
             return new CellResult.Blank();
         }
-        String shown = Uno.as(XText.class, cell).getString();
+        String shown = UnoObjects.as(XText.class, cell).getString();
         if (cell.getError() != 0) {
             return new CellResult.OfError(cell.getError(), shown);
         }
         boolean isText = type == CellContentType.TEXT
                 || (type == CellContentType.FORMULA
-                        && Uno.property(cell, "FormulaResultType2").equals(FormulaResult.STRING));
+                        && UnoObjects.property(cell, "FormulaResultType2").equals(FormulaResult.STRING));
         return isText ? new CellResult.OfText(shown) : new CellResult.OfNumber(cell.getValue(), shown);
     }
 
@@ -216,7 +219,8 @@ public final class CalcDocument implements AutoCloseable {
 
     private XCellRange downFrom(String top, int rows) throws com.sun.star.uno.Exception {
         XCellRange first = range(top);
-        CellRangeAddress place = Uno.as(XCellRangeAddressable.class, first).getRangeAddress();
+        CellRangeAddress place =
+                UnoObjects.as(XCellRangeAddressable.class, first).getRangeAddress();
         int dot = top.lastIndexOf('.');
         return sheet(top.substring(0, Math.max(0, dot)))
                 .getCellRangeByPosition(
@@ -225,9 +229,9 @@ public final class CalcDocument implements AutoCloseable {
 
     private XSpreadsheet sheet(String name) throws com.sun.star.uno.Exception {
         Object sheet = name.isEmpty()
-                ? Uno.as(XIndexAccess.class, document.getSheets()).getByIndex(0)
+                ? UnoObjects.as(XIndexAccess.class, document.getSheets()).getByIndex(0)
                 : document.getSheets().getByName(name);
-        return Uno.as(XSpreadsheet.class, sheet);
+        return UnoObjects.as(XSpreadsheet.class, sheet);
     }
 
     private static String withEquals(String formula) {

@@ -136,7 +136,7 @@ public final class Office implements AutoCloseable {
             if (service == null) {
                 throw new OfficeFailure("The office has no service " + name);
             }
-            return Uno.as(type, service);
+            return UnoObjects.as(type, service);
         });
     }
 
@@ -191,7 +191,7 @@ public final class Office implements AutoCloseable {
     private CalcDocument load(String url, boolean seen) {
         return call("opening " + url, () -> {
             XComponentLoader loader = service("com.sun.star.frame.Desktop", XComponentLoader.class);
-            PropertyValue[] how = {Uno.argument("Hidden", !seen), Uno.argument("OnMainThread", seen)};
+            PropertyValue[] how = {UnoObjects.argument("Hidden", !seen), UnoObjects.argument("OnMainThread", seen)};
             XComponent component = loader.loadComponentFromURL(url, "_blank", 0, how);
             if (component == null) {
                 throw new OfficeFailure("The office cannot open " + url);
@@ -240,7 +240,7 @@ public final class Office implements AutoCloseable {
             try {
                 Object desktop =
                         context.getServiceManager().createInstanceWithContext("com.sun.star.frame.Desktop", context);
-                Uno.as(XDesktop.class, desktop).terminate();
+                UnoObjects.as(XDesktop.class, desktop).terminate();
             } catch (com.sun.star.uno.Exception | com.sun.star.uno.RuntimeException e) {
                 // The line may break before the answer comes; whether the office goes is seen next.
             }

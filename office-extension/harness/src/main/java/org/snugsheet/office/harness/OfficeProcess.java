@@ -140,14 +140,14 @@ final class OfficeProcess {
 
     private XComponentContext talk(ChannelConnection line) throws Exception {
         XComponentContext local = Bootstrap.createInitialComponentContext(new HashMap<>());
-        XBridgeFactory bridges = Uno.as(
+        XBridgeFactory bridges = UnoObjects.as(
                 XBridgeFactory.class,
                 local.getServiceManager().createInstanceWithContext("com.sun.star.bridge.BridgeFactory", local));
         XInstanceProvider nothingToOffer = name -> {
             throw new com.sun.star.container.NoSuchElementException(name);
         };
         XBridge bridge = bridges.createBridge(pipe, "urp", line, nothingToOffer);
-        return Uno.as(XComponentContext.class, bridge.getInstance("StarOffice.ComponentContext"));
+        return UnoObjects.as(XComponentContext.class, bridge.getInstance("StarOffice.ComponentContext"));
     }
 
     private OfficeFailure failure(String what) {

@@ -1,6 +1,6 @@
 /**
- * Drives a real, headless LibreOffice from a test: starts it with or without the packed extension, types formulas
- * into cells, reads what the cells show, saves and opens files, and leaves nothing behind.
+ * Drives a real, headless LibreOffice from a test or a program: starts it with or without the packed extension, types
+ * formulas into cells, reads what the cells show, saves and opens files, and leaves nothing behind.
  *
  * <p>Start at {@link org.snugsheet.office.harness.Office}; a test class usually gets one by
  * {@link org.snugsheet.office.harness.SharedOffice}. Nothing in here knows a function of Snugsheet, so the package may

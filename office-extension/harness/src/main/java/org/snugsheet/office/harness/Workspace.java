@@ -67,11 +67,11 @@ record Workspace(Path folder) {
     /** The locale must be in the profile before the first start. */
     void writeLocale(Locale locale) {
         String settings = """
-                <?xml version="1.0" encoding="UTF-8"?>
-                <oor:items xmlns:oor="http://openoffice.org/2001/registry">
-                <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>%s</value></prop></item>
-                </oor:items>
-                """.formatted(locale.toLanguageTag());
+            <?xml version="1.0" encoding="UTF-8"?>
+            <oor:items xmlns:oor="http://openoffice.org/2001/registry">
+            <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>%s</value></prop></item>
+            </oor:items>
+            """.formatted(locale.toLanguageTag());
         try {
             Files.createDirectories(profile().resolve("user"));
             Files.writeString(profile().resolve("user").resolve("registrymodifications.xcu"), settings);

@@ -4,9 +4,9 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.uno.UnoRuntime;
 
-/** The three things that UNO makes long-winded in Java. */
-final class Uno {
-    private Uno() {}
+/** Shorthand for what UNO makes long-winded in Java; what fails here is a failure of the office under test. */
+final class UnoObjects {
+    private UnoObjects() {}
 
     /** The object seen through one of its interfaces. */
     static <T> T as(Class<T> type, Object object) {
