@@ -2,7 +2,7 @@ package org.snugsheet.sheets;
 
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -80,7 +80,7 @@ final class AsRead {
         new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
     }
 
-    private void names(Names names) {
+    private void names(NamedRanges names) {
         int last = grid.lastRow();
         names.fixed("typed_times", typed, grid.minutes())
                 .fixed("typed_readings", typed, grid.readings())

@@ -20,9 +20,6 @@ final class BehindOneJar {
 
     static final String NAME = "Curve";
 
-    /** One jar as the COOL functions take it. */
-    static final String JAR = "times;temps;surroundings;mark;scale";
-
     private static final int FIRST_ROW = 6;
     private static final int STEPS = 40;
     private static final int LAST_ROW = FIRST_ROW + STEPS;
@@ -71,8 +68,8 @@ final class BehindOneJar {
         // Texts while the readings cannot be used: nothing is drawn of them, and the legend shows a dash.
         page.table(
                 "B5:D" + LAST_ROW,
-                OrDash.of("IF(check=\"OK\";COOL.CURVE(A" + FIRST_ROW + ":A" + LAST_ROW + ";" + JAR + ");" + OrDash.DASH
-                        + ")"));
+                OrDash.of("IF(check=\"OK\";COOL.CURVE(A" + FIRST_ROW + ":A" + LAST_ROW + ";" + OneJarRead.JAR + ");"
+                        + OrDash.DASH + ")"));
         page.numbers("A" + FIRST_ROW + ":D" + LAST_ROW, "0.0");
     }
 
@@ -91,7 +88,7 @@ final class BehindOneJar {
         page.look("I5:J5", CellStyleName.HEAD).text("I5", "minutes").text("J5", "surroundings");
         page.look("I6:J8", CellStyleName.RESULT).numbers("J6:J8", "0.0");
         page.number("I6", 0).formula("I7", "=MAX(times)/2").formula("I8", "=MAX(times)");
-        page.formula("J6:J8", OrDash.of("COOL.SURROUNDINGS(" + JAR + ")"));
+        page.formula("J6:J8", OrDash.of("COOL.SURROUNDINGS(" + OneJarRead.JAR + ")"));
     }
 
     /**
@@ -119,8 +116,8 @@ final class BehindOneJar {
                 "Temperature, degrees",
                 "Temperature of one jar against time. Circles are the readings, the full line is the fitted curve"
                         + (band
-                                ? ", two thin dashed lines beside it are the limits between which the curve lies with 95 %"
-                                        + " certainty"
+                                ? ", two thin dashed lines beside it are the limits between which the curve lies with"
+                                        + " 95 % certainty"
                                 : "")
                         + ". The lowest dashed line is the surroundings. The values stand on the page " + NAME + ".",
                 plots);

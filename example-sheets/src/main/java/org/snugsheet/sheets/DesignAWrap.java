@@ -4,7 +4,7 @@ import java.util.List;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -95,7 +95,7 @@ final class DesignAWrap implements WorkedSheet {
         book.openAt(page, "B20");
     }
 
-    private static void defineNames(Names names, Page page) {
+    private static void defineNames(NamedRanges names, Page page) {
         names.fixed("scale", page, "B7")
                 .fixed("volume", page, "B8")
                 .fixed("radius", page, "B9")
@@ -151,10 +151,10 @@ final class DesignAWrap implements WorkedSheet {
         page.paragraphs(
                 "A3",
                 "Caution:",
-                "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks, sooner where it goes"
-                        + " from warm to icy: carry jars with both hands, and never use a cracked one. Ice and wet"
-                        + " floors are slippery, and bare hands get cold in snow and ice. The safety rules of your"
-                        + " school come first.");
+                "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks, sooner where it"
+                    + " goes from warm to icy: carry jars with both hands, and never use a cracked one. Ice and wet"
+                    + " floors are slippery, and bare hands get cold in snow and ice. The safety rules of your school"
+                    + " come first.");
         page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
         page.text(
                         "B5",
@@ -258,8 +258,8 @@ final class DesignAWrap implements WorkedSheet {
                         "B19:B24",
                         "materials",
                         "Material",
-                        "Choose from the list, or type a conductivity in W/(m·K). Blank: no layer here. Glass or rock wool: only"
-                                + " sealed in, by an adult.")
+                        "Choose from the list, or type a conductivity in W/(m·K). Blank: no layer here. Glass or rock"
+                                + " wool: only sealed in, by an adult.")
                 .aboveZero(
                         "C19:C24",
                         "Thickness",

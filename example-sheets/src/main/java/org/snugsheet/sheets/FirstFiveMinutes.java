@@ -58,8 +58,8 @@ final class FirstFiveMinutes implements WorkedSheet {
         setSizes(page);
         new Top(
                         TITLE,
-                        "Type what one thermometer read in one jar of warm water, and see how fast it cooled, and how sure"
-                                + " you can be.",
+                        "Type what one thermometer read in one jar of warm water, and see how fast it cooled, and how"
+                                + " sure you can be.",
                         "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
                                 + " Glass breaks: carry jars with both hands. Wipe up water at once. Follow the safety"
                                 + " policy of your school.")
@@ -135,30 +135,29 @@ final class FirstFiveMinutes implements WorkedSheet {
         page.merge("F9:H11").look("F9:H11", CellStyleName.SENTENCE);
         page.formula(
                 "F9",
-                "=IF(" + FINE + ";IFERROR(\"Every \"&ROUND(COOL.HALFTIME(" + BehindOneJar.JAR
+                "=IF(" + FINE + ";IFERROR(\"Every \"&ROUND(COOL.HALFTIME(" + OneJarRead.JAR
                         + ");0)&\" minutes, half of its warmth above the surroundings is gone.\";"
                         + "\"This jar does not cool enough to tell how fast.\");"
                         + "\"The answer comes here.\")");
         page.merge("F12:H13").look("F12:H13", CellStyleName.MESSAGE);
         page.formula("F12", "=IF(" + FINE + ";IFERROR(" + howSure() + ";\"\");\"\")");
-        row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + BehindOneJar.JAR + ")");
-        row(page, 15, "Cooling constant, per minute", "0.0000", "COOL.RATE(" + BehindOneJar.JAR + ")");
+        row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + OneJarRead.JAR + ")");
+        row(page, 15, "Cooling constant, per minute", "0.0000", "COOL.RATE(" + OneJarRead.JAR + ")");
         row(page, 16, "", "0.0", "");
         page.formula("F16", Degrees.label("Lost in the first 10 minutes, "));
-        String start = "COOL.START(" + BehindOneJar.JAR + ")";
+        String start = "COOL.START(" + OneJarRead.JAR + ")";
         page.formula(
                 "G16",
-                ifUsable(start + "-COOL.TEMP(10;" + start + ";COOL.SURROUNDINGS(" + BehindOneJar.JAR + ");COOL.RATE("
-                        + BehindOneJar.JAR + ");scale)"));
-        page.formula("H14", ifUsable("COOL.HALFTIME.ERROR(" + BehindOneJar.JAR + ")"))
+                ifUsable(start + "-COOL.TEMP(10;" + start + ";COOL.SURROUNDINGS(" + OneJarRead.JAR + ");COOL.RATE("
+                        + OneJarRead.JAR + ");scale)"));
+        page.formula("H14", ifUsable("COOL.HALFTIME.ERROR(" + OneJarRead.JAR + ")"))
                 .numbers("H14", "\"± \"0.0");
-        page.formula("H15", ifUsable("COOL.RATE.ERROR(" + BehindOneJar.JAR + ")"))
-                .numbers("H15", "\"± \"0.0000");
+        page.formula("H15", ifUsable("COOL.RATE.ERROR(" + OneJarRead.JAR + ")")).numbers("H15", "\"± \"0.0000");
         page.text("H16", "by the curve");
     }
 
     private static String howSure() {
-        String half = "INDEX(COOL.REPORT(" + BehindOneJar.JAR + ");3;";
+        String half = "INDEX(COOL.REPORT(" + OneJarRead.JAR + ");3;";
         return "\"With 95 % certainty between \"&ROUND(" + half + "4);0)&\" and \"&ROUND(" + half
                 + "5);0)&\" minutes. More readings, or longer ones, narrow this down.\"";
     }
@@ -183,11 +182,11 @@ final class FirstFiveMinutes implements WorkedSheet {
         page.paragraphs(
                 "A25",
                 "Try it out:",
-                "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 53 for 35: what do"
-                        + " the words say?",
+                "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 53 for 35: what"
+                        + " do the words say?",
                 "What is a half-time?",
-                "The jar cools towards what is around it, never below. In each half-time it loses half of what it still is"
-                        + " warmer. A good wrap makes it long.",
+                "The jar cools towards what is around it, never below. In each half-time it loses half of what it"
+                        + " still is warmer. A good wrap makes it long.",
                 "Several jars?",
                 "which-wrap-wins compares eight groups. plan-the-lesson tells what to mix and when to read.");
     }

@@ -37,7 +37,7 @@ record InventedReadings(Temperature surroundings, Temperature start, double mark
      * @param minutes when the thermometer is read
      * @return what it reads, in degrees Celsius
      */
-    double[] of(Jar jar, List<Integer> minutes) {
+    double[] of(ExampleJar jar, List<Integer> minutes) {
         Layers layers = jar.wrap()
                 .map(wrap -> Layers.NONE.with(wrap.millimetres(), wrap.material()))
                 .orElse(Layers.NONE);

@@ -5,7 +5,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -50,8 +50,8 @@ final class OneJarOneCurve implements WorkedSheet {
         setSizes(page);
         new Top(
                         TITLE,
-                        "All that the readings of one jar tell: how fast it cools, how sure that is, when half of its warmth is"
-                                + " gone, and what comes next.",
+                        "All that the readings of one jar tell: how fast it cools, how sure that is, when half of its"
+                                + " warmth is gone, and what comes next.",
                         "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
                                 + " Glass breaks: carry jars with both hands. Do not hold snow or ice in bare hands for"
                                 + " long. Follow the safety policy of your school.")
@@ -84,7 +84,7 @@ final class OneJarOneCurve implements WorkedSheet {
         book.openAt(page, "B" + FIRST_ROW);
     }
 
-    private static void defineNames(Names names, Page page) {
+    private static void defineNames(NamedRanges names, Page page) {
         names.fixed("scale", page, "C20")
                 .fixed("surroundings", page, "C21")
                 .fixed("mark", page, "C22")
@@ -114,7 +114,7 @@ final class OneJarOneCurve implements WorkedSheet {
         page.look("A7:B7", CellStyleName.HEAD).text("A7", "Minutes").formula("B7", Degrees.label("reading, "));
         page.look("A" + FIRST_ROW + ":B" + last, CellStyleName.INPUT);
         double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
-                .of(Jar.wrapped("jar in a mitten", 1, "wool"), MINUTES);
+                .of(ExampleJar.wrapped("jar in a mitten", 1, "wool"), MINUTES);
         for (int row = 0; row < celsius.length; row++) {
             page.number("A" + (FIRST_ROW + row), MINUTES.get(row)).number("B" + (FIRST_ROW + row), celsius[row]);
         }
@@ -146,7 +146,7 @@ final class OneJarOneCurve implements WorkedSheet {
         page.formula("D9", Degrees.label("At minute 0, "));
         fitted(page, 10, "", "0.0", "COOL.SURROUNDINGS");
         page.formula("D10", Degrees.label("Surroundings, "));
-        row(page, 11, "", "0.00", "COOL.MISFIT(" + BehindOneJar.JAR + ")");
+        row(page, 11, "", "0.00", "COOL.MISFIT(" + OneJarRead.JAR + ")");
         page.formula("D11", Degrees.label("Misfit of the curve, ")).text("F11", "below a mark is good");
         row(page, 12, "Heat given off so far, kilojoules", "0.0", "");
         page.formula(
@@ -158,13 +158,13 @@ final class OneJarOneCurve implements WorkedSheet {
         page.merge("E14:F15")
                 .look("E14:F15", CellStyleName.RESULT)
                 .wrapped("E14:F15")
-                .formula("E14", ifUsable("COOL.MODEL(" + BehindOneJar.JAR + ")"));
+                .formula("E14", ifUsable("COOL.MODEL(" + OneJarRead.JAR + ")"));
     }
 
     private static void fitted(Page page, int row, String label, String numbers, String function)
             throws com.sun.star.uno.Exception {
-        row(page, row, label, numbers, function + "(" + BehindOneJar.JAR + ")");
-        page.formula("F" + row, ifUsable(function + ".ERROR(" + BehindOneJar.JAR + ")"));
+        row(page, row, label, numbers, function + "(" + OneJarRead.JAR + ")");
+        page.formula("F" + row, ifUsable(function + ".ERROR(" + OneJarRead.JAR + ")"));
         page.numbers("F" + row, "\"± \"" + numbers);
     }
 
@@ -207,12 +207,13 @@ final class OneJarOneCurve implements WorkedSheet {
         page.formula("D26", Degrees.label("When is it down to … ", "?")).number("E26", 10);
         page.formula(
                 "F26",
-                "=IF(ISTEXT(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\" minutes\";\"never\"))");
+                "=IF(ISTEXT(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\""
+                        + " minutes\";\"never\"))");
         page.merge("D27:F28").look("D27:F28", CellStyleName.HINT).wrapped("D27:F28");
         page.text(
                 "D27",
-                "Beyond the last reading this is a forecast: it holds if nothing changes. “Never” means that the jar does"
-                        + " not get as cold, or is colder from the start.");
+                "Beyond the last reading this is a forecast: it holds if nothing changes. “Never” means that the jar"
+                        + " does not get as cold, or is colder from the start.");
     }
 
     private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
@@ -223,8 +224,8 @@ final class OneJarOneCurve implements WorkedSheet {
                 "Why does the curve grow flat?",
                 "The less warmer the jar is than its surroundings, the less heat leaves it each minute.",
                 "What does ± mean?",
-                "Do the same again, and the answer will be within ± of the true one about two times in three. It leaves out what"
-                        + " no reading shows, such as a thermometer that reads high.",
+                "Do the same again, and the answer will be within ± of the true one about two times in three. It"
+                        + " leaves out what no reading shows, such as a thermometer that reads high.",
                 "Nobody read the surroundings?",
                 "Type fit in their box; the ± grows.");
     }

@@ -14,6 +14,9 @@ import org.snugsheet.sheets.builder.Book;
  */
 final class OneJarRead {
 
+    /** One jar as the COOL functions take it. */
+    static final String JAR = "times;temps;surroundings;mark;scale";
+
     /** Where the message speaks of a finding, not of what comes next. */
     static final String HAS_FINDING =
             "AND(COUNTA(typed_readings)>0;LEN(surroundings)>0;OR(check<>\"OK\";caution&hot<>\"\"))";
@@ -47,7 +50,7 @@ final class OneJarRead {
         AsRead.mirror(book, page, grid);
         page.text(grid.times() + "" + below, "Can they be used?").look(grid.times() + "" + below, CellStyleName.LABEL);
         new JarFindings(page, "", "temps")
-                .write(book, grid.first() + "" + below, 'A', below + 4, FOUND, "(" + BehindOneJar.JAR + ")");
+                .write(book, grid.first() + "" + below, 'A', below + 4, FOUND, "(" + JAR + ")");
         new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
         return page;
     }

@@ -4,7 +4,7 @@ import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -72,7 +72,7 @@ final class PlanTheLesson implements WorkedSheet {
         book.openAt(page, "B" + FIRST_INPUT);
     }
 
-    private static void defineNames(Names names, Page page) {
+    private static void defineNames(NamedRanges names, Page page) {
         String[] inputs = {
             "lesson", "volume", "start", "surroundings", "hot", "cold", "tub", "jars", "room", "mark", "bare", "wrapped"
         };
@@ -182,8 +182,8 @@ final class PlanTheLesson implements WorkedSheet {
                 11,
                 "Ice that melts at 0 °C, grams",
                 "PLAN.ICE(tub;surroundings;jars;volume;start;bare;lesson;room)",
-                "Heat of the tub down to 0 °C, of the jars and from the room, over the heat that melts ice. Take half as"
-                        + " much again. Use gloves or a spoon.",
+                "Heat of the tub down to 0 °C, of the jars and from the room, over the heat that melts ice. Take half"
+                        + " as much again. Use gloves or a spoon.",
                 "A tray of snow needs none worked out. For a tub, type its water, the jars and the room.");
         answer(
                 page,
@@ -243,10 +243,10 @@ final class PlanTheLesson implements WorkedSheet {
         page.merge("E18:G20").look("E18:G20", CellStyleName.NOTE);
         page.text(
                 "E18",
-                "The later the difference shows, the less a short lesson can tell. If it shows after the lesson, or takes"
-                        + " more jars than you have, read for longer, wrap thicker, or take a finer thermometer. Do not"
-                        + " take hotter water than the words above allow. The chart shows what to expect; what the"
-                        + " class reads may differ, and that is worth asking about.");
+                "The later the difference shows, the less a short lesson can tell. If it shows after the lesson, or"
+                    + " takes more jars than you have, read for longer, wrap thicker, or take a finer thermometer. Do"
+                    + " not take hotter water than the words above allow. The chart shows what to expect; what the"
+                    + " class reads may differ, and that is worth asking about.");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

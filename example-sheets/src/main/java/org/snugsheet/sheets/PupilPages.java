@@ -8,7 +8,7 @@ import org.snugsheet.office.page.InputRules;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Drawing;
+import org.snugsheet.sheets.builder.ShapeGroup;
 
 /**
  * Pages to print for pupils: a thermometer to colour in for each reading, also for children who cannot read yet; two large
@@ -49,12 +49,12 @@ final class PupilPages implements WorkedSheet {
         page.height("A6", 10).height("A7", 17).height("A8", 17).height("A9", 10).height("A10", STRIP.height() + 3);
         new Top(
                         TITLE,
-                        "Draw the hand of the clock for each reading, and colour up to where the thermometer stands. (The"
-                                + " words are invented: type yours.)",
-                        "an adult pours the water, and it is no warmer than 43 °C (109 °F), the thick line with the “!”."
-                                + " Glass breaks: carry jars with both hands. Wipe up water at once. No bag or film over a"
-                                + " face, nothing small in a mouth. Ask who is allergic to a wrap. The rules of your school"
-                                + " come first.")
+                        "Draw the hand of the clock for each reading, and colour up to where the thermometer stands."
+                                + " (The words are invented: type yours.)",
+                        "an adult pours the water, and it is no warmer than 43 °C (109 °F), the thick line with the"
+                            + " “!”. Glass breaks: carry jars with both hands. Wipe up water at once. No bag or film"
+                            + " over a face, nothing small in a mouth. Ask who is allergic to a wrap. The rules of"
+                            + " your school come first.")
                 .write(page, "G");
         writeWords(page);
         writeMinutes(page);
@@ -111,13 +111,13 @@ final class PupilPages implements WorkedSheet {
 
     /** A clock face without a hand. */
     static void clock(Book book, Page page, double x, double y, double radius) throws com.sun.star.uno.Exception {
-        Drawing drawing = Drawing.on(book, page).circle(x, y, radius);
-        List<Drawing.Stroke> hours = new ArrayList<>();
+        ShapeGroup drawing = ShapeGroup.on(book, page).circle(x, y, radius);
+        List<ShapeGroup.Stroke> hours = new ArrayList<>();
         for (int hour = 0; hour < 12; hour++) {
             double across = Math.sin(Math.PI * hour / 6);
             double up = -Math.cos(Math.PI * hour / 6);
             double from = hour % 3 == 0 ? 0.7 * radius : 0.82 * radius;
-            hours.add(new Drawing.Stroke(x + from * across, y + from * up, x + radius * across, y + radius * up));
+            hours.add(new ShapeGroup.Stroke(x + from * across, y + from * up, x + radius * across, y + radius * up));
         }
         drawing.lines(0.3, hours).circle(x, y, 0.5);
         drawing.finish("A clock face", "A clock face without hands, on which the minute of the reading is drawn.");

@@ -6,7 +6,7 @@ import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Drawing;
+import org.snugsheet.sheets.builder.ShapeGroup;
 
 /** The second and third page of {@link PupilPages}, for pencils. Nobody types here; the words come from the first page. */
 final class PupilPaper {
@@ -50,45 +50,47 @@ final class PupilPaper {
 
     private static void jar(Book book, Page page, double x, double y, double across, double down, String title)
             throws com.sun.star.uno.Exception {
-        Drawing.on(book, page)
+        ShapeGroup.on(book, page)
                 .box(x - across / 2, y, across, down, across / 8)
                 .box(x - across * 0.4, y - down * 0.09, across * 0.8, down * 0.09, 0.5)
-                .lines(0.3, List.of(new Drawing.Stroke(x - across / 2, y + down * 0.2, x + across / 2, y + down * 0.2)))
+                .lines(
+                        0.3,
+                        List.of(new ShapeGroup.Stroke(x - across / 2, y + down * 0.2, x + across / 2, y + down * 0.2)))
                 .finish(title, "The outline of a jar with a lid and water in it, for a child to draw on.");
     }
 
     // Three wavy lines, as warm things have them in picture books.
     private static void waves(Book book, Page page, double x, double bottom) throws com.sun.star.uno.Exception {
-        List<Drawing.Stroke> strokes = new ArrayList<>();
+        List<ShapeGroup.Stroke> strokes = new ArrayList<>();
         for (int wave = -1; wave <= 1; wave++) {
             for (int part = 0; part < 24; part++) {
-                strokes.add(new Drawing.Stroke(
+                strokes.add(new ShapeGroup.Stroke(
                         x + 6 * wave + Math.sin(part * 0.6),
                         bottom - part * 0.4,
                         x + 6 * wave + Math.sin((part + 1) * 0.6),
                         bottom - (part + 1) * 0.4));
             }
         }
-        Drawing.on(book, page)
+        ShapeGroup.on(book, page)
                 .lines(0.6, strokes)
                 .finish("Warm: waves", "Three wavy lines above a jar: it is still warm.");
     }
 
     private static void flakes(Book book, Page page, double x, double y) throws com.sun.star.uno.Exception {
-        List<Drawing.Stroke> strokes = new ArrayList<>();
+        List<ShapeGroup.Stroke> strokes = new ArrayList<>();
         for (int arm = 0; arm < 6; arm++) {
             double angle = Math.PI * arm / 3;
-            strokes.add(new Drawing.Stroke(x, y - 4, x + 4 * Math.sin(angle), y - 4 - 4 * Math.cos(angle)));
+            strokes.add(new ShapeGroup.Stroke(x, y - 4, x + 4 * Math.sin(angle), y - 4 - 4 * Math.cos(angle)));
             for (int side = -1; side <= 1; side += 2) {
                 double twig = angle + side * 0.6;
-                strokes.add(new Drawing.Stroke(
+                strokes.add(new ShapeGroup.Stroke(
                         x + 2.2 * Math.sin(angle),
                         y - 4 - 2.2 * Math.cos(angle),
                         x + 2.2 * Math.sin(angle) + 1.5 * Math.sin(twig),
                         y - 4 - 2.2 * Math.cos(angle) - 1.5 * Math.cos(twig)));
             }
         }
-        Drawing.on(book, page)
+        ShapeGroup.on(book, page)
                 .lines(0.6, strokes)
                 .finish("Cold: a flake", "A snowflake above a jar: it has grown cold.");
     }
@@ -122,19 +124,19 @@ final class PupilPaper {
     private static void squares(Book book, Page page, double left, double top) throws com.sun.star.uno.Exception {
         double right = left + ACROSS * MINUTE;
         double bottom = top + UP * TWO_DEGREES;
-        List<Drawing.Stroke> fine = new ArrayList<>();
-        List<Drawing.Stroke> bold = new ArrayList<>();
-        Drawing drawing = Drawing.on(book, page);
+        List<ShapeGroup.Stroke> fine = new ArrayList<>();
+        List<ShapeGroup.Stroke> bold = new ArrayList<>();
+        ShapeGroup drawing = ShapeGroup.on(book, page);
         for (int i = 0; i <= ACROSS; i++) {
             double x = left + i * MINUTE;
-            (i % 5 == 0 ? bold : fine).add(new Drawing.Stroke(x, top, x, bottom));
+            (i % 5 == 0 ? bold : fine).add(new ShapeGroup.Stroke(x, top, x, bottom));
             if (i % 5 == 0) {
                 drawing.write(x, bottom + 4, 11, String.valueOf(i));
             }
         }
         for (int i = 0; i <= UP; i++) {
             double y = bottom - i * TWO_DEGREES;
-            (i % 5 == 0 ? bold : fine).add(new Drawing.Stroke(left, y, right, y));
+            (i % 5 == 0 ? bold : fine).add(new ShapeGroup.Stroke(left, y, right, y));
             if (i % 5 == 0) {
                 drawing.write(left - 6, y, 11, String.valueOf(2 * i));
                 // 10 °C are 18 °F, counted from 32 °F.
@@ -147,7 +149,7 @@ final class PupilPaper {
                 .write((left + right) / 2, bottom + 11, 12, "minutes");
         drawing.finish(
                 "Squared paper for the curve",
-                "Squared paper with minutes from 0 to 40 along the bottom, 0 to 50 °C on the left and 32 to 122 °F on the"
-                        + " right, for drawing a cooling curve by hand.");
+                "Squared paper with minutes from 0 to 40 along the bottom, 0 to 50 °C on the left and 32 to 122 °F on"
+                        + " the right, for drawing a cooling curve by hand.");
     }
 }

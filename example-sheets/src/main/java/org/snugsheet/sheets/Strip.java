@@ -6,7 +6,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.Drawing;
+import org.snugsheet.sheets.builder.ShapeGroup;
 
 /**
  * An empty thermometer to colour in: °C on its left, °F on its right, both on the same height.
@@ -44,7 +44,7 @@ record Strip(int lowest, int highest, double degree, double points) {
     void draw(Book book, Page page, double middle, double top) throws com.sun.star.uno.Exception {
         double first = top + head();
         double last = first + (highest - lowest) * degree;
-        Drawing drawing = Drawing.on(book, page);
+        ShapeGroup drawing = ShapeGroup.on(book, page);
         drawing.box(middle - TUBE / 2, first - 3, TUBE, last - first + 3 + BULB, TUBE / 2);
         drawing.circle(middle, last + BULB, BULB);
         ticks(drawing, middle, last, Scale.CELSIUS, -1, 1, 5);
@@ -59,17 +59,17 @@ record Strip(int lowest, int highest, double degree, double points) {
                         + " and a line across at 43 °C (109 °F): no warmer than that.");
     }
 
-    private void ticks(Drawing drawing, double middle, double bottom, Scale scale, int side, int step, int longStep)
+    private void ticks(ShapeGroup drawing, double middle, double bottom, Scale scale, int side, int step, int longStep)
             throws com.sun.star.uno.Exception {
-        List<Drawing.Stroke> fine = new ArrayList<>();
-        List<Drawing.Stroke> bold = new ArrayList<>();
+        List<ShapeGroup.Stroke> fine = new ArrayList<>();
+        List<ShapeGroup.Stroke> bold = new ArrayList<>();
         int from = (int) Math.ceil(new Temperature(lowest).in(scale) / step) * step;
         int to = (int) Math.floor(new Temperature(highest).in(scale));
         double edge = middle + side * TUBE / 2;
         for (int mark = from; mark <= to; mark += step) {
             double y = bottom - (Temperature.of(mark, scale).celsius() - lowest) * degree;
             boolean isLong = Math.floorMod(mark, longStep) == 0;
-            (isLong ? bold : fine).add(new Drawing.Stroke(edge, y, edge + side * (isLong ? 3.5 : 2), y));
+            (isLong ? bold : fine).add(new ShapeGroup.Stroke(edge, y, edge + side * (isLong ? 3.5 : 2), y));
             if (isLong) {
                 drawing.write(
                         edge + side * (4 + points * 0.4),
@@ -81,8 +81,8 @@ record Strip(int lowest, int highest, double degree, double points) {
         drawing.lines(0.15, fine).lines(0.4, bold);
     }
 
-    private static void stop(Drawing drawing, double middle, double y) throws com.sun.star.uno.Exception {
-        drawing.lines(0.9, List.of(new Drawing.Stroke(middle - TUBE / 2, y, middle + TUBE / 2, y)));
+    private static void stop(ShapeGroup drawing, double middle, double y) throws com.sun.star.uno.Exception {
+        drawing.lines(0.9, List.of(new ShapeGroup.Stroke(middle - TUBE / 2, y, middle + TUBE / 2, y)));
         drawing.write(middle, y - 3.5, 14, "!");
     }
 }

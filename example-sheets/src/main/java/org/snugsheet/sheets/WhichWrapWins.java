@@ -5,7 +5,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -21,15 +21,15 @@ final class WhichWrapWins implements WorkedSheet {
     static final String PAGE = "Groups";
 
     /** The jars, from left to right; the readings of each follow from its wrap. */
-    static final List<Jar> JARS = List.of(
-            Jar.bare("bare jar"),
-            Jar.wrapped("cardboard", 4, "cardboard"),
-            Jar.wrapped("wool sock", 4, "wool"),
-            Jar.wrapped("newspaper", 6.7, "newspaper"),
-            Jar.wrapped("bubble wrap", 10, "small bubble wrap"),
-            Jar.wrapped("fleece", 13, "fleece"),
-            Jar.wrapped("dry leaves", 25, "leaves"),
-            Jar.wrapped("feathers", 18.43, "feathers"));
+    static final List<ExampleJar> JARS = List.of(
+            ExampleJar.bare("bare jar"),
+            ExampleJar.wrapped("cardboard", 4, "cardboard"),
+            ExampleJar.wrapped("wool sock", 4, "wool"),
+            ExampleJar.wrapped("newspaper", 6.7, "newspaper"),
+            ExampleJar.wrapped("bubble wrap", 10, "small bubble wrap"),
+            ExampleJar.wrapped("fleece", 13, "fleece"),
+            ExampleJar.wrapped("dry leaves", 25, "leaves"),
+            ExampleJar.wrapped("feathers", 18.43, "feathers"));
 
     static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
 
@@ -73,11 +73,11 @@ final class WhichWrapWins implements WorkedSheet {
         setSizes(page);
         new Top(
                         TITLE,
-                        "Each group types what its thermometer read. The sheet ranks the wraps, says where the readings cannot"
-                                + " tell, and draws bars for the whole class to see.",
+                        "Each group types what its thermometer read. The sheet ranks the wraps, says where the"
+                                + " readings cannot tell, and draws bars for the whole class to see.",
                         "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
-                                + " Glass breaks: carry jars with both hands. Wipe up water and melted snow at once. Follow"
-                                + " the safety policy of your school.")
+                                + " Glass breaks: carry jars with both hands. Wipe up water and melted snow at once."
+                                + " Follow the safety policy of your school.")
                 .write(page, "L");
         writeReadings(page);
         writeSettings(page);
@@ -105,7 +105,7 @@ final class WhichWrapWins implements WorkedSheet {
         book.openAt(page, "B" + FIRST_ROW);
     }
 
-    private static void defineNames(Names names, Page page) {
+    private static void defineNames(NamedRanges names, Page page) {
         names.fixed("scale", page, "L7")
                 .fixed("surroundings", page, "L8")
                 .fixed("mark", page, "L9")
@@ -140,7 +140,7 @@ final class WhichWrapWins implements WorkedSheet {
             page.number("A" + (FIRST_ROW + row), MINUTES.get(row));
         }
         for (int jar = 0; jar < JARS.size(); jar++) {
-            String column = WindowsillJars.column(jar);
+            String column = String.valueOf(GRID.column(jar));
             page.formula(column + "7", "=L" + (12 + jar) + "&\"\"");
             page.text("K" + (12 + jar), "group " + (jar + 1))
                     .text("L" + (12 + jar), JARS.get(jar).name());
@@ -219,8 +219,8 @@ final class WhichWrapWins implements WorkedSheet {
         page.paragraphs(
                 "K27",
                 "Do wraps share a place?",
-                "Then these readings cannot tell them apart. Jars wrapped alike differ by about a tenth, so only more than that"
-                        + " counts for a wrap that has one jar.",
+                "Then these readings cannot tell them apart. Jars wrapped alike differ by about a tenth, so only more"
+                        + " than that counts for a wrap that has one jar.",
                 "Was it fair?",
                 "Same water, same start, same place: only the wrap may differ.",
                 "A °F thermometer?",

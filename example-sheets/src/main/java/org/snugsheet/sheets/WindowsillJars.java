@@ -6,7 +6,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -20,12 +20,12 @@ import org.snugsheet.sheets.builder.Book;
 final class WindowsillJars implements WorkedSheet {
 
     /** The jars, from left to right. */
-    static final List<Jar> JARS = List.of(
-            Jar.bare("bare jar"),
-            Jar.wrapped("wool sock", 4, "wool"),
-            Jar.wrapped("newspaper", 6.7, "newspaper"),
-            Jar.wrapped("fleece", 13, "fleece"),
-            Jar.wrapped("dry leaves", 25, "leaves"));
+    static final List<ExampleJar> JARS = List.of(
+            ExampleJar.bare("bare jar"),
+            ExampleJar.wrapped("wool sock", 4, "wool"),
+            ExampleJar.wrapped("newspaper", 6.7, "newspaper"),
+            ExampleJar.wrapped("fleece", 13, "fleece"),
+            ExampleJar.wrapped("dry leaves", 25, "leaves"));
 
     /** When the thermometers are read. */
     static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30, 35, 40);
@@ -98,7 +98,7 @@ final class WindowsillJars implements WorkedSheet {
         book.openAt(page, "B8");
     }
 
-    private static void defineNames(Names names, Page page) {
+    private static void defineNames(NamedRanges names, Page page) {
         names.fixed("names", page, "H8:H12")
                 .fixed("wraps", page, "I8:I12")
                 .fixed("thicknesses", page, "J8:J12")
@@ -128,9 +128,9 @@ final class WindowsillJars implements WorkedSheet {
         page.paragraphs(
                 "A3",
                 "Caution:",
-                "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks: carry jars with both"
-                        + " hands, and stand them low, on no high or open windowsill. Wipe up water and melted snow at once: wet and icy"
-                        + " floors are slippery. Follow the safety policy of your school.");
+                "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks: carry jars with"
+                    + " both hands, and stand them low, on no high or open windowsill. Wipe up water and melted snow"
+                    + " at once: wet and icy floors are slippery. Follow the safety policy of your school.");
         page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
         page.text(
                         "B5",
@@ -187,7 +187,7 @@ final class WindowsillJars implements WorkedSheet {
             int row = 8 + jar;
             page.text("H" + row, JARS.get(jar).name());
             if (JARS.get(jar).wrap().isPresent()) {
-                Jar.Wrap wrap = JARS.get(jar).wrap().get();
+                ExampleJar.Wrap wrap = JARS.get(jar).wrap().get();
                 page.text("I" + row, wrap.material()).number("J" + row, wrap.millimetres());
             }
         }
@@ -255,8 +255,8 @@ final class WindowsillJars implements WorkedSheet {
                 "± is the standard error of the value above it. Where two half-times differ by less than their two ±"
                         + " put together, these readings cannot tell the wraps apart: take more.",
                 "Why does it work?",
-                "A wrap makes no heat. It holds air still, and still air lets heat out slowly. The higher the R-value of"
-                        + " the wrap, the smaller the cooling constant should be. Is it so here?");
+                "A wrap makes no heat. It holds air still, and still air lets heat out slowly. The higher the R-value"
+                        + " of the wrap, the smaller the cooling constant should be. Is it so here?");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

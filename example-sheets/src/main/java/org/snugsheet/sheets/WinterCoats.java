@@ -4,7 +4,7 @@ import java.util.List;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.Book;
@@ -84,11 +84,11 @@ final class WinterCoats implements WorkedSheet {
         setSizes(page);
         new Top(
                         TITLE,
-                        "How cold does the wind make it, is an outfit warm enough for it, and how do the coats of animals"
-                                + " compare?",
-                        "frost bites bare skin, and children cool faster than adults: cover faces, ears and hands, and go in"
-                                + " to warm up before anybody shivers. These numbers are for adults and a lesson, not for"
-                                + " deciding who may go out: your school’s rules for outdoor play come first.")
+                        "How cold does the wind make it, is an outfit warm enough for it, and how do the coats of"
+                                + " animals compare?",
+                        "frost bites bare skin, and children cool faster than adults: cover faces, ears and hands, and"
+                                + " go in to warm up before anybody shivers. These numbers are for adults and a lesson,"
+                                + " not for deciding who may go out: your school’s rules for outdoor play come first.")
                 .write(page, "H");
         writeWeather(page);
         writeOutfits(page);
@@ -106,8 +106,8 @@ final class WinterCoats implements WorkedSheet {
                 TITLE,
                 "Wind chill, clothing and animal coverings",
                 "A worked sheet of Snugsheet with " + INVENTED
-                        + ": the wind chill, two outfits against what the cold asks for, and fur, wool, down, feathers and"
-                        + " blubber in the same unit.",
+                        + ": the wind chill, two outfits against what the cold asks for, and fur, wool, down, feathers"
+                        + " and blubber in the same unit.",
                 "wind chill",
                 "clothing",
                 "animals in winter",
@@ -116,7 +116,7 @@ final class WinterCoats implements WorkedSheet {
         book.openAt(page, "B7");
     }
 
-    private static void defineNames(Names names, Page page) {
+    private static void defineNames(NamedRanges names, Page page) {
         int last = FIRST_GARMENT + GARMENTS - 1;
         names.fixed("scale", page, "B7")
                 .fixed("air", page, "B8")
@@ -191,9 +191,9 @@ final class WinterCoats implements WorkedSheet {
                 "B24:C24",
                 "=IF(ISTEXT(keeps_in);\"Every garment must be one of the list.\";IF(ISTEXT(needed);IF(chill<="
                         + FEELS_TOO_COLD
-                        + ";\"No outfit keeps an adult warm in this for long: go in.\";\"It is not cold enough"
-                        + " to ask.\");IF(keeps_in>=needed;\"Yes, for an adult. A child needs more.\";\"No: \"&FIXED(needed-keeps_in;1)&\" clo short."
-                        + " Add a layer, move more, or go in sooner.\")))");
+                        + ";\"No outfit keeps an adult warm in this for long: go in.\";\"It is not cold enough to"
+                        + " ask.\");IF(keeps_in>=needed;\"Yes, for an adult. A child needs more.\";\"No:"
+                        + " \"&FIXED(needed-keeps_in;1)&\" clo short. Add a layer, move more, or go in sooner.\")))");
         Highlight.when(page, "B24:C25", "LEFT(A$24;2)=\"No\"", CellStyleName.TROUBLE_MESSAGE);
     }
 
@@ -227,11 +227,13 @@ final class WinterCoats implements WorkedSheet {
                 "What is a clo?",
                 "The warmth of a suit indoors: 0.155 m²·K/W. It measures fur as well as coats.",
                 "Why are animals ahead?",
-                "The figure of an outfit is for a whole adult, bare face and gaps included; that of an animal is for the thickness of its"
-                        + " covering alone, dry and in still air. Fur that is wet, or pressed flat, keeps in far less.",
+                "The figure of an outfit is for a whole adult, bare face and gaps included; that of an animal is for"
+                    + " the thickness of its covering alone, dry and in still air. Fur that is wet, or pressed flat,"
+                    + " keeps in far less.",
                 "How thick are coats?",
-                "Those of reindeer and musk deer were measured (Blix and others 2015). Of fox and otter it is the length of the hair"
-                        + " (Arctic Fox Center; Williams and others 1992): the coat itself is a little thinner. Add your own, such as down.");
+                "Those of reindeer and musk deer were measured (Blix and others 2015). Of fox and otter it is the"
+                    + " length of the hair (Arctic Fox Center; Williams and others 1992): the coat itself is a little"
+                    + " thinner. Add your own, such as down.");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

@@ -16,7 +16,7 @@ class InventedReadingsTest {
 
     @Test
     void theyFollowTheLawOfCooling() {
-        double[] celsius = READINGS.of(Jar.wrapped("sock", 5.35, "wool"), MINUTES);
+        double[] celsius = READINGS.of(ExampleJar.wrapped("sock", 5.35, "wool"), MINUTES);
         for (int i = 0; i < celsius.length; i++) {
             // 0.1 m²·K/W of air film and 5.35 mm of wool at 0.0535 W/(m·K) are 0.2 m²·K/W; times 730 J/K, over 0.018 m²
             // and 60 s/min, that is a time constant of 135.2 min.
@@ -27,16 +27,16 @@ class InventedReadingsTest {
 
     @Test
     void theyAreOnTheMarks() {
-        for (double celsius : READINGS.of(Jar.bare("bare"), MINUTES)) {
+        for (double celsius : READINGS.of(ExampleJar.bare("bare"), MINUTES)) {
             assertEquals(0, celsius % 0.5);
         }
     }
 
     @Test
     void theyAreTheSameEveryTimeButNotForEveryJar() {
-        double[] first = READINGS.of(Jar.bare("one"), MINUTES);
-        assertArrayEquals(first, READINGS.of(Jar.bare("one"), MINUTES));
-        double[] other = READINGS.of(Jar.bare("two"), MINUTES);
+        double[] first = READINGS.of(ExampleJar.bare("one"), MINUTES);
+        assertArrayEquals(first, READINGS.of(ExampleJar.bare("one"), MINUTES));
+        double[] other = READINGS.of(ExampleJar.bare("two"), MINUTES);
         boolean differs = false;
         for (int i = 0; i < first.length; i++) {
             differs |= first[i] != other[i];
@@ -46,8 +46,8 @@ class InventedReadingsTest {
 
     @Test
     void theBetterWrapIsWarmerInTheEnd() {
-        double[] thin = READINGS.of(Jar.wrapped("thin", 2, "fleece"), MINUTES);
-        double[] thick = READINGS.of(Jar.wrapped("thick", 20, "fleece"), MINUTES);
+        double[] thin = READINGS.of(ExampleJar.wrapped("thin", 2, "fleece"), MINUTES);
+        double[] thick = READINGS.of(ExampleJar.wrapped("thick", 20, "fleece"), MINUTES);
         assertTrue(thick[5] > thin[5] + 2);
     }
 }

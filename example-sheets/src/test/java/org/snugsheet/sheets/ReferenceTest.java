@@ -67,7 +67,7 @@ class ReferenceTest {
 
     @Test
     void thereIsAReferenceForEveryJar() {
-        List<String> jars = WindowsillJars.JARS.stream().map(Jar::name).toList();
+        List<String> jars = WindowsillJars.JARS.stream().map(ExampleJar::name).toList();
         assertEquals(
                 jars,
                 Csv.rows("windowsill-reference.csv").stream()

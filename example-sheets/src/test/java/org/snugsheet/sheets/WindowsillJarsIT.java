@@ -148,7 +148,7 @@ class WindowsillJarsIT {
             List<String> ranked =
                     ranking.stream().skip(1).map(row -> row.get(1).text()).toList();
             assertEquals(
-                    WindowsillJars.JARS.stream().map(Jar::name).sorted().toList(),
+                    WindowsillJars.JARS.stream().map(ExampleJar::name).sorted().toList(),
                     ranked.stream().sorted().toList());
             for (List<CellResult> row : ranking.subList(1, ranking.size())) {
                 String column = columnOf(row.get(1).text());
@@ -254,7 +254,7 @@ class WindowsillJarsIT {
     }
 
     private static String columnOf(String jar) {
-        List<String> names = WindowsillJars.JARS.stream().map(Jar::name).toList();
+        List<String> names = WindowsillJars.JARS.stream().map(ExampleJar::name).toList();
         return WindowsillJars.column(names.indexOf(jar));
     }
 

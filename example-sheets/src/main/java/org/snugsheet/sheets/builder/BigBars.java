@@ -48,11 +48,11 @@ public record BigBars(String title, String along, String inWords, float points, 
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public void draw(Page page, String name, String cells) throws com.sun.star.uno.Exception {
-        XChartDocument chart = LyingBars.draw(page, name, cells, table);
+        XChartDocument chart = HorizontalBars.draw(page, name, cells, table);
         XDiagram diagram = chart.getDiagram();
         Uno.set(chart, "HasLegend", false);
-        for (XDataSeries bars : LyingBars.series(chart)) {
-            LyingBars.fill(chart, bars, Fill.SKY_BLUE);
+        for (XDataSeries bars : HorizontalBars.series(chart)) {
+            HorizontalBars.fill(chart, bars, Fill.SKY_BLUE);
             // So that a bar of no length does not show.
             Uno.set(bars, "BorderStyle", LineStyle.NONE);
             writeValues(bars);

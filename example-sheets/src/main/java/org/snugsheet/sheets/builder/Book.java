@@ -16,7 +16,7 @@ import java.util.Optional;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.page.Names;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.page.PrintSetup;
@@ -91,8 +91,8 @@ public final class Book {
      * @return the names
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Names names() throws com.sun.star.uno.Exception {
-        return Names.of(document);
+    public NamedRanges names() throws com.sun.star.uno.Exception {
+        return NamedRanges.of(document);
     }
 
     /**

@@ -44,7 +44,7 @@ public record StackedBar(String title, String along, String inWords, Plot.Cells 
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public void draw(Page page, String name, String cells) throws com.sun.star.uno.Exception {
-        XChartDocument chart = LyingBars.draw(page, name, cells, table);
+        XChartDocument chart = HorizontalBars.draw(page, name, cells, table);
         XDiagram diagram = chart.getDiagram();
         Uno.set(diagram, "Stacked", true);
         fillParts(chart);
@@ -57,13 +57,13 @@ public record StackedBar(String title, String along, String inWords, Plot.Cells 
     }
 
     private static void fillParts(Object document) throws com.sun.star.uno.Exception {
-        XDataSeries[] parts = LyingBars.series(document);
+        XDataSeries[] parts = HorizontalBars.series(document);
         Iterator<Fill> fills = EnumSet.allOf(Fill.class).iterator();
         for (XDataSeries part : parts) {
             if (!fills.hasNext()) {
                 throw new IllegalStateException("More parts than fills: " + parts.length);
             }
-            LyingBars.fill(document, part, fills.next());
+            HorizontalBars.fill(document, part, fills.next());
         }
     }
 

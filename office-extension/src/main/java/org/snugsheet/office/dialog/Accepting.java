@@ -23,11 +23,11 @@ final class Accepting<T> implements XActionListener {
     private final Object dialog;
     private final Language language;
     private final ErrorDisplay errorDisplay;
-    private final Answers<T> answers;
+    private final FormReader<T> answers;
     private @Nullable T given;
     private com.sun.star.uno.@Nullable Exception failed;
 
-    Accepting(Object dialog, Language language, ErrorDisplay errorDisplay, Answers<T> answers) {
+    Accepting(Object dialog, Language language, ErrorDisplay errorDisplay, FormReader<T> answers) {
         this.dialog = dialog;
         this.language = language;
         this.errorDisplay = errorDisplay;

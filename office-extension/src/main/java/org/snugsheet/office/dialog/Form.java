@@ -148,7 +148,7 @@ public final class Form implements AutoCloseable {
      * @return the answers; empty if the window was cancelled
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public <T> Optional<T> askUntil(XFrame above, ErrorDisplay errorDisplay, Answers<T> answers)
+    public <T> Optional<T> askUntil(XFrame above, ErrorDisplay errorDisplay, FormReader<T> answers)
             throws com.sun.star.uno.Exception {
         controls.button(ACCEPT, language.words(DialogWords.ACCEPT), PushButtonType.STANDARD, true, 2);
         controls.button("cancel", language.words(DialogWords.CANCEL), PushButtonType.CANCEL, false, 1);

@@ -26,7 +26,7 @@ public final class DrawingForm {
      * @param mark degrees from one mark to the next, as typed; empty for the usual one
      * @param scale the scale
      */
-    public record Answers(String surroundings, String mark, Scale scale) {
+    public record FormReader(String surroundings, String mark, Scale scale) {
 
         /**
          * Where the readings are, with these answers.
@@ -63,7 +63,7 @@ public final class DrawingForm {
             XComponentContext office,
             XFrame window,
             Language language,
-            Answers first,
+            FormReader first,
             ErrorDisplay errorDisplay,
             Selected selected)
             throws com.sun.star.uno.Exception {
@@ -81,7 +81,7 @@ public final class DrawingForm {
             return form.askUntil(
                     window,
                     errorDisplay,
-                    () -> new Answers(
+                    () -> new FormReader(
                                     form.textOf("Surroundings"),
                                     form.textOf("Mark"),
                                     SCALES.get(form.choiceOf("Scale")))

@@ -3,7 +3,7 @@
  * the checks say.
  *
  * <p>{@link org.snugsheet.office.drawing.Curves} writes the numbers behind a chart, as formulas that follow the readings, and the
- * chart over them; {@link org.snugsheet.office.drawing.Drawing} does so for the selected block, on a sheet of its own.
+ * chart over them; {@link org.snugsheet.office.drawing.CurvesPage} does so for the selected block, on a sheet of its own.
  *
  * <p>This package uses the pages, the declared functions by their names, and the engine to read a block.
  */

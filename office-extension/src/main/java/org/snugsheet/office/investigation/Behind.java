@@ -49,7 +49,7 @@ final class Behind {
         return cell(1, 1) + ":" + cell(plan.jars(), last);
     }
 
-    /** Names, times and readings of all jars. */
+    /** NamedRanges, times and readings of all jars. */
     String block() {
         return cell(0, 0) + ":" + cell(plan.jars(), last);
     }

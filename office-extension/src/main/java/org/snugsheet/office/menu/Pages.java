@@ -14,7 +14,7 @@ import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.Typed;
 import org.snugsheet.office.drawing.Curves;
-import org.snugsheet.office.drawing.Drawing;
+import org.snugsheet.office.drawing.CurvesPage;
 import org.snugsheet.office.drawing.DrawingForm;
 import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.drawing.Selected;
@@ -69,7 +69,7 @@ final class Pages {
                 pages.document,
                 Uno.as(XSelectionSupplier.class, choice.window().getController())
                         .getSelection());
-        DrawingForm.Answers given = pages.answers(selected);
+        DrawingForm.FormReader given = pages.answers(selected);
         Optional<Curves.Source> source = choice.isQuiet()
                 ? Optional.of(given.of(selected))
                 : DrawingForm.ask(
@@ -82,7 +82,7 @@ final class Pages {
         if (source.isEmpty()) {
             return Outcome.seen("");
         }
-        Drawing drawn = Drawing.of(choice.office(), pages.document, source.get(), pages.written);
+        CurvesPage drawn = CurvesPage.of(choice.office(), pages.document, source.get(), pages.written);
         pages.open(drawn.page());
         Language language = choice.language();
         return pages.added(
@@ -99,12 +99,12 @@ final class Pages {
                         : sentence + "\n\n" + choice.language().words(MenuWords.STAYS_PUT));
     }
 
-    private DrawingForm.Answers answers(Selected selected) {
+    private DrawingForm.FormReader answers(Selected selected) {
         Scale scale = text("Scale").map(Scale::parse).or(selected::scale).orElse(usual);
         String surroundings = text("Surroundings")
                 .or(selected::surroundings)
                 .orElseGet(() -> choice.language().words(DrawingWords.FIT));
-        return new DrawingForm.Answers(surroundings, mark(scale), scale);
+        return new DrawingForm.FormReader(surroundings, mark(scale), scale);
     }
 
     private Investigation plan() {

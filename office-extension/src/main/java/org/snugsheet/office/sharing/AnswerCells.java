@@ -36,7 +36,7 @@ final class AnswerCells {
     }
 
     /** Adds the cells of an answer. */
-    void add(Area area, Answers answers) {
+    void add(Area area, ShownValues answers) {
         for (int row = 0; row < area.rows(); row++) {
             for (int column = 0; column < area.columns(); column++) {
                 Object content = answers.content(row, column);
@@ -54,7 +54,7 @@ final class AnswerCells {
 
     void writeTo(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
         for (Cell cell : alone) {
-            Answers.write(sheet.getCellByPosition(cell.column(), cell.row()), cell.content(), cell.isFormula());
+            ShownValues.write(sheet.getCellByPosition(cell.column(), cell.row()), cell.content(), cell.isFormula());
         }
         for (Run run : runs(values)) {
             write(sheet, run, false);

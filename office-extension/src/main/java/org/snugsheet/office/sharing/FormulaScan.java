@@ -84,6 +84,6 @@ final class FormulaScan {
         String whole = array ? first + ":" + CellName.of(area.right(), area.bottom()) : first;
         Optional<String> note = Optional.ofNullable(notes.get(new Notes.CellKey(area.left(), area.top())))
                 .filter(text -> !text.isEmpty());
-        found.add(KeptFormula.found(name, whole, array, formula, note, Answers.of(cells.values(area))));
+        found.add(KeptFormula.found(name, whole, array, formula, note, ShownValues.of(cells.values(area))));
     }
 }

@@ -145,7 +145,7 @@ final class Harmless {
         if (depth > DEEPEST_NAME || !(part.Data instanceof NameToken token)) {
             return Optional.of(new Reason(RefusalWords.NOT_UNDERSTOOD));
         }
-        for (Object named : Names.of(document).values()) {
+        for (Object named : DefinedNames.of(document).values()) {
             if (((Number) Uno.property(named, "TokenIndex")).intValue() == token.Index) {
                 // Of a sheet and of the document there may be two of one number: both are looked at.
                 FormulaToken[] parts = Uno.as(XFormulaTokens.class, named).getTokens();

@@ -25,7 +25,7 @@ record KeptFormula(
         boolean array,
         String formula,
         Optional<String> noteBefore,
-        Optional<Answers> answers,
+        Optional<ShownValues> answers,
         List<Integer> places) {
 
     private static final String ARRAY = "array";
@@ -43,7 +43,12 @@ record KeptFormula(
 
     /** One in a document that is no copy yet. */
     static KeptFormula found(
-            String sheet, String cells, boolean array, String formula, Optional<String> noteBefore, Answers answers) {
+            String sheet,
+            String cells,
+            boolean array,
+            String formula,
+            Optional<String> noteBefore,
+            ShownValues answers) {
         return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.of(answers), List.of());
     }
 
@@ -86,7 +91,7 @@ record KeptFormula(
                     parts[2].equals(ARRAY),
                     decoded(parts[3]),
                     note,
-                    named(rest, ANSWERS).map(KeptFormula::decoded).map(Answers::read),
+                    named(rest, ANSWERS).map(KeptFormula::decoded).map(ShownValues::read),
                     named(rest, PLACES).map(KeptFormula::numbers).orElse(List.of())));
         } catch (IllegalArgumentException crafted) {
             // No copy of ours was ever written so.

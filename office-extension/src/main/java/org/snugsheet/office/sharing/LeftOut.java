@@ -68,7 +68,7 @@ final class LeftOut {
 
     private static List<Call> names(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         List<Call> calls = new ArrayList<>();
-        for (Map.Entry<String, XNamedRange> named : Names.of(copy).entrySet()) {
+        for (Map.Entry<String, XNamedRange> named : DefinedNames.of(copy).entrySet()) {
             String formula = "=" + named.getValue().getContent();
             if (FunctionIndex.in(formula)) {
                 calls.add(new Call(named.getKey(), SharingWords.NAME, formula, SharingWords.NAME_BECOMES));

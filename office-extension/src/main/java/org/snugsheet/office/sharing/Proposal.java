@@ -235,7 +235,7 @@ final class Proposal {
         }
         boolean stands = kept.answers().isPresent()
                 ? fits(kept.answers().get(), is) && kept.answers().get().standIn(cells(is.sheet()), is)
-                : Answers.areValues(cells(is.sheet()), is);
+                : ShownValues.areValues(cells(is.sheet()), is);
         if (!stands) {
             refuse(kept, new Reason(RefusalWords.TYPED_OVER));
             return;
@@ -256,7 +256,7 @@ final class Proposal {
         writes.add(new Write(kept, is, note, List.of(parts), FunctionIndex.asTyped(parser.written(parts, at))));
     }
 
-    private static boolean fits(Answers answers, Area is) {
+    private static boolean fits(ShownValues answers, Area is) {
         return answers.rows().size() == is.rows()
                 && answers.rows().stream().allMatch(row -> row.size() == is.columns());
     }

@@ -53,7 +53,7 @@ public final class ShareCopy {
             numbers.put(name, sheets.size());
             sheets.put(name, sheet);
         }
-        for (XNamedRange named : Names.of(copy).values()) {
+        for (XNamedRange named : DefinedNames.of(copy).values()) {
             XCellRangeReferrer referrer = UnoRuntime.queryInterface(XCellRangeReferrer.class, named);
             XCellRange cells = referrer == null ? null : referrer.getReferredCells();
             names.put(

@@ -152,7 +152,7 @@ final class WorkedOutPage {
             return true;
         }
         String called = Area.quoted(name) + ".";
-        for (XNamedRange named : Names.of(copy).values()) {
+        for (XNamedRange named : DefinedNames.of(copy).values()) {
             if (named.getContent().contains(called)) {
                 return true;
             }

@@ -14,7 +14,7 @@ import org.snugsheet.office.uno.Uno;
  *
  * @param rows the rows
  */
-record Answers(List<List<Object>> rows) {
+record ShownValues(List<List<Object>> rows) {
 
     /** An error stays one, so that totals and charts do not swallow it, and one that every office knows. */
     private static final String NOTHING = "=NA()";
@@ -32,11 +32,11 @@ record Answers(List<List<Object>> rows) {
         INSTANCE
     }
 
-    static Answers of(XCellRange range) {
+    static ShownValues of(XCellRange range) {
         return of(Uno.as(XCellRangeData.class, range).getDataArray());
     }
 
-    static Answers of(Object[][] data) {
+    static ShownValues of(Object[][] data) {
         List<List<Object>> rows = new ArrayList<>();
         for (Object[] row : data) {
             List<Object> answers = new ArrayList<>();
@@ -45,7 +45,7 @@ record Answers(List<List<Object>> rows) {
             }
             rows.add(answers);
         }
-        return new Answers(rows);
+        return new ShownValues(rows);
     }
 
     /** What is written into a cell for one of the answers: a number, a text, or a formula. */
@@ -119,12 +119,12 @@ record Answers(List<List<Object>> rows) {
     /** As a text. */
     String written() {
         return rows.stream()
-                .map(row -> row.stream().map(Answers::written).collect(Collectors.joining(CELL)))
+                .map(row -> row.stream().map(ShownValues::written).collect(Collectors.joining(CELL)))
                 .collect(Collectors.joining(ROW));
     }
 
     /** Read from such a text. */
-    static Answers read(String written) {
+    static ShownValues read(String written) {
         List<List<Object>> rows = new ArrayList<>();
         for (String row : written.split(ROW, -1)) {
             List<Object> answers = new ArrayList<>();
@@ -133,7 +133,7 @@ record Answers(List<List<Object>> rows) {
             }
             rows.add(answers);
         }
-        return new Answers(rows);
+        return new ShownValues(rows);
     }
 
     private static String written(Object answer) {

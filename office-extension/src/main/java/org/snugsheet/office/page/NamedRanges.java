@@ -6,10 +6,10 @@ import com.sun.star.table.CellAddress;
 import org.snugsheet.office.uno.Uno;
 
 /** Named ranges: formulas say {@code times} and {@code readings}, not {@code A8:A16}. */
-public final class Names {
+public final class NamedRanges {
     private final XNamedRanges ranges;
 
-    private Names(XNamedRanges ranges) {
+    private NamedRanges(XNamedRanges ranges) {
         this.ranges = ranges;
     }
 
@@ -20,25 +20,25 @@ public final class Names {
      * @return its names
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static Names of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        return new Names(Uno.as(XNamedRanges.class, Uno.property(document, "NamedRanges")));
+    public static NamedRanges of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        return new NamedRanges(Uno.as(XNamedRanges.class, Uno.property(document, "NamedRanges")));
     }
 
     /**
-     * Names cells that are the same wherever the name is used.
+     * NamedRanges cells that are the same wherever the name is used.
      *
      * @param name the name
      * @param page where the cells are
      * @param address the cells, such as {@code A8:A16}
      * @return these names
      */
-    public Names fixed(String name, Page page, String address) {
+    public NamedRanges fixed(String name, Page page, String address) {
         String cells = address.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
         return add(name, page, cells, new CellAddress());
     }
 
     /**
-     * Names cells of the column in which the name is used: in column C, {@code readings} are those of column C. So one
+     * NamedRanges cells of the column in which the name is used: in column C, {@code readings} are those of column C. So one
      * formula serves every jar and can be filled to the right.
      *
      * @param name the name
@@ -46,7 +46,7 @@ public final class Names {
      * @param address the cells of any one column, such as {@code B8:B16}
      * @return these names
      */
-    public Names sameColumn(String name, Page page, String address) {
+    public NamedRanges sameColumn(String name, Page page, String address) {
         String cells = address.replaceAll("([A-Z]+)([0-9]+)", "$1\\$$2");
         CellAddress seenFrom = new CellAddress();
         seenFrom.Column = page.place(address).StartColumn;
@@ -55,18 +55,18 @@ public final class Names {
     }
 
     /**
-     * Names what a formula finds, such as as much of a list as is filled.
+     * NamedRanges what a formula finds, such as as much of a list as is filled.
      *
      * @param name the name
      * @param formula in English with semicolons, without the equals sign, with full addresses such as {@code $Jars.$A$1}
      * @return these names
      */
-    public Names computed(String name, String formula) {
+    public NamedRanges computed(String name, String formula) {
         ranges.addNewByName(name, formula, new CellAddress(), 0);
         return this;
     }
 
-    private Names add(String name, Page page, String cells, CellAddress seenFrom) {
+    private NamedRanges add(String name, Page page, String cells, CellAddress seenFrom) {
         ranges.addNewByName(name, "$'" + page.name() + "'." + cells, seenFrom, 0);
         return this;
     }

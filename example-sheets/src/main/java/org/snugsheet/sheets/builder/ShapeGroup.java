@@ -24,14 +24,14 @@ import org.snugsheet.office.uno.Uno;
  * A drawing on a page, put together from simple shapes and then made one. Places and lengths are in millimetres from the
  * upper left corner of the page.
  */
-public final class Drawing {
+public final class ShapeGroup {
     private static final int HUNDREDTHS = 100;
 
     private final Page page;
     private final XShapes paper;
     private final XShapes parts;
 
-    private Drawing(Page page, XShapes paper, XShapes parts) {
+    private ShapeGroup(Page page, XShapes paper, XShapes parts) {
         this.page = page;
         this.paper = paper;
         this.parts = parts;
@@ -45,13 +45,13 @@ public final class Drawing {
      * @return the drawing, still empty
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static Drawing on(Book book, Page page) throws com.sun.star.uno.Exception {
+    public static ShapeGroup on(Book book, Page page) throws com.sun.star.uno.Exception {
         XShapes paper = Uno.as(
                 XShapes.class, Uno.as(XDrawPageSupplier.class, page.sheet()).getDrawPage());
         Object parts = book.office()
                 .getServiceManager()
                 .createInstanceWithContext("com.sun.star.drawing.ShapeCollection", book.office());
-        return new Drawing(page, paper, Uno.as(XShapes.class, parts));
+        return new ShapeGroup(page, paper, Uno.as(XShapes.class, parts));
     }
 
     /** One straight line of a drawing, from one point to another. */
@@ -69,7 +69,7 @@ public final class Drawing {
      * @return this drawing
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Drawing lines(double width, List<Stroke> strokes) throws com.sun.star.uno.Exception {
+    public ShapeGroup lines(double width, List<Stroke> strokes) throws com.sun.star.uno.Exception {
         ink(polyLine(strokes), width);
         return this;
     }
@@ -81,7 +81,7 @@ public final class Drawing {
      * @return this drawing
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Drawing faintLines(List<Stroke> strokes) throws com.sun.star.uno.Exception {
+    public ShapeGroup faintLines(List<Stroke> strokes) throws com.sun.star.uno.Exception {
         Object lines = polyLine(strokes);
         ink(lines, 0.1);
         Uno.set(lines, "LineColor", Palette.SQUARES);
@@ -105,7 +105,8 @@ public final class Drawing {
      * @return this drawing
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Drawing box(double x, double y, double across, double down, double round) throws com.sun.star.uno.Exception {
+    public ShapeGroup box(double x, double y, double across, double down, double round)
+            throws com.sun.star.uno.Exception {
         Object box = place(add("RectangleShape"), x, y, across, down);
         Uno.set(box, "CornerRadius", hundredths(round));
         Uno.set(box, "FillStyle", FillStyle.NONE);
@@ -122,7 +123,7 @@ public final class Drawing {
      * @return this drawing
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Drawing circle(double x, double y, double radius) throws com.sun.star.uno.Exception {
+    public ShapeGroup circle(double x, double y, double radius) throws com.sun.star.uno.Exception {
         Object circle = place(add("EllipseShape"), x - radius, y - radius, 2 * radius, 2 * radius);
         Uno.set(circle, "FillStyle", FillStyle.SOLID);
         Uno.set(circle, "FillColor", Palette.PAPER);
@@ -140,7 +141,7 @@ public final class Drawing {
      * @return this drawing
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Drawing write(double x, double y, double points, String words) throws com.sun.star.uno.Exception {
+    public ShapeGroup write(double x, double y, double points, String words) throws com.sun.star.uno.Exception {
         // A line of type is about as high as 0.5 mm for each point, and no letter is wider than that.
         double high = 0.5 * points;
         double wide = Math.max(2, words.length()) * high;

@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param name what the class calls it
  * @param wrap what it is wrapped in; nothing for the bare one
  */
-record Jar(String name, Optional<Wrap> wrap) {
+record ExampleJar(String name, Optional<Wrap> wrap) {
 
     /**
      * One layer around a jar.
@@ -18,11 +18,11 @@ record Jar(String name, Optional<Wrap> wrap) {
      */
     record Wrap(String material, double millimetres) {}
 
-    static Jar bare(String name) {
-        return new Jar(name, Optional.empty());
+    static ExampleJar bare(String name) {
+        return new ExampleJar(name, Optional.empty());
     }
 
-    static Jar wrapped(String name, double millimetres, String material) {
-        return new Jar(name, Optional.of(new Wrap(material, millimetres)));
+    static ExampleJar wrapped(String name, double millimetres, String material) {
+        return new ExampleJar(name, Optional.of(new Wrap(material, millimetres)));
     }
 }

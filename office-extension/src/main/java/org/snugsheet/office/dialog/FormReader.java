@@ -9,7 +9,7 @@ import org.snugsheet.office.words.Declined;
  * @param <T> what the answers are
  */
 @FunctionalInterface
-public interface Answers<T> {
+public interface FormReader<T> {
     /**
      * Reads the fields.
      *

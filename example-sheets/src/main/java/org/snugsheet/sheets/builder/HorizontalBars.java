@@ -20,10 +20,10 @@ import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.uno.Uno;
 
 /** What charts of lying bars share: where their values come from, and how a bar is filled. */
-final class LyingBars {
+final class HorizontalBars {
     private static final int BORDER_WIDTH = 18;
 
-    private LyingBars() {}
+    private HorizontalBars() {}
 
     /** An empty chart over some cells of a page, with one row of bars for each column of a table but the first. */
     static XChartDocument draw(Page page, String name, String cells, Plot.Cells table)

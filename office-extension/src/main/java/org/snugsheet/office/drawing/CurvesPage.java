@@ -21,7 +21,7 @@ import org.snugsheet.office.words.Language;
  * @param page the name of the sheet
  * @param without the jars that have no curve
  */
-public record Drawing(String page, List<String> without) {
+public record CurvesPage(String page, List<String> without) {
 
     private static final String CHART = "A1:I26";
     private static final int CHECKS_ROW = 28;
@@ -30,7 +30,7 @@ public record Drawing(String page, List<String> without) {
     private static final int TWO_LINES = 190;
 
     /** A drawing; the list is copied. */
-    public Drawing {
+    public CurvesPage {
         without = List.copyOf(without);
     }
 
@@ -44,7 +44,7 @@ public record Drawing(String page, List<String> without) {
      * @return the drawing
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static Drawing of(
+    public static CurvesPage of(
             XComponentContext office, XSpreadsheetDocument document, Curves.Source source, Language language)
             throws com.sun.star.uno.Exception {
         List<String> without = new ArrayList<>();
@@ -75,7 +75,7 @@ public record Drawing(String page, List<String> without) {
                     .on(DocumentRegion.of(document).hasLetterPaper() ? Paper.LETTER : Paper.A4)
                     .applyStyle(sheet);
         });
-        return new Drawing(page.name(), without);
+        return new CurvesPage(page.name(), without);
     }
 
     private static String shown(Page page, String cell) throws com.sun.star.uno.Exception {

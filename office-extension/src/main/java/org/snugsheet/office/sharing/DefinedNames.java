@@ -8,9 +8,9 @@ import java.util.Map;
 import org.snugsheet.office.uno.Uno;
 
 /** The names that a document and its sheets give to cells and formulas. */
-final class Names {
+final class DefinedNames {
 
-    private Names() {}
+    private DefinedNames() {}
 
     /** Every one, by what it is called; one of a sheet with the sheet’s name before it. */
     static Map<String, XNamedRange> of(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
