@@ -131,14 +131,15 @@ public final class BuildSheets {
         folders.forEach((paper, folder) -> files.put(paper, Files.in(folder, sheet.fileName())));
         try (CalcDocument document = office.newDocument()) {
             office.call("building " + sheet.fileName(), () -> {
-                Book book = Book.in(office, document);
+                Book book = Book.in(office.uno(), document.uno());
                 sheet.fill(book);
                 book.calculate();
                 for (Map.Entry<Paper, Files> each : files.entrySet()) {
                     book.printOn(each.getKey());
-                    book.save(each.getValue().ods(), FileFormat.ODS);
-                    book.save(each.getValue().fods(), FileFormat.FODS);
-                    book.save(each.getValue().pdf(), FileFormat.PDF);
+                    document.saveAs(each.getValue().ods(), FileFormat.ODS);
+                    book.addFirstViewTo(each.getValue().ods());
+                    document.saveAs(each.getValue().fods(), FileFormat.FODS);
+                    document.saveAs(each.getValue().pdf(), FileFormat.PDF);
                 }
                 return book;
             });

@@ -5,6 +5,7 @@ import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.lang.Locale;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
@@ -13,9 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.snugsheet.office.harness.CalcDocument;
-import org.snugsheet.office.harness.FileFormat;
-import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Paper;
@@ -25,29 +23,27 @@ import org.snugsheet.office.uno.Uno;
 
 /** A document being filled: its pages, its names, what it says about itself, and how it opens. */
 public final class Book {
-    private final Office office;
-    private final CalcDocument file;
+    private final XComponentContext office;
     private final XSpreadsheetDocument document;
     private final List<Page> pages = new ArrayList<>();
     private Optional<FirstView> firstView = Optional.empty();
     private boolean hasLastPage;
 
-    private Book(Office office, CalcDocument file) {
+    private Book(XComponentContext office, XSpreadsheetDocument document) {
         this.office = office;
-        this.file = file;
-        this.document = file.uno();
+        this.document = document;
     }
 
     /**
      * Begins a book.
      *
-     * @param office where it is filled
-     * @param empty a new document of this office, with one sheet and nothing in it; closing it is left to the caller
+     * @param office the office’s context
+     * @param empty a new document of this office, with one sheet and nothing in it
      * @return the book, with all cell styles and no page yet
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public static Book in(Office office, CalcDocument empty) throws com.sun.star.uno.Exception {
-        StyleSheet.install(empty.uno());
+    public static Book in(XComponentContext office, XSpreadsheetDocument empty) throws com.sun.star.uno.Exception {
+        StyleSheet.install(empty);
         return new Book(office, empty);
     }
 
@@ -136,29 +132,27 @@ public final class Book {
 
     /** Calculates everything, so that what is saved next shows the results. */
     public void calculate() {
-        file.calculateAll();
+        Uno.as(XCalculatable.class, document).calculateAll();
     }
 
     /**
-     * Writes a file; one that is there is replaced.
+     * Adds to a saved file what a reader sees first, which the office does not save without a window.
      *
-     * @param path where to write
-     * @param format as what; only {@link FileFormat#ODS} remembers how it opens
+     * @param ods this document as saved in an .ods file that is not open
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public void save(Path path, FileFormat format) throws com.sun.star.uno.Exception {
-        file.saveAs(path, format);
-        if (format == FileFormat.ODS && firstView.isPresent()) {
-            firstView.get().addTo(path, office);
+    public void addFirstViewTo(Path ods) throws com.sun.star.uno.Exception {
+        if (firstView.isPresent()) {
+            firstView.get().addTo(ods, office);
         }
     }
 
     /**
-     * Where it is filled.
+     * The office in which it is filled.
      *
      * @return the office’s context
      */
     public XComponentContext office() {
-        return office.uno();
+        return office;
     }
 }

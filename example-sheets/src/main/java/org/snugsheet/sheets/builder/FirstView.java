@@ -11,6 +11,7 @@ import com.sun.star.lib.uno.adapter.XInputStreamToInputStreamAdapter;
 import com.sun.star.lib.uno.adapter.XOutputStreamToOutputStreamAdapter;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.uno.XComponentContext;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -24,7 +25,6 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
-import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.uno.Uno;
 import org.w3c.dom.Document;
@@ -52,9 +52,9 @@ record FirstView(List<Page> pages, Page first, String address) {
     private static final int SMALLEST = 75;
 
     /** Adds it to an .ods file that nobody has open. */
-    void addTo(Path ods, Office office) throws com.sun.star.uno.Exception {
+    void addTo(Path ods, XComponentContext office) throws com.sun.star.uno.Exception {
         XSingleServiceFactory packages =
-                office.service("com.sun.star.embed.StorageFactory", XSingleServiceFactory.class);
+                Uno.as(XSingleServiceFactory.class, Uno.service(office, "com.sun.star.embed.StorageFactory"));
         Object root = packages.createInstanceWithArguments(
                 new Object[] {ods.toAbsolutePath().toUri().toString(), ElementModes.READWRITE});
         XStream settings = Uno.as(XStorage.class, root).openStreamElement(SETTINGS, ElementModes.READWRITE);
