@@ -18,6 +18,17 @@ import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.sheets.builder.Book;
+import org.snugsheet.sheets.builder.WorkedSheet;
+import org.snugsheet.sheets.designawrap.DesignAWrap;
+import org.snugsheet.sheets.firstfiveminutes.FirstFiveMinutes;
+import org.snugsheet.sheets.onejar.OneJarOneCurve;
+import org.snugsheet.sheets.planthelesson.PlanTheLesson;
+import org.snugsheet.sheets.pupilpages.PupilPages;
+import org.snugsheet.sheets.teachersnotes.TeachersNotes;
+import org.snugsheet.sheets.typeyourreadings.TypeYourReadings;
+import org.snugsheet.sheets.whichwrapwins.WhichWrapWins;
+import org.snugsheet.sheets.windowsilljars.WindowsillJars;
+import org.snugsheet.sheets.wintercoats.WinterCoats;
 
 /**
  * Builds the worked sheets in a real office with the extension installed: as .ods, as .fods to be read and compared as text,
@@ -63,8 +74,8 @@ public final class BuildSheets {
     public static void main(String[] arguments) throws IOException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         if (arguments.length < 2) {
-            out.println(
-                    "Name the packed extension (.oxt), a folder for the sheets, and a4 (if left out) or letter or both.");
+            out.println("Name the packed extension (.oxt), a folder for the sheets, and a4 (if left out) or letter or"
+                    + " both.");
             System.exit(2);
         }
         List<Paper> papers = arguments.length == 2

@@ -1,11 +1,13 @@
 /**
- * The worked sheets for teachers, one class each, and {@link org.snugsheet.sheets.BuildSheets}, the program that builds them
- * in a real office.
+ * {@link org.snugsheet.sheets.BuildSheets}, the program that builds the worked sheets for teachers in a real office. Each sheet has a
+ * package of its own below this one.
  *
- * <p>A sheet says which cells stand where and what they say; how they look is in {@link org.snugsheet.office.page}.
- * Readings in the sheets are invented: the engine’s own physics, a thermometer that is a little off, a fixed seed.
+ * <p>A sheet says which cells are where and what they say; how they look is in {@link org.snugsheet.office.page}. What all sheets need
+ * of a document is in {@link org.snugsheet.sheets.builder}, what several of them share in {@link org.snugsheet.sheets.shared}, and all
+ * about typed readings in {@link org.snugsheet.sheets.readings}. Readings in the sheets are invented: the engine’s own physics, a
+ * thermometer that is a little off, a fixed seed.
  *
- * <p>This package uses the engine, the pages, the builder and the office harness.
+ * <p>Only this package starts an office; the sheets fill any document they are given.
  */
 @NullMarked
 package org.snugsheet.sheets;

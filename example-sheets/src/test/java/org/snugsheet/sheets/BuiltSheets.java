@@ -15,9 +15,13 @@ import org.junit.jupiter.api.extension.ParameterResolver;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
+import org.snugsheet.sheets.builder.WorkedSheet;
+import org.snugsheet.sheets.designawrap.DesignAWrap;
+import org.snugsheet.sheets.planthelesson.PlanTheLesson;
+import org.snugsheet.sheets.windowsilljars.WindowsillJars;
 
 /** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
-final class BuiltSheets implements ParameterResolver {
+public final class BuiltSheets implements ParameterResolver {
     private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(BuiltSheets.class);
 
     /**
@@ -30,10 +34,10 @@ final class BuiltSheets implements ParameterResolver {
      * @param letter the document for US Letter
      * @param letterPdf the same as printed on it
      */
-    record Sheet(List<String> lines, Path ods, Path fods, Path pdf, Path letter, Path letterPdf) {}
+    public record Sheet(List<String> lines, Path ods, Path fods, Path pdf, Path letter, Path letterPdf) {}
 
     /** All sheets; each is built when a test first asks for it, in one office for all of them. */
-    static final class All implements AutoCloseable {
+    public static final class All implements AutoCloseable {
         private static final Duration PATIENCE = Duration.ofMinutes(5);
 
         private final Map<String, Sheet> sheets = new HashMap<>();
@@ -48,7 +52,7 @@ final class BuiltSheets implements ParameterResolver {
             office.setPatience(PATIENCE);
         }
 
-        synchronized Sheet named(String fileName) {
+        public synchronized Sheet named(String fileName) {
             return sheets.computeIfAbsent(fileName, this::build);
         }
 
@@ -74,14 +78,14 @@ final class BuiltSheets implements ParameterResolver {
      *
      * @param sheet the sheet
      */
-    record Design(Sheet sheet) {}
+    public record Design(Sheet sheet) {}
 
     /**
      * The sheet {@link PlanTheLesson}.
      *
      * @param sheet the sheet
      */
-    record Lesson(Sheet sheet) {}
+    public record Lesson(Sheet sheet) {}
 
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The small tables beside the tests: comma between cells, # before a remark, the first line names the columns. */
-final class Csv {
+public final class Csv {
     private Csv() {}
 
     /**
@@ -17,21 +17,21 @@ final class Csv {
      * @param names of the columns
      * @param cells what stands there
      */
-    record Row(List<String> names, List<String> cells) {
-        String get(String name) {
+    public record Row(List<String> names, List<String> cells) {
+        public String get(String name) {
             return cells.get(names.indexOf(name));
         }
 
-        boolean has(String name) {
+        public boolean has(String name) {
             return !get(name).isEmpty();
         }
 
-        double number(String name) {
+        public double number(String name) {
             return Double.parseDouble(get(name));
         }
     }
 
-    static List<Row> rows(String file) {
+    public static List<Row> rows(String file) {
         try (InputStream in = Csv.class.getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalStateException("No such table: " + file);
@@ -42,7 +42,7 @@ final class Csv {
         }
     }
 
-    static List<Row> rowsOf(String text) {
+    public static List<Row> rowsOf(String text) {
         List<List<String>> lines = text.lines()
                 .filter(line -> !line.isBlank() && !line.startsWith("#"))
                 .map(line -> List.of(line.split(",", -1)))

@@ -19,6 +19,7 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.sheets.builder.WorkedSheet;
 
 /**
  * Walks every worked sheet that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both scales, typed as

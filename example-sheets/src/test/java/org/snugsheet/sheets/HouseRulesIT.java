@@ -45,6 +45,7 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
+import org.snugsheet.sheets.builder.WorkedSheet;
 
 /** What every worked sheet keeps to, whatever it is about. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})

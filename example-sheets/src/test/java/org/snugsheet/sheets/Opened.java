@@ -23,18 +23,18 @@ import java.util.stream.Collectors;
 import org.snugsheet.office.harness.CalcDocument;
 
 /** Looks at a document that is open in an office, page by page, in few calls. */
-final class Opened {
+public final class Opened {
     private Opened() {}
 
-    static <T> T as(Class<T> type, Object object) {
+    public static <T> T as(Class<T> type, Object object) {
         return UnoRuntime.queryInterface(type, object);
     }
 
-    static Object property(Object object, String name) throws com.sun.star.uno.Exception {
+    public static Object property(Object object, String name) throws com.sun.star.uno.Exception {
         return as(XPropertySet.class, object).getPropertyValue(name);
     }
 
-    static List<XSpreadsheet> pages(CalcDocument document) throws com.sun.star.uno.Exception {
+    public static List<XSpreadsheet> pages(CalcDocument document) throws com.sun.star.uno.Exception {
         XIndexAccess all = as(XIndexAccess.class, document.uno().getSheets());
         List<XSpreadsheet> pages = new ArrayList<>();
         for (int i = 0; i < all.getCount(); i++) {
@@ -44,7 +44,7 @@ final class Opened {
     }
 
     /** The cells of all pages that show an error, as addresses; "" if there is none. */
-    static String failingCells(CalcDocument document) {
+    public static String failingCells(CalcDocument document) {
         XSpreadsheets pages = document.uno().getSheets();
         return Arrays.stream(pages.getElementNames())
                 .map(page -> {
@@ -58,14 +58,14 @@ final class Opened {
     }
 
     /** The cells that show an error, as addresses; "" if there is none. */
-    static String failingCells(XSpreadsheet page) {
+    public static String failingCells(XSpreadsheet page) {
         return as(XCellRangesQuery.class, page)
                 .queryFormulaCells(FormulaResult.ERROR)
                 .getRangeAddressesAsString();
     }
 
     /** All cells from A1 to the last that is filled. */
-    static XCellRange used(XSpreadsheet page) throws com.sun.star.uno.Exception {
+    public static XCellRange used(XSpreadsheet page) throws com.sun.star.uno.Exception {
         XSheetCellCursor cursor = page.createCursor();
         as(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
         CellRangeAddress last = as(XCellRangeAddressable.class, cursor).getRangeAddress();
@@ -73,7 +73,7 @@ final class Opened {
     }
 
     /** What all cells of a page hold, numbers rounded to 12 digits, without the empty cells; the page’s charts at the end. */
-    static List<String> contents(XSpreadsheet page) throws com.sun.star.uno.Exception {
+    public static List<String> contents(XSpreadsheet page) throws com.sun.star.uno.Exception {
         List<String> contents = new ArrayList<>();
         Object[][] rows = as(XCellRangeData.class, used(page)).getDataArray();
         for (int row = 0; row < rows.length; row++) {
@@ -93,7 +93,7 @@ final class Opened {
     }
 
     /** Title and description of all charts and drawings of a page. */
-    static List<Map<String, String>> shapes(XSpreadsheet page) throws com.sun.star.uno.Exception {
+    public static List<Map<String, String>> shapes(XSpreadsheet page) throws com.sun.star.uno.Exception {
         XIndexAccess all = as(XDrawPageSupplier.class, page).getDrawPage();
         List<Map<String, String>> shapes = new ArrayList<>();
         for (int i = 0; i < all.getCount(); i++) {

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** Runs the scripts that work out reference values, where SciPy is at hand. */
-final class SciPy {
+public final class SciPy {
     private SciPy() {}
 
     static boolean isHere() throws InterruptedException {

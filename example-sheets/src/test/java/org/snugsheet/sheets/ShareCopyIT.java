@@ -22,6 +22,7 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.sharing.ShareCopy;
+import org.snugsheet.sheets.builder.WorkedSheet;
 
 /** A copy to share of every worked sheet shows the same in an office that has no extension. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})

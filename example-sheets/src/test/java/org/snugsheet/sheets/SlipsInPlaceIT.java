@@ -16,6 +16,9 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.sheets.readings.ReadingsMessage;
+import org.snugsheet.sheets.windowsilljars.HowSureAreWe;
+import org.snugsheet.sheets.wintercoats.BehindTheCoats;
 
 /** What somebody who mistypes sees on the sheets of several jars and of a wrap: where the slip is, what to do, what goes on. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
@@ -117,7 +120,7 @@ class SlipsInPlaceIT {
             sheet.numbersDown(times, NINE, NINE + FIVE_MINUTES, NINE + 2 * FIVE_MINUTES)
                     .calculateAll();
             String said = sheet.at(message).text();
-            assertTrue(said.endsWith(AsRead.MIXED_TIMES), said);
+            assertTrue(said.endsWith(ReadingsMessage.MIXED_TIMES), said);
         }
     }
 

@@ -1,14 +1,12 @@
 /**
- * What all worked sheets share beside {@link org.snugsheet.office.page}, which fills their pages: the document as a whole, how it
- * opens, and charts of bars.
+ * What all worked sheets need beside {@link org.snugsheet.office.page}, which fills their pages: the document as a whole, how it
+ * opens, charts of bars, and drawings.
  *
- * <p>A {@link org.snugsheet.sheets.builder.Book} is a document being filled in a running office. Which cells stand where, and
- * what they say, is none of this package’s business: that is in {@link org.snugsheet.sheets}.
+ * <p>A {@link org.snugsheet.sheets.builder.Book} is a document being filled in a running office, a
+ * {@link org.snugsheet.sheets.builder.WorkedSheet} is what fills it. This package does not know which cells a sheet has, or what they
+ * say.
  *
- * <p>Nearly everything goes through the office (UNO). Call it within {@link org.snugsheet.office.harness.Office#call}, which keeps
- * the time limit and turns what UNO throws into one exception.
- *
- * <p>This package uses UNO, the pages of the office extension and the office harness.
+ * <p>Nearly everything goes through the office (UNO). This package uses UNO and the pages of the office extension.
  */
 @NullMarked
 package org.snugsheet.sheets.builder;

@@ -1,0 +1,7 @@
+/**
+ * One jar, one curve: {@link org.snugsheet.sheets.onejar.OneJarOneCurve}.
+ */
+@NullMarked
+package org.snugsheet.sheets.onejar;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,77 @@
+package org.snugsheet.sheets;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Which package of the worked sheets may use which. */
+class ArchitectureTest {
+
+    private static final String SHEETS = "org.snugsheet.sheets";
+    private static final String OFFICE = "org.snugsheet.office";
+
+    private static final JavaClasses CLASSES =
+            new ClassFileImporter(List.of(new ImportOption.DoNotIncludeTests())).importPackages(SHEETS);
+
+    @Test
+    void aSheetFillsAnyDocumentAndOnlyTheProgramStartsAnOffice() {
+        noClasses()
+                .that()
+                .resideInAPackage(SHEETS + ".*..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(OFFICE + ".harness..", SHEETS)
+                .check(CLASSES);
+    }
+
+    @Test
+    void aSheetUsesThePagesOfTheExtensionAndNotItsMenuOrPackaging() {
+        classes()
+                .that()
+                .resideInAPackage(SHEETS + ".*..")
+                .should()
+                .onlyDependOnClassesThat(resideOutsideOfPackage(OFFICE + "..")
+                        .or(resideInAnyPackage(OFFICE + ".page..", OFFICE + ".uno..", OFFICE + ".functions..")))
+                .check(CLASSES);
+    }
+
+    @Test
+    void dependenciesRunOneWay() {
+        mayUse("builder");
+        mayUse("shared", "builder");
+        mayUse("readings", "builder", "shared");
+        for (String sheet : packagesOfSheets()) {
+            mayUse(sheet, "builder", "shared", "readings");
+        }
+        slices().matching(SHEETS + ".(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** All but the three that the sheets share. */
+    private static List<String> packagesOfSheets() {
+        return BuildSheets.SHEETS.stream()
+                .map(sheet -> sheet.getClass().getPackageName().substring(SHEETS.length() + 1))
+                .toList();
+    }
+
+    private static void mayUse(String one, String... others) {
+        String[] allowed = Stream.concat(Stream.of(one), Arrays.stream(others))
+                .map(name -> SHEETS + "." + name + "..")
+                .toArray(String[]::new);
+        classes()
+                .that()
+                .resideInAPackage(SHEETS + "." + one + "..")
+                .should()
+                .onlyDependOnClassesThat(resideOutsideOfPackage(SHEETS + "..").or(resideInAnyPackage(allowed)))
+                .check(CLASSES);
+    }
+}
