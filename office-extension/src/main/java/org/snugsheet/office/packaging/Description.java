@@ -18,6 +18,10 @@ record Description(String version, String site) {
     private static final String OLDEST_OFFICE = "7.4";
     private static final String SCHEMA = "http://openoffice.org/extensions/description/2006";
     private static final String UPDATE_SCHEMA = "http://openoffice.org/extensions/update/2006";
+    /** Pictures of 42 by 42 pixels, in {@code src/main/oxt}. */
+    private static final String ICON = "icons/icon.png";
+
+    private static final String ICON_FOR_HIGH_CONTRAST = "icons/icon-high-contrast.png";
     private static final String XLINK = "http://www.w3.org/1999/xlink";
 
     /** The name of the feed, beside the releases. */
@@ -67,8 +71,8 @@ record Description(String version, String site) {
             xml.child(texts, "src", Map.of("lang", language.code(), "xlink:href", text(language)));
         }
         Element icons = xml.child(root, "icon", Map.of());
-        xml.child(icons, "default", Map.of("xlink:href", Icon.DEFAULT.path()));
-        xml.child(icons, "high-contrast", Map.of("xlink:href", Icon.HIGH_CONTRAST.path()));
+        xml.child(icons, "default", Map.of("xlink:href", ICON));
+        xml.child(icons, "high-contrast", Map.of("xlink:href", ICON_FOR_HIGH_CONTRAST));
         return xml.text();
     }
 

@@ -9,15 +9,18 @@ import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.SetUpWords;
 
 /**
- * A line of our menu, as the office is told of it.
+ * A line of the menu, as the office is told of it. Its pictures are files in {@code src/main/oxt/icons/menu}.
  *
- * @param name what its pictures are called
+ * @param name the beginning of its pictures’ names
  * @param position its place in the menu, as a name that sorts
  * @param address what the office calls
  * @param title its words
  * @param item what our own code does; empty for the macro
  */
 record MenuLine(String name, String position, String address, Phrase title, Optional<MenuItem> item) {
+
+    /** Sizes in pixels that the office asks for: in menus, and large. */
+    static final List<Integer> PICTURE_SIZES = List.of(16, 26);
 
     /** All of them from top to bottom; the macro is the last. */
     static List<MenuLine> all() {
@@ -31,5 +34,13 @@ record MenuLine(String name, String position, String address, Phrase title, Opti
     private static MenuLine of(MenuItem item) {
         String name = item.address().substring(MenuItem.PROTOCOL.length());
         return new MenuLine(name, item.position(), item.address(), item, Optional.of(item));
+    }
+
+    /**
+     * Where its picture is in the extension. The office takes one picture for light menus and for dark ones, and another one for high
+     * contrast.
+     */
+    String picture(int size, boolean highContrast) {
+        return "icons/menu/" + name + "_" + size + (highContrast ? "h" : "") + ".png";
     }
 }

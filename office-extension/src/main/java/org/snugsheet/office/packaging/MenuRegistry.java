@@ -51,10 +51,10 @@ final class MenuRegistry {
         Element image = entry(images, "org.snugsheet." + line.name());
         value(image, "URL", line.address());
         Element pictures = node(image, "UserDefinedImages");
-        for (MenuIcon.Ground ground : MenuIcon.Ground.values()) {
-            String contrast = ground == MenuIcon.Ground.HIGH_CONTRAST ? "HC" : "";
-            String small = MenuIcon.path(line, MenuIcon.SIZES.get(0), ground);
-            String big = MenuIcon.path(line, MenuIcon.SIZES.get(1), ground);
+        for (boolean highContrast : new boolean[] {false, true}) {
+            String contrast = highContrast ? "HC" : "";
+            String small = line.picture(MenuLine.PICTURE_SIZES.get(0), highContrast);
+            String big = line.picture(MenuLine.PICTURE_SIZES.get(1), highContrast);
             value(pictures, "ImageSmall" + contrast + "URL", "%origin%/" + small);
             value(pictures, "ImageBig" + contrast + "URL", "%origin%/" + big);
         }

@@ -30,10 +30,6 @@ public final class WriteExtension {
         Description description = new Description(arguments[2], arguments[3]);
         writeAll(folder, description.files());
         write(beside.resolve(Description.FEED), description.feed());
-        for (Icon icon : Icon.values()) {
-            icon.writeInto(folder);
-        }
-        MenuIcon.writeAll(folder);
         for (Library library : Library.values()) {
             library.writeLicenceInto(folder);
         }

@@ -48,9 +48,15 @@ class PackageIT {
     @Test
     void everyFileThatIsNamedIsThere() throws IOException {
         Map<String, byte[]> files = unpacked(Files.readAllBytes(OXT));
-        Stream<String> named = Stream.concat(
-                found("full-path=\"([^\"]+)\"", text(files, "META-INF/manifest.xml")),
-                found("xlink:href=\"([^\":]+)\"", text(files, "description.xml")));
+        List<String> pictures =
+                found("%origin%/([^<]+)<", text(files, "Addons.xcu")).toList();
+        assertEquals(
+                4 * MenuLine.all().size(), pictures.size(), "small and large, for all menus and for high contrast");
+        Stream<String> named = Stream.of(
+                        found("full-path=\"([^\"]+)\"", text(files, "META-INF/manifest.xml")),
+                        found("xlink:href=\"([^\":]+)\"", text(files, "description.xml")),
+                        pictures.stream())
+                .flatMap(names -> names);
         List<String> missing = named.filter(path -> files.keySet().stream()
                         .noneMatch(file -> file.equals(path) || (path.endsWith("/") && file.startsWith(path))))
                 .toList();
@@ -94,6 +100,18 @@ class PackageIT {
             for (Path file : written.filter(Files::isRegularFile).toList()) {
                 String name = again.relativize(file).toString().replace('\\', '/');
                 assertArrayEquals(Files.readAllBytes(file), packed.get(name), name);
+            }
+        }
+    }
+
+    @Test
+    void picturesArePackedAsTheyAre() throws IOException {
+        Map<String, byte[]> files = unpacked(Files.readAllBytes(OXT));
+        Path source = Path.of("src", "main", "oxt");
+        try (Stream<Path> pictures = Files.walk(source.resolve("icons"))) {
+            for (Path picture : pictures.filter(Files::isRegularFile).toList()) {
+                String name = source.relativize(picture).toString().replace('\\', '/');
+                assertArrayEquals(Files.readAllBytes(picture), files.get(name), name);
             }
         }
     }
