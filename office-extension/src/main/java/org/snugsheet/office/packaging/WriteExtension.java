@@ -42,7 +42,7 @@ public final class WriteExtension {
         }
     }
 
-    /** Where the reference of a language is below this module’s folder. */
+    /** Where the reference in Markdown is written; the English one is also committed, at the same path below this module’s folder. */
     static String markdown(Language language) {
         return language == Language.ENGLISH ? "functions.md" : "reference/functions_" + language.code() + ".md";
     }
