@@ -25,7 +25,7 @@ final class Accepting<T> implements XActionListener {
     private final ErrorDisplay errorDisplay;
     private final FormReader<T> answers;
     private @Nullable T given;
-    private com.sun.star.uno.@Nullable Exception failed;
+    private @Nullable Exception failed;
 
     Accepting(Object dialog, Language language, ErrorDisplay errorDisplay, FormReader<T> answers) {
         this.dialog = dialog;
@@ -43,15 +43,18 @@ final class Accepting<T> implements XActionListener {
             tell(declined.sentence(language));
         } catch (InvalidInputException refusal) {
             tell(language.say(refusal.finding()));
-        } catch (com.sun.star.uno.Exception broken) {
+        } catch (com.sun.star.uno.Exception | RuntimeException broken) {
             giveUp(broken);
         }
     }
 
     /** The answers; empty if the window was closed without any. */
     Optional<T> answered() throws com.sun.star.uno.Exception {
-        if (failed != null) {
-            throw failed;
+        if (failed instanceof com.sun.star.uno.Exception broken) {
+            throw broken;
+        }
+        if (failed instanceof RuntimeException broken) {
+            throw broken;
         }
         return Optional.ofNullable(given);
     }
@@ -59,13 +62,13 @@ final class Accepting<T> implements XActionListener {
     private void tell(String sentence) {
         try {
             errorDisplay.tell(Uno.as(XControl.class, dialog).getPeer(), sentence);
-        } catch (com.sun.star.uno.Exception broken) {
+        } catch (com.sun.star.uno.Exception | RuntimeException broken) {
             giveUp(broken);
         }
     }
 
-    /** Whoever asked is to hear of it, not the button. */
-    private void giveUp(com.sun.star.uno.Exception broken) {
+    /** The caller that opened the window gets the exception; the button is the office’s, which an exception would end. */
+    private void giveUp(Exception broken) {
         failed = broken;
         end();
     }

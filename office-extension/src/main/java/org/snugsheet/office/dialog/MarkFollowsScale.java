@@ -12,6 +12,8 @@ import org.snugsheet.office.words.Language;
 /** Who chooses another scale is offered its usual mark, for that differs from scale to scale. */
 public final class MarkFollowsScale implements XItemListener {
 
+    private static final System.Logger LOG = System.getLogger(MarkFollowsScale.class.getName());
+
     private final Form form;
     private final String mark;
     private final List<Scale> scales;
@@ -42,7 +44,8 @@ public final class MarkFollowsScale implements XItemListener {
         try {
             form.write(mark, Typed.usualMark(scales.get(chosen.Selected), language));
         } catch (com.sun.star.uno.Exception gone) {
-            throw new IllegalStateException(gone);
+            // The list is the office’s: nothing may be thrown into it, and the mark can still be typed.
+            LOG.log(System.Logger.Level.WARNING, "The usual graduation was not offered", gone);
         }
     }
 

@@ -20,6 +20,8 @@ import org.snugsheet.office.words.Language;
 /** The window that asks what is planned. */
 public final class InvestigationForm {
 
+    private static final System.Logger LOG = System.getLogger(InvestigationForm.class.getName());
+
     private static final List<Scale> SCALES = List.of(Scale.CELSIUS, Scale.FAHRENHEIT);
 
     private InvestigationForm() {}
@@ -97,7 +99,8 @@ public final class InvestigationForm {
             } catch (Declined unfinished) {
                 // Half a number is no time yet.
             } catch (com.sun.star.uno.Exception gone) {
-                throw new IllegalStateException(gone);
+                // The field is the office’s: nothing may be thrown into it, and the interval can still be typed.
+                LOG.log(System.Logger.Level.WARNING, "The usual interval was not offered", gone);
             }
         }
 

@@ -48,7 +48,10 @@ final class MenuCommands {
      * @return the address, or why that did not work
      */
     static String help(FunctionDeclaration function, MenuInvocation choice) {
-        return told(choice, new MenuCommands(choice).tried(() -> Outcome.seen(Reference.openAt(choice, function))));
+        return told(
+                choice,
+                new MenuCommands(choice)
+                        .tried(FunctionHelp.ADDRESS, () -> Outcome.seen(Reference.openAt(choice, function))));
     }
 
     private static String told(MenuInvocation choice, Outcome outcome) {
@@ -59,7 +62,7 @@ final class MenuCommands {
     }
 
     private Outcome outcome(MenuItem item) {
-        return tried(() -> switch (item) {
+        return tried(item.address(), () -> switch (item) {
             case LAY_OUT -> Pages.layOut(choice);
             case DRAW -> Pages.draw(choice);
             case EXPLAIN -> explain();
@@ -71,7 +74,7 @@ final class MenuCommands {
         });
     }
 
-    private Outcome tried(Callable<Outcome> work) {
+    private Outcome tried(String address, Callable<Outcome> work) {
         try {
             return work.call();
         } catch (Declined declined) {
@@ -79,9 +82,9 @@ final class MenuCommands {
         } catch (InvalidInputException refusal) {
             return Outcome.said(choice.language().say(refusal.finding()));
         } catch (Exception failed) {
-            // Whatever the office threw: the user hears in plain words that it did, and whoever is asked for help finds
-            // the rest.
-            LOG.log(System.Logger.Level.ERROR, "A choice from the menu failed", failed);
+            // The user hears in plain words that the office failed; somebody who is asked for help finds the cause in
+            // the log.
+            LOG.log(System.Logger.Level.ERROR, "Failed: " + address, failed);
             return Outcome.said(choice.language().words(MenuWords.FAILED));
         }
     }

@@ -61,10 +61,15 @@ public final class MenuHandler extends WeakBase
 
     @Override
     public @Nullable XDispatch queryDispatch(URL address, String target, int flags) {
-        boolean ours = address.Complete.equals(FunctionHelp.ADDRESS)
-                ? chosen(new PropertyValue[0]).flatMap(FunctionHelp::asked).isPresent()
-                : MenuItem.of(address.Complete).isPresent();
-        return ours ? this : null;
+        try {
+            boolean ours = address.Complete.equals(FunctionHelp.ADDRESS)
+                    ? chosen(new PropertyValue[0]).flatMap(FunctionHelp::asked).isPresent()
+                    : MenuItem.of(address.Complete).isPresent();
+            return ours ? this : null;
+        } catch (RuntimeException e) {
+            LOG.log(System.Logger.Level.WARNING, "Not asked, because the window is gone: " + address.Complete, e);
+            return null;
+        }
     }
 
     @Override

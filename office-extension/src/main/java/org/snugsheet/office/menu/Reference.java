@@ -20,6 +20,8 @@ import org.snugsheet.office.words.Language;
 /** Opens the function reference that is installed with the extension, in the office’s language. */
 public final class Reference {
 
+    private static final System.Logger LOG = System.getLogger(Reference.class.getName());
+
     /** What the office knows the extension by. */
     public static final String EXTENSION = "org.snugsheet";
 
@@ -28,10 +30,10 @@ public final class Reference {
     private static final String SIGNPOST_NAME = "snugsheet-help-";
 
     private static final String SIGNPOST = """
-            <!DOCTYPE html>
-            <html><head><meta charset="utf-8"><meta http-equiv="refresh" content="0; url=%1$s"><title>Snugsheet</title></head>
-            <body><a href="%1$s">Snugsheet</a></body></html>
-            """;
+        <!DOCTYPE html>
+        <html><head><meta charset="utf-8"><meta http-equiv="refresh" content="0; url=%1$s"><title>Snugsheet</title></head>
+        <body><a href="%1$s">Snugsheet</a></body></html>
+        """;
 
     private Reference() {}
 
@@ -87,6 +89,10 @@ public final class Reference {
             Files.writeString(page, SIGNPOST.formatted(place));
             return Optional.of(page.toUri().toString());
         } catch (IOException noRoom) {
+            LOG.log(
+                    System.Logger.Level.WARNING,
+                    "The reference opens at its beginning: no page could be written",
+                    noRoom);
             return Optional.empty();
         }
     }
@@ -102,6 +108,7 @@ public final class Reference {
             }
         } catch (IOException | DirectoryIteratorException othersOwn) {
             // In a folder shared with others one of theirs may be in the way.
+            LOG.log(System.Logger.Level.DEBUG, "An old page was left in " + folder, othersOwn);
         }
     }
 

@@ -15,6 +15,8 @@ import org.snugsheet.office.words.Language;
 /** The build’s step that writes the generated files of the extension. */
 public final class WriteExtension {
 
+    private static final System.Logger LOG = System.getLogger(WriteExtension.class.getName());
+
     private WriteExtension() {}
 
     /**
@@ -69,6 +71,7 @@ public final class WriteExtension {
     }
 
     private static void write(Path file, String text) throws IOException {
+        LOG.log(System.Logger.Level.DEBUG, "Writing {0}", file);
         Files.createDirectories(file.getParent());
         Files.write(file, text.getBytes(StandardCharsets.UTF_8));
     }

@@ -33,6 +33,8 @@ import org.snugsheet.office.words.Declined;
 /** Writes a copy to share into a file; the document it is made from is not touched. */
 public final class CopyFile {
 
+    private static final System.Logger LOG = System.getLogger(CopyFile.class.getName());
+
     private final XComponentContext office;
     private final XSpreadsheetDocument document;
     private final String file;
@@ -170,7 +172,7 @@ public final class CopyFile {
         try {
             return DocumentFile.twin(office, document);
         } catch (com.sun.star.uno.Exception | IllegalStateException failed) {
-            System.getLogger(CopyFile.class.getName()).log(System.Logger.Level.WARNING, "No copy", failed);
+            LOG.log(System.Logger.Level.WARNING, "No copy", failed);
             throw new Declined(SharingWords.NOT_COPIED);
         }
     }
@@ -215,7 +217,7 @@ public final class CopyFile {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException | com.sun.star.io.IOException failed) {
-            System.getLogger(CopyFile.class.getName()).log(System.Logger.Level.WARNING, "Not written", failed);
+            LOG.log(System.Logger.Level.WARNING, "Not written", failed);
             throw new Declined(SharingWords.NOT_WRITTEN, DocumentFile.written(file));
         }
     }
@@ -234,8 +236,7 @@ public final class CopyFile {
             parts.write();
             return true;
         } catch (UnexpectedFile unknown) {
-            System.getLogger(CopyFile.class.getName())
-                    .log(System.Logger.Level.WARNING, "The office makes the notes itself", unknown);
+            LOG.log(System.Logger.Level.WARNING, "The office makes the notes itself", unknown);
             return false;
         }
     }
