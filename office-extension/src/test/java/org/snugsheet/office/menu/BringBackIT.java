@@ -20,32 +20,26 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.OfficeWithWindows;
 import org.snugsheet.office.uno.Uno;
 
 /** Bringing the formulas back in a window: what is asked before, and the one step that undoes it. */
+@ExtendWith(OfficeWithWindows.class)
 class BringBackIT {
 
     private static final String CELLS = "A1:H12";
 
-    private static Office office;
+    private final Office office;
 
-    @BeforeAll
-    static void startWithWindows() {
-        office = SharedOffice.withExtension().withWindows().start();
-    }
-
-    @AfterAll
-    static void close() {
-        office.close();
+    BringBackIT(Office office) {
+        this.office = office;
     }
 
     /** With two pages, an array, a note of somebody’s and the page of the copy, wherever that one stands. */
@@ -98,7 +92,7 @@ class BringBackIT {
         }
     }
 
-    private static void step(CalcDocument sheet, Step step) {
+    private void step(CalcDocument sheet, Step step) {
         office.call("undoing or redoing", () -> {
             step.of(Uno.as(XUndoManagerSupplier.class, sheet.uno()).getUndoManager());
             return true;
@@ -127,15 +121,15 @@ class BringBackIT {
         }
     }
 
-    private static Seen asked() throws Exception {
+    private Seen asked() throws Exception {
         return Seen.window(office, MenuWords.BRING_BACK.english());
     }
 
-    private static CompletableFuture<String> choose(CalcDocument sheet, PropertyValue... arguments) {
+    private CompletableFuture<String> choose(CalcDocument sheet, PropertyValue... arguments) {
         return Menu.chosenByAPerson(office, sheet, MenuItem.BRING_BACK, arguments);
     }
 
-    private static Path shared(Path folder) {
+    private Path shared(Path folder) {
         Path copy = folder.resolve("copy.ods");
         try (CalcDocument sheet = office.newDocument()) {
             sheet.numbersDown("A1", 0, 5, 10, 15, 20)
@@ -157,7 +151,7 @@ class BringBackIT {
         return copy;
     }
 
-    private static String state(CalcDocument sheet) {
+    private String state(CalcDocument sheet) {
         return office.call("reading all", () -> {
             StringBuilder all = new StringBuilder();
             for (XSpreadsheet page : Uno.sheets(sheet.uno())) {

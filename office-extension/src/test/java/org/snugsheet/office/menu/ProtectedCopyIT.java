@@ -15,34 +15,28 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.zip.ZipFile;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.OfficeWithWindows;
 import org.snugsheet.office.uno.Uno;
 
 /** Bringing the formulas back into sheets that are protected, in a window: undone and done again as often as one likes. */
+@ExtendWith(OfficeWithWindows.class)
 class ProtectedCopyIT {
 
     private static final String UNDO = ".uno:Undo";
     private static final String REDO = ".uno:Redo";
     private static final int TIMES = 4;
 
-    private static Office office;
+    private final Office office;
 
-    @BeforeAll
-    static void startWithWindows() {
-        office = SharedOffice.withExtension().withWindows().start();
-    }
-
-    @AfterAll
-    static void close() {
-        office.close();
+    ProtectedCopyIT(Office office) {
+        this.office = office;
     }
 
     /** As the worked sheets are: locked but for the cells to type into, without a password. */
@@ -180,7 +174,7 @@ class ProtectedCopyIT {
         }
     }
 
-    private static void undoAndRedo(CalcDocument sheet, Full before, Full after) {
+    private void undoAndRedo(CalcDocument sheet, Full before, Full after) {
         for (int time = 0; time < TIMES; time++) {
             call(sheet, UNDO);
             assertEquals(before, Full.of(office, sheet), "undone, time " + time);
@@ -189,15 +183,15 @@ class ProtectedCopyIT {
         }
     }
 
-    private static String bringBack(CalcDocument sheet) {
+    private String bringBack(CalcDocument sheet) {
         return Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
     }
 
-    private static void call(CalcDocument sheet, String address, PropertyValue... arguments) {
+    private void call(CalcDocument sheet, String address, PropertyValue... arguments) {
         Menu.asAPerson(office, () -> Menu.call(office, sheet, address, arguments));
     }
 
-    private static void type(CalcDocument sheet, String cell, String text) {
+    private void type(CalcDocument sheet, String cell, String text) {
         call(sheet, ".uno:GoToCell", Uno.named("ToPoint", "Sheet1." + cell));
         call(sheet, ".uno:EnterString", Uno.named("StringName", text));
     }
@@ -206,11 +200,11 @@ class ProtectedCopyIT {
         return Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0));
     }
 
-    private static boolean isProtected(CalcDocument sheet) {
+    private boolean isProtected(CalcDocument sheet) {
         return office.call("asking", () -> protection(sheet).isProtected());
     }
 
-    private static boolean opens(CalcDocument sheet, String password) {
+    private boolean opens(CalcDocument sheet, String password) {
         return office.call("trying a password", () -> {
             try {
                 protection(sheet).unprotect(password);
@@ -221,7 +215,7 @@ class ProtectedCopyIT {
         });
     }
 
-    private static void protect(CalcDocument sheet, String old, String password) {
+    private void protect(CalcDocument sheet, String old, String password) {
         office.call("protecting", () -> {
             protection(sheet).unprotect(old);
             protection(sheet).protect(password);
@@ -229,11 +223,11 @@ class ProtectedCopyIT {
         });
     }
 
-    private static Path shared(Path folder, String ending) {
+    private Path shared(Path folder, String ending) {
         return shared(folder, ending, sheet -> {});
     }
 
-    private static Path shared(Path folder, String ending, Change change) {
+    private Path shared(Path folder, String ending, Change change) {
         Path copy = folder.resolve("copy." + ending);
         try (CalcDocument sheet = office.newDocument()) {
             sheet.numbersDown("A1", 0, 5, 10, 15, 20)

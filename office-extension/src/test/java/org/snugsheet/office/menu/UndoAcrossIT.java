@@ -8,31 +8,25 @@ import com.sun.star.beans.PropertyValue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.OfficeWithWindows;
 import org.snugsheet.office.uno.Uno;
 
 /** Undo and Redo across several choices from the menu with typing between them: each state exactly, as often as one likes. */
 @NeedsWindows
+@ExtendWith(OfficeWithWindows.class)
 class UndoAcrossIT {
 
     private static final int TIMES = 4;
 
-    private static Office office;
+    private final Office office;
 
-    @BeforeAll
-    static void startWithWindows() {
-        office = SharedOffice.withExtension().withWindows().start();
-    }
-
-    @AfterAll
-    static void close() {
-        office.close();
+    UndoAcrossIT(Office office) {
+        this.office = office;
     }
 
     @Test
@@ -74,7 +68,7 @@ class UndoAcrossIT {
         }
     }
 
-    private static CalcDocument readings() {
+    private CalcDocument readings() {
         return office.newDocument()
                 .numbersDown("A1", 0, 5, 10, 15, 20)
                 .numbersDown("B1", 40, 34, 30, 26, 24)
@@ -83,25 +77,25 @@ class UndoAcrossIT {
                 .arrayFormula("F1:H3", "COOL.CURVE(A2:A3;A1:A5;B1:B5;C1)");
     }
 
-    private static void share(CalcDocument sheet, Path target) {
+    private void share(CalcDocument sheet, Path target) {
         choose(sheet, MenuItem.SHARE, Uno.named("Target", target.toUri().toString()));
     }
 
-    private static String choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
+    private String choose(CalcDocument sheet, MenuItem item, PropertyValue... arguments) {
         List<PropertyValue> all = new ArrayList<>(List.of(arguments));
         all.add(Menu.QUIET);
         return Menu.choose(office, sheet, item, all.toArray(PropertyValue[]::new));
     }
 
-    private static void call(CalcDocument sheet, String address, PropertyValue... arguments) {
+    private void call(CalcDocument sheet, String address, PropertyValue... arguments) {
         Menu.asAPerson(office, () -> Menu.call(office, sheet, address, arguments));
     }
 
-    private static void goTo(CalcDocument sheet, String cell) {
+    private void goTo(CalcDocument sheet, String cell) {
         call(sheet, ".uno:GoToCell", Uno.named("ToPoint", "Sheet1." + cell));
     }
 
-    private static void type(CalcDocument sheet, String cell, String text) {
+    private void type(CalcDocument sheet, String cell, String text) {
         goTo(sheet, cell);
         call(sheet, ".uno:EnterString", Uno.named("StringName", text));
     }

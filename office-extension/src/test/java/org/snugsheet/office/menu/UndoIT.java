@@ -4,32 +4,26 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.sun.star.beans.PropertyValue;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.OfficeWithWindows;
 import org.snugsheet.office.uno.Uno;
 
 /** Undo and Redo after choices from the menu, in a real office: they never end it. */
 @NeedsWindows
+@ExtendWith(OfficeWithWindows.class)
 class UndoIT {
 
     private static final String UNDO = ".uno:Undo";
     private static final String REDO = ".uno:Redo";
 
-    private static Office office;
+    private final Office office;
 
-    @BeforeAll
-    static void start() {
-        office = SharedOffice.withExtension().withWindows().start();
-    }
-
-    @AfterAll
-    static void close() {
-        office.close();
+    UndoIT(Office office) {
+        this.office = office;
     }
 
     /** The office cannot undo a whole page safely: nothing is left to undo, and the page stays. */

@@ -9,36 +9,30 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XViewPane;
 import com.sun.star.table.CellRangeAddress;
 import java.util.concurrent.CompletableFuture;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeSetup;
-import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.OfficeWithWindows;
 import org.snugsheet.office.uno.Uno;
 
 /** The windows of the menu, read as they are shown and worked by the keyboard. */
 @NeedsWindows
+@ExtendWith(OfficeWithWindows.class)
 class WindowsIT {
 
     private static final String MESSAGE = "Snugsheet";
 
-    private static Office office;
+    private final Office office;
+
+    WindowsIT(Office office) {
+        this.office = office;
+    }
 
     static boolean theOfficeCanShowWindows() {
         return OfficeSetup.plain().canShowWindows();
-    }
-
-    @BeforeAll
-    static void startWithWindows() {
-        office = SharedOffice.withExtension().withWindows().start();
-    }
-
-    @AfterAll
-    static void close() {
-        office.close();
     }
 
     @Test
