@@ -12,6 +12,7 @@ import com.sun.star.chart.XDiagramPositioning;
 import com.sun.star.chart2.DataPointLabel;
 import com.sun.star.chart2.XDataSeries;
 import com.sun.star.drawing.LineStyle;
+import org.snugsheet.office.page.CellFrame;
 import org.snugsheet.office.page.ChartFrame;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Palette;
@@ -63,7 +64,7 @@ public record BigBars(String title, String along, String inWords, float points, 
         Uno.set(Uno.as(XAxisYSupplier.class, diagram).getYAxisTitle(), "CharHeight", points);
         drawAxes(diagram);
         ChartFrame.clearWall(diagram);
-        Rectangle all = page.rectangle(cells);
+        Rectangle all = CellFrame.of(page, cells);
         Uno.as(XDiagramPositioning.class, diagram)
                 .setDiagramPositionExcludingAxes(new Rectangle(
                         size(LEFT), size(ABOVE), all.Width - size(LEFT + RIGHT), all.Height - size(ABOVE + BELOW)));

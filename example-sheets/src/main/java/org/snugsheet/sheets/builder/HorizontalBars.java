@@ -14,6 +14,7 @@ import com.sun.star.drawing.LineStyle;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import java.util.Locale;
+import org.snugsheet.office.page.CellFrame;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Palette;
 import org.snugsheet.office.page.Plot;
@@ -30,7 +31,7 @@ final class HorizontalBars {
             throws com.sun.star.uno.Exception {
         var charts = Uno.as(XTableChartsSupplier.class, page.sheet()).getCharts();
         CellRangeAddress[] from = {table.page().place(table.address())};
-        charts.addNewByName(name, page.rectangle(cells), from, true, true);
+        charts.addNewByName(name, CellFrame.of(page, cells), from, true, true);
         Object document =
                 Uno.as(XEmbeddedObjectSupplier.class, charts.getByName(name)).getEmbeddedObject();
         XChartDocument chart = Uno.as(XChartDocument.class, document);

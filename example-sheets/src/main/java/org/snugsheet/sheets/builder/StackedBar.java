@@ -11,6 +11,7 @@ import com.sun.star.chart.XDiagramPositioning;
 import com.sun.star.chart2.XDataSeries;
 import java.util.EnumSet;
 import java.util.Iterator;
+import org.snugsheet.office.page.CellFrame;
 import org.snugsheet.office.page.ChartFrame;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Palette;
@@ -52,7 +53,7 @@ public record StackedBar(String title, String along, String inWords, Plot.Cells 
         ChartFrame.titleY(diagram, along);
         ChartFrame.legend(chart, ChartLegendPosition.RIGHT);
         drawAxes(diagram);
-        place(diagram, page.rectangle(cells));
+        place(diagram, CellFrame.of(page, cells));
         ChartFrame.describe(page, name, title, inWords);
     }
 

@@ -2,6 +2,7 @@ package org.snugsheet.sheets.pupilpages;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.CellFrame;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
@@ -106,9 +107,9 @@ public final class PupilPages implements WorkedSheet {
     private static void draw(Book book, Page page) throws com.sun.star.uno.Exception {
         for (int i = 0; i < MINUTES.size(); i++) {
             char column = (char) ('A' + i);
-            double[] clock = page.corner(column + "8");
+            double[] clock = CellFrame.corner(page, column + "8");
             clock(book, page, clock[0] + COLUMN / 2, clock[1] + 8.5, 7.5);
-            double[] strip = page.corner(column + "10");
+            double[] strip = CellFrame.corner(page, column + "10");
             STRIP.draw(book, page, strip[0] + COLUMN / 2, strip[1] + 2);
         }
     }

@@ -2,6 +2,7 @@ package org.snugsheet.sheets.pupilpages;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.office.page.CellFrame;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
@@ -39,9 +40,9 @@ final class PupilPaper {
         waves(book, page, 115, 43);
         flakes(book, page, 158, 40);
         for (int i = 0; i < 2; i++) {
-            double[] corner = page.corner((char) ('A' + i) + "4");
+            double[] corner = CellFrame.corner(page, (char) ('A' + i) + "4");
             PupilPages.clock(book, page, corner[0] + 16, corner[1] + 8, 7);
-            double[] strip = page.corner((char) ('A' + i) + "5");
+            double[] strip = CellFrame.corner(page, (char) ('A' + i) + "5");
             LARGE.draw(book, page, strip[0] + 46.5, strip[1]);
         }
         new PrintSetup(PrintSetup.Way.PORTRAIT, "My thermometers: first and last").apply(page, "A1:B5");
@@ -115,7 +116,7 @@ final class PupilPaper {
         for (int i = 0; i < 7; i++) {
             page.formula((char) ('B' + i) + "3", "=INDEX(minutes;1;" + (i + 1) + ")");
         }
-        double[] corner = page.corner("A7");
+        double[] corner = CellFrame.corner(page, "A7");
         squares(book, page, corner[0] + 16, corner[1] + 12);
         new PrintSetup(PrintSetup.Way.PORTRAIT, "My thermometers: numbers").apply(page, "A1:H7");
         return page;

@@ -4,6 +4,7 @@ import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.page.TablePart;
 import org.snugsheet.sheets.builder.Book;
 
 /**
@@ -241,7 +242,8 @@ public final class AsRead {
         page.look(cells, CellStyleName.RESULT)
                 .table(
                         cells,
-                        "=IFERROR(" + page.part(cells, "CHECK.SHEET(block;" + options + ")", 1, 1) + "&\"\";\"\")");
+                        "=IFERROR(" + TablePart.of(page, cells, "CHECK.SHEET(block;" + options + ")", 1, 1)
+                                + "&\"\";\"\")");
     }
 
     private String sheetCells() {

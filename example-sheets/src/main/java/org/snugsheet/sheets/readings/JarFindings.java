@@ -3,6 +3,7 @@ package org.snugsheet.sheets.readings;
 import org.snugsheet.office.functions.ProblemWords;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.TablePart;
 import org.snugsheet.sheets.builder.Book;
 
 /**
@@ -49,7 +50,7 @@ public record JarFindings(Page page, String behind, String readings) {
                 .fixed("what_to_do" + behind, page, ofColumn(column, 3, row, last))
                 .fixed("kind" + behind, page, ofColumn(column, COLUMNS, row, last));
         page.look(found, CellStyleName.RESULT)
-                .table(found, "=IFERROR(" + page.part(found, "CHECK.ALL" + arguments, 2, 1) + "&\"\";\"\")");
+                .table(found, "=IFERROR(" + TablePart.of(page, found, "CHECK.ALL" + arguments, 2, 1) + "&\"\";\"\")");
         for (int line = row; line <= last; line++) {
             String sure = (char) (column + 2) + "" + line;
             page.formula(

@@ -4,6 +4,7 @@ import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.page.TablePart;
 import org.snugsheet.sheets.builder.Book;
 import org.snugsheet.sheets.shared.Invented;
 
@@ -99,7 +100,7 @@ public final class HowSureAreWe {
                 .table(
                         beside,
                         "=IFERROR(IF((LEN(B6:B" + last + ")>0)*(1-ISNUMBER(A6:A" + last
-                                + "));\"held back: see page Jars\";" + page.part(beside, RANK, 2, 8)
+                                + "));\"held back: see page Jars\";" + TablePart.of(page, beside, RANK, 2, 8)
                                 + "&\"\");\"\")");
         page.numbers("D6:F" + last, "0.0000").numbers("G6:G" + last, "0.0");
     }

@@ -6,6 +6,7 @@ import org.snugsheet.office.functions.ProblemWords;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.TablePart;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -92,7 +93,7 @@ final class ResultsSection {
         String table = helper(jar, 0, 0) + ":" + helper(jar, 4, MOST - 1);
         String quiet = "OR(COUNTA(" + places.readings(jar) + ")=0;ISBLANK(" + places.surroundings() + "))";
         String check = "CHECK.SHEET(" + behind.alone(jar) + places.common();
-        page.table(table, "=IF(" + quiet + ";\"\";IFERROR(" + page.part(table, check, 2, 1) + ";\"\"))");
+        page.table(table, "=IF(" + quiet + ";\"\";IFERROR(" + TablePart.of(page, table, check, 2, 1) + ";\"\"))");
         // There is no room for two, and how hot the water is, is said below the jars too.
         // A slip without a row is that of the scale, of which the caution speaks itself.
         String first = "IF(AND(" + isHot(jar, 0) + ";" + helper(jar, 1, 1) + "<>\"\";" + helper(jar, 3, 1) + "&\"\"<>\""

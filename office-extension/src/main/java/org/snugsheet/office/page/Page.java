@@ -1,9 +1,6 @@
 package org.snugsheet.office.page;
 
 import com.sun.star.awt.FontWeight;
-import com.sun.star.awt.Point;
-import com.sun.star.awt.Rectangle;
-import com.sun.star.awt.Size;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
@@ -138,29 +135,7 @@ public final class Page {
      * @return this page
      */
     public Page growingTable(String address, String function) {
-        return table(address, "=IFERROR(" + part(address, function, 1, 1) + ";\"\")");
-    }
-
-    /**
-     * Picks from a table as many rows and columns as some cells have.
-     *
-     * @param address the cells that will show them
-     * @param function a function that answers with a table, without the equals sign
-     * @param row the first row of the table that is picked, counted from 1
-     * @param column its first column, counted from 1
-     * @return the formula, without the equals sign, to be put into these cells by {@link #table}
-     */
-    public String part(String address, String function, int row, int column) {
-        CellRangeAddress size = place(address);
-        // The numbers of rows and columns, as the office counts them on any page.
-        String rows = "ROW($A$" + row + ":$A$" + (row + size.EndRow - size.StartRow) + ")";
-        String columns =
-                "COLUMN($" + letter(column) + "$1:$" + letter(column + size.EndColumn - size.StartColumn) + "$1)";
-        return "INDEX(" + function + ";" + rows + ";" + columns + ")";
-    }
-
-    private static char letter(int column) {
-        return (char) ('A' + column - 1);
+        return table(address, "=IFERROR(" + TablePart.of(this, address, function, 1, 1) + ";\"\")");
     }
 
     /**
@@ -305,31 +280,6 @@ public final class Page {
      */
     public CellRangeAddress place(String address) {
         return Uno.as(XCellRangeAddressable.class, range(address)).getRangeAddress();
-    }
-
-    /**
-     * The rectangle that cells cover.
-     *
-     * @param address the cells
-     * @return the rectangle, in 1/100 mm
-     * @throws com.sun.star.uno.Exception if the office refuses
-     */
-    public Rectangle rectangle(String address) throws com.sun.star.uno.Exception {
-        Point corner = (Point) Uno.property(range(address), "Position");
-        Size size = (Size) Uno.property(range(address), "Size");
-        return new Rectangle(corner.X, corner.Y, size.Width, size.Height);
-    }
-
-    /**
-     * Where a cell begins, for a drawing.
-     *
-     * @param address the cell
-     * @return its left side and its upper side, in millimetres from the corner of the page
-     * @throws com.sun.star.uno.Exception if the office refuses
-     */
-    public double[] corner(String address) throws com.sun.star.uno.Exception {
-        Rectangle cell = rectangle(address);
-        return new double[] {cell.X / (double) HUNDREDTHS_PER_MILLIMETRE, cell.Y / (double) HUNDREDTHS_PER_MILLIMETRE};
     }
 
     private static int hundredths(double millimetres) {

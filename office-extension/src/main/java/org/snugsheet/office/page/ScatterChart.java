@@ -57,7 +57,7 @@ public record ScatterChart(String title, String across, String up, String inWord
         // A sheet that is brought back by Redo comes with its chart, whose cells the office has lost.
         boolean isNew = charts.getElementNames().length == 0 || !name.isEmpty();
         if (isNew) {
-            charts.addNewByName(name, page.rectangle(cells), some, false, false);
+            charts.addNewByName(name, CellFrame.of(page, cells), some, false, false);
         }
         String own = name.isEmpty() ? charts.getElementNames()[0] : name;
         Object document =
@@ -71,7 +71,7 @@ public record ScatterChart(String title, String across, String up, String inWord
         ChartFrame.titleY(chart.getDiagram(), up);
         ChartFrame.legend(chart, ChartLegendPosition.BOTTOM);
         drawAxes(chart.getDiagram());
-        placeDiagram(chart.getDiagram(), page.rectangle(cells));
+        placeDiagram(chart.getDiagram(), CellFrame.of(page, cells));
         if (isNew) {
             ChartFrame.describe(page, own, title, inWords);
             NoSteps.again(page.document());

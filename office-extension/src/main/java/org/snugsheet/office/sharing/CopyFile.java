@@ -24,7 +24,6 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
@@ -38,7 +37,7 @@ public final class CopyFile {
     private final XComponentContext office;
     private final XSpreadsheetDocument document;
     private final String file;
-    private final Kind kind;
+    private final FileKind kind;
     private final Optional<Object> beforeChanges;
 
     private CopyFile(
@@ -47,7 +46,7 @@ public final class CopyFile {
         this.office = office;
         this.document = document;
         this.file = file;
-        this.kind = Kind.of(file);
+        this.kind = FileKind.of(file);
     }
 
     /**
@@ -71,7 +70,7 @@ public final class CopyFile {
             Progress progress)
             throws com.sun.star.uno.Exception {
         check(office, document, file);
-        CopyFile copy = new CopyFile(office, document, file, beforeChanges(document, Kind.of(file)));
+        CopyFile copy = new CopyFile(office, document, file, beforeChanges(document, FileKind.of(file)));
         if (password.isEmpty() && DocumentFile.hasPassword(document)) {
             throw new Declined(SharingWords.NEEDS_A_PASSWORD);
         }
@@ -89,10 +88,10 @@ public final class CopyFile {
      */
     public static void check(XComponentContext office, XSpreadsheetDocument document, String file)
             throws com.sun.star.uno.Exception {
-        if (Kind.of(file) == Kind.FODS && DocumentFile.hasPassword(document)) {
+        if (FileKind.of(file) == FileKind.FODS && DocumentFile.hasPassword(document)) {
             throw new Declined(SharingWords.NO_PASSWORD_THERE);
         }
-        beforeChanges(document, Kind.of(file));
+        beforeChanges(document, FileKind.of(file));
         XEnumeration open = Uno.as(XDesktop.class, Uno.service(office, "com.sun.star.frame.Desktop"))
                 .getComponents()
                 .createEnumeration();
@@ -108,7 +107,7 @@ public final class CopyFile {
      * The password that is asked for before changes, of which the office keeps a fingerprint only: that of the files of one kind
      * cannot be made into one of the other.
      */
-    private static Optional<Object> beforeChanges(XSpreadsheetDocument document, Kind kind)
+    private static Optional<Object> beforeChanges(XSpreadsheetDocument document, FileKind kind)
             throws com.sun.star.uno.Exception {
         Object settings = Uno.make(document, "com.sun.star.document.Settings");
         Object hash = Uno.property(settings, "ModifyPasswordHash");
@@ -119,7 +118,7 @@ public final class CopyFile {
         }
         boolean isOdf = Arrays.stream(parts)
                 .anyMatch(part -> part.Name.equals("algorithm-name") && "PBKDF2".equals(part.Value));
-        if (isOdf == (kind == Kind.XLSX)) {
+        if (isOdf == (kind == FileKind.XLSX)) {
             throw new Declined(SharingWords.NOT_ASKED_BEFORE_CHANGES, kind.ending(), isOdf ? ".ods" : ".xlsx");
         }
         return Optional.of(parts.length == 0 ? (Object) number : parts);
@@ -158,7 +157,7 @@ public final class CopyFile {
                     Uno.as(XSpreadsheetDocument.class, copy),
                     progress,
                     password.isEmpty() && path(file).isPresent());
-            if (kind == Kind.FODS) {
+            if (kind == FileKind.FODS) {
                 Notes.draw(Uno.as(XSpreadsheetDocument.class, copy));
             }
             store(copy, password, made.notes(), progress);
@@ -261,12 +260,12 @@ public final class CopyFile {
 
     private PropertyValue[] how(Optional<String> password, Progress progress) {
         List<PropertyValue> how = new ArrayList<>();
-        how.add(Uno.named("FilterName", kind.filter));
+        how.add(Uno.named("FilterName", kind.filter()));
         how.add(Uno.named("Overwrite", true));
         progress.bar().ifPresent(bar -> how.add(Uno.named("StatusIndicator", bar)));
         if (password.isPresent()) {
             how.add(
-                    kind == Kind.XLSX
+                    kind == FileKind.XLSX
                             ? Uno.named("EncryptionData", new NamedValue[] {
                                 new NamedValue("CryptoType", "Standard"), new NamedValue("OOXPassword", password.get())
                             })
@@ -276,31 +275,5 @@ public final class CopyFile {
             how.add(Uno.named("ModifyPasswordInfo", beforeChanges.get()));
         }
         return how.toArray(PropertyValue[]::new);
-    }
-
-    /** The kinds of file. */
-    private enum Kind {
-        ODS("calc8"),
-        FODS("OpenDocument Spreadsheet Flat XML"),
-        XLSX("Calc MS Excel 2007 XML");
-
-        private final String filter;
-
-        Kind(String filter) {
-            this.filter = filter;
-        }
-
-        String ending() {
-            return "." + name().toLowerCase(Locale.ROOT);
-        }
-
-        static Kind of(String file) {
-            for (Kind kind : values()) {
-                if (file.toLowerCase(Locale.ROOT).endsWith(kind.ending())) {
-                    return kind;
-                }
-            }
-            throw new Declined(SharingWords.OTHER_ENDING);
-        }
     }
 }

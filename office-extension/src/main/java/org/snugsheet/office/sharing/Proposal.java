@@ -9,11 +9,9 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.FunctionIndex;
@@ -59,9 +57,7 @@ final class Proposal {
     private final Harmless harmless;
     private final Map<Integer, Optional<Area>> followed;
     private final Map<Integer, SheetBlocks> cells = new HashMap<>();
-    private final Map<Integer, Map<Notes.CellKey, String>> notes = new HashMap<>();
-    private final Map<Integer, Map<String, List<Notes.CellKey>>> byText = new HashMap<>();
-    private final Set<Area> claimed = new HashSet<>();
+    private final NoteFinder notes;
     private final List<Write> writes = new ArrayList<>();
     private final List<Refused> refused = new ArrayList<>();
 
@@ -70,6 +66,7 @@ final class Proposal {
         for (XSpreadsheet sheet : sheets) {
             names.add(Uno.as(XNamed.class, sheet).getName());
         }
+        notes = new NoteFinder(sheets);
         parser = new OfficeParser(copy);
         harmless = new Harmless(parser, copy);
         followed = FollowedCells.read(copy, parser);
@@ -137,7 +134,7 @@ final class Proposal {
             return;
         }
         Area was = expected.get();
-        Optional<Notes.CellKey> cell = cell(kept, was);
+        Optional<Notes.CellKey> cell = notes.cell(kept, was, isFollowed(kept));
         if (cell.isEmpty()) {
             refuse(kept, new Reason(RefusalWords.NO_NOTE));
             return;
@@ -173,59 +170,12 @@ final class Proposal {
         return sheet < 0 ? Optional.empty() : Area.read(sheet, kept.cells());
     }
 
-    /** The cell that carries its note now: where it is expected, or else wherever it was sorted to. */
-    private Optional<Notes.CellKey> cell(KeptFormula kept, Area was) throws com.sun.star.uno.Exception {
-        Map<Notes.CellKey, String> here = notesOf(was.sheet());
-        String text = FunctionIndex.asTyped(kept.formula());
-        Notes.CellKey first = new Notes.CellKey(was.left(), was.top());
-        if (Notes.keeps(here.getOrDefault(first, ""), text) && !isClaimed(was.sheet(), first)) {
-            return claim(was.sheet(), first);
-        }
-        for (Notes.CellKey key : byText.getOrDefault(was.sheet(), Map.of()).getOrDefault(text, List.of())) {
-            if (!isClaimed(was.sheet(), key)) {
-                return claim(was.sheet(), key);
-            }
-        }
-        for (Map.Entry<Notes.CellKey, String> note : here.entrySet()) {
-            if (Notes.keeps(note.getValue(), text) && !isClaimed(was.sheet(), note.getKey())) {
-                return claim(was.sheet(), note.getKey());
-            }
-        }
-        // Some offices lose notes. Where the cell is followed and its answer is known, that is enough.
-        return kept.answers().isPresent() && isFollowed(kept) && !isClaimed(was.sheet(), first)
-                ? claim(was.sheet(), first)
-                : Optional.empty();
-    }
-
     private Optional<Area> whereNow(int place) {
         return followed.getOrDefault(place, Optional.empty());
     }
 
     private boolean isFollowed(KeptFormula kept) {
         return !kept.places().isEmpty() && followed.containsKey(kept.places().get(0));
-    }
-
-    private Map<Notes.CellKey, String> notesOf(int sheet) throws com.sun.star.uno.Exception {
-        Map<Notes.CellKey, String> known = notes.get(sheet);
-        if (known != null) {
-            return known;
-        }
-        Map<Notes.CellKey, String> here = Notes.of(sheets.get(sheet));
-        notes.put(sheet, here);
-        Map<String, List<Notes.CellKey>> texts = new HashMap<>();
-        here.forEach((key, text) ->
-                texts.computeIfAbsent(text, first -> new ArrayList<>()).add(key));
-        byText.put(sheet, texts);
-        return here;
-    }
-
-    private boolean isClaimed(int sheet, Notes.CellKey key) {
-        return claimed.contains(new Area(sheet, key.column(), key.row(), key.column(), key.row()));
-    }
-
-    private Optional<Notes.CellKey> claim(int sheet, Notes.CellKey key) {
-        claimed.add(new Area(sheet, key.column(), key.row(), key.column(), key.row()));
-        return Optional.of(key);
     }
 
     private void place(KeptFormula kept, Area was, Area is) throws com.sun.star.uno.Exception {
@@ -252,7 +202,7 @@ final class Proposal {
             refuse(kept, harm.get());
             return;
         }
-        String note = notesOf(is.sheet()).getOrDefault(new Notes.CellKey(is.left(), is.top()), "");
+        String note = notes.at(is.sheet(), new Notes.CellKey(is.left(), is.top()));
         writes.add(new Write(kept, is, note, List.of(parts), FunctionIndex.asTyped(parser.written(parts, at))));
     }
 
