@@ -3,17 +3,15 @@ package org.snugsheet.office.explaining;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.snugsheet.office.explaining.Explained.assertHas;
+import static org.snugsheet.office.explaining.Explained.assertStarts;
+import static org.snugsheet.office.explaining.Explained.explained;
+import static org.snugsheet.office.explaining.Explained.jar;
 
-import com.sun.star.sheet.XNamedRanges;
-import com.sun.star.table.CellAddress;
-import com.sun.star.util.XModifiable;
-import com.sun.star.util.XProtectable;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -25,12 +23,10 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.declare.TableHint;
 import org.snugsheet.office.functions.Families;
 import org.snugsheet.office.harness.CalcDocument;
-import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
-import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
 /** What is said of a cell, asked for through the menu of a real office. */
@@ -51,8 +47,8 @@ class ExplainIT {
 
     @Test
     void anAnswerIsExplainedByWhatItWasGiven() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.RATE(A1:A5;$B$1:B5;C1;;\"C\")");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.RATE(A1:A5;$B$1:B5;C1;;\"C\")");
             // The office of the tests writes American English: commas between arguments.
             assertStarts("Cell D1: COOL.RATE(times, temps, surroundings, [mark], [scale])\n", said);
             assertHas("Its formula: =COOL.RATE(A1:A5,$B$1:B5,C1,,\"C\")", said);
@@ -71,16 +67,16 @@ class ExplainIT {
     /** The sentences are the engine’s own, with the row to blame. */
     @Test
     void aRefusalIsExplainedInWords() {
-        try (CalcDocument sheet = jar()) {
+        try (CalcDocument sheet = jar(office)) {
             sheet.text("B2", "warm");
             assertHas(
                     "Row 2 (minute 5): “warm” is not a temperature. Type a number, or leave the cell blank.",
-                    explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
+                    explained(office, sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
             assertHas(
                     InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 1)
                             .finding()
                             .sentence(),
-                    explained(sheet, "IFERROR(COOL.RATE(A1:A1;B1:B1;C1);\"none\")"));
+                    explained(office, sheet, "IFERROR(COOL.RATE(A1:A1;B1:B1;C1);\"none\")"));
         }
     }
 
@@ -88,15 +84,17 @@ class ExplainIT {
     @MethodSource("refusing")
     void everyRefusedExampleHasItsReason(String name, FunctionDeclaration function) {
         try (CalcDocument sheet = office.newDocument()) {
-            assertHas("It cannot answer. ", explained(sheet, function.function().refused()));
+            assertHas(
+                    "It cannot answer. ",
+                    explained(office, sheet, function.function().refused()));
         }
     }
 
     /** What is neither a number nor a cell is worked out where nobody sees it. */
     @Test
     void nestedFormulasAndNamesAreWorkedOutAside() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.RATE(A1:A5+1;B1:B5;SUM(C1;2)-2)");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.RATE(A1:A5+1;B1:B5;SUM(C1;2)-2)");
             assertHas("times is A1:A5+1, that is 1; 6; 11; 16; 21.", said);
             assertHas("surroundings is SUM(C1,2)-2, that is 10.", said);
             assertEquals(1, sheet.sheetNames().size());
@@ -107,8 +105,8 @@ class ExplainIT {
     /** Found in the hand: the office gives A1:A5+1 as one number where the formula was ended with Enter. */
     @Test
     void whatOnlyAnArrayFormulaWorksOutIsToldSo() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.RATE(A1:A5+1;B1:B5;C1)");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.RATE(A1:A5+1;B1:B5;C1)");
             assertHas("A1:A5+1 works out many cells at once", said);
             assertHas("Ctrl+Shift+Enter", said);
             sheet.formula("D1", "").arrayFormula("D1:D1", "COOL.RATE(A1:A5+1;B1:B5;C1)");
@@ -119,8 +117,8 @@ class ExplainIT {
 
     @Test
     void theInnerCallThatRefusesIsTheOneExplained() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.TEMP(5;40;10;COOL.RATE(A1:A2;B1:B2;C1))");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.TEMP(5;40;10;COOL.RATE(A1:A2;B1:B2;C1))");
             assertStarts("Cell D1: COOL.RATE(", said);
             assertHas(
                     InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 2)
@@ -133,21 +131,21 @@ class ExplainIT {
 
     @Test
     void faultsOutsideTheFunctionAreTold() {
-        try (CalcDocument sheet = jar()) {
+        try (CalcDocument sheet = jar(office)) {
             sheet.formula("B2", "1/0");
-            assertHas("B2 shows an error", explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
+            assertHas("B2 shows an error", explained(office, sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
             assertHas(
                     "given 2 arguments but needs 3. Count what stands between the signs ,",
-                    explained(sheet, "COOL.RATE(A1:A5;B1:B5)"));
-            assertHas("none of Snugsheet’s functions", explained(sheet, "SUM(A1:A5)"));
-            assertHas("a name that is not known", explained(sheet, "COOL.RAET(A1)"));
-            assertHas("another part of the formula", explained(sheet, "WRAP.LAYER(20;0.04)/0"));
+                    explained(office, sheet, "COOL.RATE(A1:A5;B1:B5)"));
+            assertHas("none of Snugsheet’s functions", explained(office, sheet, "SUM(A1:A5)"));
+            assertHas("a name that is not known", explained(office, sheet, "COOL.RAET(A1)"));
+            assertHas("another part of the formula", explained(office, sheet, "WRAP.LAYER(20;0.04)/0"));
         }
     }
 
     @Test
     void aCellOfATableIsExplained() {
-        try (CalcDocument sheet = jar()) {
+        try (CalcDocument sheet = jar(office)) {
             sheet.arrayFormula("E1:G3", "COOL.CURVE(A1:A2;A1:A5;B1:B5;C1)");
             Menu.select(office, sheet, "F2");
             String said = Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET);
@@ -157,69 +155,35 @@ class ExplainIT {
     }
 
     @Test
-    void explainingChangesNothing() {
-        try (CalcDocument sheet = jar()) {
-            sheet.formula("D1", "COOL.RATE(A1:A5+1;B1:B5;C1)");
-            office.call("forgetting changes", () -> {
-                Uno.as(XModifiable.class, sheet.uno()).setModified(false);
-                return true;
-            });
-            Menu.select(office, sheet, "D1");
-            Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET);
-            assertFalse(office.call(
-                    "asking", () -> Uno.as(XModifiable.class, sheet.uno()).isModified()));
-        }
-    }
-
-    @Test
-    void theReasonIsSaidInTheLanguageAskedFor() {
-        try (CalcDocument sheet = jar()) {
-            sheet.formula("D1", "COOL.RATE(A1:A2;B1:B2;C1+0.5)");
-            String said = office.call(
-                    "explaining",
-                    () -> Explanation.of(
-                            office.uno(),
-                            sheet.uno(),
-                            new com.sun.star.table.CellAddress((short) 0, 3, 0),
-                            Language.GERMAN));
-            assertHas(
-                    Language.GERMAN.say(InvalidInputException.of(Problem.TOO_FEW_READINGS, 3, 2)
-                            .finding()),
-                    said);
-            assertHas("10,5", said);
-        }
-    }
-
-    @Test
     void aWordWithoutQuotesIsToldToNeedThem() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1;2;F)");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.RATE(A1:A5;B1:B5;C1;2;F)");
             assertHas("If it is a word, it needs quotation marks round it: \"F\"", said);
             assertFalse(said.contains("another part"), said);
-            assertHas("quotation marks round it: \"fit\"", explained(sheet, "COOL.RATE(A1:A5;B1:B5;fit)"));
+            assertHas("quotation marks round it: \"fit\"", explained(office, sheet, "COOL.RATE(A1:A5;B1:B5;fit)"));
         }
     }
 
     @Test
     void aHeadingAmongTheReadingsIsCalledOne() {
-        try (CalcDocument sheet = jar()) {
+        try (CalcDocument sheet = jar(office)) {
             sheet.text("F1", "m").numbersDown("F2", 0, 5, 10, 15, 20);
             sheet.text("G1", "wool").numbersDown("G2", 40, 34, 30, 26, 24);
-            String said = explained(sheet, "COOL.RATE(F1:F6;G1:G6;C1)");
+            String said = explained(office, sheet, "COOL.RATE(F1:F6;G1:G6;C1)");
             assertHas("Row 1: “m” is not a number. “m” looks like a heading", said);
             assertHas("Leave it out: F2:F6, G2:G6 in place of F1:F6, G1:G6.", said);
-            assertHas("F2:F6, G2:G6", explained(sheet, "CHECK.READINGS(F1:F6;G1:G6;C1)"));
-            assertFalse(explained(sheet, "COOL.RATE(F2:F6;G2:G6;C1)").contains("heading"));
+            assertHas("F2:F6, G2:G6", explained(office, sheet, "CHECK.READINGS(F1:F6;G1:G6;C1)"));
+            assertFalse(explained(office, sheet, "COOL.RATE(F2:F6;G2:G6;C1)").contains("heading"));
             sheet.text("A1", "warm");
             sheet.formula("A2", "F3").formula("A3", "F4");
-            assertHas("“warm” looks like a heading", explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
+            assertHas("“warm” looks like a heading", explained(office, sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
         }
     }
 
     @Test
     void aTableInOneCellIsToldToNeedMore() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.REPORT(A1:A5;B1:B5;C1)");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.REPORT(A1:A5;B1:B5;C1)");
             assertHas("shows only its first head", said);
             assertHas("6 columns", said);
             assertHas("Ctrl+Shift+Enter", said);
@@ -227,8 +191,8 @@ class ExplainIT {
             sheet.formula("D1", "").arrayFormula("E1:J9", "COOL.REPORT(A1:A5;B1:B5;C1)");
             Menu.select(office, sheet, "F2");
             assertFalse(Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET).contains("first head"));
-            assertFalse(
-                    explained(sheet, "INDEX(COOL.REPORT(A1:A5;B1:B5;C1);2;2)").contains("first head"));
+            assertFalse(explained(office, sheet, "INDEX(COOL.REPORT(A1:A5;B1:B5;C1);2;2)")
+                    .contains("first head"));
         }
     }
 
@@ -244,8 +208,8 @@ class ExplainIT {
 
     @Test
     void severalOfOurFunctionsAreEachToldWithTheirAnswers() {
-        try (CalcDocument sheet = jar()) {
-            String said = explained(sheet, "COOL.TEMP(5;40;C1;COOL.RATE(A1:A5;B1:B5;C1))*2");
+        try (CalcDocument sheet = jar(office)) {
+            String said = explained(office, sheet, "COOL.TEMP(5;40;C1;COOL.RATE(A1:A5;B1:B5;C1))*2");
             assertHas("At that time the jar is at about 35 °C.", said);
             assertHas("With the rest of the formula the cell shows 69", said);
             assertHas("• COOL.RATE(A1:A5, B1:B5, C1): The jar loses 3.9 % of its extra warmth each minute", said);
@@ -254,102 +218,19 @@ class ExplainIT {
 
     @Test
     void theErrorIsSaidBesideWhatItIsTheErrorOf() {
-        try (CalcDocument sheet = jar()) {
-            assertHas("every 17.5 minutes, give or take 0.9.", explained(sheet, "COOL.HALFTIME.ERROR(A1:A5;B1:B5;C1)"));
+        try (CalcDocument sheet = jar(office)) {
+            assertHas(
+                    "every 17.5 minutes, give or take 0.9.",
+                    explained(office, sheet, "COOL.HALFTIME.ERROR(A1:A5;B1:B5;C1)"));
             assertHas(
                     "At minute 0 the jar was at 39.7 °C, give or take 0.5.",
-                    explained(sheet, "COOL.START(A1:A5;B1:B5;C1)"));
-            assertHas("The second jar cools", explained(sheet, "COOL.SLOWER(A1:A5;B1:B5;A1:A5;{40;39;38;37;36};C1)"));
-            assertHas("about 2 watts get through", explained(sheet, "WRAP.LAYER(20;0.04)"));
-            // 2.8391 ft²·°F·h/Btu are 0.5 m²·K/W (NIST SP 811, B.8: 1 ft²·°F·h/Btu is 0.1761102 m²·K/W).
-            assertHas("about 2 watts get through", explained(sheet, "WRAP.LAYER(20;0.04;\"US\")"));
-        }
-    }
-
-    @Test
-    void cellsOfSeveralSheetsNamesAndBlankSurroundingsAreToldPlainly() {
-        try (CalcDocument sheet = jar()) {
-            office.call("adding", () -> {
-                sheet.uno().getSheets().insertNewByName("Wool", (short) 1);
-                Uno.as(XNamedRanges.class, Uno.property(sheet.uno(), "NamedRanges"))
-                        .addNewByName("Minutes", "$Sheet1.$A$1:$A$5", new CellAddress(), 0);
-                Uno.as(XNamedRanges.class, Uno.property(Uno.sheets(sheet.uno()).get(0), "NamedRanges"))
-                        .addNewByName("Warmth", "$Sheet1.$B$1:$B$5", new CellAddress(), 0);
-                return true;
-            });
-            assertHas("goes through several sheets", explained(sheet, "COOL.RATE(A1:A5;$Sheet1.B1:$Wool.B5;C1)"));
-            String named = explained(sheet, "COOL.RATE(minutes;Warmth;C1)");
-            assertHas("that is 0; 5; 10; 15; 20.", named);
-            assertHas("that is 40; 34; blank; 26; 24.", named);
-            assertHas("every 17.5 minutes", named);
-            assertHas("Its formula: =COOL.RATE(Minutes,Warmth,C1)", named);
+                    explained(office, sheet, "COOL.START(A1:A5;B1:B5;C1)"));
             assertHas(
-                    InvalidInputException.of(Problem.SURROUNDINGS_BLANK)
-                            .finding()
-                            .sentence(),
-                    explained(sheet, "COOL.RATE(A1:A5;B1:B5;C2)"));
-            sheet.formula("Wool.B2", "1/0");
-            assertHas("Wool.B2 shows an error. Fix that first.", explained(sheet, "COOL.RATE(A1:A5;$Wool.B1:B5;C1)"));
+                    "The second jar cools",
+                    explained(office, sheet, "COOL.SLOWER(A1:A5;B1:B5;A1:A5;{40;39;38;37;36};C1)"));
+            assertHas("about 2 watts get through", explained(office, sheet, "WRAP.LAYER(20;0.04)"));
+            // 2.8391 ft²·°F·h/Btu are 0.5 m²·K/W (NIST SP 811, B.8: 1 ft²·°F·h/Btu is 0.1761102 m²·K/W).
+            assertHas("about 2 watts get through", explained(office, sheet, "WRAP.LAYER(20;0.04;\"US\")"));
         }
-    }
-
-    @Test
-    void aLockedSheetIsExplainedToo() {
-        try (CalcDocument sheet = jar()) {
-            sheet.formula("D1", "COOL.RATE(OFFSET(A1;0;0;5;1);B1:B5;C1)");
-            office.call("locking", () -> {
-                Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0)).protect("secret");
-                return true;
-            });
-            Menu.select(office, sheet, "D1");
-            assertHas("every 17.5 minutes", Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET));
-        }
-    }
-
-    @Test
-    void aDocumentForReadingOnlyIsExplainedToo(@TempDir Path folder) {
-        Path file = folder.resolve("jar.ods");
-        try (CalcDocument sheet = jar()) {
-            sheet.formula("D1", "COOL.RATE(OFFSET(A1;0;0;5;1);B1:B5;C1)").saveAs(file, FileFormat.ODS);
-        }
-        assertTrue(file.toFile().setReadOnly());
-        try (CalcDocument sheet = office.open(file)) {
-            Menu.select(office, sheet, "D1");
-            assertHas("every 17.5 minutes", Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET));
-        }
-    }
-
-    @Test
-    void aGermanDocumentIsExplainedInTheLanguageOfTheOffice() {
-        try (CalcDocument sheet = jar()) {
-            sheet.locale("de-DE").text("B3", "30,5 °C");
-            String said = explained(sheet, "COOL.RATE(A1:A5;B1:B5;C1)");
-            assertHas("that is 40; 34; 30,5 °C; 26; 24.", said);
-            assertHas("The jar loses half its extra warmth every 17", said);
-            assertHas("The jar loses half", explained(sheet, "COOL.HALFTIME(A1:A5;B1:B5;C1)"));
-        }
-    }
-
-    private CalcDocument jar() {
-        CalcDocument sheet = office.newDocument();
-        sheet.numbersDown("A1", 0, 5, 10, 15, 20)
-                .numbersDown("B1", 40, 34)
-                .numbersDown("B4", 26, 24)
-                .number("C1", 10);
-        return sheet;
-    }
-
-    private String explained(CalcDocument sheet, String formula) {
-        sheet.formula("D1", formula);
-        Menu.select(office, sheet, "D1");
-        return Menu.choose(office, sheet, MenuItem.EXPLAIN, Menu.QUIET);
-    }
-
-    private static void assertStarts(String words, String said) {
-        assertTrue(said.startsWith(words), said);
-    }
-
-    private static void assertHas(String words, String said) {
-        assertTrue(said.contains(words), said);
     }
 }

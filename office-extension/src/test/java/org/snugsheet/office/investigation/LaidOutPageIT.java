@@ -2,9 +2,9 @@ package org.snugsheet.office.investigation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.snugsheet.office.investigation.LaidOut.layOut;
 
 import com.sun.star.awt.Point;
-import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.ValidationType;
@@ -26,8 +26,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.office.menu.Menu;
-import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.uno.Uno;
 
 /** The laid-out page as it stands before a teacher: where it opens, how Enter runs over it, how it goes on paper. */
@@ -46,7 +44,7 @@ class LaidOutPageIT {
     @Test
     void thePageStandsAlone() {
         try (CalcDocument sheet = office.newDocument()) {
-            layOut(sheet, Uno.named("Scale", "C"));
+            layOut(office, sheet, Uno.named("Scale", "C"));
             office.call("looking for what works behind the page", () -> {
                 XSpreadsheet page =
                         Uno.as(XSpreadsheet.class, sheet.uno().getSheets().getByName("Investigation"));
@@ -68,7 +66,7 @@ class LaidOutPageIT {
     @Test
     void thePageOpensWithItsCautionsInSight() {
         try (CalcDocument sheet = office.newDocument()) {
-            layOut(sheet, Uno.named("Jars", 8));
+            layOut(office, sheet, Uno.named("Jars", 8));
             int surroundings = sheet.rowOf("minutes", "Investigation.A1") - 3;
             office.call("measuring the first view", () -> {
                 XSpreadsheet page =
@@ -87,7 +85,7 @@ class LaidOutPageIT {
     void eachPartGoesOnOneSheetOfPaper(int jars) {
         for (String language : new String[] {"en-US", "de-DE"}) {
             try (CalcDocument sheet = office.newDocument().locale(language)) {
-                layOut(sheet, Uno.named("Jars", jars));
+                layOut(office, sheet, Uno.named("Jars", jars));
                 office.call("measuring the parts", () -> {
                     XSpreadsheet page = Uno.sheets(sheet.uno()).get(1);
                     Object style = Uno.as(XStyleFamiliesSupplier.class, sheet.uno())
@@ -129,7 +127,7 @@ class LaidOutPageIT {
     @Test
     void nothingLiesBetweenTheColumnsOfReadings() {
         try (CalcDocument sheet = office.newDocument()) {
-            layOut(sheet, Uno.named("Jars", 4));
+            layOut(office, sheet, Uno.named("Jars", 4));
             int head = sheet.rowOf("minutes", "Investigation.A1");
             List<String> open = office.call("looking for what can be typed", () -> {
                 List<String> cells = new ArrayList<>();
@@ -173,12 +171,5 @@ class LaidOutPageIT {
                 return true;
             });
         }
-    }
-
-    private String layOut(CalcDocument sheet, PropertyValue... plan) {
-        PropertyValue[] arguments = new PropertyValue[plan.length + 1];
-        arguments[0] = Menu.QUIET;
-        System.arraycopy(plan, 0, arguments, 1, plan.length);
-        return Menu.choose(office, sheet, MenuItem.LAY_OUT, arguments);
     }
 }
