@@ -6,9 +6,9 @@ import org.snugsheet.office.page.Palette;
 
 /**
  * How one part of a {@link StackedBar} is filled: light and dark by turns, and every other one ruled with lines, so that a
- * grey print and a colour-blind reader can tell each part from its neighbours.
+ * gray print and a color-blind reader can tell each part from its neighbors.
  *
- * <p>The colours are from M. Okabe and K. Ito, Color Universal Design (2002, revised 2008), with a grey for the dark wall of a
+ * <p>The colors are from M. Okabe and K. Ito, Color Universal Design (2002, revised 2008), with a gray for the dark wall of a
  * jar and white for air.
  */
 enum Fill {
@@ -21,21 +21,21 @@ enum Fill {
     PALE_PURPLE(0xE6BFD5, 0, 0, false),
     WHITE(0xFFFFFF, 900, 180, false);
 
-    private final int colour;
+    private final int color;
     private final int angle;
     private final int distance;
     private final boolean crossed;
 
     // The angle in tenths of a degree, the distance of the lines in 1/100 mm; a distance of 0 is no lines.
-    Fill(int colour, int angle, int distance, boolean crossed) {
-        this.colour = colour;
+    Fill(int color, int angle, int distance, boolean crossed) {
+        this.color = color;
         this.angle = angle;
         this.distance = distance;
         this.crossed = crossed;
     }
 
-    int colour() {
-        return colour;
+    int color() {
+        return color;
     }
 
     boolean isRuled() {

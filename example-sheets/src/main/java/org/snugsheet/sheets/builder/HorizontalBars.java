@@ -50,7 +50,7 @@ final class HorizontalBars {
     }
 
     static void fill(Object chart, Object part, Fill fill) throws com.sun.star.uno.Exception {
-        Uno.set(part, "Color", fill.colour());
+        Uno.set(part, "Color", fill.color());
         Uno.set(part, "BorderStyle", LineStyle.SOLID);
         Uno.set(part, "BorderColor", Palette.TEXT);
         Uno.set(part, "BorderWidth", BORDER_WIDTH);

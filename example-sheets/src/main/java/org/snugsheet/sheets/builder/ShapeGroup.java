@@ -21,7 +21,7 @@ import org.snugsheet.office.page.StyleSheet;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * A drawing on a page, put together from simple shapes and then made one. Places and lengths are in millimetres from the
+ * A drawing on a page, put together from simple shapes and then made one. Places and lengths are in millimeters from the
  * upper left corner of the page.
  */
 public final class ShapeGroup {
@@ -75,7 +75,7 @@ public final class ShapeGroup {
     }
 
     /**
-     * Draws thin grey lines, as on squared paper.
+     * Draws thin gray lines, as on squared paper.
      *
      * @param strokes the lines
      * @return this drawing
@@ -209,7 +209,7 @@ public final class ShapeGroup {
         return new Point(hundredths(x), hundredths(y));
     }
 
-    private static int hundredths(double millimetres) {
-        return (int) Math.round(millimetres * HUNDREDTHS);
+    private static int hundredths(double millimeters) {
+        return (int) Math.round(millimeters * HUNDREDTHS);
     }
 }

@@ -198,7 +198,7 @@ final class BehindTheDesign {
 
     static ScatterChart curves(Page design, Page behind) {
         List<Plot> plots = new ArrayList<>();
-        plots.add(plot(Plot.Form.GUIDE, behind, "E17:E19", "F17:F19", "F16", SeriesColor.GREY));
+        plots.add(plot(Plot.Form.GUIDE, behind, "E17:E19", "F17:F19", "F16", SeriesColor.GRAY));
         String steps = "A" + FIRST_STEP_ROW + ":A" + LAST_STEP_ROW;
         String times = "E" + FIRST_STEP_ROW + ":E" + LAST_READING_ROW;
         plots.add(plot(Plot.Form.LINE, behind, steps, steps.replace('A', 'B'), "B5", SeriesColor.BLACK));
@@ -210,7 +210,7 @@ final class BehindTheDesign {
                 "Time, minutes",
                 "Temperature, °C or °F",
                 "Temperature against time. The full line is what to expect of the bare jar, the dashed line what to"
-                        + " expect of the wrapped jar; circles and squares are what the class read of each; the grey line"
+                        + " expect of the wrapped jar; circles and squares are what the class read of each; the gray line"
                         + " is the surroundings. Both jars begin alike, and the bare one cools faster. The values stand on"
                         + " the page " + NAME + ".",
                 plots);

@@ -257,7 +257,7 @@ public final class DesignAWrap implements WorkedSheet {
         InputRules.on(page)
                 .only("B7", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
                 .aboveZero("B8", "Water", "Millilitres of water in the jar.")
-                .aboveZero("B9", "Inside radius", "Millimetres from the middle of the jar to its inside.")
+                .aboveZero("B9", "Inside radius", "Millimeters from the middle of the jar to its inside.")
                 .atLeast("B10", 0, "Empty glass jar", "Grams, as the kitchen scales say.")
                 .hint("B11", "Water at the start", "How warm the water is when the clock starts.")
                 .hint("B12", "Surroundings", "How warm it is around the jar.")
@@ -272,13 +272,13 @@ public final class DesignAWrap implements WorkedSheet {
                 .aboveZero(
                         "C19:C24",
                         "Thickness",
-                        "Millimetres, as thick as it is on the jar. The usual one stands beside.")
+                        "Millimeters, as thick as it is on the jar. The usual one stands beside.")
                 .choice(
                         "B27:B28",
                         "materials",
                         "Material",
                         "Choose from the list. Blank: a thin lid or base, left bare.")
-                .aboveZero("C27:C28", "Thickness", "Millimetres. The usual thickness of one layer stands beside.")
+                .aboveZero("C27:C28", "Thickness", "Millimeters. The usual thickness of one layer stands beside.")
                 .aboveZero(
                         "B15", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
     }

@@ -8,7 +8,7 @@ import org.snugsheet.sheets.shared.OrDash;
  * What the layers of {@link DesignAWrap} should give, and beside it what the class’s readings show, each with its standard
  * error; below, in words, whether the two agree.
  *
- * <p>All R-values are those of the whole jar, for each square metre of the water’s surface, so that those of one row can be
+ * <p>All R-values are those of the whole jar, for each square meter of the water’s surface, so that those of one row can be
  * compared: side, lid and base are ways out side by side, and readings cannot tell them apart.
  */
 final class ExpectedAndMeasured {

@@ -14,7 +14,7 @@ import org.snugsheet.sheets.shared.OrDash;
 final class LayersTable {
 
     /** A layer that the sheet begins with. */
-    record Chosen(String material, double millimetres) {}
+    record Chosen(String material, double millimeters) {}
 
     /** The first is the jar’s own wall. */
     static final List<Chosen> LAYERS = List.of(
@@ -70,7 +70,7 @@ final class LayersTable {
     }
 
     private static void type(Page page, int row, Chosen chosen) throws com.sun.star.uno.Exception {
-        page.text("B" + row, chosen.material()).number("C" + row, chosen.millimetres());
+        page.text("B" + row, chosen.material()).number("C" + row, chosen.millimeters());
     }
 
     private static void film(Page page, int row, String ofTable) throws com.sun.star.uno.Exception {

@@ -58,7 +58,7 @@ final class ReadingsOfTheClass {
     private static Layers layers(List<LayersTable.Chosen> chosen) {
         Layers layers = Layers.NONE;
         for (LayersTable.Chosen each : chosen) {
-            layers = layers.with(each.millimetres(), each.material());
+            layers = layers.with(each.millimeters(), each.material());
         }
         return layers;
     }

@@ -16,7 +16,7 @@ import org.snugsheet.sheets.shared.SafeWater;
 import org.snugsheet.sheets.shared.Top;
 
 /**
- * Pages to print for pupils: a thermometer to colour in for each reading, also for children who cannot read yet; two large
+ * Pages to print for pupils: a thermometer to color in for each reading, also for children who cannot read yet; two large
  * ones for the first and the last reading; and numbers with a graph for those who can write.
  *
  * @see PupilPaper
@@ -54,7 +54,7 @@ public final class PupilPages implements WorkedSheet {
         page.height("A6", 10).height("A7", 17).height("A8", 17).height("A9", 10).height("A10", STRIP.height() + 3);
         new Top(
                         TITLE,
-                        "Draw the hand of the clock for each reading, and colour up to where the thermometer stands."
+                        "Draw the hand of the clock for each reading, and color up to where the thermometer stands."
                                 + " (The words are invented: type yours.)",
                         "an adult pours the water, and it is no warmer than 43 °C (109 °F), the thick line with the"
                                 + " “!”. Glass breaks: carry jars with both hands. Wipe up water at once. No bag or film"
@@ -73,7 +73,7 @@ public final class PupilPages implements WorkedSheet {
         numbers.protect();
         book.describe(
                 "Recording pages for pupils",
-                "Thermometers to colour in, and a graph to draw",
+                "Thermometers to color in, and a graph to draw",
                 "Pages of Snugsheet to print for pupils, with " + INVENTED
                         + ": a thermometer in °C and °F for each reading, usable by children who cannot read yet.",
                 "recording sheet",

@@ -13,7 +13,7 @@ import org.snugsheet.sheets.builder.ShapeGroup;
 final class PupilPaper {
 
     private static final Strip LARGE = new Strip(-5, 50, 2.7, 14);
-    // One minute to the right, two degrees Celsius up, in millimetres.
+    // One minute to the right, two degrees Celsius up, in millimeters.
     private static final double MINUTE = 3.7;
     private static final double TWO_DEGREES = 5.2;
     private static final int ACROSS = 40;
@@ -30,7 +30,7 @@ final class PupilPaper {
         page.merge("A2:B2").look("A2:B2", CellStyleName.PURPOSE);
         page.text(
                 "A2",
-                "Draw the wrap round the jar. Colour the first and the last reading. Is it still warm? Ring a jar.");
+                "Draw the wrap around the jar. Color the first and the last reading. Is it still warm? Ring a jar.");
         page.look("A4:B4", CellStyleName.LARGE)
                 .formula("A4", "=MIN(minutes)&\" min\"")
                 .formula("B4", "=MAX(minutes)&\" min\"");

@@ -9,11 +9,11 @@ import org.snugsheet.sheets.builder.Book;
 import org.snugsheet.sheets.builder.ShapeGroup;
 
 /**
- * An empty thermometer to colour in: °C on its left, °F on its right, both on the same height.
+ * An empty thermometer to color in: °C on its left, °F on its right, both on the same height.
  *
  * @param lowest the lowest mark, in °C
  * @param highest the highest mark, in °C
- * @param degree how many millimetres one °C is high
+ * @param degree how many millimeters one °C is high
  * @param points the size of the numbers
  */
 record Strip(int lowest, int highest, double degree, double points) {
@@ -23,7 +23,7 @@ record Strip(int lowest, int highest, double degree, double points) {
     // As warm as pupils may have it; the source is in the engine’s SafeStart.
     private static final double SAFE = 43;
 
-    /** How much room it takes downwards, in millimetres. */
+    /** How much room it takes downwards, in millimeters. */
     double height() {
         return head() + (highest - lowest) * degree + 2 * BULB + 1;
     }
@@ -37,7 +37,7 @@ record Strip(int lowest, int highest, double degree, double points) {
      *
      * @param book the document
      * @param page the page
-     * @param middle the middle of its tube, in millimetres from the left
+     * @param middle the middle of its tube, in millimeters from the left
      * @param top its upper end
      * @throws com.sun.star.uno.Exception if the office refuses
      */
@@ -53,7 +53,7 @@ record Strip(int lowest, int highest, double degree, double points) {
         drawing.write(middle - numbers, top + 1, points, "°C").write(middle + numbers, top + 1, points, "°F");
         stop(drawing, middle, last - (SAFE - lowest) * degree);
         drawing.finish(
-                "A thermometer to colour in",
+                "A thermometer to color in",
                 "An empty thermometer from " + lowest + " to " + highest
                         + " °C, with °C on the left and °F on the right,"
                         + " and a line across at 43 °C (109 °F): no warmer than that.");

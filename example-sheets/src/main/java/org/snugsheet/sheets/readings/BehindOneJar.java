@@ -103,10 +103,10 @@ public final class BehindOneJar {
     public static ScatterChart chart(Page behind, int readings, boolean band) {
         String minutes = "A" + FIRST_ROW + ":A" + LAST_ROW;
         List<Plot> plots = new ArrayList<>();
-        plots.add(plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", SeriesColor.GREY));
+        plots.add(plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", SeriesColor.GRAY));
         if (band) {
-            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "C5", SeriesColor.GREY));
-            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "D5", SeriesColor.GREY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "C5", SeriesColor.GRAY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "D5", SeriesColor.GRAY));
         }
         plots.add(plot(Plot.Form.LINE, behind, minutes, column("B"), "B5", SeriesColor.BLACK));
         int last = 5 + readings;

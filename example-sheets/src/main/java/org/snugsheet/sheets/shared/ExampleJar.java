@@ -14,15 +14,15 @@ public record ExampleJar(String name, Optional<Wrap> wrap) {
      * One layer around a jar.
      *
      * @param material the name of the material, as the cell functions know it
-     * @param millimetres how thick it is
+     * @param millimeters how thick it is
      */
-    public record Wrap(String material, double millimetres) {}
+    public record Wrap(String material, double millimeters) {}
 
     public static ExampleJar bare(String name) {
         return new ExampleJar(name, Optional.empty());
     }
 
-    public static ExampleJar wrapped(String name, double millimetres, String material) {
-        return new ExampleJar(name, Optional.of(new Wrap(material, millimetres)));
+    public static ExampleJar wrapped(String name, double millimeters, String material) {
+        return new ExampleJar(name, Optional.of(new Wrap(material, millimeters)));
     }
 }

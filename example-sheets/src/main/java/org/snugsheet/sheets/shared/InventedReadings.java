@@ -39,7 +39,7 @@ public record InventedReadings(Temperature surroundings, Temperature start, doub
      */
     public double[] of(ExampleJar jar, List<Integer> minutes) {
         Layers layers = jar.wrap()
-                .map(wrap -> Layers.NONE.with(wrap.millimetres(), wrap.material()))
+                .map(wrap -> Layers.NONE.with(wrap.millimeters(), wrap.material()))
                 .orElse(Layers.NONE);
         double resistance = new FlatWrap(layers, ThermalResistance.NONE, AIR_FILM)
                 .resistance()

@@ -134,9 +134,9 @@ final class NotesToRead {
         return page;
     }
 
-    private static void section(Page page, String last, int row, String heading, double millimetres)
+    private static void section(Page page, String last, int row, String heading, double millimeters)
             throws com.sun.star.uno.Exception {
-        page.height("A" + row, 8).height("A" + (row + 1), millimetres);
+        page.height("A" + row, 8).height("A" + (row + 1), millimeters);
         page.look("A" + row + ":" + last + row, CellStyleName.SECTION).text("A" + row, heading);
         String cells = "A" + (row + 1) + ":" + last + (row + 1);
         if (!last.equals("A")) {

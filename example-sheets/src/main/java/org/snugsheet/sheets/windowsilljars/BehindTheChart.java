@@ -150,7 +150,7 @@ final class BehindTheChart {
                 new Plot.Cells(behind, "H19:H21"),
                 new Plot.Cells(behind, "I19:I21"),
                 new Plot.Cells(behind, "I18"),
-                SeriesColor.GREY));
+                SeriesColor.GRAY));
         for (Plot.Form form : List.of(Plot.Form.LINE, Plot.Form.POINTS)) {
             boolean line = form == Plot.Form.LINE;
             for (int jar = 0; jar < WindowsillJars.JARS.size(); jar++) {
@@ -168,7 +168,7 @@ final class BehindTheChart {
                 "How the jars cool",
                 "Time, minutes",
                 "Temperature, °C",
-                "Temperature of each jar against time. Symbols are the readings, lines the fitted curves, the grey"
+                "Temperature of each jar against time. Symbols are the readings, lines the fitted curves, the gray"
                         + " line the surroundings. All jars begin near 40 °C; the bare jar cools fastest and the one in"
                         + " dry leaves slowest. The values stand in the table beside the chart and on the"
                         + " page " + NAME + ".",
@@ -193,7 +193,7 @@ final class BehindTheChart {
                     steps,
                     new Plot.Cells(behind, limit + FIRST_STEP_ROW + ":" + limit + last),
                     new Plot.Cells(behind, limit + "5"),
-                    SeriesColor.GREY));
+                    SeriesColor.GRAY));
         }
         plots.add(new Plot(
                 Plot.Form.LINE,

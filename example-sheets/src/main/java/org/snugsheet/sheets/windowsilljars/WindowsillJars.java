@@ -196,7 +196,7 @@ public final class WindowsillJars implements WorkedSheet {
             page.text("H" + row, JARS.get(jar).name());
             if (JARS.get(jar).wrap().isPresent()) {
                 ExampleJar.Wrap wrap = JARS.get(jar).wrap().get();
-                page.text("I" + row, wrap.material()).number("J" + row, wrap.millimetres());
+                page.text("I" + row, wrap.material()).number("J" + row, wrap.millimeters());
             }
         }
     }
@@ -271,7 +271,7 @@ public final class WindowsillJars implements WorkedSheet {
         InputRules.on(page)
                 .name("H8:H12", "Jar", "What you call this jar.")
                 .choice("I8:I12", "materials", "Material", "Choose from the list, or type a conductivity in W/(m·K).")
-                .aboveZero("J8:J12", "Thickness", "Millimetres, as thick as it is on the jar.")
+                .aboveZero("J8:J12", "Thickness", "Millimeters, as thick as it is on the jar.")
                 .hint("J13", "Surroundings", "How warm it is around the jars, in °C.")
                 .aboveZero("J14", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
                 .atLeast("J15", 0, "A later time", "Minutes since the start.");

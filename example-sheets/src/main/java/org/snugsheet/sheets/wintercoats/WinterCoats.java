@@ -63,7 +63,7 @@ public final class WinterCoats implements WorkedSheet {
      * arctic fox in winter, 45 to 60 mm: Arctic Fox Center, Iceland, as told at
      * http://maxyweb.blogspot.com/2015/10/an-arctic-fox-vulpes-lagopus-in-norway.html.
      */
-    private record Animal(String name, String covering, double millimetres) {}
+    private record Animal(String name, String covering, double millimeters) {}
 
     private static final List<Animal> COATS = List.of(
             new Animal("reindeer", "fur", 40),
@@ -214,7 +214,7 @@ public final class WinterCoats implements WorkedSheet {
             if (i < COATS.size()) {
                 Animal animal = COATS.get(i);
                 page.text("E" + row, animal.name()).text("F" + row, animal.covering());
-                page.number("G" + row, animal.millimetres());
+                page.number("G" + row, animal.millimeters());
             }
             page.formula(
                     "H" + row,
@@ -259,6 +259,6 @@ public final class WinterCoats implements WorkedSheet {
                 .aboveZero(
                         "G" + FIRST_ANIMAL + ":G" + lastAnimal,
                         "Thickness",
-                        "Millimetres, as thick as it stands on the animal.");
+                        "Millimeters, as thick as it stands on the animal.");
     }
 }

@@ -180,7 +180,7 @@ final class Meaning {
         return Rounded.about(value, DIGITS, language);
     }
 
-    /** What gets through a square metre for each kelvin. */
+    /** What gets through a square meter for each kelvin. */
     private double watts(double resistance) {
         Unit unit = unit().isEmpty() ? Unit.SQUARE_METRE_KELVIN_PER_WATT : Unit.parse(unit());
         return 1 / ThermalResistance.of(resistance, unit).squareMetreKelvinsPerWatt();

@@ -18,9 +18,9 @@ enum MeaningWords implements Phrase {
     LOSES_WATTS("At these temperatures the jar loses about {0} watts."),
     GAINS_WATTS("At these temperatures the jar takes up about {0} watts."),
     MEET_AT("Jar and bath end at about {0} {1}."),
-    LETS_THROUGH("For each °C between its two sides, about {0} watts get through one square metre."),
+    LETS_THROUGH("For each °C between its two sides, about {0} watts get through one square meter."),
     R_KNOWN(
-            "The R-value is {0} {2}, give or take {1}. For each °C of difference, about {3} watts get through one square metre."),
+            "The R-value is {0} {2}, give or take {1}. For each °C of difference, about {3} watts get through one square meter."),
     BETWEEN_TABLES("Published tables put it between {0} and {1} W/(m·K)."),
     ONE_LAYER("One layer is about {0} mm thick."),
     THICK_ENOUGH("A layer of about {0} mm does it."),

@@ -24,7 +24,7 @@ final class ReadableTable {
     /** So many letters go into three lines of a column of the usual width. */
     private static final int FEW_LETTERS = 36;
 
-    /** In hundredths of a millimetre. */
+    /** In hundredths of a millimeter. */
     private static final int SENTENCE_WIDTH = 6000;
 
     /** The number format of a cell that nobody gave one. */

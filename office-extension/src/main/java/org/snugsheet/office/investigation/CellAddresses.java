@@ -18,7 +18,7 @@ record CellAddresses(Investigation plan, Rows rows) {
     /** With fewer readings no curve can be fitted; that this is so is no slip. */
     static final int FEWEST_READINGS = 3;
 
-    /** The height of a line of text, in millimetres. */
+    /** The height of a line of text, in millimeters. */
     static final double LINE = 5.6;
 
     /** The cells of a column of the block from top to bottom, without its head. */

@@ -49,7 +49,7 @@ final class BillOfMaterials {
                     library.group(),
                     library.artifact(),
                     library.version(),
-                    library.licence(),
+                    library.license(),
                     ", \"hashes\": [{ \"alg\": \"SHA-256\", \"content\": \"" + library.hash() + "\" }]"));
         }
         return HEAD.formatted(

@@ -58,7 +58,7 @@ record Description(String version, String site) {
                 "l:LibreOffice-minimal-version",
                 Map.of("value", OLDEST_OFFICE, "d:name", "LibreOffice " + OLDEST_OFFICE));
         xml.child(xml.child(root, "update-information", Map.of()), "src", Map.of("xlink:href", site + "/" + FEED));
-        licence(xml, root);
+        license(xml, root);
         Element publisher = xml.child(root, "publisher", Map.of());
         Element notes = xml.child(root, "release-notes", Map.of());
         Element names = xml.child(root, "display-name", Map.of());
@@ -76,12 +76,12 @@ record Description(String version, String site) {
         return xml.text();
     }
 
-    private static void licence(XmlText xml, Element root) {
-        Element licence = xml.child(
+    private static void license(XmlText xml, Element root) {
+        Element license = xml.child(
                 xml.child(root, "registration", Map.of()),
                 "simple-license",
                 Map.of("accept-by", "admin", "default-license-id", "apache", "suppress-on-update", "true"));
-        xml.child(licence, "license-text", Map.of("xlink:href", "LICENSE", "lang", "en", "license-id", "apache"));
+        xml.child(license, "license-text", Map.of("xlink:href", "LICENSE", "lang", "en", "license-id", "apache"));
     }
 
     private static Element named(XmlText xml, Element parent, Language language, Map<String, String> more) {

@@ -22,13 +22,13 @@ enum Library {
 
     private final String group;
     private final String artifact;
-    private final String licence;
+    private final String license;
     private final URI jar;
 
-    Library(String group, String artifact, String licence, Class<?> one) {
+    Library(String group, String artifact, String license, Class<?> one) {
         this.group = group;
         this.artifact = artifact;
-        this.licence = licence;
+        this.license = license;
         jar = URI.create(one.getProtectionDomain().getCodeSource().getLocation().toString());
     }
 
@@ -40,9 +40,9 @@ enum Library {
         return artifact;
     }
 
-    /** By the SPDX list of licences. */
-    String licence() {
-        return licence;
+    /** By the SPDX list of licenses. */
+    String license() {
+        return license;
     }
 
     String version() throws IOException {
@@ -63,9 +63,9 @@ enum Library {
         }
     }
 
-    /** Its licence and its notice beside our jar, for people to read. */
-    void writeLicenceInto(Path folder) throws IOException {
-        Path own = folder.resolve("licences").resolve(artifact);
+    /** Its license and its notice beside our jar, for people to read. */
+    void writeLicenseInto(Path folder) throws IOException {
+        Path own = folder.resolve("licenses").resolve(artifact);
         Files.createDirectories(own);
         for (String file : FILES) {
             try (InputStream in = open(file)) {

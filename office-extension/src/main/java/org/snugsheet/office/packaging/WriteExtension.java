@@ -33,7 +33,7 @@ public final class WriteExtension {
         writeAll(folder, description.files());
         write(beside.resolve(Description.FEED), description.feed());
         for (Library library : Library.values()) {
-            library.writeLicenceInto(folder);
+            library.writeLicenseInto(folder);
         }
         write(folder.resolve("bom.json"), BillOfMaterials.of(arguments[2]));
         writeInterfaces(folder);

@@ -60,12 +60,12 @@ final class CellStyle {
         return set("CharWeight", FontWeight.BOLD);
     }
 
-    CellStyle ink(int colour) throws com.sun.star.uno.Exception {
-        return set("CharColor", colour);
+    CellStyle ink(int color) throws com.sun.star.uno.Exception {
+        return set("CharColor", color);
     }
 
-    CellStyle paper(int colour) throws com.sun.star.uno.Exception {
-        return set("CellBackColor", colour);
+    CellStyle paper(int color) throws com.sun.star.uno.Exception {
+        return set("CellBackColor", color);
     }
 
     CellStyle wrapped() throws com.sun.star.uno.Exception {
@@ -90,12 +90,12 @@ final class CellStyle {
         return set("VertJustify", CellVertJustify2.BOTTOM);
     }
 
-    CellStyle ruledBelow(int colour, int width) throws com.sun.star.uno.Exception {
-        return set("BottomBorder2", line(colour, width));
+    CellStyle ruledBelow(int color, int width) throws com.sun.star.uno.Exception {
+        return set("BottomBorder2", line(color, width));
     }
 
-    CellStyle boxed(int colour, int width) throws com.sun.star.uno.Exception {
-        BorderLine2 line = line(colour, width);
+    CellStyle boxed(int color, int width) throws com.sun.star.uno.Exception {
+        BorderLine2 line = line(color, width);
         return set("TopBorder2", line)
                 .set("BottomBorder2", line)
                 .set("LeftBorder2", line)
@@ -113,9 +113,9 @@ final class CellStyle {
         return set("CellProtection", open);
     }
 
-    private static BorderLine2 line(int colour, int width) {
+    private static BorderLine2 line(int color, int width) {
         BorderLine2 line = new BorderLine2();
-        line.Color = colour;
+        line.Color = color;
         line.LineStyle = BorderLineStyle.SOLID;
         line.LineWidth = width;
         line.OuterLineWidth = (short) width;

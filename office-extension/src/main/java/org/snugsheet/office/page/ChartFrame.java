@@ -83,7 +83,7 @@ public final class ChartFrame {
     }
 
     /**
-     * Clears the ground behind the axes, which the office makes grey when left alone.
+     * Clears the ground behind the axes, which the office makes gray when left alone.
      *
      * @param diagram the diagram of a chart
      * @throws com.sun.star.uno.Exception if the office refuses

@@ -70,7 +70,7 @@ final class ChartSeries {
     }
 
     private void drawLine(Object series, SeriesColor ink, int width) throws com.sun.star.uno.Exception {
-        Uno.set(series, "Color", ink.colour());
+        Uno.set(series, "Color", ink.color());
         Uno.set(series, "Symbol", symbol(ink, SymbolStyle.NONE));
         Uno.set(series, "LineWidth", width);
         Uno.set(series, "ShowLegendEntry", false);
@@ -88,7 +88,7 @@ final class ChartSeries {
     }
 
     private static void drawPoints(Object series, SeriesColor ink) throws com.sun.star.uno.Exception {
-        Uno.set(series, "Color", ink.colour());
+        Uno.set(series, "Color", ink.color());
         Uno.set(series, "LineStyle", LineStyle.NONE);
         Uno.set(series, "Symbol", symbol(ink, SymbolStyle.STANDARD));
     }
@@ -99,7 +99,7 @@ final class ChartSeries {
         point.setPropertyValue("Label", label);
         point.setPropertyValue("LabelPlacement", DataLabelPlacement.TOP);
         point.setPropertyValue("CharHeight", LABEL_SIZE);
-        point.setPropertyValue("CharColor", ink.colour());
+        point.setPropertyValue("CharColor", ink.color());
         // On paper of its own, so that no line of the grid runs through it.
         point.setPropertyValue("LabelFillStyle", FillStyle.SOLID);
         point.setPropertyValue("LabelFillColor", Palette.PAPER);
@@ -110,8 +110,8 @@ final class ChartSeries {
         symbol.Style = style;
         symbol.StandardSymbol = ink.symbol();
         symbol.Size = new com.sun.star.awt.Size(SYMBOL_SIZE, SYMBOL_SIZE);
-        symbol.FillColor = ink.colour();
-        symbol.BorderColor = ink.colour();
+        symbol.FillColor = ink.color();
+        symbol.BorderColor = ink.color();
         return symbol;
     }
 

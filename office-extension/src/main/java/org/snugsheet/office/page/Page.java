@@ -19,7 +19,7 @@ import org.snugsheet.office.uno.Uno;
  * methods hand back the page, so that they can be strung together.
  */
 public final class Page {
-    private static final int HUNDREDTHS_PER_MILLIMETRE = 100;
+    private static final int HUNDREDTHS_PER_MILLIMETER = 100;
 
     private final XSpreadsheetDocument document;
     private final XSpreadsheet sheet;
@@ -205,12 +205,12 @@ public final class Page {
      * Sets the width of columns.
      *
      * @param address cells in these columns
-     * @param millimetres the width of each
+     * @param millimeters the width of each
      * @return this page
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Page width(String address, double millimetres) throws com.sun.star.uno.Exception {
-        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getColumns(), "Width", hundredths(millimetres));
+    public Page width(String address, double millimeters) throws com.sun.star.uno.Exception {
+        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getColumns(), "Width", hundredths(millimeters));
         return this;
     }
 
@@ -218,12 +218,12 @@ public final class Page {
      * Sets the height of rows.
      *
      * @param address cells in these rows
-     * @param millimetres the height of each
+     * @param millimeters the height of each
      * @return this page
      * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Page height(String address, double millimetres) throws com.sun.star.uno.Exception {
-        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows(), "Height", hundredths(millimetres));
+    public Page height(String address, double millimeters) throws com.sun.star.uno.Exception {
+        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows(), "Height", hundredths(millimeters));
         return this;
     }
 
@@ -282,7 +282,7 @@ public final class Page {
         return Uno.as(XCellRangeAddressable.class, range(address)).getRangeAddress();
     }
 
-    private static int hundredths(double millimetres) {
-        return (int) Math.round(millimetres * HUNDREDTHS_PER_MILLIMETRE);
+    private static int hundredths(double millimeters) {
+        return (int) Math.round(millimeters * HUNDREDTHS_PER_MILLIMETER);
     }
 }

@@ -5,10 +5,10 @@ import com.sun.star.drawing.LineDash;
 import java.util.List;
 
 /**
- * How one jar is drawn: a colour, a symbol and a kind of line that differ from all others, so that a grey print and a
- * colour-blind reader can tell them apart.
+ * How one jar is drawn: a color, a symbol and a kind of line that differ from all others, so that a gray print and a
+ * color-blind reader can tell them apart.
  *
- * <p>The colours are from M. Okabe and K. Ito, Color Universal Design (2002, revised 2008), those dark enough for a line.
+ * <p>The colors are from M. Okabe and K. Ito, Color Universal Design (2002, revised 2008), those dark enough for a line.
  */
 public enum SeriesColor {
     /** Black, circles, a full line. */
@@ -27,18 +27,18 @@ public enum SeriesColor {
     SKY(0x2A7FB0, 12, 500, 100, 100),
     /** Slate, sandglasses, sparse dots. */
     SLATE(0x4D4D4D, 7, 100, 250, 0),
-    /** Grey, no jar: for what the jars are compared with. */
-    GREY(0x6E6E6E, 11, 150, 150, 0);
+    /** Gray, no jar: for what the jars are compared with. */
+    GRAY(0x6E6E6E, 11, 150, 150, 0);
 
-    private final int colour;
+    private final int color;
     private final int symbol;
     private final int dash;
     private final int gap;
     private final int dot;
 
     // Lengths in 1/100 mm; a dash of 0 is a full line, a dot of 0 is none.
-    SeriesColor(int colour, int symbol, int dash, int gap, int dot) {
-        this.colour = colour;
+    SeriesColor(int color, int symbol, int dash, int gap, int dot) {
+        this.color = color;
         this.symbol = symbol;
         this.dash = dash;
         this.gap = gap;
@@ -54,8 +54,8 @@ public enum SeriesColor {
         return List.of(BLACK, VERMILION, BLUE, GREEN, PURPLE, OCHRE, SKY, SLATE);
     }
 
-    int colour() {
-        return colour;
+    int color() {
+        return color;
     }
 
     /** The number of the office’s standard symbol. */

@@ -53,7 +53,7 @@ class LaidOutPageIT {
                             Uno.as(XCellRangesQuery.class, page.getCellRangeByPosition(column, 0, column, 200));
                     if (cells.queryContentCells(FILLED).getRangeAddresses().length > 0) {
                         int left = ((Point) Uno.property(page.getCellByPosition(column, 0), "Position")).X;
-                        // 1920 pixels at 96 a twenty-fifth of a metre, in hundredths of a millimetre.
+                        // 1920 pixels at 96 a twenty-fifth of a meter, in hundredths of a millimeter.
                         assertTrue(left > 1920 * 2540 / 96, "column " + column);
                         return true;
                     }

@@ -64,14 +64,14 @@ class PackageIT {
     }
 
     @Test
-    void everyPackedLibraryIsListedWithItsLicence() throws IOException {
+    void everyPackedLibraryIsListedWithItsLicense() throws IOException {
         Map<String, byte[]> files = unpacked(Files.readAllBytes(OXT));
         String bill = text(files, "bom.json");
         assertEquals(
                 List.of("org.apache.commons/commons-math3", "org.snugsheet/engine", "org.snugsheet/office-extension"),
                 found("\"purl\": \"pkg:maven/([^@\"]+)@", bill).sorted().toList());
-        assertTrue(text(files, "licences/commons-math3/LICENSE.txt").contains("Apache License"));
-        assertTrue(text(files, "licences/commons-math3/NOTICE.txt").contains("Apache Commons Math"));
+        assertTrue(text(files, "licenses/commons-math3/LICENSE.txt").contains("Apache License"));
+        assertTrue(text(files, "licenses/commons-math3/NOTICE.txt").contains("Apache Commons Math"));
         assertTrue(text(files, "NOTICE").contains("Apache Commons Math"));
         List<String> foreign = unpacked(bytes(files, JAR)).keySet().stream()
                 .filter(file -> file.endsWith(".class") && !file.startsWith("org/snugsheet/"))

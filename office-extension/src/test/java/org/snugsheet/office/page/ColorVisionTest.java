@@ -64,10 +64,10 @@ class ColorVisionTest {
         }
     }
 
-    /** White and greys look the same to everybody, so each row of a matrix adds up to 1. */
+    /** White and grays look the same to everybody, so each row of a matrix adds up to 1. */
     @ParameterizedTest
     @EnumSource(Vision.class)
-    void greysStayGreys(Vision vision) {
+    void graysStayGrays(Vision vision) {
         for (int row = 0; row < 3; row++) {
             double sum = vision.matrix[3 * row] + vision.matrix[3 * row + 1] + vision.matrix[3 * row + 2];
             assertEquals(1, sum, 2e-6);
@@ -102,7 +102,7 @@ class ColorVisionTest {
             assertTrue(vision.contrast(frame, Palette.PAPER) >= Contrast.OF_GRAPHICS, Integer.toHexString(frame));
         }
         for (SeriesColor ink : SeriesColor.forJars()) {
-            assertTrue(vision.contrast(ink.colour(), Palette.PAPER) >= Contrast.OF_GRAPHICS, ink.name());
+            assertTrue(vision.contrast(ink.color(), Palette.PAPER) >= Contrast.OF_GRAPHICS, ink.name());
         }
     }
 
@@ -124,7 +124,7 @@ class ColorVisionTest {
         for (int i = 0; i < four.size(); i++) {
             for (int j = 0; j < i; j++) {
                 double difference =
-                        vision.difference(four.get(i).colour(), four.get(j).colour());
+                        vision.difference(four.get(i).color(), four.get(j).color());
                 assertTrue(difference > AT_A_GLANCE, four.get(i) + " and " + four.get(j) + ": " + difference);
             }
         }

@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** Jars can be told apart without any colour, and every line is seen on white paper. */
+/** Jars can be told apart without any color, and every line is seen on white paper. */
 class SeriesColorTest {
 
     @Test
@@ -28,7 +28,7 @@ class SeriesColorTest {
     @Test
     void everyLineStandsOutFromThePaper() {
         for (SeriesColor ink : SeriesColor.forJars()) {
-            assertTrue(Contrast.between(ink.colour(), Palette.PAPER) >= Contrast.OF_GRAPHICS, ink.name());
+            assertTrue(Contrast.between(ink.color(), Palette.PAPER) >= Contrast.OF_GRAPHICS, ink.name());
         }
     }
 }

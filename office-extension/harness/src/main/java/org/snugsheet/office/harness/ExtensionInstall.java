@@ -27,7 +27,7 @@ record ExtensionInstall(Programs programs, Workspace workspace, Duration patienc
         return workspace.user().equals("0");
     }
 
-    /** Nobody is there to read the licence and type "yes", so the tool is told not to ask. */
+    /** Nobody is there to read the license and type "yes", so the tool is told not to ask. */
     void install(Path oxt) {
         if (!Files.isRegularFile(oxt)) {
             throw new OfficeFailure("There is no extension " + oxt + "; build it first");
