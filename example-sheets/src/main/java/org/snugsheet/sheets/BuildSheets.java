@@ -32,7 +32,7 @@ import org.snugsheet.sheets.wintercoats.WinterCoats;
 
 /**
  * Builds the worked sheets in a real office with the extension installed: as .ods, as .fods to be read and compared as text,
- * and as .pdf to be printed. Then it opens the .ods anew, calculates everything anew, and prints the results and the paths.
+ * and as .pdf to be printed. Then it opens the .ods again, recalculates everything, and prints the results and the paths.
  *
  * <p>After {@code mvn package}, at the top of the project:
  *

@@ -15,7 +15,7 @@ public final class Csv {
      * One line.
      *
      * @param names of the columns
-     * @param cells what stands there
+     * @param cells their contents
      */
     public record Row(List<String> names, List<String> cells) {
         public String get(String name) {

@@ -95,7 +95,7 @@ final class InputCellRules {
                 Object rule = Opened.property(cells, "Validation");
                 assertTrue((boolean) Opened.property(rule, "ShowInputMessage"), where + " has no hint");
                 assertFalse(Opened.property(rule, "InputMessage").toString().isBlank(), where);
-                // Value, text, and nothing else: 16 is a formula (CellFlags).
+                // Only values and texts: 16 is a formula (CellFlags).
                 String formulas = Opened.as(XCellRangesQuery.class, cells)
                         .queryContentCells((short) 16)
                         .getRangeAddressesAsString();
@@ -131,7 +131,7 @@ final class InputCellRules {
 
     /**
      * On a protected page Enter goes down to the next cell that is not locked, and from the last of a column to the first of the
-     * next column that has one. So the columns of a grid hold nothing else that can be typed into.
+     * next column that has one. So the columns of a grid hold no other cells to type into.
      */
     static void enterStaysInTheGrid(CalcDocument document) throws com.sun.star.uno.Exception {
         Optional<CellRangeAddress> found = grid(document);

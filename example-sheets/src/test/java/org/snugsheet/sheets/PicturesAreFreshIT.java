@@ -21,8 +21,8 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * The pictures of the README show what the sheets show now: beside each stands what can be read on its page, word by word and number by
- * number. If it is no longer so, {@code bash example-sheets/pictures/draw.sh} draws them anew and takes the words that this test leaves.
+ * The pictures of the README show what the sheets show now: beside each is the text of its page, word by word and number by
+ * number. If it is no longer so, {@code bash example-sheets/pictures/draw.sh} draws them again and takes the words that this test leaves.
  */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class PicturesAreFreshIT {

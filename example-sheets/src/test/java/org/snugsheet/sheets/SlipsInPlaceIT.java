@@ -104,7 +104,7 @@ class SlipsInPlaceIT {
         }
     }
 
-    /** Whoever types clock times over minutes has both for a while. */
+    /** Somebody who types clock times over minutes has both for a while. */
     @ParameterizedTest
     @CsvSource({
         "which-wrap-wins, A8, A17",

@@ -16,7 +16,7 @@ public final class Registration {
      * The factory of a service. The odd name is the office’s.
      *
      * @param implementationName the name of the class wanted
-     * @return its factory, or null if it is none of ours
+     * @return its factory, or null if this jar has no such service
      */
     public static @Nullable XSingleComponentFactory __getComponentFactory(String implementationName) {
         if (MenuHandler.class.getName().equals(implementationName)) {

@@ -43,7 +43,7 @@ public record BigBars(String title, String along, String inWords, float points, 
     /**
      * Draws it.
      *
-     * @param page the page on which it stands
+     * @param page the page it is on
      * @param name its own name
      * @param cells the cells that it covers
      * @throws com.sun.star.uno.Exception if the office refuses

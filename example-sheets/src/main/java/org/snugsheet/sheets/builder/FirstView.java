@@ -31,14 +31,14 @@ import org.w3c.dom.Document;
 import org.xml.sax.SAXException;
 
 /**
- * What a reader sees on opening: which page, where the cursor stands, and no grid lines but those of the styles.
+ * What a reader sees on opening: which page, where the cursor is, and no grid lines but those of the styles.
  *
  * <p>The office keeps this in a file if it has a window on a screen, which an office of a build has not. So it is the one
  * thing that is added to the finished file, in the words of the office’s own view settings ({@link ViewSettings}).
  *
  * @param pages all pages of the document
  * @param first the page to open at
- * @param address its cell with the cursor; on all other pages the cursor stands in the first cell
+ * @param address its cell with the cursor; on all other pages the cursor is in the first cell
  */
 record FirstView(List<Page> pages, Page first, String address) {
 
@@ -73,7 +73,8 @@ record FirstView(List<Page> pages, Page first, String address) {
         }
     }
 
-    // So small that what is printed fits across a small screen, for nobody looks for a caution beyond its edge; and so
+    // So small that what is printed fits across a small screen, because nobody looks for a caution beyond its edge; and
+    // so
     // small that it is seen whole, if that can still be read.
     private static int zoom(Page page) throws com.sun.star.uno.Exception {
         int zoom = 100;

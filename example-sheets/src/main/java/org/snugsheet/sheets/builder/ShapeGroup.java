@@ -41,7 +41,7 @@ public final class ShapeGroup {
      * Begins a drawing.
      *
      * @param book the document
-     * @param page the page on which it stands
+     * @param page the page it is on
      * @return the drawing, still empty
      * @throws com.sun.star.uno.Exception if the office refuses
      */

@@ -39,7 +39,7 @@ public record StackedBar(String title, String along, String inWords, Plot.Cells 
     /**
      * Draws it.
      *
-     * @param page the page on which it stands
+     * @param page the page it is on
      * @param name its own name
      * @param cells the cells that it covers
      * @throws com.sun.star.uno.Exception if the office refuses

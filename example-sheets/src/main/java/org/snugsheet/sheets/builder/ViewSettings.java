@@ -32,7 +32,7 @@ final class ViewSettings {
         item(view, "ShowGrid", "boolean", "false");
     }
 
-    /** Where the cursor stands on a page, counted from 0, and how large it is seen, in percent. */
+    /** Where the cursor is on a page, counted from 0, and the zoom, in percent. */
     void page(String name, int column, int row, int zoom) {
         Element page = add(tables, "config-item-map-entry", name);
         item(page, "CursorPositionX", "int", String.valueOf(column));

@@ -19,7 +19,7 @@ public interface WorkedSheet {
     void fill(Book book) throws com.sun.star.uno.Exception;
 
     /**
-     * Where its results stand.
+     * Where its results are.
      *
      * @return the cells, the first column with labels and the first row with names
      */

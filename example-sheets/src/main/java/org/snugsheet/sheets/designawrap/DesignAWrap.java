@@ -21,7 +21,7 @@ import org.snugsheet.sheets.shared.Invented;
  * Design a wrap: choose layers from a list, see what each adds, what curve to expect, and what the class measured beside it.
  *
  * <p>All of it is worked out half-way through the lesson: the films on the surfaces grow thinner with the difference to the
- * surroundings, so that one temperature has to stand for all.
+ * surroundings, so that one temperature represents them all.
  *
  * @see LayersTable
  * @see ExpectedAndMeasured
@@ -243,7 +243,7 @@ public final class DesignAWrap implements WorkedSheet {
         DesignRead.mark(page);
     }
 
-    /** A formula for what is found in a jar, with its name before and a blank behind; else another text. */
+    /** A formula for what is found in a jar, with its name before and a blank behind; otherwise another text. */
     private static String said(String found, String jar, String otherwise) {
         return "IF(" + found + "<>\"\";\"" + jar + ": \"&" + ReadingsMessage.asSeen(found) + "&\" \";" + otherwise
                 + ")";

@@ -9,7 +9,7 @@ import org.snugsheet.sheets.shared.OrDash;
 
 /**
  * The layers in {@link DesignAWrap}: the way out of the jar through its side, one row for each film and layer, with what it
- * adds and the temperatures on both of its sides. Lid and base stand below, for they lie flat and are ways out of their own.
+ * adds and the temperatures on both of its sides. Lid and base are below, for they lie flat and are separate ways out.
  */
 final class LayersTable {
 

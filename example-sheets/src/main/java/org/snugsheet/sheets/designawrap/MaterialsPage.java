@@ -29,7 +29,7 @@ final class MaterialsPage {
                 .width("D1", 4)
                 .width("E1", 20)
                 .width("F1", 4);
-        // The sources are long, and stand last so that they may run on.
+        // The sources are long, and come last so that they may run on.
         page.width("G1", 40)
                 .width("H1", 22)
                 .width("I1:K1", 34)
@@ -84,7 +84,7 @@ final class MaterialsPage {
         page.look("A" + FIRST_ROW + ":A" + (head + known), CellStyleName.LABEL);
         // Asked of the first material, which is dry, for the word follows the language of the document.
         String dry = "$H$" + FIRST_ROW;
-        // A text out of a function’s table equals no other text until it is put together anew: hence the &"".
+        // A text out of a function’s table equals no other text until "" is joined to it: hence the &"".
         for (int row = FIRST_ROW; row <= head + known + ROOM; row++) {
             String index = String.valueOf(row - head + 1);
             String name = row <= head + known ? "G" + row : "INDEX(WRAP.MATERIALS();" + index + ";1)";

@@ -22,7 +22,7 @@ import org.snugsheet.sheets.shared.Top;
 /**
  * The sheet to begin with: type what one thermometer read, and read off how fast the jar cooled and how sure that is.
  *
- * <p>Whoever opens it needs nothing but what stands on it: three numbered steps, from the readings to the answer.
+ * <p>A reader needs only what is on it: three numbered steps, from the readings to the answer.
  */
 public final class FirstFiveMinutes implements WorkedSheet {
 

@@ -18,7 +18,7 @@ import org.snugsheet.sheets.shared.OrDash;
  * Plan the lesson: what to mix, how much ice, when to read, how many jars, and the curves to expect.
  *
  * <p>A plan is only made for water that pupils may touch. For hotter water the functions refuse, and the sheet shows why in
- * large letters; a dash stands where a number would be.
+ * large letters; a dash replaces a missing number.
  *
  * @see RunSheet
  * @see BehindThePlan

@@ -46,7 +46,7 @@ public final class AsRead {
     }
 
     /**
-     * Adds the page, and the names {@code times}, {@code block} and {@code readings} for what stands on it; {@code check},
+     * Adds the page, and the names {@code times}, {@code block} and {@code readings} for what is on it; {@code check},
      * {@code own_scale} and {@code around} for each jar in its own column.
      *
      * @param book the document
@@ -238,7 +238,7 @@ public final class AsRead {
                 "=IFERROR(" + finding("MATCH(" + IN_A_JAR + ";hot_lines;0)") + "&IF(" + inJars
                         + "=1;\"\";\" So it is with \"&(" + inJars + "-1)&\" more.\")&IFERROR(\" \"&" + cold
                         + ";\"\");IFERROR(" + finding(around) + ";\"\"))");
-        // Put together anew, or a text of the table would equal no other.
+        // Joined with "" again, or a text of the table would equal no other text.
         page.look(cells, CellStyleName.RESULT)
                 .table(
                         cells,
@@ -272,7 +272,7 @@ public final class AsRead {
         return cells.replaceAll("([A-Z]+)([0-9]+)", "\\$$1\\$$2");
     }
 
-    /** The row behind all others, at which something else may be kept on this page. */
+    /** The row behind all others, from which on more may be kept on this page. */
     public static String below(Grid grid) {
         return "A" + (grid.lastRow() + grid.rows() + 28 + 3 * grid.jars());
     }

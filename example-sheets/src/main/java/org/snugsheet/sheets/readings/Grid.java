@@ -2,7 +2,7 @@ package org.snugsheet.sheets.readings;
 
 /**
  * The cells into which a class types when it read its thermometers and what they showed: a column of times, and beside it a column
- * for each jar. Above each jar stands its name, which is typed elsewhere: Enter at the end of a column goes on to the first cell
+ * for each jar. Above each jar is its name, which is typed elsewhere: Enter at the end of a column goes on to the first cell
  * of the next column that can be typed into, and that has to be a reading.
  *
  * @param times the column of the times

@@ -10,7 +10,7 @@ import org.snugsheet.sheets.builder.Book;
  * What the checks find in the readings of one jar, on a page behind a sheet, and the names for it. A caution is found too, but
  * the jar is used all the same; what can hurt – water that is too hot for pupils, bitter cold – is a caution that every page shows first.
  *
- * <p>The names are {@code check}: OK, or what holds the jar back; {@code caution}: what else there is to be said of it; {@code hot}:
+ * <p>The names are {@code check}: OK, or what holds the jar back; {@code caution}: a remark that does not hold it back; {@code hot}:
  * what can hurt; {@code found_row}: the rows of all findings; each with a word behind it where a sheet has several jars.
  *
  * @param page the page

@@ -13,7 +13,7 @@ import org.snugsheet.sheets.builder.Book;
 
 /**
  * Says that numbers are invented for as long as they are: a page behind the others keeps what the sheet began with, and the name
- * {@code invented} is true while any of these columns still holds nothing else.
+ * {@code invented} is true as long as any of these columns is unchanged.
  */
 public final class Invented {
 

@@ -17,7 +17,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  * kelvin, with the resistances of wrap and air film in series. Area, heat and film are those of a small jar of jam with a
  * teacup of water in it: invented, as everything here.
  *
- * @param surroundings what the jars stand in
+ * @param surroundings the temperature around the jars
  * @param start how warm the water is when the clock starts
  * @param mark degrees Celsius from one line of the thermometer to the next
  * @param seed decides the errors of the thermometer, the same on every machine

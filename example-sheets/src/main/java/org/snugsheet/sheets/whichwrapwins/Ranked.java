@@ -10,7 +10,7 @@ import org.snugsheet.sheets.shared.Degrees;
 
 /**
  * The last page of {@link WhichWrapWins}: the ranking as COOL.RANK gives it, what each jar loses in ten minutes, and the
- * bars. Nobody types here. A jar that cannot be used stands below the others, without a place and with the reason.
+ * bars. Nobody types here. A jar that cannot be used is listed below the others, without a rank and with the reason.
  */
 public final class Ranked {
 

@@ -13,7 +13,7 @@ import org.snugsheet.sheets.shared.Invented;
  * of one jar. Nobody types here; all of it follows from the first page.
  *
  * <p>The tables of the cell functions may get shorter or longer with the readings: jars of one name share a row, readings
- * that stand out get rows of their own. So there is room for the longest, and what lies beyond stays empty.
+ * that stand out get rows of their own. So there is room for the longest, and the rows beyond it stay empty.
  */
 public final class HowSureAreWe {
 

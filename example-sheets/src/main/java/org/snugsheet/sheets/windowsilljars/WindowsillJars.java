@@ -23,7 +23,7 @@ import org.snugsheet.sheets.shared.OrDash;
  * Four wrapped jars of warm water, and a bare one, on a snowy windowsill: readings, curves, half-times, R-values.
  *
  * <p>One column for each jar from top to bottom: what was read, whether it can be used, what the curve says, what the wrap is
- * made of. The chart stands beside, so that a changed reading moves its curve before the eyes of whoever typed it.
+ * made of. The chart is beside them, so that whoever changes a reading sees its curve move.
  */
 public final class WindowsillJars implements WorkedSheet {
 

@@ -137,7 +137,7 @@ public final class Cells {
      *
      * @param cells one cell or a range
      * @param answer what to answer for an entry that is no gap, given its row
-     * @return one answer for one cell, else a range of the same shape
+     * @return one answer for one cell, otherwise a range of the same shape
      * @throws InvalidInputException if there are more than {@value #MOST}, as in a whole column
      */
     public static Object each(Object[][] cells, ToDoubleBiFunction<Integer, Entry> answer) {

@@ -47,7 +47,7 @@ public final class Options {
     }
 
     /**
-     * The mark option in degrees, whatever their scale. Whoever leaves the mark out and forgets its separator gives the scale in its
+     * The mark option in degrees, whatever their scale. A user who leaves it out and forgets its separator gives the scale in its
      * place.
      *
      * @param option what was given
@@ -73,7 +73,7 @@ public final class Options {
      */
     public static Unit resistanceUnit(@Nullable Object option) {
         Unit unit = given(option).map(entry -> Unit.parse(entry.written())).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
-        // Refuses a unit of something else before anything is worked out.
+        // Refuses a unit of another quantity before anything is worked out.
         Unit.SQUARE_METRE_KELVIN_PER_WATT.from(1, unit);
         return unit;
     }

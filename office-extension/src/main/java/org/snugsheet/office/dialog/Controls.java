@@ -14,12 +14,12 @@ final class Controls {
     private static final int GAP = 5;
     private static final int LABEL_WIDTH = 92;
 
-    /** High enough for the roomy fields of GNOME, which would touch each other else. */
+    /** High enough for the roomy fields of GNOME, which would otherwise touch each other. */
     private static final int FIELD = 15;
 
     private static final int LETTERS = 9;
 
-    /** So many letters stand beside each other from edge to edge at least, however wide. */
+    /** At least this many letters fit from edge to edge, however wide they are. */
     private static final int LETTERS_ACROSS = 58;
 
     private static final int BUTTON_WIDTH = 56;

@@ -2,7 +2,7 @@ package org.snugsheet.office.dialog;
 
 import org.snugsheet.engine.Phrase;
 
-/** What stands on the buttons of every window of ours, and what is said of a field. */
+/** The words on the buttons of every window of the menu, and messages about a field. */
 enum DialogWords implements Phrase {
     ACCEPT("~OK"),
     CANCEL("~Cancel"),

@@ -82,7 +82,7 @@ public final class Form implements AutoCloseable {
      *
      * @param name the field’s name, never shown
      * @param label what is asked, with its letter
-     * @param value what stands in it at first; several lines make it as high
+     * @param value its first content; several lines make it as high
      * @return this form
      * @throws com.sun.star.uno.Exception if the office fails
      */
@@ -142,7 +142,7 @@ public final class Form implements AutoCloseable {
      * Asks until the answers go together or the window is cancelled.
      *
      * @param <T> what the answers are
-     * @param above the window in front of which it stands
+     * @param above the window behind it
      * @param errorDisplay tells what is wrong with the answers
      * @param answers reads them
      * @return the answers; empty if the window was cancelled
@@ -161,7 +161,7 @@ public final class Form implements AutoCloseable {
     /**
      * Shows what there is to read, until the window is closed.
      *
-     * @param above the window in front of which it stands
+     * @param above the window behind it
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public void tell(XFrame above) throws com.sun.star.uno.Exception {
@@ -170,7 +170,7 @@ public final class Form implements AutoCloseable {
     }
 
     /**
-     * What stands in a field.
+     * The content of a field.
      *
      * @param name the field’s name
      * @return its text
@@ -238,7 +238,7 @@ public final class Form implements AutoCloseable {
         XWindow behind = above.getContainerWindow();
         XToolkit toolkit = Uno.as(XToolkit.class, Uno.service(office, "com.sun.star.awt.Toolkit"));
         Uno.as(XControl.class, dialog).createPeer(toolkit, Uno.as(XWindowPeer.class, behind));
-        // Else it would stand in the corner.
+        // Otherwise it would open in the corner.
         Rectangle around = behind.getPosSize();
         XWindow window = Uno.as(XWindow.class, dialog);
         Rectangle own = window.getPosSize();
@@ -252,7 +252,7 @@ public final class Form implements AutoCloseable {
         Uno.as(XDialog.class, dialog).execute();
     }
 
-    /** What is typed first replaces what stands in the first field, as it does in a field that is reached by the Tab key. */
+    /** What is typed first replaces the content of the first field, as it does in a field that is reached by the Tab key. */
     private void selectFirst() throws com.sun.star.uno.Exception {
         for (XControl control : Uno.as(XControlContainer.class, dialog).getControls()) {
             XTextComponent field = UnoRuntime.queryInterface(XTextComponent.class, control);

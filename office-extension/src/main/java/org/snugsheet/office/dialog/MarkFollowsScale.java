@@ -9,7 +9,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
-/** Who chooses another scale is offered its usual mark, for that differs from scale to scale. */
+/** Choosing another scale offers its usual graduation, which differs from scale to scale. */
 public final class MarkFollowsScale implements XItemListener {
 
     private static final System.Logger LOG = System.getLogger(MarkFollowsScale.class.getName());

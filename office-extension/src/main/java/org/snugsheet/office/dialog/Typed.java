@@ -14,7 +14,7 @@ public final class Typed {
     private Typed() {}
 
     /**
-     * A number as it stands in a field at first.
+     * A number as a field first shows it.
      *
      * @param number the number
      * @param language the language of the window
@@ -25,7 +25,7 @@ public final class Typed {
     }
 
     /**
-     * The usual mark of a thermometer as it stands in a field at first.
+     * The usual mark of a thermometer as a field first shows it.
      *
      * @param scale the scale of the thermometer
      * @param language the language of the window
@@ -40,7 +40,7 @@ public final class Typed {
      *
      * @param typed what was typed, with a point or a comma
      * @return the number
-     * @throws Declined if it is none
+     * @throws Declined if it is not one
      */
     public static double number(String typed) {
         try {
@@ -56,7 +56,7 @@ public final class Typed {
      *
      * @param typed what was typed
      * @return the number
-     * @throws Declined if it is none
+     * @throws Declined if it is not one
      */
     public static int whole(String typed) {
         double number = number(typed);

@@ -41,7 +41,7 @@ public final class Curves {
      *
      * @param times the cells of the times from top to bottom, with their sheet
      * @param jars the jars
-     * @param surroundings what the jars stand in, as an argument of a formula
+     * @param surroundings the temperature around the jars, as an argument of a formula
      * @param mark the mark of the thermometer, as an argument of a formula
      * @param scale the scale of the chart, of the surroundings and of jars that name no other
      */
@@ -109,7 +109,7 @@ public final class Curves {
         return this;
     }
 
-    /** The times in minutes. Whoever types times of the day means them since the first; a stopwatch shows minutes already. */
+    /** The times in minutes: times of the day count from the first one; a stopwatch shows minutes already. */
     private String minutes() {
         List<String> cells = source.times();
         String last = cells.get(cells.size() - 1);
@@ -201,7 +201,7 @@ public final class Curves {
     }
 
     /**
-     * The first cell of a jar’s curve: it is empty as long as there is none.
+     * The first cell of a jar’s curve: it is empty as long as there is no curve.
      *
      * @param jar which jar, from 0
      * @return the cell

@@ -22,7 +22,7 @@ public final class DrawingForm {
     /**
      * What a block does not tell.
      *
-     * @param surroundings what the jars stand in, as typed
+     * @param surroundings the temperature around the jars, as typed
      * @param mark degrees from one mark to the next, as typed; empty for the usual one
      * @param scale the scale
      */
@@ -51,9 +51,9 @@ public final class DrawingForm {
      * Asks until the answers can be used or the window is cancelled.
      *
      * @param office the office’s context
-     * @param window the window in front of which it stands
+     * @param window the window behind it
      * @param language the language of the window
-     * @param first what stands in the fields at first
+     * @param first the first content of the fields
      * @param errorDisplay tells why answers cannot be used
      * @param selected the block
      * @return the source of the curves; empty if cancelled

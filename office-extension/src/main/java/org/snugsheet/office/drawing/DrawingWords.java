@@ -2,7 +2,7 @@ package org.snugsheet.office.drawing;
 
 import org.snugsheet.engine.Phrase;
 
-/** What stands on a chart and beside it; patterns of a MessageFormat. */
+/** The words on a chart and beside it; patterns of a MessageFormat. */
 public enum DrawingWords implements Phrase {
     /** The name of the tab. */
     PAGE("Curves"),
@@ -30,7 +30,7 @@ public enum DrawingWords implements Phrase {
     /** A block without names. */
     NO_NAMES(
             "The first row of the selection holds no names. Select the block with its head: a name over each column, the minutes on the left."),
-    /** Something else is selected. */
+    /** The selection is not a block of readings. */
     NO_BLOCK("Select the readings first: the names on top, the minutes on the left."),
     /** The title of the window. */
     ASK("Draw the curves"),

@@ -25,7 +25,7 @@ import org.snugsheet.office.words.Declined;
 /**
  * What is selected: a block of readings, and with it perhaps the cell or the column of the surroundings.
  *
- * @param sheet its sheet, as it stands before a cell in a formula
+ * @param sheet its sheet, as written before a cell in a formula
  * @param times the cells of the times
  * @param jars the jars that have a name or readings
  * @param surroundings the second part of the selection, if there is one
@@ -44,7 +44,7 @@ public record Selected(
      * Reads a selection.
      *
      * @param document the document
-     * @param selection what its window calls the selection; a single cell stands for all the filled cells around it
+     * @param selection what its window calls the selection; a single cell means all the filled cells around it
      * @return the block
      * @throws Declined if it is no block with a head of names, or one of too many jars
      * @throws com.sun.star.uno.Exception if the office fails

@@ -8,7 +8,7 @@ import com.sun.star.table.CellRangeAddress;
 import java.util.Optional;
 import org.snugsheet.office.uno.Uno;
 
-/** The filled part of cells: whoever selects whole columns, or the whole sheet, means what stands in them. */
+/** The filled part of cells: a selection of whole columns, or of the whole sheet, means what is in them. */
 final class UsedPart {
 
     private static final int FILLED = CellFlags.VALUE | CellFlags.DATETIME | CellFlags.STRING | CellFlags.FORMULA;

@@ -9,7 +9,7 @@ import org.snugsheet.engine.Phrase;
 /**
  * What one argument of a call was given.
  *
- * @param written the argument as it stands in the formula bar; empty if it was left out
+ * @param written the argument as the formula bar shows it; empty if it was left out
  * @param rows its values row by row, each a number, a text, or an empty text for a blank cell; empty if it was left out or
  *     could not be looked up
  * @param oneCell whether it is a single value and no range
@@ -31,7 +31,7 @@ record ArgumentValue(
      * What is wrong with how an argument is written.
      *
      * @param words a pattern of a MessageFormat
-     * @param what what stands for {0}
+     * @param what the value for {0}
      */
     record Fault(Phrase words, String what) {}
 

@@ -26,7 +26,7 @@ import java.util.regex.Pattern;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
-/** Looks up what the arguments of a call were given: constants, cells, names, and whatever else by a hidden copy. */
+/** Looks up what the arguments of a call were given: constants, cells, names, and anything else by a hidden copy. */
 final class ArgumentValues {
 
     /** Marks that look like quotation marks, with which a word is not quoted in a formula. */
@@ -128,7 +128,7 @@ final class ArgumentValues {
         return ArgumentValue.ofCells(written, rows, place, firstError(range, prefix(sheet, place)));
     }
 
-    /** Names the sheet of a cell that stands on another one. */
+    /** Names the sheet of a cell on another sheet. */
     private String prefix(XSpreadsheet sheet, CellRangeAddress place) {
         return place.Sheet == cell.Sheet ? "" : Uno.as(XNamed.class, sheet).getName() + ".";
     }

@@ -22,7 +22,7 @@ import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
-/** What is to be said of one cell. */
+/** The explanation of one cell. */
 public final class Explanation {
 
     /** The office’s error of a name that it does not know. */
@@ -53,7 +53,7 @@ public final class Explanation {
      * @param at the cell
      * @param language the language to say it in
      * @return a few paragraphs
-     * @throws Declined if there is nothing of ours in the cell
+     * @throws Declined if the cell has none of these functions
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static String of(XComponentContext office, XSpreadsheetDocument document, CellAddress at, Language language)
@@ -109,7 +109,7 @@ public final class Explanation {
         return String.join("\n\n", paragraphs);
     }
 
-    /** What is to be said of one call: its arguments line by line, what it answers, and why it cannot, if it cannot. */
+    /** Explains one call: its arguments line by line, and its answer or why there is none. */
     private record CallExplanation(
             Call call,
             List<ArgumentValue> givens,

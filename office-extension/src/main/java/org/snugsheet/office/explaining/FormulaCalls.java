@@ -17,7 +17,7 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 
-/** Takes the formula of a cell apart, with the office’s own parser, into the calls of our functions. */
+/** Takes the formula of a cell apart, with the office’s own parser, into the calls of Snugsheet functions. */
 final class FormulaCalls {
 
     /**
@@ -25,7 +25,7 @@ final class FormulaCalls {
      *
      * @param function the function
      * @param arguments the tokens of each argument; none where it is left out between separators
-     * @param isWhole whether the formula is this call and nothing else
+     * @param isWhole whether this call is the whole formula
      */
     record Call(FunctionDeclaration function, List<List<FormulaToken>> arguments, boolean isWhole) {}
 
@@ -78,7 +78,7 @@ final class FormulaCalls {
         return calls;
     }
 
-    /** What stands between two arguments in the formula bar. */
+    /** The separator between two arguments in the formula bar. */
     String separator() {
         return shownSeparator;
     }

@@ -27,7 +27,7 @@ record GivenTemperatures(FunctionDeclaration function, List<ArgumentValue> given
      *
      * @param matter what they are the temperatures of
      * @return the temperatures, each on its own scale if it has one
-     * @throws InvalidInputException if the scale of the call is none
+     * @throws InvalidInputException if the scale of the call is not a scale
      */
     Stream<Temperature> of(Matter matter) {
         Scale scale = scale();

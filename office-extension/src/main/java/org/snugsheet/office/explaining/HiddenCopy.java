@@ -37,9 +37,9 @@ final class HiddenCopy implements AutoCloseable {
     /**
      * What an expression answers.
      *
-     * @param written how it stands in the formula
+     * @param written as written in the formula
      * @param expression the same, with the sheet in each reference
-     * @param at the cell it stands in: names may mean other cells elsewhere
+     * @param at the cell of the formula: names may mean other cells elsewhere
      */
     ArgumentValue workedOut(String written, String expression, CellAddress at) throws com.sun.star.uno.Exception {
         XSpreadsheet page = page();
@@ -62,7 +62,7 @@ final class HiddenCopy implements AutoCloseable {
      * How large the table is that a whole formula answers with.
      *
      * @param formula the formula with the names that are typed, without what makes it a formula
-     * @param area the cells it stands in
+     * @param area the cells of the formula
      * @return rows and columns; one of each if it answers with a single value
      */
     CellRangeAddress sizeOf(String formula, CellRangeAddress area) throws com.sun.star.uno.Exception {

@@ -16,7 +16,7 @@ import org.snugsheet.office.words.Rounded;
 
 /**
  * Says in a sentence for a class what the number of a call means, rounded as far as it is known. The numbers beside it, such as
- * its error, are asked of our own functions, with the same arguments.
+ * its error, are asked of Snugsheet’s own functions, with the same arguments.
  */
 final class Meaning {
 
@@ -49,7 +49,7 @@ final class Meaning {
         try {
             return new Meaning(function, givens, language).of(answer instanceof Double number ? number : Double.NaN);
         } catch (InvalidInputException noSuchOption) {
-            // The call itself was answered, so nothing is to be said of its options here.
+            // The call itself was answered, so its options need no comment here.
             return Optional.empty();
         }
     }

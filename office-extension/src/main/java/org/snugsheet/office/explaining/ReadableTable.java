@@ -56,7 +56,7 @@ final class ReadableTable {
         }
     }
 
-    /** Words that what stands beside them would cut off get lines enough, and long ones a column as wide as a sentence needs. */
+    /** Texts that the next cell would cut off get enough lines, and long ones a column wide enough for a sentence. */
     private static void showWords(XCellRange table, Object[][] values, int column) throws com.sun.star.uno.Exception {
         int longest = 0;
         for (int row = 0; row < values.length; row++) {

@@ -74,7 +74,7 @@ public final class WholeTable {
     }
 
     /**
-     * The cells that a formula stands in.
+     * The cells that a formula fills.
      *
      * @return the whole of an array formula, otherwise the one cell
      * @throws com.sun.star.uno.Exception if the office fails

@@ -110,7 +110,7 @@ public record Investigation(
                 .toList();
     }
 
-    /** What stands over each jar. */
+    /** The heading over each jar. */
     List<String> names() {
         List<String> names = new ArrayList<>();
         for (int jar = 0; jar < jars; jar++) {

@@ -30,7 +30,7 @@ public final class InvestigationForm {
      * Asks until the answers can be laid out or the window is cancelled.
      *
      * @param office the office’s context
-     * @param window the window in front of which it stands
+     * @param window the window behind it
      * @param language the language of the window
      * @param usual the scale that is usual where the document is from
      * @param errorDisplay tells why answers cannot be laid out
@@ -79,7 +79,7 @@ public final class InvestigationForm {
         return String.valueOf(Investigation.usualInterval(minutes));
     }
 
-    /** Who changes how long to read is offered another interval, unless an own one was typed. */
+    /** A change of the time to read offers another interval, unless one was typed. */
     private static final class IntervalFollowsMinutes implements XTextListener {
 
         private final Form form;

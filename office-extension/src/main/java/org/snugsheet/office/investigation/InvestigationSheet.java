@@ -20,7 +20,7 @@ import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.DocumentRegion;
 import org.snugsheet.office.words.Language;
 
-/** The sheet of an investigation: what stands where on it. The page is nine columns wide, what works behind it further right. */
+/** The sheet of an investigation: what is where on it. The page is nine columns wide; the cells behind it are further right. */
 public final class InvestigationSheet {
 
     private static final String LAST = CellAddresses.LAST;
@@ -66,7 +66,7 @@ public final class InvestigationSheet {
     }
 
     /**
-     * Where whoever fills the page in begins.
+     * Where a person begins to fill in the page.
      *
      * @param plan what is planned
      * @return the first cell that can be typed into
@@ -122,9 +122,9 @@ public final class InvestigationSheet {
     }
 
     /**
-     * What may be typed stands in the first column, above the times, but for the readings: so Enter at the end of one column of
-     * readings leads to the top of the next, and nothing else that can be typed lies on that way. After the very last reading Enter
-     * begins anew at the top of the first column: there are the names, and a number typed over a name is asked about.
+     * Apart from the readings, all cells to type into are in the first column, above the times: so Enter at the end of one column of
+     * readings leads to the top of the next, and no other cell to type into lies on that way. After the very last reading Enter
+     * starts again at the top of the first column: there are the names, and a number typed over a name is asked about.
      */
     private void entries() throws com.sun.star.uno.Exception {
         ResultsSection.section(page, language, rows.readings(), InvestigationWords.READINGS);

@@ -2,7 +2,7 @@ package org.snugsheet.office.investigation;
 
 import org.snugsheet.engine.Phrase;
 
-/** What stands on the sheet of an investigation and in the window that asks for it; patterns of a MessageFormat. */
+/** The words on the sheet of an investigation and in the window that asks for it; patterns of a MessageFormat. */
 public enum InvestigationWords implements Phrase {
     /** The title of the window. */
     ASK("Lay out an investigation"),

@@ -59,7 +59,7 @@ record Rows(
                 chart + CHART_ROWS - 1);
     }
 
-    /** The row in which a jar, counted from 0, is named and its finding stands. */
+    /** The row with the name of a jar, counted from 0, and its finding. */
     int name(int jar) {
         return names + jar;
     }

@@ -10,8 +10,8 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.FunctionIndex;
 
 /**
- * What F1 does on a cell with one of our functions: the reference opens at that function. On any other cell nobody here answers,
- * and F1 is the office’s own; so it is when no Java is there.
+ * What F1 does on a cell with a Snugsheet function: the reference opens at that function. On any other cell there is no answer here,
+ * and F1 is the office’s own, as it is without Java.
  */
 public final class FunctionHelp {
 
@@ -20,7 +20,7 @@ public final class FunctionHelp {
 
     private FunctionHelp() {}
 
-    /** The function of ours that the chosen cell calls; of several the one that stands first in the reference. */
+    /** The function that the selected cell calls; of several, the one that comes first in the reference. */
     static Optional<FunctionDeclaration> asked(MenuInvocation choice) {
         XSelectionSupplier view = UnoRuntime.queryInterface(
                 XSelectionSupplier.class, choice.window().getController());

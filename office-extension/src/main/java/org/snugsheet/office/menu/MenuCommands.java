@@ -22,7 +22,7 @@ import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
-/** Does what a line of the menu stands for, in one window, and tells the user how it went. */
+/** Carries out a line of the menu, in one window, and tells the user how it went. */
 final class MenuCommands {
 
     private static final System.Logger LOG = System.getLogger(MenuCommands.class.getName());

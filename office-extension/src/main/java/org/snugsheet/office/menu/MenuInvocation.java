@@ -44,7 +44,7 @@ record MenuInvocation(XComponentContext office, XFrame window, List<PropertyValu
         return document;
     }
 
-    /** Whether nothing is to be said or asked. */
+    /** Whether to say and ask nothing. */
     boolean isQuiet() {
         return argument("Quiet").isPresent();
     }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.snugsheet.engine.Phrase;
 
-/** The lines of our menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
+/** The lines of the menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
 public enum MenuItem implements Phrase {
     /** A sheet to type readings into, with checks, results, chart and cautions. */
     LAY_OUT("line1", "lay-out", "~Lay out an investigation…"),
@@ -40,7 +40,7 @@ public enum MenuItem implements Phrase {
      * The line that belongs to an address.
      *
      * @param address such as {@code org.snugsheet:share}
-     * @return the line, if it is one of ours
+     * @return the line, if there is one
      */
     public static Optional<MenuItem> of(String address) {
         return Arrays.stream(values())

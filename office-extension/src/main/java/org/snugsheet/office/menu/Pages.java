@@ -146,7 +146,7 @@ final class Pages {
                         Uno.as(XDispatchProvider.class, choice.window()), ".uno:GoToCell", "", 0, new PropertyValue[] {
                             Uno.named("ToPoint", cell)
                         });
-        // However low that cell stands, the cautions at the top are read first; whoever types is taken to the cell.
+        // However low that cell is, the cautions at the top are read first; typing takes the view to the cell.
         Uno.as(XViewPane.class, choice.window().getController()).setFirstVisibleRow(0);
     }
 

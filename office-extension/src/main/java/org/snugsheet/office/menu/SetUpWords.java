@@ -2,11 +2,11 @@ package org.snugsheet.office.menu;
 
 import org.snugsheet.engine.Phrase;
 
-/** The line of our menu that works without Java, and what it tells. */
+/** The line of the menu that works without Java, and what it tells. */
 public enum SetUpWords implements Phrase {
     /** The line. The letter after ~ reaches it by the keyboard. */
     LINE("Is ~Java there?"),
-    /** A class of ours could be loaded. */
+    /** A class of the extension could be loaded. */
     READY("Snugsheet is ready: LibreOffice has found Java."),
     /** None could. */
     MISSING(

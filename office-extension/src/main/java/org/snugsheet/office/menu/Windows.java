@@ -76,7 +76,7 @@ final class Windows {
         }
     }
 
-    /** Shows what would be done, and asks whether it is to be. */
+    /** Shows what would be done, and asks whether to do it. */
     static boolean mayBringBack(MenuInvocation choice, String told) throws com.sun.star.uno.Exception {
         try (Form form = new Form(choice.office(), choice.language(), MenuWords.BRING_BACK)) {
             return form.text(choice.language().words(MenuWords.BRING_BACK_ASKED))

@@ -10,9 +10,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.snugsheet.office.sharing.Progress;
 
 /**
- * Work that takes a while, with a bar at the foot of the window. Whenever the bar moves, the office looks what else there is to do:
+ * Work that takes a while, with a bar at the foot of the window. Whenever the bar moves, the office handles what is waiting:
  * a key or a click of somebody who cannot wait would come in the middle of it. So until it is done the window takes none, and nothing
- * else is begun.
+ * new is begun.
  */
 final class Working implements Progress, AutoCloseable {
 

@@ -64,7 +64,8 @@ final class FunctionRegistry {
         return xml.child(parent, "prop", Map.of("oor:name", name));
     }
 
-    // English must always be there: an office set to “English function names” would else show a function as unknown.
+    // English must always be there: an office set to “English function names” would otherwise show a function as
+    // unknown.
     private void translated(Element parent, String name, Function<Language, String> words) {
         Element property = property(parent, name);
         for (Language language : Language.values()) {

@@ -72,7 +72,7 @@ final class HtmlReference {
         cautions();
     }
 
-    /** Whoever plans or reads a jar of warm water by this page meets them here. */
+    /** Teachers who plan or read a jar of warm water with this page see them here. */
     private void cautions() {
         html.append("<aside>\n");
         for (Caution caution : Caution.ofEveryLesson()) {

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Properties;
 import org.apache.commons.math3.util.FastMath;
 
-/** A library of somebody else’s that is packed into our jar. What is said of it is read from its own jar, so it is never out of date. */
+/** A library that is packed into the extension’s jar. What is said of it is read from its own jar, so it is never out of date. */
 enum Library {
     /** Least squares, distributions and linear algebra. */
     COMMONS_MATH("org.apache.commons", "commons-math3", "Apache-2.0", FastMath.class);

@@ -9,7 +9,7 @@ import org.snugsheet.office.menu.MenuWords;
 import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
-/** The registration of our menu in Calc’s menu bar, of F1 in Calc, and of what handles both. */
+/** The registration of the menu in Calc’s menu bar, of F1 in Calc, and of what handles both. */
 final class MenuRegistry {
 
     private static final String CALC = "com.sun.star.sheet.SpreadsheetDocument";
@@ -76,7 +76,7 @@ final class MenuRegistry {
         return registry.xml.text();
     }
 
-    /** F1 in Calc. The office asks {@link MenuHandler} first, and helps as ever where that has no answer. */
+    /** F1 in Calc. The office asks {@link MenuHandler} first, and shows its own help where that has no answer. */
     static String keys() {
         MenuRegistry registry = new MenuRegistry("Accelerators", "Office");
         Element modules = registry.node(registry.node(registry.xml.root(), "PrimaryKeys"), "Modules");

@@ -6,7 +6,7 @@ import org.snugsheet.engine.Phrase;
 enum PackageWords implements Phrase {
     /** Its name there. */
     NAME("Snugsheet"),
-    /** What it does, what it needs, and the one thing to do when the office has no Java, for then no code of ours can say so. */
+    /** What it does, what it needs, and the one thing to do when the office has no Java, for then no code of the extension can say so. */
     DESCRIPTION(
             "Cell functions that turn classroom thermometer readings into cooling curves, R-values of layered wraps and a"
                     + " fair comparison of materials. Needs LibreOffice 7.4 or newer and Java 17 or newer. If all our cells show"

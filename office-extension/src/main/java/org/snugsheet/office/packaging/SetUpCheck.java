@@ -9,14 +9,14 @@ import org.snugsheet.office.words.Language;
 
 /**
  * A macro in the office’s own Basic that says whether the office has a Java for us: the one thing that cannot be said in Java. It
- * asks for one of our services, which the office can only make if it can load our classes.
+ * asks for a service of the extension, which the office can only make if it can load the extension’s classes.
  */
 final class SetUpCheck {
 
     private static final String FOLDER = "basic/Snugsheet";
     private static final String SERVICE = "snugsheet.Check";
 
-    /** What the office calls from our menu. */
+    /** What the office calls from the menu. */
     static final String ADDRESS = "vnd.sun.star.script:Snugsheet.SetUp.Tell?language=Basic&location=application";
 
     private static final String MACRO = """

@@ -12,7 +12,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 
 /**
- * Writes a jar anew without compressing what is in it. The extension, a zip file itself, then compresses all classes as one: they
+ * Rewrites a jar without compressing what is in it. The extension, a zip file itself, then compresses all classes as one: they
  * are much alike, so it comes out a fifth smaller than with a compressed jar inside.
  */
 public final class StoredJar {

@@ -16,7 +16,7 @@ public enum CellStyleName {
     HEAD("Snug head"),
     /** The heading of a narrow column, which may take two lines. */
     NARROW_HEAD("Snug narrow head"),
-    /** What stands in a row, with its unit. */
+    /** The name of a row, with its unit. */
     LABEL("Snug label"),
     /** The label of an uncertainty, below that of its quantity. */
     SUBLABEL("Snug sublabel"),
@@ -28,7 +28,7 @@ public enum CellStyleName {
     SAMPLE("Snug input sample"),
     /** A calculated value. */
     RESULT("Snug result"),
-    /** A calculated value that is to be seen from afar. */
+    /** A calculated value that can be read from across the room. */
     ANSWER("Snug answer"),
     /** A calculated sentence in large type. */
     SENTENCE("Snug sentence"),
@@ -48,15 +48,15 @@ public enum CellStyleName {
     UNCERTAINTY("Snug uncertainty"),
     /** A calculated sentence. */
     MESSAGE("Snug message"),
-    /** What a result becomes when there is something to mend. */
+    /** A result when there is something to fix. */
     TROUBLE("Snug trouble"),
     /** What an input cell becomes when a finding speaks of it. */
     FOUND("Snug found"),
-    /** What a sentence becomes when there is something to mend. */
+    /** A sentence when there is something to fix. */
     TROUBLE_MESSAGE("Snug trouble message"),
     /** A calculated sentence in small type, in a line of many. */
     SMALL_MESSAGE("Snug small message"),
-    /** What it becomes when there is something to mend. */
+    /** The same when there is something to fix. */
     SMALL_TROUBLE("Snug small trouble"),
     /** What a sentence becomes when somebody could be hurt. */
     ALARM("Snug alarm"),

@@ -107,7 +107,7 @@ public final class ChartFrame {
     /**
      * Says what a chart shows, for somebody who cannot see it.
      *
-     * @param page the page on which it stands
+     * @param page the page it is on
      * @param name its own name
      * @param title its title
      * @param inWords what it shows

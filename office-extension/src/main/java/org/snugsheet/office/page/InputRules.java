@@ -70,7 +70,7 @@ public final class InputRules {
     }
 
     /**
-     * A choice from a list. Something else may be typed, such as a name that the functions know and the list does not; what cannot
+     * A choice from a list. Other things may be typed, such as a name that the functions know and the list does not; what cannot
      * be used is said by the checks of the page.
      *
      * @param address the cells
@@ -86,7 +86,7 @@ public final class InputRules {
     }
 
     /**
-     * A choice from a list, and nothing else.
+     * A choice from a list, which takes no other value.
      *
      * @param address the cells
      * @param listName the named range with the list

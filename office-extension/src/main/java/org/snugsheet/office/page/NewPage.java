@@ -9,7 +9,7 @@ import com.sun.star.util.XProtectable;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Declined;
 
-/** Adds a page of ours to somebody’s document: whole, or not at all. */
+/** Adds a page to somebody’s document: whole, or not at all. */
 public final class NewPage {
 
     private NewPage() {}

@@ -8,10 +8,10 @@ import org.snugsheet.office.uno.Uno;
 
 /** Looks up how numbers are to be written. */
 public final class NumberCode {
-    /** No language: the number is written with the decimal sign of whoever opens the document. */
+    /** No language: the number is written with the reader’s own decimal sign. */
     private static final Locale READERS = new Locale();
 
-    /** The language that codes are given in; whoever writes with a comma would take their point for a mark of thousands. */
+    /** The language of the codes; where a decimal comma is usual, their point would separate thousands. */
     private static final Locale CODES = new Locale("en", "US", "");
 
     private NumberCode() {}

@@ -48,7 +48,7 @@ public final class Page {
     }
 
     /**
-     * Puts a text into a cell, as it stands.
+     * Puts a text into a cell, unchanged.
      *
      * @param address the cell
      * @param text the text

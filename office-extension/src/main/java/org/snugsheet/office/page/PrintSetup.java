@@ -96,7 +96,7 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
     }
 
     /**
-     * Sets up a page that is not printed with the others; whoever wants it on paper sets its print range.
+     * Sets up a page that is not printed with the others; to have it on paper, set its print range.
      *
      * @param page the page
      * @throws com.sun.star.uno.Exception if the office refuses

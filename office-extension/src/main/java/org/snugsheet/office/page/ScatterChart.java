@@ -43,14 +43,14 @@ public record ScatterChart(String title, String across, String up, String inWord
      * Draws it.
      *
      * @param office the office’s context
-     * @param page the page on which it stands
-     * @param name its own name, of which there is none yet in the document; empty for one that the office gives
+     * @param page the page it is on
+     * @param name its name, which the document does not have yet; if empty, the office gives one
      * @param cells the cells that it covers
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public void draw(XComponentContext office, Page page, String name, String cells) throws com.sun.star.uno.Exception {
         var charts = Uno.as(XTableChartsSupplier.class, page.sheet()).getCharts();
-        // Without any cells the office gives a chart no access to the sheet; the first plot is put in anew below.
+        // Without any cells the office gives a chart no access to the sheet; the first plot is added again below.
         CellRangeAddress[] some = {
             plots.get(0).up().page().place(plots.get(0).up().address())
         };

@@ -36,7 +36,7 @@ public enum SeriesColor {
     private final int gap;
     private final int dot;
 
-    // Lengths in 1/100 mm; a dash of 0 is a full line, a dot of 0 is none.
+    // Lengths in 1/100 mm; a dash of 0 is a solid line, a dot of 0 is no dot.
     SeriesColor(int color, int symbol, int dash, int gap, int dot) {
         this.color = color;
         this.symbol = symbol;

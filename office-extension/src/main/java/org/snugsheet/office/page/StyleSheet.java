@@ -36,7 +36,7 @@ public final class StyleSheet {
     }
 
     /**
-     * Puts the styles into a new document, all of whose pages are ours.
+     * Puts the styles into a new document, all of whose pages are built here.
      *
      * @param document the document
      * @throws com.sun.star.uno.Exception if the office refuses

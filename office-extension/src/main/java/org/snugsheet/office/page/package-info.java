@@ -3,10 +3,10 @@
  * protection.
  *
  * <p>A {@link org.snugsheet.office.page.Page} is one sheet being filled; every other public class here does one thing to a page.
- * Which cells stand where, and what they say, is none of this package’s business. The menu of Calc uses it in somebody’s document,
+ * This package does not decide which cells a page has or what they say. The menu of Calc uses it in somebody’s document,
  * the worked sheets in documents of their own.
  *
- * <p>Everything goes through the office (UNO), nothing is written into files by hand. This package uses UNO and nothing else of
+ * <p>Everything goes through the office (UNO), nothing is written into files by hand. This package uses UNO and nothing more of
  * this project.
  */
 @NullMarked

@@ -24,7 +24,7 @@ import org.xml.sax.SAXException;
 
 /**
  * The parts of a finished file, to add to it what the office would not write, or would take long for: of an .ods or .xlsx those of
- * its package, of a .fods the file itself under the name of each part it stands for.
+ * its package, of a .fods the file itself under the name of each part that it holds.
  */
 final class FileParts {
 
@@ -64,7 +64,7 @@ final class FileParts {
     /**
      * The XML of a part, if the file has it.
      *
-     * @throws UnexpectedFile if that is none
+     * @throws UnexpectedFile if it is not one
      */
     Optional<Document> xml(String part) throws UnexpectedFile {
         byte[] content = contents.get(isFlat ? "" : part);
@@ -98,7 +98,7 @@ final class FileParts {
         contents.replace(isFlat ? "" : part, written.toByteArray());
     }
 
-    /** Writes the file anew. */
+    /** Writes the file again. */
     void write() throws IOException {
         if (isFlat) {
             Files.write(file, Optional.ofNullable(contents.get("")).orElseThrow());

@@ -34,7 +34,7 @@ final class FollowedCells {
 
     private static final int NAMED = DIFFERENT + 1;
 
-    /** The last of the columns that are worked out; behind it stand values. */
+    /** The last of the columns that are worked out; values follow it. */
     static final int NUMBER = NAMED + 1;
 
     private static final int VALUES = NUMBER + 1;

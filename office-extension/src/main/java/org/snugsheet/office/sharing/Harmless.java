@@ -15,7 +15,7 @@ import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * Whether a formula that somebody’s file carries may be written into a cell. Only what is listed here may: our functions, those of
+ * Whether a formula that somebody’s file carries may be written into a cell. Only what is listed here may: Snugsheet functions, those of
  * the office that work on nothing but the values they are given, cells of the same document, and names for such.
  */
 final class Harmless {
@@ -57,7 +57,7 @@ final class Harmless {
     }
 
     /**
-     * Looks at a formula of ours.
+     * Checks a Snugsheet formula.
      *
      * @param parts its parts
      * @return why it may not be written, if so
@@ -140,7 +140,7 @@ final class Harmless {
         return true;
     }
 
-    /** A name may stand for a formula, and for other names. */
+    /** A name may mean a formula, and other names. */
     private Optional<Reason> name(FormulaToken part, int depth) throws com.sun.star.uno.Exception {
         if (depth > DEEPEST_NAME || !(part.Data instanceof NameToken token)) {
             return Optional.of(new Reason(RefusalWords.NOT_UNDERSTOOD));

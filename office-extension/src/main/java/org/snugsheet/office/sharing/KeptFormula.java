@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * One of our formulas and where it stood.
+ * A Snugsheet formula and where it was.
  *
  * @param sheet the name of the sheet
  * @param cells the cell, or the range of an array formula, as in {@code B3} or {@code B3:E9}
@@ -75,7 +75,7 @@ record KeptFormula(
         return line;
     }
 
-    /** Read from such a line; empty if it is none. */
+    /** Read from such a line; empty if it is another. */
     static Optional<KeptFormula> read(String line) {
         String[] parts = line.split("&", -1);
         if (parts.length < PARTS) {
@@ -94,7 +94,7 @@ record KeptFormula(
                     named(rest, ANSWERS).map(KeptFormula::decoded).map(ShownValues::read),
                     named(rest, PLACES).map(KeptFormula::numbers).orElse(List.of())));
         } catch (IllegalArgumentException crafted) {
-            // No copy of ours was ever written so.
+            // No version of Snugsheet wrote a copy like that.
             return Optional.empty();
         }
     }

@@ -25,7 +25,7 @@ import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
-/** What calls our functions without being in a cell: names become their values; conditions of formats and of input are left out. */
+/** What calls Snugsheet functions without being in a cell: names become their values; conditions of formats and of input are left out. */
 final class LeftOut {
 
     private static final String SCRATCH = "_";

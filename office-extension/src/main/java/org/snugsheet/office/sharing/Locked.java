@@ -77,7 +77,7 @@ final class Locked {
         if (protection.isProtected()) {
             throw refusal.get();
         }
-        // Opening and closing a sheet paints it anew, after which the office records steps again, whatever it was told.
+        // Opening and closing a sheet repaints it, after which the office records steps again, whatever it was told.
         NoSteps.again(document);
         try {
             change.make();

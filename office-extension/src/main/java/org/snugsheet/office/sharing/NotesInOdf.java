@@ -12,7 +12,7 @@ import org.w3c.dom.Node;
 
 /**
  * Adds notes to the cells of an OpenDocument file as the office wrote it (OpenDocument 1.3, part 3: 9.1 tables, 14.1 annotations).
- * Rows and cells that stand for several alike are taken apart where one of them gets a note.
+ * Rows and cells that are repeated are taken apart where one of them gets a note.
  */
 final class NotesInOdf {
 
@@ -116,7 +116,7 @@ final class NotesInOdf {
         return new Lines(rows, ROWS_ALIKE);
     }
 
-    /** Rows stand in groups and in the rows that are printed on each page. */
+    /** Rows may be inside groups and inside the rows that are printed on each page. */
     private static void collectRows(Element in, List<Element> rows) {
         for (Element child : children(in)) {
             if (is(child, TABLE, "table-row")) {
@@ -138,7 +138,7 @@ final class NotesInOdf {
         return new Lines(cells, CELLS_ALIKE);
     }
 
-    /** Rows, or the cells of one, each of which may stand for several alike; asked for from the first to the last. */
+    /** Rows, or the cells of one, each of which may be repeated; asked for from the first to the last. */
     private static final class Lines {
 
         private final Iterator<Element> further;
@@ -152,7 +152,7 @@ final class NotesInOdf {
             this.alike = alike;
         }
 
-        /** The one at a place, which stands for no other afterwards. */
+        /** The one at a place, which is not repeated afterwards. */
         Element at(int place) throws UnexpectedFile {
             while (from + count <= place) {
                 if (!further.hasNext()) {

@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The page at which a file opens. The office keeps it only for a document that stands in a window, which a copy in the making does
+ * The page at which a file opens. The office saves it only for a document that is in a window, which a copy being made is
  * not; so it is added to the finished file, in the words of the office’s own view settings (.ods, .fods) and of ECMA-376, part 1,
  * 18.2.30, workbookView (.xlsx).
  *

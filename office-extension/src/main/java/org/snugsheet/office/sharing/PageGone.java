@@ -14,7 +14,7 @@ import org.snugsheet.office.page.NoSteps;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * The page “How this was worked out”, to be taken away and to come back as one of our own steps. The office’s own step ends the whole
+ * The page “How this was worked out”, taken away and brought back as a step of the extension’s own. The office’s own step ends the whole
  * office when a deletion is done once more while no window of this document is the current one. The caller keeps the office from
  * recording steps meanwhile.
  */
@@ -32,7 +32,7 @@ final class PageGone {
         this.place = Uno.as(XCellRangeAddressable.class, page).getRangeAddress().Sheet;
         Area used = FollowedCells.used(page);
         XCellRange all = page.getCellRangeByPosition(0, 0, used.right(), used.bottom());
-        // What stands there as a text, such as =COOL.RATE(…), would be taken for a formula: so texts come back as
+        // A text such as =COOL.RATE(…) would be taken for a formula: so texts come back as
         // values.
         this.values = Uno.as(XCellRangeData.class, all).getDataArray();
         this.formulas = Uno.as(XCellRangeFormula.class, all).getFormulaArray();

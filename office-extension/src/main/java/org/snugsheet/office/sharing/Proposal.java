@@ -20,8 +20,8 @@ import org.snugsheet.office.words.Declined;
 import org.snugsheet.office.words.Language;
 
 /**
- * What would be brought back into a copy, and what not and why. Copies come from strangers: a formula counts only while its answer
- * stands in the cell that carries its note, and only if it is {@link Harmless}.
+ * What would be brought back into a copy, and what not and why. Copies come from strangers: a formula counts only as long as its answer
+ * is still in the cell that carries its note, and only if it is {@link Harmless}.
  */
 final class Proposal {
 

@@ -8,7 +8,7 @@ import org.snugsheet.office.words.Language;
  * Why a formula stays out.
  *
  * @param pattern the sentence
- * @param values what stands for {@code {0}}, {@code {1}}, …
+ * @param values the values for {@code {0}}, {@code {1}}, …
  */
 record Reason(Phrase pattern, List<String> values) {
 

@@ -66,11 +66,11 @@ public final class ShareCopy {
     }
 
     /**
-     * Puts the value in the place of each of our formulas, and keeps the formulas.
+     * Puts the value in the place of each Snugsheet formula, and keeps the formulas.
      *
      * @param copy the document to change; the original is another one
      * @return how many formulas were replaced; 0 leaves the document as it was
-     * @throws Declined if it is such a copy already, or a sheet with one of our formulas or the document’s structure has a password
+     * @throws Declined if it is such a copy already, or a sheet with a Snugsheet formula or the document’s structure has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
@@ -127,7 +127,7 @@ public final class ShareCopy {
         found.forEach(formula -> pages.add(formula.sheet()));
         for (XSpreadsheet sheet : Uno.sheets(copy)) {
             String name = Uno.as(XNamed.class, sheet).getName();
-            // A page without a formula of ours may show answers of another one, and promise that they follow.
+            // A page without a Snugsheet formula may show answers of another page, and promise that they follow.
             List<Warning.Place> places =
                     pages.contains(name) ? Warning.places(sheet, followed) : Warning.promises(sheet);
             if (!places.isEmpty()) {

@@ -9,7 +9,7 @@ import java.util.Map;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * What stands in the cells of a sheet, read in blocks. The office tells each change of a document to every cell and range that was
+ * The contents of the cells of a sheet, read in blocks. The office tells each change of a document to every cell and range that was
  * ever handed out and is still held, and Java holds them for long: thousands of cells asked for one by one make each later change slow.
  */
 final class SheetBlocks {
@@ -40,7 +40,7 @@ final class SheetBlocks {
         }
     }
 
-    /** The value of a cell: a number, a text, or something else for an error. */
+    /** The value of a cell: a number, a text, or another object for an error. */
     Object value(int column, int row) throws com.sun.star.uno.Exception {
         return isUsed(column, row) ? block(column, row).values[row % ROWS][column % COLUMNS] : "";
     }

@@ -104,7 +104,7 @@ record ShownValues(List<List<Object>> rows) {
                 || written.equals("#N/A");
     }
 
-    /** Whether the cells hold values of any kind, or what stands for none, and no formula of somebody’s. */
+    /** Whether the cells hold values of any kind, or what is written for an error, and no formula of anybody’s. */
     static boolean areValues(SheetBlocks sheet, Area area) throws com.sun.star.uno.Exception {
         for (String[] row : sheet.formulas(area)) {
             for (String written : row) {

@@ -81,7 +81,7 @@ final class Warning {
         return found;
     }
 
-    /** A free line near the top; else below a page that is seen at once; else right of all. */
+    /** A free line near the top; otherwise below a page that is seen at once; otherwise right of everything. */
     private static Place free(XSpreadsheet sheet, Followed followed) throws com.sun.star.uno.Exception {
         Area used = FollowedCells.used(sheet);
         for (int row = 0; row < Math.min(FIRST_LINES, used.bottom()); row++) {

@@ -1,7 +1,7 @@
 /**
  * What the office’s interfaces make long-winded in Java, for every package that works on a document.
  *
- * <p>This package uses the office’s interfaces and nothing else of this project.
+ * <p>This package uses the office’s interfaces and no other package of this project.
  */
 @NullMarked
 package org.snugsheet.office.uno;

@@ -14,7 +14,7 @@ public final class Declined extends RuntimeException {
      * A reason.
      *
      * @param reason a sentence that says what to do, a pattern of a {@link java.text.MessageFormat}
-     * @param values what stands for {@code {0}}, {@code {1}}, …
+     * @param values the values for {@code {0}}, {@code {1}}, …
      */
     public Declined(Phrase reason, Object... values) {
         super(Language.ENGLISH.say(reason, values));

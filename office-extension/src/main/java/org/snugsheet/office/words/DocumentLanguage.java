@@ -16,7 +16,7 @@ public final class DocumentLanguage {
      * The language of a spreadsheet document.
      *
      * @param document the document, as the office hands it to a cell function
-     * @return the language of its default cell style if it is one of ours, else English
+     * @return the language of its default cell style if it is one of these, otherwise English
      */
     public static Language of(XPropertySet document) {
         try {
@@ -24,7 +24,7 @@ public final class DocumentLanguage {
                     ? Language.of(locale.Language)
                     : Language.ENGLISH;
         } catch (UnknownPropertyException | WrappedTargetException noLocale) {
-            // No document of Calc is without one; whoever else calls is spoken to in English.
+            // Every document of Calc has one; any other caller is answered in English.
             return Language.ENGLISH;
         }
     }

@@ -36,7 +36,7 @@ public enum Language {
      * The language nearest to a locale.
      *
      * @param tag a language tag such as {@code de-AT}
-     * @return that language if it is one of ours, else English
+     * @return that language if it is one of these, otherwise English
      */
     public static Language of(String tag) {
         String wanted = Locale.forLanguageTag(tag).getLanguage();
@@ -49,7 +49,7 @@ public enum Language {
     }
 
     /**
-     * All languages but English, which stands in the code.
+     * All languages but English, whose words are in the code.
      *
      * @return those that need a translation
      */
@@ -99,7 +99,7 @@ public enum Language {
      * A sentence with its values.
      *
      * @param pattern a phrase that is a {@link MessageFormat} pattern
-     * @param values what stands for {@code {0}}, {@code {1}}, …
+     * @param values the values for {@code {0}}, {@code {1}}, …
      * @return the sentence
      */
     public String say(Phrase pattern, Object... values) {
@@ -127,7 +127,7 @@ public enum Language {
         return found(FUNCTIONS, key, english);
     }
 
-    /** English words stand in for those that are missing, which a test does not allow; a cell would show an error else. */
+    /** English words replace missing ones, which a test does not allow; otherwise a cell would show an error. */
     private String found(String bundle, String key, String english) {
         if (this == ENGLISH) {
             return english;

@@ -5,7 +5,7 @@ import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.XComponentContext;
 import org.snugsheet.office.uno.Uno;
 
-/** The language of the office’s own menus, which our menu and dialogs speak too. */
+/** The language of the office’s own menus, which the menu and the dialogs of the extension speak too. */
 public final class OfficeLanguage {
 
     private static final String PROVIDER = "com.sun.star.configuration.ConfigurationProvider";
@@ -18,7 +18,7 @@ public final class OfficeLanguage {
      * The language an office is set to.
      *
      * @param office its context
-     * @return that language if it is one of ours, else English
+     * @return that language if it is one of these, otherwise English
      */
     public static Language of(XComponentContext office) {
         try {

@@ -74,7 +74,7 @@ class LettersTest {
         assertEquals(labels.size(), lettersOf(language, labels).size(), labels + " share a letter");
     }
 
-    /** Every keyboard of our languages has a key for each of them. */
+    /** Every keyboard of the four languages has a key for each of them. */
     private static Set<Character> lettersOf(Language language, List<? extends Phrase> labels) {
         Set<Character> letters = new TreeSet<>();
         for (Phrase label : labels) {

@@ -48,7 +48,7 @@ class DrawIT {
                 double minutes = sheet.at(cell(at, step)).number();
                 assertEquals(24.0 * step / 40, minutes, 1e-9);
                 assertEquals(3 + 38 * Math.exp(-0.045 * minutes), fitted(sheet, at, 0, step), 1e-6);
-                // The jar that was read in °F stands on the same axis.
+                // The jar that was read in °F is on the same axis.
                 assertEquals(3 + 38 * Math.exp(-0.02 * minutes), fitted(sheet, at, 1, step), 1e-6);
             }
         }
@@ -118,12 +118,12 @@ class DrawIT {
         }
     }
 
-    /** Whoever selects whole columns or the whole sheet means what stands in them, and does not wait. */
+    /** A selection of whole columns or of the whole sheet means what is in them, and nobody has to wait. */
     @ParameterizedTest
     @ValueSource(strings = {"A1:C1048576", "A1:AMJ1048576"})
     void wholeColumnsAndSheetsAreCut(String cells) {
         try (CalcDocument sheet = block()) {
-            // Below the block something else would be a reading; it is not there.
+            // Below the block other numbers would be readings; there are none.
             Instant start = Instant.now();
             String said = Menu.choose(
                     office,
@@ -185,7 +185,7 @@ class DrawIT {
         }
     }
 
-    /** The readings of a page that is laid out stand on a locked sheet: they are drawn, twice, and the lock stays. */
+    /** The readings of a page that is laid out are on a locked sheet: they are drawn, twice, and the lock stays. */
     @Test
     void aLockedSheetIsDrawnTwice() {
         try (CalcDocument sheet = block()) {

@@ -10,10 +10,10 @@ import org.snugsheet.office.functions.Families;
 import org.snugsheet.office.words.Language;
 
 /**
- * Walks every function that is declared to take a temperature of water, of what jars stand in, or of the weather, with each of these at
+ * Walks every function that is declared to take a temperature of water, of the surroundings of jars, or of the weather, with each of these at
  * 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both scales, as a number and as a text with its unit.
  *
- * <p>An answer that is a number cannot say anything else. So a caution counts as found where a person asks about the cell: in what
+ * <p>An answer that is a number cannot say more. So a caution counts as found where a person asks about the cell: in what
  * <em>Explain</em> says of it. Limits: 43 °C, UK Department for Education, Building Bulletin 87 (2003); −18 °C (0 °F), Child Care
  * Weather Watch (Healthy Child Care Iowa); −27 °C, Canadian Paediatric Society.
  */

@@ -60,7 +60,7 @@ class SeveralSheetsIT {
         sheet.close();
     }
 
-    /** The fact on which the rest stands: of each of the three kinds of argument only the first sheet arrives. */
+    /** The fact that the rest rests on: of each of the three kinds of argument only the first sheet arrives. */
     @Test
     void theOfficeHandsOverTheFirstSheetAlone() {
         double plain = rate("$Sheet1.$A$1:$A$5", "$Sheet1.$B$1:$B$5", "10");

@@ -239,7 +239,7 @@ class WholeTableIT {
         assertTrue(sheet.at("F5") instanceof CellResult.Blank);
     }
 
-    /** Whoever may type into all of the cells by hand may have the table there, too. */
+    /** Where a person may type into all of the cells, the table may go there, too. */
     @Test
     void cellsThatAreOpenInALockedSheetAreFilled() {
         sheet.formula("E3", REPORT);

@@ -66,7 +66,7 @@ class FilledInvestigationIT {
         }
     }
 
-    /** A finding names its place as the person sees it, stands above the readings, and marks the cell. */
+    /** A finding names its place as the person sees it, is above the readings, and marks the cell. */
     @Test
     void theChecksSpeakAtOnce() {
         try (CalcDocument sheet = office.newDocument()) {
@@ -94,7 +94,7 @@ class FilledInvestigationIT {
         }
     }
 
-    /** With a finding open a jar keeps its points but has no curve, and its reason stands whole in the ranking. */
+    /** With a finding open a jar keeps its points but has no curve, and the ranking gives its whole reason. */
     @Test
     void aJarHeldBackHasNoCurveAndSaysWhy() {
         try (CalcDocument sheet = office.newDocument()) {
@@ -225,7 +225,7 @@ class FilledInvestigationIT {
         return List.copyOf(marked);
     }
 
-    /** Which jars have a curve: from top to bottom of the sheet the numbers of three lines each stand beside each other. */
+    /** Which jars have a curve: from top to bottom of the sheet the numbers of three lines each are side by side. */
     private List<Boolean> curves(CalcDocument sheet, int jars) {
         List<List<CellResult>> behind = sheet.all("Investigation.AA1:AZ120");
         int row = 0;

@@ -28,7 +28,7 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
-/** The laid-out page as it stands before a teacher: where it opens, how Enter runs over it, how it goes on paper. */
+/** The laid-out page as a teacher meets it: where it opens, how Enter runs over it, how it goes on paper. */
 @ExtendWith(SharedOffice.class)
 class LaidOutPageIT {
 
@@ -40,7 +40,7 @@ class LaidOutPageIT {
         this.office = office;
     }
 
-    /** What works behind the page stands beyond the edge of a wide screen. */
+    /** The cells behind the page are beyond the edge of a wide screen. */
     @Test
     void thePageStandsAlone() {
         try (CalcDocument sheet = office.newDocument()) {
@@ -144,7 +144,7 @@ class LaidOutPageIT {
                 }
                 return cells;
             });
-            // After the very last reading Enter begins anew with the first cell of all: a name, over which no number is
+            // After the very last reading Enter starts again at the first cell of all: a name, over which no number is
             // typed.
             int names = sheet.rowOf("no wrap", "Investigation.A1");
             List<String> wanted = new ArrayList<>();

@@ -42,7 +42,7 @@ class BringBackIT {
         this.office = office;
     }
 
-    /** With two pages, an array, a note of somebody’s and the page of the copy, wherever that one stands. */
+    /** With two pages, an array, a note of somebody’s and the page of the copy, wherever that one is. */
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void undoAndRedoAsOftenAsOneLikes(boolean pageFirst, @TempDir Path folder) {

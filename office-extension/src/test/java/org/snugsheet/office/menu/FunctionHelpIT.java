@@ -19,7 +19,7 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.Uno;
 
-/** F1 on a cell of Calc: ours where one of our functions stands, else the office’s. */
+/** F1 on a cell of Calc: Snugsheet’s where a Snugsheet function is, otherwise the office’s. */
 @ExtendWith(SharedOffice.class)
 class FunctionHelpIT {
 

@@ -56,7 +56,7 @@ public final class Menu {
     }
 
     /**
-     * Calls an address of ours, as the menu and the keys do.
+     * Calls an address of the menu, as the menu and the keys do.
      *
      * @return what the user would be told
      */
@@ -143,7 +143,7 @@ public final class Menu {
         });
     }
 
-    /** Whether the window shows this sheet, counted from 0: a page of ours is filled before it is opened. */
+    /** Whether the window shows this sheet, counted from 0: a new page is filled before it is opened. */
     static boolean isOpen(Office office, CalcDocument sheet, int index) {
         return office.call(
                 "asking which sheet is open",

@@ -230,7 +230,7 @@ class PicturesIT {
         }
     }
 
-    /** Where the cursor stands at first, Enter leads on. */
+    /** Where the cursor is at first, Enter leads on. */
     private static void typingBeginsAtTheSurroundings(CalcDocument sheet, String page) {
         int mark = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1") - 2;
         for (String typed : new String[] {SURROUNDINGS, "2"}) {
@@ -244,7 +244,7 @@ class PicturesIT {
         assertEquals(2, sheet.at(page + ".A" + mark).number());
     }
 
-    /** Typing on after the last reading of a column fills the first of the next, and nothing else. */
+    /** Typing on after the last reading of a column fills the first of the next, and no other cell. */
     private static void enterRunsOnToTheNextColumn(CalcDocument sheet, String page) {
         int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
         int last = head + MINUTES.length;

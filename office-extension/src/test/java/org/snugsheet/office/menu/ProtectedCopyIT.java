@@ -81,7 +81,7 @@ class ProtectedCopyIT {
         }
     }
 
-    /** Somebody gave the copy’s sheet a password: nothing at all is changed, and nothing is to be undone. */
+    /** Somebody gave the copy’s sheet a password: nothing at all is changed, and there is nothing to undo. */
     @Test
     void withAPassword(@TempDir Path folder) {
         Path copy = shared(folder, "ods");

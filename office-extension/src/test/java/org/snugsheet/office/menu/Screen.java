@@ -15,7 +15,7 @@ import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import org.snugsheet.office.harness.Patience;
 
-/** The screen and the keyboard of whoever sits before the office. */
+/** The screen and the keyboard of a person in front of the office. */
 final class Screen {
 
     private static final Duration PATIENCE = Duration.ofSeconds(60);

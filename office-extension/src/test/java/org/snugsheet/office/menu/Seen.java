@@ -23,7 +23,7 @@ import org.snugsheet.office.harness.Patience;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * A window that stands open in the office, read by what is written on its parts and worked by the keyboard. Its accessibility would
+ * A window that is open in the office, read by what is written on its parts and worked by the keyboard. Its accessibility would
  * tell more, but from 26 on the office does not hand that out with its windows.
  */
 final class Seen {
@@ -151,7 +151,7 @@ final class Seen {
                 .findFirst();
     }
 
-    /** The windows that stand open; one may go while they are listed, and then is not among them. */
+    /** The windows that are open; one may go while they are listed, and then is not among them. */
     private static List<XTopWindow> shown(Office office) throws Exception {
         XExtendedToolkit toolkit = office.service("com.sun.star.awt.Toolkit", XExtendedToolkit.class);
         List<XTopWindow> windows = new ArrayList<>();

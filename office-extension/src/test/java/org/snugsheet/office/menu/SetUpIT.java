@@ -34,7 +34,7 @@ class SetUpIT {
         }
     }
 
-    /** Nobody of ours is there to help; the key must not be dead. */
+    /** Without Java Snugsheet cannot help; the key must still work. */
     private static void assertF1IsTheOffices(Office bare) {
         try (CalcDocument sheet = bare.newDocument()) {
             sheet.formula("A1", "WRAP.LAYER(20;0.04)");

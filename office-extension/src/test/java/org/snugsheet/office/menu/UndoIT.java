@@ -42,7 +42,7 @@ class UndoIT {
         }
     }
 
-    /** What is typed afterwards is undone as ever. */
+    /** What is typed afterward can be undone as usual. */
     @Test
     void typingIntoThePageIsUndone() {
         try (CalcDocument sheet = office.newDocumentInView()) {

@@ -69,7 +69,7 @@ class WindowsIT {
         }
     }
 
-    /** In German some cautions take two lines; with eight jars the surroundings stand below what most screens show. */
+    /** In German some cautions take two lines; with eight jars the surroundings are below what most screens show. */
     @Test
     void typingBeginsAtTheSurroundingsBelowTheCautions() {
         try (CalcDocument sheet = office.newDocumentInView().locale("de-DE")) {

@@ -64,7 +64,7 @@ class GeneratedFilesTest {
         }
     }
 
-    /** Whoever wants to know what an answer rests on finds a formula or a source; these three say all there is themselves. */
+    /** A reader who asks what an answer rests on finds a formula or a source; these three need neither. */
     @ParameterizedTest
     @MethodSource("functions")
     void everyFunctionSaysWhatItRestsOn(FunctionDeclaration function) {
@@ -173,7 +173,7 @@ class GeneratedFilesTest {
         assertFalse(declared.title().isBlank());
     }
 
-    /** The services stand in people’s files: this list grows with every new function, but a name on it never changes. */
+    /** People’s files hold these names: this list grows with every new function, but a name on it never changes. */
     @Test
     void namesThatFilesHoldAreForEver() {
         Set<String> stored = Families.functions().stream()

@@ -120,8 +120,8 @@ class InstallationIT {
     }
 
     /**
-     * Files of the profile that name us. The office itself keeps the unpacked old version of any extension that was ever
-     * replaced, as a way back while it replaces it, in a folder for temporary files that it never empties: not ours to remove.
+     * Files of the profile that name Snugsheet. The office itself keeps the unpacked old version of any extension that was ever
+     * replaced, as a way back while it replaces it, in a folder for temporary files that it never empties: not for an extension to remove.
      */
     private static List<String> leftInProfile(Office office) throws IOException {
         Path profile = office.folder().resolve("profile");

@@ -18,7 +18,7 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 
 /**
  * Packs one family of functions that is no part of Snugsheet as an extension of its own, with the same generated files as
- * ours. So it can stand beside ours in one office, to be compared with it.
+ * Snugsheet. So both can be in one office, to be compared.
  */
 public final class SecondExtension {
 

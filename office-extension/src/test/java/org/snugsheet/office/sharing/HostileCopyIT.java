@@ -45,7 +45,7 @@ class HostileCopyIT {
     private static final AtomicInteger CALLS = new AtomicInteger();
     private static ServerSocket socket;
 
-    /** Whoever is called here has been tricked. */
+    /** A call here means that the office was tricked. */
     @BeforeAll
     static void listen() throws IOException {
         socket = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
@@ -123,7 +123,7 @@ class HostileCopyIT {
         assertEquals(before, CALLS.get(), formula);
     }
 
-    /** Where the answer of the note no longer stands, nothing is written over. */
+    /** Where the answer of the note is gone, nothing is written over. */
     @Test
     void cellsWithoutTheNoteOrWithSomethingElseAreLeftAlone(Office office) {
         try (CalcDocument sheet = crafted(office, stored("=COOL.RATE(A1:A5;B1:B5;C1)"))) {
@@ -165,7 +165,7 @@ class HostileCopyIT {
         }
     }
 
-    /** Formulas that people do write, with functions of the office in and around ours. */
+    /** Formulas that people do write, with functions of the office in and around Snugsheet’s. */
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -237,7 +237,7 @@ class HostileCopyIT {
         return stored(text).replace("{url}", "http://127.0.0.1:" + socket.getLocalPort() + "/");
     }
 
-    /** As files hold the names of our functions. */
+    /** As files hold the names of Snugsheet functions. */
     private static String stored(String formula) {
         return formula.replaceAll("\\b(COOL|CHECK)\\.", "SNUGSHEET.$1.");
     }

@@ -32,7 +32,7 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.uno.Uno;
 
-/** What calls our functions outside of cells, somebody’s own notes, and long properties. */
+/** What calls Snugsheet functions outside of cells, somebody’s own notes, and long properties. */
 @ExtendWith(SharedOffice.class)
 class LeftOutIT {
 

@@ -103,7 +103,7 @@ class LockedCopyIT {
                                     .getCellByPosition(0, 0)
                                     .getValue()));
             close(office, twin);
-            // Others may have files of this name there as well; ours is the one with the words.
+            // Others may have files of this name there as well; the one looked for has the words.
             assertTrue(seen.stream()
                     .anyMatch(copy -> entry(copy, "META-INF/manifest.xml").contains("encryption-data")));
             assertTrue(

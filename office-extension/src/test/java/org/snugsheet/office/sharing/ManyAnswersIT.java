@@ -73,7 +73,7 @@ class ManyAnswersIT {
         }
     }
 
-    /** What stands in all cells that had a formula; of an error only that it is one. */
+    /** The contents of all cells that had a formula; of an error only that it is one. */
     private static List<String> answers(Office office, CalcDocument sheet, String[][] formulas) {
         Object[][] all = office.call(
                 "reading answers",

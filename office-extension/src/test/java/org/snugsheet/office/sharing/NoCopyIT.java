@@ -33,7 +33,7 @@ import org.snugsheet.office.uno.Uno;
 
 /**
  * Where no copy can be made: what was in the target’s place is still there and nothing beside it, the open document is as it was, the
- * user is told in plain words, and whoever is asked for help finds a trace in the log.
+ * user is told in plain words, and the log holds a trace for somebody who is asked for help.
  */
 @ExtendWith(SharedOffice.class)
 class NoCopyIT {

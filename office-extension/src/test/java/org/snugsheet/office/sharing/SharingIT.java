@@ -134,7 +134,7 @@ class SharingIT {
         }
     }
 
-    /** A number, a sum with ours within, an error, a text, a table, a formula of the office, and a note somebody wrote. */
+    /** A number, a sum with a Snugsheet function inside, an error, a text, a table, a formula of the office, and a note somebody wrote. */
     private static CalcDocument filled(Office office) {
         CalcDocument sheet = office.newDocument();
         sheet.numbersDown("A1", 0, 5, 10, 15, 20)

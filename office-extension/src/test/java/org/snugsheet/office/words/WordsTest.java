@@ -55,7 +55,7 @@ class WordsTest {
         return pairs.build();
     }
 
-    /** What a window offers for surroundings that nobody read stands in two places: the engine must know the word. */
+    /** What a window offers for surroundings that nobody read is in two places: the engine must know the word. */
     @ParameterizedTest
     @MethodSource("translated")
     void the_word_for_fitted_surroundings_is_understood(Language language) {

@@ -49,7 +49,7 @@ public final class CalcDocument implements AutoCloseable {
         return change("filling " + address, () -> cell(address).setValue(value));
     }
 
-    /** Puts a text into a cell, as it stands: {@code "21,5"} stays a text and {@code "=1"} too. */
+    /** Puts a text into a cell, unchanged: {@code "21,5"} stays a text and {@code "=1"} too. */
     public CalcDocument text(String address, String value) {
         return change(
                 "filling " + address,
@@ -90,14 +90,14 @@ public final class CalcDocument implements AutoCloseable {
                         .setFormulaArray(rows));
     }
 
-    /** Calculates every formula anew, also those that nothing has changed for. */
+    /** Recalculates every formula, also those that nothing has changed for. */
     public CalcDocument calculateAll() {
         return change(
                 "calculating",
                 () -> UnoObjects.as(XCalculatable.class, component).calculateAll());
     }
 
-    /** Sets the language that the document is written in, such as {@code de-DE}; its cells are not calculated anew. */
+    /** Sets the language that the document is written in, such as {@code de-DE}; its cells are not recalculated. */
     public CalcDocument locale(String tag) {
         Locale locale = Locale.forLanguageTag(tag);
         return change(
@@ -131,7 +131,7 @@ public final class CalcDocument implements AutoCloseable {
     }
 
     /**
-     * Where a text stands first in a column, from 1.
+     * The first row of a column with this text, from 1.
      *
      * @param top the first cell to look at, such as {@code Jars.A1}
      */

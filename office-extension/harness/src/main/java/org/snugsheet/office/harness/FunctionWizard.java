@@ -35,7 +35,7 @@ public record FunctionWizard(List<Function> functions) {
      * One function.
      *
      * @param name as shown and typed
-     * @param category the heading it stands under
+     * @param category the heading it is listed under
      */
     public record Function(String name, Category category, String description, List<Argument> arguments) {}
 

@@ -81,7 +81,7 @@ public final class Office implements AutoCloseable {
     }
 
     /**
-     * What a cell with this formula shows, in a sheet with nothing else in it.
+     * What a cell with this formula shows, in an otherwise empty sheet.
      *
      * @param formula in English with semicolons, such as {@code =SUM(1;2)}; the equals sign may be left out
      */
@@ -104,7 +104,7 @@ public final class Office implements AutoCloseable {
         return !closed.get() && process.isAlive();
     }
 
-    /** The running processes: the start script, the office, and what else they started. */
+    /** The running processes: the start script, the office, and what they started in turn. */
     public List<ProcessHandle> processes() {
         return process.living();
     }

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * is a script, the office itself its grandchild, and killing only the script leaves the office alive.
  */
 final class OwnProcess {
-    /** The system property that names how the office draws windows, such as {@code gtk3}; they then stand on a real screen. */
+    /** The system property that names how the office draws windows, such as {@code gtk3}; they are then on a real screen. */
     static final String SCREEN = "snugsheet.office.screen";
 
     private final Process process;

@@ -12,7 +12,7 @@ public final class Patience {
     private Patience() {}
 
     /**
-     * A limit that holds on a machine with nothing else to do, made longer by what this one has to do now: five programs that share
+     * A limit that holds on an idle machine, made longer by what this one has to do now: five programs that share
      * one processor take five times as long.
      */
     public static Duration scaled(Duration limit) {

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.extension.ParameterResolver;
  * }</pre>
  *
  * <p>The first kind has the .oxt named by the system property {@code snugsheet.oxt} installed, the second has nothing.
- * Each is started when first asked for, closed at the end of the run, and started anew if a test has broken it. Tests
+ * Each is started when first asked for, closed at the end of the run, and started again if a test has broken it. Tests
  * must close the documents that they open, and must not close the office.
  */
 public final class SharedOffice implements ParameterResolver {

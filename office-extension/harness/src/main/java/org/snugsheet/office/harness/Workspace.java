@@ -55,7 +55,7 @@ record Workspace(Path folder) {
         return text.endsWith("/") ? text.substring(0, text.length() - 1) : text;
     }
 
-    /** The user number of whoever runs the test, as the office puts it in the name of a pipe; "" where there is none. */
+    /** The number of the user who runs the test, as the office puts it in the name of a pipe; "" where there is none. */
     String user() {
         try {
             return Files.getAttribute(folder, "unix:uid").toString();

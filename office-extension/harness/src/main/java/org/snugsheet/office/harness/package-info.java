@@ -4,7 +4,7 @@
  *
  * <p>Start at {@link org.snugsheet.office.harness.Office}; a test class usually gets one by
  * {@link org.snugsheet.office.harness.SharedOffice}. Nothing in here knows a function of Snugsheet, so the package may
- * use the JDK, the UNO classes and JUnit, and nothing else of this project.
+ * use the JDK, the UNO classes and JUnit, and no other package of this project.
  *
  * <p>Needed on the machine: LibreOffice with Calc, and for an extension written in Java also its Java part (on Debian
  * {@code libreoffice-calc}, or {@code libreoffice-calc-nogui} for all but windows, and {@code libreoffice-java-common}). The
