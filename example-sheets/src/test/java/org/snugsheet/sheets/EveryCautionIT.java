@@ -161,7 +161,7 @@ class EveryCautionIT {
             assertTrue(said.contains("water of 60 °C (140 °F) is too hot for pupils"), said);
             assertTrue(said.contains("can freeze bare skin"), said);
             assertTrue(said.indexOf("too hot") < said.indexOf("freeze"), said);
-            assertFalse(said.contains("So it is with"), said);
+            assertFalse(said.contains("The same is true of"), said);
         }
     }
 

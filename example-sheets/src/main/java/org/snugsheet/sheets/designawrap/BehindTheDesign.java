@@ -191,7 +191,7 @@ final class BehindTheDesign {
                 "R-value of the side, m²·K/W",
                 "Two lying bars, of the bare jar and of the wrapped jar. Each is put together from the R-values of the"
                         + " film of water inside, of the layers from inside to outside, and of the film outside. Films and"
-                        + " glass hardly count beside the wrap, except for the film of air outside. The values stand in"
+                        + " glass hardly count beside the wrap, except for the film of air outside. The values are in"
                         + " the table beside the chart.",
                 new Plot.Cells(behind, "E30:M32"));
     }
@@ -211,7 +211,7 @@ final class BehindTheDesign {
                 "Temperature, °C or °F",
                 "Temperature against time. The full line is what to expect of the bare jar, the dashed line what to"
                         + " expect of the wrapped jar; circles and squares are what the class read of each; the gray line"
-                        + " is the surroundings. Both jars begin alike, and the bare one cools faster. The values stand on"
+                        + " is the surroundings. Both jars begin alike, and the bare one cools faster. The values are on"
                         + " the page " + NAME + ".",
                 plots);
     }

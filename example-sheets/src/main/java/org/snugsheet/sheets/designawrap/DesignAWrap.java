@@ -177,8 +177,8 @@ public final class DesignAWrap implements WorkedSheet {
                 .look("B7:B15", CellStyleName.INPUT)
                 .look("C7:H15", CellStyleName.HINT);
         page.text("A7", "Scale, C or F").text("B7", "C");
-        page.text("C7", "for all temperatures here; type them anew if you change it");
-        page.text("A8", "Water, millilitres").number("B8", VOLUME);
+        page.text("C7", "for all temperatures here; type them again if you change it");
+        page.text("A8", "Water, milliliters").number("B8", VOLUME);
         page.text("C8", "as much as a teacup holds");
         page.text("A9", "Inside radius, mm").number("B9", RADIUS);
         page.text("C9", "half of the way across the inside of the jar");
@@ -256,7 +256,7 @@ public final class DesignAWrap implements WorkedSheet {
     private static void rule(Page page) throws com.sun.star.uno.Exception {
         InputRules.on(page)
                 .only("B7", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .aboveZero("B8", "Water", "Millilitres of water in the jar.")
+                .aboveZero("B8", "Water", "Milliliters of water in the jar.")
                 .aboveZero("B9", "Inside radius", "Millimeters from the middle of the jar to its inside.")
                 .atLeast("B10", 0, "Empty glass jar", "Grams, as the kitchen scales say.")
                 .hint("B11", "Water at the start", "How warm the water is when the clock starts.")
@@ -272,13 +272,13 @@ public final class DesignAWrap implements WorkedSheet {
                 .aboveZero(
                         "C19:C24",
                         "Thickness",
-                        "Millimeters, as thick as it is on the jar. The usual one stands beside.")
+                        "Millimeters, as thick as it is on the jar. The usual one is beside it.")
                 .choice(
                         "B27:B28",
                         "materials",
                         "Material",
                         "Choose from the list. Blank: a thin lid or base, left bare.")
-                .aboveZero("C27:C28", "Thickness", "Millimeters. The usual thickness of one layer stands beside.")
+                .aboveZero("C27:C28", "Thickness", "Millimeters. The usual thickness of one layer is beside it.")
                 .aboveZero(
                         "B15", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
     }

@@ -194,7 +194,7 @@ public final class FirstFiveMinutes implements WorkedSheet {
                 "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 53 for 35: what"
                         + " do the words say?",
                 "What is a half-time?",
-                "The jar cools towards what is around it, never below. In each half-time it loses half of what it"
+                "The jar cools toward what is around it, never below. In each half-time it loses half of what it"
                         + " still is warmer. A good wrap makes it long.",
                 "Several jars?",
                 "which-wrap-wins compares eight groups. plan-the-lesson tells what to mix and when to read.");

@@ -41,7 +41,7 @@ public final class OneJarOneCurve implements WorkedSheet {
     // Warm tap water: common practice, no source.
     private static final double START = 41;
     private static final double MARK = 0.5;
-    private static final double MILLILITRES = 150;
+    private static final double MILLILITERS = 150;
     private static final long SEED = 20_261_215;
 
     @Override
@@ -139,7 +139,7 @@ public final class OneJarOneCurve implements WorkedSheet {
         page.text("A20", "Scale, C or F").text("C20", "C");
         page.formula("A21", Degrees.label("Around the jar, ")).number("C21", SURROUNDINGS);
         page.formula("A22", Degrees.label("Smallest mark, ")).number("C22", MARK);
-        page.text("A23", "Water, millilitres").number("C23", MILLILITRES);
+        page.text("A23", "Water, milliliters").number("C23", MILLILITERS);
     }
 
     private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
@@ -246,7 +246,7 @@ public final class OneJarOneCurve implements WorkedSheet {
                 .only("C20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
                 .hint("C21", "Around the jar", "How cold it is around the jar. Nobody read it? Type fit.")
                 .aboveZero("C22", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
-                .aboveZero("C23", "Water", "Millilitres of water in the jar.")
+                .aboveZero("C23", "Water", "Milliliters of water in the jar.")
                 .atLeast("E25", 0, "Minutes", "Minutes since the first reading.")
                 .hint("E26", "Temperature", "A temperature between the start and the surroundings.");
     }

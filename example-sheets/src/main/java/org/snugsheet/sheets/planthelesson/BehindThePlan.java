@@ -103,7 +103,7 @@ final class BehindThePlan {
                 "Expected temperature against time. The full line with circles is the bare jar, the dashed line with"
                         + " squares the wrapped jar; the symbols stand where the plan says to read. The gray line is the"
                         + " surroundings. Both jars begin alike, and the one with the larger cooling constant cools"
-                        + " faster. The values stand on the page " + NAME + ".",
+                        + " faster. The values are on the page " + NAME + ".",
                 List.of(
                         plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", SeriesColor.GRAY),
                         plot(Plot.Form.LINE, behind, column("A"), column("B"), "B5", SeriesColor.BLACK),

@@ -130,7 +130,7 @@ public final class PlanTheLesson implements WorkedSheet {
                 .look("B9:B20", CellStyleName.INPUT)
                 .look("C9:C20", CellStyleName.HINT);
         input(page, 9, "Reading lasts, minutes", 30, "from the first reading to the last");
-        input(page, 10, "Water in one jar, millilitres", 250, "as much as a teacup holds");
+        input(page, 10, "Water in one jar, milliliters", 250, "as much as a teacup holds");
         // Warm tap water: common practice, no source.
         input(page, 11, "Water at the start, °C", 40, "no more than 43 °C; see the words above");
         input(page, 12, "Surroundings, °C", 5, "");
@@ -143,7 +143,7 @@ public final class PlanTheLesson implements WorkedSheet {
                         + "\"measured by an adult; blank: no mixing\")");
         Highlight.when(page, "C13", hotTap, CellStyleName.HOT);
         input(page, 14, "Cold tap, °C", 12, "let it run first; blank: no mixing");
-        page.text("A15", "Water in the tub, millilitres")
+        page.text("A15", "Water in the tub, milliliters")
                 .text("C15", "blank: a tray of snow, or the open; for a tub such as 4000");
         input(page, 16, "Jars in the tub", 6, "all of them count");
         input(page, 17, "Room, °C", 21, "the air around the tub");
@@ -257,12 +257,12 @@ public final class PlanTheLesson implements WorkedSheet {
     private static void rule(Page page) throws com.sun.star.uno.Exception {
         InputRules.on(page)
                 .aboveZero("B9", "Reading lasts", "Minutes from the first reading to the last.")
-                .aboveZero("B10", "Water in one jar", "Millilitres in each jar.")
+                .aboveZero("B10", "Water in one jar", "Milliliters in each jar.")
                 .hint("B11", "Water at the start", "Degrees Celsius, no more than 43. An adult checks it.")
                 .hint("B12", "Surroundings", "Degrees Celsius around the jars: tub, snow or air.")
                 .hint("B13", "Hot tap", "Degrees Celsius. An adult measures it. Blank: no mixing.")
                 .hint("B14", "Cold tap", "Degrees Celsius, after it ran a while. Blank: no mixing.")
-                .aboveZero("B15", "Water in the tub", "Millilitres. Blank: the jars stand in the open.")
+                .aboveZero("B15", "Water in the tub", "Milliliters. Blank: the jars stand in the open.")
                 .atLeast("B16", 1, "Jars in the tub", "How many stand in it at once: a whole number.")
                 .hint("B17", "Room", "Degrees Celsius of the air in the room.")
                 .aboveZero("B18", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")

@@ -132,7 +132,7 @@ public final class PupilPages implements WorkedSheet {
         numbers.text("T2", "Scales").text("T3", "C").text("T4", "F").look("T2:T4", CellStyleName.HINT);
         book.names().fixed("scales", numbers, "T3:T4");
         InputRules.on(page)
-                .hint("B6", "Our group", "The name of the group; it stands on all pages.")
+                .hint("B6", "Our group", "The name of the group; it is on all pages.")
                 .hint("D6", "Our wrap", "What the jar is wrapped in; or leave it blank for children to write or draw.")
                 .hint(
                         "F6",

@@ -236,7 +236,7 @@ public final class AsRead {
         page.formula(
                 grid.first() + "" + (grid.lastRow() + 7),
                 "=IFERROR(" + finding("MATCH(" + IN_A_JAR + ";hot_lines;0)") + "&IF(" + inJars
-                        + "=1;\"\";\" So it is with \"&(" + inJars + "-1)&\" more.\")&IFERROR(\" \"&" + cold
+                        + "=1;\"\";\" The same is true of \"&(" + inJars + "-1)&\" more.\")&IFERROR(\" \"&" + cold
                         + ";\"\");IFERROR(" + finding(around) + ";\"\"))");
         // Joined with "" again, or a text of the table would equal no other text.
         page.look(cells, CellStyleName.RESULT)

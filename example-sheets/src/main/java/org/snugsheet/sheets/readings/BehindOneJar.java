@@ -120,7 +120,7 @@ public final class BehindOneJar {
                                 ? ", two thin dashed lines beside it are the limits between which the curve lies with"
                                         + " 95 % certainty"
                                 : "")
-                        + ". The lowest dashed line is the surroundings. The values stand on the page " + NAME + ".",
+                        + ". The lowest dashed line is the surroundings. The values are on the page " + NAME + ".",
                 plots);
     }
 

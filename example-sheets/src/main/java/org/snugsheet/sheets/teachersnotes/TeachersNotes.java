@@ -51,7 +51,7 @@ public final class TeachersNotes implements WorkedSheet {
                         TITLE,
                         "What heat does, what children often think it does, what to ask, how to read the ±, and how to"
                                 + " keep hands safe.",
-                        "no warmer than 43 °C (109 °F), and an adult pours. More about safety stands at the end; your"
+                        "no warmer than 43 °C (109 °F), and an adult pours. More about safety is at the end; your"
                                 + " school’s policy and local rules come first.")
                 .writeNarrow(page, "E");
         writeHelper(page);
@@ -111,9 +111,9 @@ public final class TeachersNotes implements WorkedSheet {
     private static void rule(Page page) throws com.sun.star.uno.Exception {
         InputRules.on(page)
                 .hint("B8", "The first value", "A half-time, a cooling constant, an R-value: any result with a ±.")
-                .aboveZero("B9", "Its ±", "The standard error that stands below or beside the value.")
+                .aboveZero("B9", "Its ±", "The standard error, below or beside the value.")
                 .hint("B10", "The second value", "The same of another jar, in the same unit.")
-                .aboveZero("B11", "Its ±", "The standard error that stands below or beside the value.")
+                .aboveZero("B11", "Its ±", "The standard error, below or beside the value.")
                 .hint("E8", "Warm water", "How warm the water is, measured by an adult.")
                 .only("E9", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.");
     }

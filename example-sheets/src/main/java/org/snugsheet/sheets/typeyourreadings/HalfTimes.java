@@ -42,7 +42,7 @@ final class HalfTimes {
                 "Half-times of the jars that can be used",
                 "minutes",
                 "One lying bar for each jar that no check accuses: its half-time in minutes. The longer the bar, the"
-                        + " better the wrap. The values stand on the page " + NAME + ".",
+                        + " better the wrap. The values are on the page " + NAME + ".",
                 10,
                 new Plot.Cells(page, "A5:B" + last));
     }

@@ -170,7 +170,7 @@ final class BehindTheChart {
                 "Temperature, °C",
                 "Temperature of each jar against time. Symbols are the readings, lines the fitted curves, the gray"
                         + " line the surroundings. All jars begin near 40 °C; the bare jar cools fastest and the one in"
-                        + " dry leaves slowest. The values stand in the table beside the chart and on the"
+                        + " dry leaves slowest. The values are in the table beside the chart and on the"
                         + " page " + NAME + ".",
                 plots);
     }
@@ -213,7 +213,7 @@ final class BehindTheChart {
                 "Temperature, °C",
                 "Temperature of one jar against time. Circles are the readings, the full line is the fitted curve, two"
                         + " thin dashed lines just below and above it are the limits between which the curve lies with 95"
-                        + " % certainty. The values stand on the page " + NAME + ".",
+                        + " % certainty. The values are on the page " + NAME + ".",
                 plots);
     }
 

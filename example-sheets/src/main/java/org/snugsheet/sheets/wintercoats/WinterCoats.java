@@ -259,6 +259,6 @@ public final class WinterCoats implements WorkedSheet {
                 .aboveZero(
                         "G" + FIRST_ANIMAL + ":G" + lastAnimal,
                         "Thickness",
-                        "Millimeters, as thick as it stands on the animal.");
+                        "Millimeters, as thick as it is on the animal.");
     }
 }

@@ -190,7 +190,7 @@ public final class Options {
     /**
      * The amounts of water in two vessels.
      *
-     * @param amount what was given for the one, in millilitres
+     * @param amount what was given for the one, in milliliters
      * @param other what was given for the other
      * @return both volumes; none when both are left out
      * @throws org.snugsheet.engine.InvalidInputException if only one is given, or it is no number above zero

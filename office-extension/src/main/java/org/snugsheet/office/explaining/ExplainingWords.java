@@ -29,8 +29,8 @@ enum ExplainingWords implements Phrase {
             "{0} is neither a cell nor a name known here. If it is a word, it needs quotation marks round it: \"{0}\"."),
     SEVERAL_SHEETS("{0} goes through several sheets. Give cells of one sheet."),
     ERROR_GIVEN("It cannot answer, because {0} shows an error. Fix that first."),
-    TOO_MANY("It was given {0} arguments but takes {1} at most. Count what stands between the signs {2}"),
-    TOO_FEW("It was given {0} arguments but needs {1}. Count what stands between the signs {2}"),
+    TOO_MANY("It was given {0} arguments but takes {1} at most. Count what is between the signs {2}"),
+    TOO_FEW("It was given {0} arguments but needs {1}. Count what is between the signs {2}"),
     ANOTHER_PART("It can answer, but another part of the formula cannot, so the cell shows {0}."),
     ARRAY_NEEDED(
             "It can answer, but {0} works out many cells at once, and a formula does so only if it is entered with Ctrl+Shift+Enter (on a Mac ⌘+Shift+Enter) in place of Enter. As it is, the cell shows {1}."),

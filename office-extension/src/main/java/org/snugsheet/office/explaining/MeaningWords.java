@@ -9,7 +9,7 @@ enum MeaningWords implements Phrase {
             "Each minute the jar makes up {0} % of what it is colder than its surroundings, give or take {1} %."),
     STARTED_AT("At minute 0 the jar was at {0} {2}, give or take {1}."),
     SURROUNDINGS_GIVEN("The surroundings were at {0} {1}, as you gave them."),
-    SURROUNDINGS_FITTED("The readings run towards {0} {2}, give or take {1}: so warm the surroundings should be."),
+    SURROUNDINGS_FITTED("The readings run toward {0} {2}, give or take {1}: so warm the surroundings should be."),
     OFF_THE_CURVE("A reading lies about {0} {1} from the curve."),
     AT_THAT_TIME("At that time the jar is at about {0} {1}."),
     AFTER_MINUTES("The jar gets there after about {0} minutes."),

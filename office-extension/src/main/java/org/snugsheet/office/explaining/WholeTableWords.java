@@ -5,12 +5,12 @@ import org.snugsheet.engine.Phrase;
 /** What is said when a whole table is asked for; patterns of a MessageFormat. */
 public enum WholeTableWords implements Phrase {
     /** It worked. */
-    SHOWN("The whole table stands in {0}."),
+    SHOWN("The whole table is in {0}."),
     NO_TABLE(
             "The formula in cell {0} does not answer with a table. Choose a cell with a formula such as =COOL.REPORT(…), then try again."),
     NO_ANSWER("The formula in cell {0} cannot answer. Choose Explain this cell to hear why."),
     ONE_VALUE("The formula in cell {0} takes one value out of a table; the cell shows it whole."),
-    IS_WHOLE("The whole table already stands in {0}."),
+    IS_WHOLE("The whole table is already in {0}."),
     IN_THE_WAY(
             "The table needs the cells {0}, but there is something in {1}. Move that, or the formula, to where there is room."),
     MANY_IN_THE_WAY(

@@ -9,12 +9,12 @@ public enum MenuWords implements Phrase {
             "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
     FAILED(
-            "That did not work. Save your work, close LibreOffice, start it again and choose this once more. Whoever helps you finds the details in what LibreOffice writes to its console."),
+            "That did not work. Save your work, close LibreOffice, start it again and choose this once more. Somebody who helps you can find the details in what LibreOffice writes to its console."),
     REFERENCE_OPENED("The function reference opens in the web browser. If no browser comes up, open this file: {0}"),
     STAYS_PUT("Undo cannot take this sheet away again. To be rid of it, delete the sheet."),
     NO_SHEET("Open a spreadsheet first."),
     NO_CELL("Choose a cell first."),
-    NO_REFERENCE("The function reference is not installed here. Install the extension anew."),
+    NO_REFERENCE("The function reference is not installed here. Install the extension again."),
     EXPLAINED("Explain this cell"),
     WHERE_TO("Make a copy to share"),
     SHEET("sheet"),
@@ -23,7 +23,7 @@ public enum MenuWords implements Phrase {
     BRING_BACK_ASKED(
             "This is what will be written. Formulas out of a file can be anybody’s: go on only if you know where it comes from."),
     COPY_TITLE("Make a copy to share"),
-    COPY_PASSWORD_ASKED("This document has a password. Give one for the copy; whoever gets the copy needs it."),
+    COPY_PASSWORD_ASKED("This document has a password. Give one for the copy; the people who get it need it."),
     PASSWORD("~Password"),
     PASSWORD_AGAIN("Password ~again"),
     PASSWORD_EMPTY("Type a password."),

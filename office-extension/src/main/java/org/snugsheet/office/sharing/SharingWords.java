@@ -38,7 +38,7 @@ enum SharingWords implements Phrase {
     BROUGHT_BACK("Formulas back in their cells: {0}. Save the document to keep them."),
     PAGE_STAYS("The page “{0}” stays, because something was written on it or refers to it."),
     OTHER_ENDING("Let the name of the file end with .ods or .xlsx."),
-    IS_NO_COPY("This document keeps no formulas of ours: it is no copy that was made to share.");
+    IS_NO_COPY("This document keeps no Snugsheet formulas: it is not a copy that was made to share.");
 
     private final String english;
 

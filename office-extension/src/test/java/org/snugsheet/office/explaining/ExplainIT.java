@@ -135,7 +135,7 @@ class ExplainIT {
             sheet.formula("B2", "1/0");
             assertHas("B2 shows an error", explained(office, sheet, "COOL.RATE(A1:A5;B1:B5;C1)"));
             assertHas(
-                    "given 2 arguments but needs 3. Count what stands between the signs ,",
+                    "given 2 arguments but needs 3. Count what is between the signs ,",
                     explained(office, sheet, "COOL.RATE(A1:A5;B1:B5)"));
             assertHas("none of Snugsheet’s functions", explained(office, sheet, "SUM(A1:A5)"));
             assertHas("a name that is not known", explained(office, sheet, "COOL.RAET(A1)"));

@@ -64,11 +64,11 @@ class WholeTableIT {
         sheet.formula("E3", REPORT);
         assertEquals("Quantity", sheet.at("E3").text());
         String said = chosen("E3");
-        assertTrue(said.matches("The whole table stands in E3:J1\\d\\."), said);
+        assertTrue(said.matches("The whole table is in E3:J1\\d\\."), said);
         assertEquals("unit", sheet.at("J3").text());
         assertEquals(17.506, sheet.at("F5").number(), 0.001);
         assertTrue(sheet.formulaAt("J5").startsWith("{=SNUGSHEET.COOL.REPORT("), sheet.formulaAt("J5"));
-        assertTrue(chosen("F5").startsWith("The whole table already stands in E3:"));
+        assertTrue(chosen("F5").startsWith("The whole table is already in E3:"));
     }
 
     /** Numbers are shown as a person reads them and stay whole; what somebody formatted stays as it is. */
@@ -117,7 +117,7 @@ class WholeTableIT {
                 List.of("OFFSET(A1;0;0;5;1)", "INDIRECT(\"A1:A5\")", "INDIRECT(\"R1C1:R5C1\";0)", "INDEX(A1:B5;0;1)")) {
             sheet.formula("E3", "COOL.REPORT(" + address + ";B1:B5;C1)");
             String said = chosen("E3");
-            assertTrue(said.startsWith("The whole table stands in E3:J1"), address + ": " + said);
+            assertTrue(said.startsWith("The whole table is in E3:J1"), address + ": " + said);
             assertEquals(17.506, sheet.at("F5").number(), 0.001, address);
             undo();
             sheet.formula("E3", "");
@@ -156,12 +156,12 @@ class WholeTableIT {
     void aTableThatGrewIsShownWholeAgain() {
         sheet.arrayFormula("E3:F5", REPORT);
         String said = chosen("F4");
-        assertTrue(said.startsWith("The whole table stands in E3:J1"), said);
+        assertTrue(said.startsWith("The whole table is in E3:J1"), said);
         undo();
         assertTrue(sheet.formulaAt("F5").startsWith("{="), sheet.formulaAt("F5"));
         assertTrue(sheet.at("G5") instanceof CellResult.Blank);
         sheet.arrayFormula("E20:Z60", REPORT);
-        assertTrue(chosen("E20").startsWith("The whole table stands in E20:J"));
+        assertTrue(chosen("E20").startsWith("The whole table is in E20:J"));
         assertTrue(sheet.at("Z60") instanceof CellResult.Blank);
     }
 
@@ -172,7 +172,7 @@ class WholeTableIT {
         note(5, 3, "mine inside");
         sheet.text("F4", "");
         sheet.arrayFormula("E3:F5", REPORT);
-        assertTrue(chosen("F4").startsWith("The whole table stands in E3:J1"));
+        assertTrue(chosen("F4").startsWith("The whole table is in E3:J1"));
         assertEquals(List.of("mine on the first", "mine inside"), notes());
         undo();
         assertEquals(List.of("mine on the first", "mine inside"), notes());
@@ -250,7 +250,7 @@ class WholeTableIT {
         });
         protect("secret");
         String said = chosen("E3");
-        assertTrue(said.startsWith("The whole table stands in E3:J1"), said);
+        assertTrue(said.startsWith("The whole table is in E3:J1"), said);
         assertEquals(17.506, sheet.at("F5").number(), 0.001);
     }
 
@@ -277,7 +277,7 @@ class WholeTableIT {
             if (function.isTable()) {
                 sheet.formula("E3", function.function().example());
                 String said = chosen("E3");
-                assertTrue(said.startsWith("The whole table stands in E3:"), function.name() + ": " + said);
+                assertTrue(said.startsWith("The whole table is in E3:"), function.name() + ": " + said);
                 undo();
                 sheet.formula("E3", "");
             }
