@@ -152,7 +152,7 @@ public final class Form implements AutoCloseable {
             throws com.sun.star.uno.Exception {
         controls.button(ACCEPT, language.words(DialogWords.ACCEPT), PushButtonType.STANDARD, true, 2);
         controls.button("cancel", language.words(DialogWords.CANCEL), PushButtonType.CANCEL, false, 1);
-        Accepting<T> accepting = new Accepting<>(dialog, language, errorDisplay, answers);
+        AcceptListener<T> accepting = new AcceptListener<>(dialog, language, errorDisplay, answers);
         Uno.as(XButton.class, control(ACCEPT)).addActionListener(accepting);
         show(above);
         return accepting.answered();

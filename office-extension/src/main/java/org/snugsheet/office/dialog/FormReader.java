@@ -1,7 +1,7 @@
 package org.snugsheet.office.dialog;
 
 import org.snugsheet.engine.InvalidInputException;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /**
  * What the fields of a form say, taken together.
@@ -15,7 +15,7 @@ public interface FormReader<T> {
      *
      * @return the answers
      * @throws com.sun.star.uno.Exception if the office fails
-     * @throws Declined if they do not go together
+     * @throws DeclinedException if they do not go together
      * @throws InvalidInputException if one of them is no answer
      */
     T read() throws com.sun.star.uno.Exception;

@@ -42,7 +42,7 @@ public final class MarkFollowsScale implements XItemListener {
     @Override
     public void itemStateChanged(ItemEvent chosen) {
         try {
-            form.write(mark, Typed.usualMark(scales.get(chosen.Selected), language));
+            form.write(mark, TypedValue.usualMark(scales.get(chosen.Selected), language));
         } catch (com.sun.star.uno.Exception gone) {
             // The list is the office’s: nothing may be thrown into it, and the mark can still be typed.
             LOG.log(System.Logger.Level.WARNING, "The usual graduation was not offered", gone);

@@ -9,7 +9,7 @@ import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.MarkFollowsScale;
-import org.snugsheet.office.dialog.Typed;
+import org.snugsheet.office.dialog.TypedValue;
 import org.snugsheet.office.words.Language;
 
 /** The window that asks what a selected block does not tell. */
@@ -35,9 +35,9 @@ public final class DrawingForm {
          * @return the source of the curves
          * @throws org.snugsheet.engine.InvalidInputException if the mark is no number above zero
          */
-        public Curves.Source of(Selected selected) {
+        public Curves.Source of(SelectedBlock selected) {
             Graduation usual = Graduation.usual(scale);
-            Graduation used = mark.isBlank() ? usual : Graduation.of(Typed.number(mark), scale);
+            Graduation used = mark.isBlank() ? usual : Graduation.of(TypedValue.number(mark), scale);
             return new Curves.Source(
                     selected.times(),
                     selected.jars(),
@@ -65,7 +65,7 @@ public final class DrawingForm {
             Language language,
             FormReader first,
             ErrorDisplay errorDisplay,
-            Selected selected)
+            SelectedBlock selected)
             throws com.sun.star.uno.Exception {
         try (Form form = new Form(office, language, DrawingWords.ASK)) {
             form.field("Surroundings", DrawingWords.SURROUNDINGS, first.surroundings())

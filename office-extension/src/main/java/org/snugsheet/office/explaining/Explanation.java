@@ -19,7 +19,7 @@ import org.snugsheet.office.declare.FunctionDeclaration.ArgumentDeclaration;
 import org.snugsheet.office.explaining.FormulaCalls.Call;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** The explanation of one cell. */
@@ -53,7 +53,7 @@ public final class Explanation {
      * @param at the cell
      * @param language the language to say it in
      * @return a few paragraphs
-     * @throws Declined if the cell has none of these functions
+     * @throws DeclinedException if the cell has none of these functions
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static String of(XComponentContext office, XSpreadsheetDocument document, CellAddress at, Language language)
@@ -63,7 +63,7 @@ public final class Explanation {
         FormulaCalls formula = FormulaCalls.in(document, at);
         List<Call> calls = formula.of(cell.getFormula());
         if (calls.isEmpty()) {
-            throw new Declined(
+            throw new DeclinedException(
                     cell.getError() == NO_NAME ? ExplainingWords.UNKNOWN_NAME : ExplainingWords.NO_FUNCTION_OF_OURS,
                     name);
         }

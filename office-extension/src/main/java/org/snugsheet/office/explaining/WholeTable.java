@@ -25,7 +25,7 @@ import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /** Puts the whole table of a formula into the sheet, where the cell shows only its first head. */
 public final class WholeTable {
@@ -51,7 +51,7 @@ public final class WholeTable {
      * @param at the cell, or any cell of a table that is to have its right size
      * @param undo what the user takes back with one Undo
      * @return the cells of the table
-     * @throws Declined if there is no table, no room for it, or nothing may be changed
+     * @throws DeclinedException if there is no table, no room for it, or nothing may be changed
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static CellRangeAddress show(
@@ -61,7 +61,7 @@ public final class WholeTable {
         WholeTable table = new WholeTable(sheet, area(document, at));
         String formula = table.formula(document);
         if (Uno.as(XStorable.class, document).isReadonly()) {
-            throw new Declined(WholeTableWords.READ_ONLY);
+            throw new DeclinedException(WholeTableWords.READ_ONLY);
         }
         table.requireUnlocked(table.area);
         CellRangeAddress wanted;
@@ -100,10 +100,10 @@ public final class WholeTable {
                         .stream()
                         .anyMatch(call -> call.function().isTable());
         if (!table) {
-            throw new Declined(WholeTableWords.NO_TABLE, name);
+            throw new DeclinedException(WholeTableWords.NO_TABLE, name);
         }
         if (cell.getError() != 0) {
-            throw new Declined(WholeTableWords.NO_ANSWER, name);
+            throw new DeclinedException(WholeTableWords.NO_ANSWER, name);
         }
         return typed.replaceFirst("^\\{?=", "").replaceFirst(typed.startsWith("{") ? "}$" : "$", "");
     }
@@ -111,17 +111,17 @@ public final class WholeTable {
     private void require(CellRangeAddress wanted) throws com.sun.star.uno.Exception {
         CellRangeAddress all = Uno.as(XCellRangeAddressable.class, sheet).getRangeAddress();
         if (wanted.EndRow > all.EndRow || wanted.EndColumn > all.EndColumn) {
-            throw new Declined(WholeTableWords.NO_ROOM, name);
+            throw new DeclinedException(WholeTableWords.NO_ROOM, name);
         }
         if (wanted.EndRow == area.StartRow && wanted.EndColumn == area.StartColumn) {
-            throw new Declined(WholeTableWords.ONE_VALUE, name);
+            throw new DeclinedException(WholeTableWords.ONE_VALUE, name);
         }
         if (wanted.EndRow == area.EndRow && wanted.EndColumn == area.EndColumn) {
-            throw new Declined(WholeTableWords.IS_WHOLE, written(wanted));
+            throw new DeclinedException(WholeTableWords.IS_WHOLE, written(wanted));
         }
         requireUnlocked(wanted);
         if (Uno.as(XMergeable.class, range(wanted)).getIsMerged()) {
-            throw new Declined(WholeTableWords.MERGED, written(wanted));
+            throw new DeclinedException(WholeTableWords.MERGED, written(wanted));
         }
         List<String> inTheWay = new ArrayList<>();
         for (int row = wanted.StartRow; row <= wanted.EndRow; row++) {
@@ -136,8 +136,8 @@ public final class WholeTable {
             int more = Math.max(0, inTheWay.size() - NAMED);
             String named = String.join(", ", inTheWay.subList(0, inTheWay.size() - more));
             throw more == 0
-                    ? new Declined(WholeTableWords.IN_THE_WAY, written(wanted), named)
-                    : new Declined(WholeTableWords.MANY_IN_THE_WAY, written(wanted), named, more);
+                    ? new DeclinedException(WholeTableWords.IN_THE_WAY, written(wanted), named)
+                    : new DeclinedException(WholeTableWords.MANY_IN_THE_WAY, written(wanted), named, more);
         }
     }
 
@@ -149,7 +149,7 @@ public final class WholeTable {
             for (int column = cells.StartColumn; column <= cells.EndColumn; column++) {
                 Object protection = Uno.property(sheet.getCellByPosition(column, row), "CellProtection");
                 if (((CellProtection) protection).IsLocked) {
-                    throw new Declined(
+                    throw new DeclinedException(
                             WholeTableWords.LOCKED, Uno.as(XNamed.class, sheet).getName());
                 }
             }

@@ -8,7 +8,7 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.office.drawing.Curves;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /**
  * What a teacher plans.
@@ -58,24 +58,24 @@ public record Investigation(
     /**
      * A plan.
      *
-     * @throws Declined if it cannot be laid out
+     * @throws DeclinedException if it cannot be laid out
      * @throws org.snugsheet.engine.InvalidInputException if the mark is not above zero, or the surroundings are no temperature
      */
     public Investigation {
         materials = List.copyOf(materials);
         if (materials.isEmpty()) {
-            throw new Declined(InvestigationWords.NO_MATERIALS);
+            throw new DeclinedException(InvestigationWords.NO_MATERIALS);
         }
         if (jars < FEWEST_JARS || jars > Curves.MOST_JARS) {
-            throw new Declined(InvestigationWords.HOW_MANY_JARS, FEWEST_JARS, Curves.MOST_JARS);
+            throw new DeclinedException(InvestigationWords.HOW_MANY_JARS, FEWEST_JARS, Curves.MOST_JARS);
         }
         if (minutes < SHORTEST || minutes > LONGEST) {
-            throw new Declined(InvestigationWords.HOW_MANY_MINUTES, SHORTEST, LONGEST);
+            throw new DeclinedException(InvestigationWords.HOW_MANY_MINUTES, SHORTEST, LONGEST);
         }
         int step = interval.orElseGet(() -> usualInterval(minutes));
         int readings = step < 1 ? 0 : 1 + minutes / step;
         if (readings < FEWEST_READINGS || readings > MOST_READINGS) {
-            throw new Declined(InvestigationWords.HOW_OFTEN, minutes, FEWEST_READINGS, MOST_READINGS);
+            throw new DeclinedException(InvestigationWords.HOW_OFTEN, minutes, FEWEST_READINGS, MOST_READINGS);
         }
         Graduation.of(mark, scale);
         if (!surroundings.isBlank()) {

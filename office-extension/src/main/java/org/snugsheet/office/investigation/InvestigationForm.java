@@ -12,9 +12,9 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.MarkFollowsScale;
-import org.snugsheet.office.dialog.Typed;
+import org.snugsheet.office.dialog.TypedValue;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** The window that asks what is planned. */
@@ -54,7 +54,7 @@ public final class InvestigationForm {
                             InvestigationWords.SCALE,
                             SCALES.stream().map(Scale::symbol).toList(),
                             SCALES.indexOf(usual))
-                    .field("Mark", InvestigationWords.MARK, Typed.usualMark(usual, language))
+                    .field("Mark", InvestigationWords.MARK, TypedValue.usualMark(usual, language))
                     .field("Surroundings", InvestigationWords.SURROUNDINGS, "")
                     .text(language.words(InvestigationWords.HELP))
                     .ready();
@@ -66,12 +66,12 @@ public final class InvestigationForm {
 
     private static Investigation answers(Form form) throws com.sun.star.uno.Exception {
         return new Investigation(
-                Typed.whole(form.textOf("Jars")),
+                TypedValue.whole(form.textOf("Jars")),
                 Investigation.materials(form.textOf("Materials")),
-                Typed.whole(form.textOf("Minutes")),
-                Optional.of(Typed.whole(form.textOf("Interval"))),
+                TypedValue.whole(form.textOf("Minutes")),
+                Optional.of(TypedValue.whole(form.textOf("Interval"))),
                 SCALES.get(form.choiceOf("Scale")),
-                Typed.number(form.textOf("Mark")),
+                TypedValue.number(form.textOf("Mark")),
                 form.textOf("Surroundings").strip());
     }
 
@@ -93,10 +93,10 @@ public final class InvestigationForm {
         public void textChanged(TextEvent typed) {
             try {
                 if (form.textOf("Interval").equals(offered)) {
-                    offered = usualInterval(Typed.whole(form.textOf("Minutes")));
+                    offered = usualInterval(TypedValue.whole(form.textOf("Minutes")));
                     form.write("Interval", offered);
                 }
-            } catch (Declined unfinished) {
+            } catch (DeclinedException unfinished) {
                 // Half a number is no time yet.
             } catch (com.sun.star.uno.Exception gone) {
                 // The field is the office’s: nothing may be thrown into it, and the interval can still be typed.

@@ -80,7 +80,7 @@ public final class InvestigationSheet {
         top();
         Curves curves = curves().write(language);
         entries();
-        Behind behind = new Behind(plan, page, places);
+        HelperCells behind = new HelperCells(plan, page, places);
         behind.write(curves.times());
         ResultsSection findings = new ResultsSection(plan, language, page, places, behind);
         findings.write(curves);

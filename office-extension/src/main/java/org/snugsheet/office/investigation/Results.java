@@ -20,9 +20,9 @@ final class Results {
     private final Page page;
     private final Rows rows;
     private final CellAddresses places;
-    private final Behind behind;
+    private final HelperCells behind;
 
-    Results(Investigation plan, Language language, Page page, CellAddresses places, Behind behind) {
+    Results(Investigation plan, Language language, Page page, CellAddresses places, HelperCells behind) {
         this.plan = plan;
         this.language = language;
         this.page = page;

@@ -32,9 +32,9 @@ final class ResultsSection {
     private final Page page;
     private final Rows rows;
     private final CellAddresses places;
-    private final Behind behind;
+    private final HelperCells behind;
 
-    ResultsSection(Investigation plan, Language language, Page page, CellAddresses places, Behind behind) {
+    ResultsSection(Investigation plan, Language language, Page page, CellAddresses places, HelperCells behind) {
         this.plan = plan;
         this.language = language;
         this.page = page;

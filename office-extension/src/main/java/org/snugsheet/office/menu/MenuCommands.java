@@ -19,7 +19,7 @@ import org.snugsheet.office.explaining.WholeTableWords;
 import org.snugsheet.office.investigation.StartLimit;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** Carries out a line of the menu, in one window, and tells the user how it went. */
@@ -77,7 +77,7 @@ final class MenuCommands {
     private Outcome tried(String address, Callable<Outcome> work) {
         try {
             return work.call();
-        } catch (Declined declined) {
+        } catch (DeclinedException declined) {
             return Outcome.said(declined.sentence(choice.language()));
         } catch (InvalidInputException refusal) {
             return Outcome.said(choice.language().say(refusal.finding()));
@@ -113,7 +113,7 @@ final class MenuCommands {
         XCellRangeAddressable one = UnoRuntime.queryInterface(XCellRangeAddressable.class, selection);
         if (several == null && one == null) {
             // A chart, say.
-            throw new Declined(MenuWords.NO_CELL);
+            throw new DeclinedException(MenuWords.NO_CELL);
         }
         CellRangeAddress place = one != null ? one.getRangeAddress() : several.getRangeAddresses()[0];
         return new CellAddress(place.Sheet, place.StartColumn, place.StartRow);

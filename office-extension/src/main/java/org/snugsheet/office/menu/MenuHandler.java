@@ -98,7 +98,7 @@ public final class MenuHandler extends WeakBase
 
     /** An exception that leaves here goes through the office’s menu, which ends the office. */
     private Optional<String> run(URL address, PropertyValue[] arguments) {
-        if (Working.isGoingOn()) {
+        if (BusyWindow.isGoingOn()) {
             return Optional.empty();
         }
         try {

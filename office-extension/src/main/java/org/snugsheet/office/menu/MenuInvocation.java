@@ -8,7 +8,7 @@ import com.sun.star.uno.XComponentContext;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 import org.snugsheet.office.words.OfficeLanguage;
 
@@ -33,13 +33,13 @@ record MenuInvocation(XComponentContext office, XFrame window, List<PropertyValu
     /**
      * The spreadsheet in the window.
      *
-     * @throws Declined if there is none
+     * @throws DeclinedException if there is none
      */
     XSpreadsheetDocument document() {
         XSpreadsheetDocument document = UnoRuntime.queryInterface(
                 XSpreadsheetDocument.class, window.getController().getModel());
         if (document == null) {
-            throw new Declined(MenuWords.NO_SHEET);
+            throw new DeclinedException(MenuWords.NO_SHEET);
         }
         return document;
     }

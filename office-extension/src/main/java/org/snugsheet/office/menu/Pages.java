@@ -12,12 +12,12 @@ import com.sun.star.view.XSelectionSupplier;
 import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.office.dialog.Typed;
+import org.snugsheet.office.dialog.TypedValue;
 import org.snugsheet.office.drawing.Curves;
 import org.snugsheet.office.drawing.CurvesPage;
 import org.snugsheet.office.drawing.DrawingForm;
 import org.snugsheet.office.drawing.DrawingWords;
-import org.snugsheet.office.drawing.Selected;
+import org.snugsheet.office.drawing.SelectedBlock;
 import org.snugsheet.office.investigation.Investigation;
 import org.snugsheet.office.investigation.InvestigationForm;
 import org.snugsheet.office.investigation.InvestigationSheet;
@@ -65,7 +65,7 @@ final class Pages {
     /** Draws the curves of what is selected. */
     static Outcome draw(MenuInvocation choice) throws com.sun.star.uno.Exception {
         Pages pages = new Pages(choice);
-        Selected selected = Selected.in(
+        SelectedBlock selected = SelectedBlock.in(
                 pages.document,
                 Uno.as(XSelectionSupplier.class, choice.window().getController())
                         .getSelection());
@@ -99,7 +99,7 @@ final class Pages {
                         : sentence + "\n\n" + choice.language().words(MenuWords.STAYS_PUT));
     }
 
-    private DrawingForm.FormReader answers(Selected selected) {
+    private DrawingForm.FormReader answers(SelectedBlock selected) {
         Scale scale = text("Scale").map(Scale::parse).or(selected::scale).orElse(usual);
         String surroundings = text("Surroundings")
                 .or(selected::surroundings)
@@ -115,9 +115,9 @@ final class Pages {
                 whole("Jars", materials.size()),
                 materials,
                 whole("Minutes", Investigation.USUAL_MINUTES),
-                text("Interval").map(Typed::whole),
+                text("Interval").map(TypedValue::whole),
                 scale,
-                Typed.number(mark(scale)),
+                TypedValue.number(mark(scale)),
                 text("Surroundings").orElse(""));
     }
 
@@ -155,7 +155,7 @@ final class Pages {
     }
 
     private int whole(String name, int otherwise) {
-        return text(name).map(Typed::whole).orElse(otherwise);
+        return text(name).map(TypedValue::whole).orElse(otherwise);
     }
 
     private Scale scale() {
@@ -163,6 +163,6 @@ final class Pages {
     }
 
     private String mark(Scale scale) {
-        return text("Mark").orElseGet(() -> Typed.usualMark(scale, choice.language()));
+        return text("Mark").orElseGet(() -> TypedValue.usualMark(scale, choice.language()));
     }
 }

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** Opens the function reference that is installed with the extension, in the office’s language. */
@@ -51,7 +51,7 @@ public final class Reference {
      * Opens it in the program that shows web pages, unless the choice is quiet.
      *
      * @return its address
-     * @throws Declined if this extension was packed without it
+     * @throws DeclinedException if this extension was packed without it
      */
     static String open(MenuInvocation choice) throws com.sun.star.uno.Exception {
         String address = address(choice.office(), choice.language());
@@ -65,7 +65,7 @@ public final class Reference {
      * Opens it at one function, unless the choice is quiet.
      *
      * @return the address of that place
-     * @throws Declined if this extension was packed without it
+     * @throws DeclinedException if this extension was packed without it
      */
     static String openAt(MenuInvocation choice, FunctionDeclaration function) throws com.sun.star.uno.Exception {
         String address = address(choice.office(), choice.language());
@@ -128,6 +128,6 @@ public final class Reference {
                 return address;
             }
         }
-        throw new Declined(MenuWords.NO_REFERENCE);
+        throw new DeclinedException(MenuWords.NO_REFERENCE);
     }
 }

@@ -29,7 +29,7 @@ final class Sharing {
                 return Outcome.seen("");
             }
         }
-        try (Working working = Working.on(choice, MenuWords.COPY_TITLE)) {
+        try (BusyWindow working = BusyWindow.on(choice, MenuWords.COPY_TITLE)) {
             int formulas = CopyFile.of(choice.office(), document, file.get(), password, working);
             MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED;
             return Outcome.said(choice.language().say(said, formulas, DocumentFile.written(file.get())));
@@ -42,7 +42,7 @@ final class Sharing {
         if (back.count() > 0 && !choice.isQuiet() && !Windows.mayBringBack(choice, back.told(choice.language()))) {
             return Outcome.seen("");
         }
-        try (Working working = Working.on(choice, MenuWords.BRING_BACK)) {
+        try (BusyWindow working = BusyWindow.on(choice, MenuWords.BRING_BACK)) {
             String said = back.carryOut(working, choice.language());
             return said.contains("\n") ? Outcome.toRead(said) : Outcome.said(said);
         }

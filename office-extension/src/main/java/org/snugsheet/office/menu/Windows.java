@@ -19,7 +19,7 @@ import java.util.Optional;
 import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** The windows in which the user is told and asked: the office’s own message box and file dialog. */
@@ -98,11 +98,11 @@ final class Windows {
                 String password = form.textOf(PASSWORD);
                 if (password.isEmpty()) {
                     form.again(PASSWORD, AGAIN);
-                    throw new Declined(MenuWords.PASSWORD_EMPTY);
+                    throw new DeclinedException(MenuWords.PASSWORD_EMPTY);
                 }
                 if (!password.equals(form.textOf(AGAIN))) {
                     form.again(PASSWORD, AGAIN);
-                    throw new Declined(MenuWords.PASSWORDS_DIFFER);
+                    throw new DeclinedException(MenuWords.PASSWORDS_DIFFER);
                 }
                 return password;
             });

@@ -24,9 +24,9 @@ final class FunctionReference {
             reference
                     .text
                     .append("\n## ")
-                    .append(Described.title(family, language))
+                    .append(LocalizedFunction.title(family, language))
                     .append('\n');
-            Described.of(family, language).forEach(reference::add);
+            LocalizedFunction.of(family, language).forEach(reference::add);
         }
         return reference.text.toString();
     }
@@ -39,11 +39,11 @@ final class FunctionReference {
         text.append(language.words(ReferenceWords.SYMBOLS)).append('\n');
     }
 
-    private void add(Described function) {
+    private void add(LocalizedFunction function) {
         text.append("\n### ").append(function.signature()).append("\n\n");
         text.append(function.text()).append('\n');
         text.append(function.arguments().isEmpty() ? "" : "\n");
-        for (Described.Argument argument : function.arguments()) {
+        for (LocalizedFunction.Argument argument : function.arguments()) {
             text.append("- `")
                     .append(argument.name())
                     .append("` – ")

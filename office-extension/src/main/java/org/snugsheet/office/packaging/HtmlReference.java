@@ -51,9 +51,9 @@ final class HtmlReference {
                     .append("<section id=\"")
                     .append(family.getSimpleName())
                     .append("\">\n<h2>")
-                    .append(escaped(Described.title(family, language)))
+                    .append(escaped(LocalizedFunction.title(family, language)))
                     .append("</h2>\n");
-            Described.of(family, language).forEach(page::add);
+            LocalizedFunction.of(family, language).forEach(page::add);
             page.html.append("</section>\n");
         }
         return page.html.append("</body>\n</html>\n").toString();
@@ -85,9 +85,9 @@ final class HtmlReference {
         html.append("<nav>\n<h2>").append(words(ReferenceWords.CONTENTS)).append("</h2>\n");
         for (Class<?> family : families) {
             html.append("<p>")
-                    .append(escaped(Described.title(family, language)))
+                    .append(escaped(LocalizedFunction.title(family, language)))
                     .append("</p>\n<ul>\n");
-            for (Described function : Described.of(family, language)) {
+            for (LocalizedFunction function : LocalizedFunction.of(family, language)) {
                 html.append("<li><a href=\"#").append(function.anchor()).append("\">");
                 html.append(function.name()).append("</a></li>\n");
             }
@@ -96,7 +96,7 @@ final class HtmlReference {
         html.append("</nav>\n");
     }
 
-    private void add(Described function) {
+    private void add(LocalizedFunction function) {
         String arguments = function.signature().substring(function.name().length());
         html.append("<article id=\"")
                 .append(function.anchor())
@@ -105,7 +105,7 @@ final class HtmlReference {
         html.append("<small>").append(escaped(arguments)).append("</small></h3>\n");
         paragraph(escaped(function.text()));
         html.append("<dl>\n");
-        for (Described.Argument argument : function.arguments()) {
+        for (LocalizedFunction.Argument argument : function.arguments()) {
             row(code(argument.name()), escaped(argument.text()));
         }
         html.append("</dl>\n<dl>\n");

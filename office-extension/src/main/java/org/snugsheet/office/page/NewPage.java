@@ -7,7 +7,7 @@ import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XProtectable;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /** Adds a page to somebody’s document: whole, or not at all. */
 public final class NewPage {
@@ -34,16 +34,16 @@ public final class NewPage {
      * @param printed the cells that are printed
      * @param filling what fills it
      * @return the page
-     * @throws Declined if the document lets nobody add a sheet
+     * @throws DeclinedException if the document lets nobody add a sheet
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static Page in(
             XComponentContext office, XSpreadsheetDocument document, String name, String printed, Filling filling)
             throws com.sun.star.uno.Exception {
         if (Uno.as(XProtectable.class, document).isProtected()) {
-            throw new Declined(PageWords.NO_MORE_SHEETS);
+            throw new DeclinedException(PageWords.NO_MORE_SHEETS);
         }
-        BroughtLooks looks = BroughtLooks.into(office, document);
+        ImportedStyles looks = ImportedStyles.into(office, document);
         XUndoManager undo = Uno.as(XUndoManagerSupplier.class, document).getUndoManager();
         PageStep step = new PageStep(document, free(document.getSheets(), name), filling);
         boolean isFilled = false;

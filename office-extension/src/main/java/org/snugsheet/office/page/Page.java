@@ -236,7 +236,7 @@ public final class Page {
      */
     public Page newPaperAt(String address) throws com.sun.star.uno.Exception {
         Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows().getByIndex(0), "IsStartOfNewPage", true);
-        NoSteps.again(document);
+        UndoPause.again(document);
         return this;
     }
 

@@ -176,6 +176,6 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
         line.getRightText().setString("");
         Uno.set(style, "RightPageFooterContent", line);
         Uno.set(page.sheet(), "PageStyle", name);
-        NoSteps.again(page.document());
+        UndoPause.again(page.document());
     }
 }

@@ -74,7 +74,7 @@ public record ScatterChart(String title, String across, String up, String inWord
         placeDiagram(chart.getDiagram(), CellFrame.of(page, cells));
         if (isNew) {
             ChartFrame.describe(page, own, title, inWords);
-            NoSteps.again(page.document());
+            UndoPause.again(page.document());
         }
     }
 

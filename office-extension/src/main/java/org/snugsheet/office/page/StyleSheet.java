@@ -47,7 +47,7 @@ public final class StyleSheet {
     }
 
     /**
-     * Puts the styles for pages in somebody’s document into an empty one, from which they are brought there: see {@link BroughtLooks}.
+     * Puts the styles for pages in somebody’s document into an empty one, from which they are brought there: see {@link ImportedStyles}.
      * They bring their paper with them, so that they can be read where the office’s own ground is dark. Codes of numbers do not
      * survive the way from one document to another, so those that have one are left out.
      *

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** Brings the formulas back into a copy that {@link ShareCopy} made: first what would be done is told, then it is done. */
@@ -35,7 +35,7 @@ public final class BringBack {
      *
      * @param copy the document
      * @return what can be brought back, and what not
-     * @throws Declined if it is no such copy
+     * @throws DeclinedException if it is no such copy
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static BringBack proposed(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
@@ -47,7 +47,7 @@ public final class BringBack {
      *
      * @param copy the document
      * @return how many formulas came back
-     * @throws Declined if it is no such copy, or a sheet has a password
+     * @throws DeclinedException if it is no such copy, or a sheet has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int into(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
@@ -81,7 +81,7 @@ public final class BringBack {
      * @param progress is told how far it is
      * @param language the language to tell it in
      * @return what is said afterwards
-     * @throws Declined if a sheet or the document’s structure has a password; then nothing is changed
+     * @throws DeclinedException if a sheet or the document’s structure has a password; then nothing is changed
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public String carryOut(Progress progress, Language language) throws com.sun.star.uno.Exception {
@@ -94,17 +94,17 @@ public final class BringBack {
         Optional<String> stays = Optional.empty();
         try {
             Map<CellAddress, String> notes = new LinkedHashMap<>();
-            AtOnce.change(copy, () -> write(progress, notes));
+            BatchedChanges.change(copy, () -> write(progress, notes));
             Warning.remove(copy, KeptFormulas.warningLines(copy), proposal.followed(), new OfficeParser(copy));
             String fingerprint = KeptFormulas.page(copy);
             Optional<XSpreadsheet> page = WorkedOutPage.of(copy, fingerprint);
-            Optional<PageGone> gone = Optional.empty();
+            Optional<PageRemovalStep> gone = Optional.empty();
             if (page.isPresent() && WorkedOutPage.isSomebodys(copy, page.get(), fingerprint)) {
                 stays = Optional.of(Uno.as(XNamed.class, page.get()).getName());
             } else if (page.isPresent()) {
-                gone = Optional.of(new PageGone(copy, page.get()));
+                gone = Optional.of(new PageRemovalStep(copy, page.get()));
             }
-            KeptAgain kept = new KeptAgain(
+            BringBackUndo kept = new BringBackUndo(
                     copy,
                     language.words(SharingWords.UNDO),
                     KeptFormulas.forget(copy),
@@ -133,8 +133,8 @@ public final class BringBack {
     private void checkLocks(XUndoManager undo) throws com.sun.star.uno.Exception {
         undo.lock();
         try {
-            Locked.check(copy, proposal.bySheet().keySet());
-            Locked.structure(copy, () -> {});
+            SheetProtection.check(copy, proposal.bySheet().keySet());
+            SheetProtection.structure(copy, () -> {});
         } finally {
             undo.unlock();
         }
@@ -147,7 +147,7 @@ public final class BringBack {
         for (Map.Entry<Integer, List<Proposal.Write>> page : bySheet.entrySet()) {
             XSpreadsheet sheet = sheets.get(page.getKey());
             int before = done;
-            Locked.change(copy, sheet, () -> {
+            SheetProtection.change(copy, sheet, () -> {
                 // Before the formulas: a note on an array formula cannot be taken away alone.
                 takeNotes(sheet, page.getValue(), notes);
                 int count = before;

@@ -27,7 +27,7 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /** Writes a copy to share into a file; the document it is made from is not touched. */
 public final class CopyFile {
@@ -58,7 +58,7 @@ public final class CopyFile {
      * @param password the password of the copy; a document that has one is not copied without
      * @param progress is told how far it is
      * @return how many formulas were replaced
-     * @throws Declined if the ending is another, the file is open, a password is needed, the document is such a copy itself, or the
+     * @throws DeclinedException if the ending is another, the file is open, a password is needed, the document is such a copy itself, or the
      *     file cannot be written; what was in the file before is then still there
      * @throws com.sun.star.uno.Exception if the office fails
      */
@@ -72,7 +72,7 @@ public final class CopyFile {
         check(office, document, file);
         CopyFile copy = new CopyFile(office, document, file, beforeChanges(document, FileKind.of(file)));
         if (password.isEmpty() && DocumentFile.hasPassword(document)) {
-            throw new Declined(SharingWords.NEEDS_A_PASSWORD);
+            throw new DeclinedException(SharingWords.NEEDS_A_PASSWORD);
         }
         return copy.write(password, progress);
     }
@@ -83,13 +83,13 @@ public final class CopyFile {
      * @param office the office’s context
      * @param document the document to copy
      * @param file the address of the file
-     * @throws Declined if not
+     * @throws DeclinedException if not
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static void check(XComponentContext office, XSpreadsheetDocument document, String file)
             throws com.sun.star.uno.Exception {
         if (FileKind.of(file) == FileKind.FODS && DocumentFile.hasPassword(document)) {
-            throw new Declined(SharingWords.NO_PASSWORD_THERE);
+            throw new DeclinedException(SharingWords.NO_PASSWORD_THERE);
         }
         beforeChanges(document, FileKind.of(file));
         XEnumeration open = Uno.as(XDesktop.class, Uno.service(office, "com.sun.star.frame.Desktop"))
@@ -98,7 +98,7 @@ public final class CopyFile {
         while (open.hasMoreElements()) {
             XModel model = UnoRuntime.queryInterface(XModel.class, open.nextElement());
             if (model != null && isSame(model.getURL(), file)) {
-                throw new Declined(SharingWords.IS_OPEN, DocumentFile.written(file));
+                throw new DeclinedException(SharingWords.IS_OPEN, DocumentFile.written(file));
             }
         }
     }
@@ -119,7 +119,7 @@ public final class CopyFile {
         boolean isOdf = Arrays.stream(parts)
                 .anyMatch(part -> part.Name.equals("algorithm-name") && "PBKDF2".equals(part.Value));
         if (isOdf == (kind == FileKind.XLSX)) {
-            throw new Declined(SharingWords.NOT_ASKED_BEFORE_CHANGES, kind.ending(), isOdf ? ".ods" : ".xlsx");
+            throw new DeclinedException(SharingWords.NOT_ASKED_BEFORE_CHANGES, kind.ending(), isOdf ? ".ods" : ".xlsx");
         }
         return Optional.of(parts.length == 0 ? (Object) number : parts);
     }
@@ -172,7 +172,7 @@ public final class CopyFile {
             return DocumentFile.twin(office, document);
         } catch (com.sun.star.uno.Exception | IllegalStateException failed) {
             LOG.log(System.Logger.Level.WARNING, "No copy", failed);
-            throw new Declined(SharingWords.NOT_COPIED);
+            throw new DeclinedException(SharingWords.NOT_COPIED);
         }
     }
 
@@ -217,7 +217,7 @@ public final class CopyFile {
             }
         } catch (IOException | com.sun.star.io.IOException failed) {
             LOG.log(System.Logger.Level.WARNING, "Not written", failed);
-            throw new Declined(SharingWords.NOT_WRITTEN, DocumentFile.written(file));
+            throw new DeclinedException(SharingWords.NOT_WRITTEN, DocumentFile.written(file));
         }
     }
 
@@ -234,7 +234,7 @@ public final class CopyFile {
             FixedOrder.addTo(parts, Uno.as(XSpreadsheetDocument.class, copy));
             parts.write();
             return true;
-        } catch (UnexpectedFile unknown) {
+        } catch (UnexpectedFileException unknown) {
             LOG.log(System.Logger.Level.WARNING, "The office makes the notes itself", unknown);
             return false;
         }

@@ -1,7 +1,7 @@
 package org.snugsheet.office.sharing;
 
 import java.util.Locale;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /** The kinds of file that a copy can be. */
 enum FileKind {
@@ -28,7 +28,7 @@ enum FileKind {
     /**
      * The kind of a file by its name.
      *
-     * @throws Declined if a copy cannot be of this kind
+     * @throws DeclinedException if a copy cannot be of this kind
      */
     static FileKind of(String file) {
         for (FileKind kind : values()) {
@@ -36,6 +36,6 @@ enum FileKind {
                 return kind;
             }
         }
-        throw new Declined(SharingWords.OTHER_ENDING);
+        throw new DeclinedException(SharingWords.OTHER_ENDING);
     }
 }

@@ -64,9 +64,9 @@ final class FileParts {
     /**
      * The XML of a part, if the file has it.
      *
-     * @throws UnexpectedFile if it is not one
+     * @throws UnexpectedFileException if it is not one
      */
-    Optional<Document> xml(String part) throws UnexpectedFile {
+    Optional<Document> xml(String part) throws UnexpectedFileException {
         byte[] content = contents.get(isFlat ? "" : part);
         if (content == null) {
             return Optional.empty();
@@ -76,7 +76,7 @@ final class FileParts {
             factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
             return Optional.of(factory.newDocumentBuilder().parse(new ByteArrayInputStream(content)));
         } catch (ParserConfigurationException | SAXException | IOException unread) {
-            throw new UnexpectedFile(part, unread);
+            throw new UnexpectedFileException(part, unread);
         }
     }
 
@@ -86,14 +86,14 @@ final class FileParts {
     }
 
     /** Gives a part that the file has other XML. */
-    void replace(String part, Document xml) throws UnexpectedFile {
+    void replace(String part, Document xml) throws UnexpectedFileException {
         ByteArrayOutputStream written = new ByteArrayOutputStream();
         try {
             TransformerFactory.newDefaultInstance()
                     .newTransformer()
                     .transform(new DOMSource(xml), new StreamResult(written));
         } catch (TransformerException unwritten) {
-            throw new UnexpectedFile(part, unwritten);
+            throw new UnexpectedFileException(part, unwritten);
         }
         contents.replace(isFlat ? "" : part, written.toByteArray());
     }

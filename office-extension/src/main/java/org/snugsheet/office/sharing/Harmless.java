@@ -46,14 +46,14 @@ final class Harmless {
      * @param formula the formula
      * @return why it may not be parsed, if so
      */
-    static Optional<Reason> beforeParsing(String formula) {
+    static Optional<RefusalReason> beforeParsing(String formula) {
         if (!formula.startsWith("=")) {
-            return Optional.of(new Reason(RefusalWords.NO_FORMULA));
+            return Optional.of(new RefusalReason(RefusalWords.NO_FORMULA));
         }
         String bare = ERROR.matcher(
                         QUOTED.matcher(TEXT.matcher(formula).replaceAll("\"\"")).replaceAll("q"))
                 .replaceAll("");
-        return bare.contains("#") ? Optional.of(new Reason(RefusalWords.OTHER_DOCUMENT)) : Optional.empty();
+        return bare.contains("#") ? Optional.of(new RefusalReason(RefusalWords.OTHER_DOCUMENT)) : Optional.empty();
     }
 
     /**
@@ -62,24 +62,24 @@ final class Harmless {
      * @param parts its parts
      * @return why it may not be written, if so
      */
-    Optional<Reason> ours(FormulaToken[] parts) throws com.sun.star.uno.Exception {
+    Optional<RefusalReason> ours(FormulaToken[] parts) throws com.sun.star.uno.Exception {
         for (FormulaToken part : parts) {
             if (parser.isAddIn(part) && isOurs(part)) {
                 return any(parts);
             }
         }
-        Optional<Reason> reason = any(parts);
-        return reason.isPresent() ? reason : Optional.of(new Reason(RefusalWords.NONE_OF_OURS));
+        Optional<RefusalReason> reason = any(parts);
+        return reason.isPresent() ? reason : Optional.of(new RefusalReason(RefusalWords.NONE_OF_OURS));
     }
 
     /** Looks at any formula. */
-    Optional<Reason> any(FormulaToken[] parts) throws com.sun.star.uno.Exception {
+    Optional<RefusalReason> any(FormulaToken[] parts) throws com.sun.star.uno.Exception {
         return any(parts, 0);
     }
 
-    private Optional<Reason> any(FormulaToken[] parts, int depth) throws com.sun.star.uno.Exception {
+    private Optional<RefusalReason> any(FormulaToken[] parts, int depth) throws com.sun.star.uno.Exception {
         for (FormulaToken part : parts) {
-            Optional<Reason> reason = reason(part, depth);
+            Optional<RefusalReason> reason = reason(part, depth);
             if (reason.isPresent()) {
                 return reason;
             }
@@ -87,9 +87,9 @@ final class Harmless {
         return Optional.empty();
     }
 
-    private Optional<Reason> reason(FormulaToken part, int depth) throws com.sun.star.uno.Exception {
+    private Optional<RefusalReason> reason(FormulaToken part, int depth) throws com.sun.star.uno.Exception {
         if (parser.isValue(part)) {
-            return isPlain(part.Data) ? Optional.empty() : Optional.of(new Reason(RefusalWords.OTHER_DOCUMENT));
+            return isPlain(part.Data) ? Optional.empty() : Optional.of(new RefusalReason(RefusalWords.OTHER_DOCUMENT));
         }
         if (parser.isSign(part)) {
             return Optional.empty();
@@ -98,21 +98,21 @@ final class Harmless {
             String called = String.valueOf(part.Data);
             return isOurs(part) || CALCULATING.stream().anyMatch(called.toLowerCase(Locale.ROOT)::startsWith)
                     ? Optional.empty()
-                    : Optional.of(new Reason(RefusalWords.OTHER_EXTENSION, called));
+                    : Optional.of(new RefusalReason(RefusalWords.OTHER_EXTENSION, called));
         }
         if (parser.isName(part)) {
             return name(part, depth);
         }
         if (parser.isUnknown(part)) {
-            return Optional.of(new Reason(RefusalWords.UNKNOWN, String.valueOf(part.Data)));
+            return Optional.of(new RefusalReason(RefusalWords.UNKNOWN, String.valueOf(part.Data)));
         }
         Optional<String> function = parser.function(part);
         if (function.isPresent()) {
             return FUNCTIONS.contains(function.get())
                     ? Optional.empty()
-                    : Optional.of(new Reason(RefusalWords.NOT_LISTED, function.get()));
+                    : Optional.of(new RefusalReason(RefusalWords.NOT_LISTED, function.get()));
         }
-        return Optional.of(new Reason(RefusalWords.NOT_UNDERSTOOD));
+        return Optional.of(new RefusalReason(RefusalWords.NOT_UNDERSTOOD));
     }
 
     private static boolean isOurs(FormulaToken part) {
@@ -141,15 +141,15 @@ final class Harmless {
     }
 
     /** A name may mean a formula, and other names. */
-    private Optional<Reason> name(FormulaToken part, int depth) throws com.sun.star.uno.Exception {
+    private Optional<RefusalReason> name(FormulaToken part, int depth) throws com.sun.star.uno.Exception {
         if (depth > DEEPEST_NAME || !(part.Data instanceof NameToken token)) {
-            return Optional.of(new Reason(RefusalWords.NOT_UNDERSTOOD));
+            return Optional.of(new RefusalReason(RefusalWords.NOT_UNDERSTOOD));
         }
         for (Object named : DefinedNames.of(document).values()) {
             if (((Number) Uno.property(named, "TokenIndex")).intValue() == token.Index) {
                 // Of a sheet and of the document there may be two of one number: both are looked at.
                 FormulaToken[] parts = Uno.as(XFormulaTokens.class, named).getTokens();
-                Optional<Reason> reason = any(parts, depth + 1);
+                Optional<RefusalReason> reason = any(parts, depth + 1);
                 if (reason.isPresent()) {
                     return reason;
                 }

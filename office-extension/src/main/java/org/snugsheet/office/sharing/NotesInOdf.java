@@ -28,19 +28,19 @@ final class NotesInOdf {
     private NotesInOdf() {}
 
     /** Adds the notes of some of the sheets. */
-    static void add(Document content, List<NotesToAdd> notes) throws UnexpectedFile {
-        Element body = UnexpectedFile.unless(only(content.getDocumentElement(), OFFICE, "body"), "body");
-        Element spreadsheet = UnexpectedFile.unless(only(body, OFFICE, "spreadsheet"), "spreadsheet");
+    static void add(Document content, List<NotesToAdd> notes) throws UnexpectedFileException {
+        Element body = UnexpectedFileException.unless(only(content.getDocumentElement(), OFFICE, "body"), "body");
+        Element spreadsheet = UnexpectedFileException.unless(only(body, OFFICE, "spreadsheet"), "spreadsheet");
         List<Element> sheets = children(spreadsheet, TABLE, "table");
         for (NotesToAdd some : notes) {
             if (some.sheet() >= sheets.size()) {
-                throw new UnexpectedFile("sheet " + some.sheet());
+                throw new UnexpectedFileException("sheet " + some.sheet());
             }
             add(sheets.get(some.sheet()), some);
         }
     }
 
-    private static void add(Element sheet, NotesToAdd some) throws UnexpectedFile {
+    private static void add(Element sheet, NotesToAdd some) throws UnexpectedFileException {
         Element model = model(cell(rows(sheet), some.first()));
         // All rows again: that of the model may have been taken from several alike.
         Lines rows = rows(sheet);
@@ -56,12 +56,12 @@ final class NotesInOdf {
         }
     }
 
-    private static Element cell(Lines rows, CellKey at) throws UnexpectedFile {
+    private static Element cell(Lines rows, CellKey at) throws UnexpectedFileException {
         return cells(rows.at(at.row())).at(at.column());
     }
 
-    private static Element model(Element cell) throws UnexpectedFile {
-        Element model = (Element) UnexpectedFile.unless(only(cell, OFFICE, "annotation"), "first note")
+    private static Element model(Element cell) throws UnexpectedFileException {
+        Element model = (Element) UnexpectedFileException.unless(only(cell, OFFICE, "annotation"), "first note")
                 .cloneNode(true);
         // Where its drawing would be is left to the office.
         for (String place : List.of("caption-point-x", "caption-point-y")) {
@@ -72,11 +72,11 @@ final class NotesInOdf {
         return model;
     }
 
-    private static Element like(Element model, String text) throws UnexpectedFile {
+    private static Element like(Element model, String text) throws UnexpectedFileException {
         Element note = (Element) model.cloneNode(true);
         List<Element> paragraphs = children(note, TEXT, "p");
         if (paragraphs.isEmpty()) {
-            throw new UnexpectedFile("a note without a text");
+            throw new UnexpectedFileException("a note without a text");
         }
         Element paragraph = paragraphs.get(0);
         paragraphs.forEach(note::removeChild);
@@ -153,10 +153,10 @@ final class NotesInOdf {
         }
 
         /** The one at a place, which is not repeated afterwards. */
-        Element at(int place) throws UnexpectedFile {
+        Element at(int place) throws UnexpectedFileException {
             while (from + count <= place) {
                 if (!further.hasNext()) {
-                    throw new UnexpectedFile(alike + " " + place);
+                    throw new UnexpectedFileException(alike + " " + place);
                 }
                 from += count;
                 last = Optional.of(further.next());

@@ -33,7 +33,7 @@ final class NotesInXlsx {
     }
 
     /** Adds the notes of some of the sheets. */
-    static void add(FileParts parts, List<NotesToAdd> notes) throws UnexpectedFile {
+    static void add(FileParts parts, List<NotesToAdd> notes) throws UnexpectedFileException {
         NotesInXlsx file = new NotesInXlsx(parts);
         List<String> sheets = new ArrayList<>();
         for (Element sheet : elements(file.part(WORKBOOK), "sheet")) {
@@ -41,23 +41,23 @@ final class NotesInXlsx {
         }
         for (NotesToAdd some : notes) {
             if (some.sheet() >= sheets.size()) {
-                throw new UnexpectedFile("sheet " + some.sheet());
+                throw new UnexpectedFileException("sheet " + some.sheet());
             }
             file.add(sheets.get(some.sheet()), some);
         }
     }
 
-    private void add(String sheet, NotesToAdd some) throws UnexpectedFile {
+    private void add(String sheet, NotesToAdd some) throws UnexpectedFileException {
         String texts = related(sheet, "Type", "comments");
         String drawings = related(sheet, "Type", "vmlDrawing");
         addTexts(texts, some);
         addDrawings(drawings, some);
     }
 
-    private void addTexts(String name, NotesToAdd some) throws UnexpectedFile {
+    private void addTexts(String name, NotesToAdd some) throws UnexpectedFileException {
         Document all = part(name);
         String at = CellName.of(some.first().column(), some.first().row());
-        Element model = UnexpectedFile.unless(
+        Element model = UnexpectedFileException.unless(
                 elements(all, "comment").stream()
                         .filter(one -> one.getAttribute("ref").equals(at))
                         .findFirst(),
@@ -68,7 +68,7 @@ final class NotesInXlsx {
                     "ref", CellName.of(note.getKey().column(), note.getKey().row()));
             NodeList words = comment.getElementsByTagNameNS(ANY, "t");
             if (words.getLength() != 1) {
-                throw new UnexpectedFile(words.getLength() + " texts");
+                throw new UnexpectedFileException(words.getLength() + " texts");
             }
             Element text = (Element) words.item(0);
             text.setTextContent(note.getValue());
@@ -78,9 +78,9 @@ final class NotesInXlsx {
         parts.replace(name, all);
     }
 
-    private void addDrawings(String name, NotesToAdd some) throws UnexpectedFile {
+    private void addDrawings(String name, NotesToAdd some) throws UnexpectedFileException {
         Document all = part(name);
-        Element model = UnexpectedFile.unless(
+        Element model = UnexpectedFileException.unless(
                 elements(all, "shape").stream()
                         .filter(one -> isAt(one, some.first()))
                         .findFirst(),
@@ -103,7 +103,7 @@ final class NotesInXlsx {
     }
 
     /** The rectangle of a drawing, moved along with its cell. */
-    private static String moved(String anchor, int columns, int rows) throws UnexpectedFile {
+    private static String moved(String anchor, int columns, int rows) throws UnexpectedFileException {
         String[] places = anchor.split(",", -1);
         try {
             for (int i = 0; i < places.length; i++) {
@@ -111,7 +111,7 @@ final class NotesInXlsx {
                 places[i] = String.valueOf(Integer.parseInt(places[i].strip()) + by);
             }
         } catch (NumberFormatException other) {
-            throw new UnexpectedFile("anchor " + anchor);
+            throw new UnexpectedFileException("anchor " + anchor);
         }
         return String.join(", ", places);
     }
@@ -133,7 +133,7 @@ final class NotesInXlsx {
     }
 
     /** The part that another one names in its relationships. */
-    private String related(String part, String attribute, String value) throws UnexpectedFile {
+    private String related(String part, String attribute, String value) throws UnexpectedFileException {
         int file = part.lastIndexOf('/') + 1;
         String relations = part.substring(0, file) + "_rels/" + part.substring(file) + ".rels";
         for (Element one : elements(part(relations), "Relationship")) {
@@ -145,11 +145,11 @@ final class NotesInXlsx {
                         .substring(1);
             }
         }
-        throw new UnexpectedFile(value + " of " + part);
+        throw new UnexpectedFileException(value + " of " + part);
     }
 
-    private Document part(String name) throws UnexpectedFile {
-        return UnexpectedFile.unless(parts.xml(name), name);
+    private Document part(String name) throws UnexpectedFileException {
+        return UnexpectedFileException.unless(parts.xml(name), name);
     }
 
     private static List<Element> elements(Document part, String name) {

@@ -76,7 +76,7 @@ record NotesToAdd(int sheet, SortedMap<CellKey, String> all) {
     /** Lets the office make the others after all. */
     void makeOthers(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         XSpreadsheet page = Uno.sheets(document).get(sheet);
-        Locked.change(document, page, () -> make(page, others(), done -> {}));
+        SheetProtection.change(document, page, () -> make(page, others(), done -> {}));
     }
 
     private void make(XSpreadsheet page, SortedMap<CellKey, String> some, IntConsumer done) {
@@ -92,9 +92,9 @@ record NotesToAdd(int sheet, SortedMap<CellKey, String> all) {
     /**
      * Adds to a finished file all but the first of each sheet.
      *
-     * @throws UnexpectedFile if the file is not as expected; it must not be written then
+     * @throws UnexpectedFileException if the file is not as expected; it must not be written then
      */
-    static void add(FileParts parts, List<NotesToAdd> notes) throws UnexpectedFile {
+    static void add(FileParts parts, List<NotesToAdd> notes) throws UnexpectedFileException {
         if (notes.isEmpty()) {
             return;
         }

@@ -16,7 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -49,7 +49,7 @@ final class Proposal {
      * @param formula the formula
      * @param reason why
      */
-    record Refused(String where, String formula, Reason reason) {}
+    record Refused(String where, String formula, RefusalReason reason) {}
 
     private final List<XSpreadsheet> sheets;
     private final List<String> names = new ArrayList<>();
@@ -75,7 +75,7 @@ final class Proposal {
     static Proposal of(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         List<KeptFormula> formulas = KeptFormulas.read(copy);
         if (formulas.isEmpty()) {
-            throw new Declined(SharingWords.IS_NO_COPY);
+            throw new DeclinedException(SharingWords.IS_NO_COPY);
         }
         Proposal proposal = new Proposal(copy);
         for (KeptFormula formula : formulas) {
@@ -119,7 +119,7 @@ final class Proposal {
     }
 
     private void judge(KeptFormula kept) throws com.sun.star.uno.Exception {
-        Optional<Reason> unread = Harmless.beforeParsing(kept.formula());
+        Optional<RefusalReason> unread = Harmless.beforeParsing(kept.formula());
         if (unread.isPresent()) {
             refuse(kept, unread.get());
             return;
@@ -129,14 +129,14 @@ final class Proposal {
             refuse(
                     kept,
                     isFollowed(kept)
-                            ? new Reason(RefusalWords.PLACE_GONE)
-                            : new Reason(RefusalWords.SHEET_GONE, kept.sheet()));
+                            ? new RefusalReason(RefusalWords.PLACE_GONE)
+                            : new RefusalReason(RefusalWords.SHEET_GONE, kept.sheet()));
             return;
         }
         Area was = expected.get();
         Optional<Notes.CellKey> cell = notes.cell(kept, was, isFollowed(kept));
         if (cell.isEmpty()) {
-            refuse(kept, new Reason(RefusalWords.NO_NOTE));
+            refuse(kept, new RefusalReason(RefusalWords.NO_NOTE));
             return;
         }
         Area is = new Area(
@@ -146,7 +146,7 @@ final class Proposal {
                 cell.get().column() + was.columns() - 1,
                 cell.get().row() + was.rows() - 1);
         if (!isOnSheet(is)) {
-            refuse(kept, new Reason(RefusalWords.PLACE_GONE));
+            refuse(kept, new RefusalReason(RefusalWords.PLACE_GONE));
             return;
         }
         place(kept, was, is);
@@ -180,21 +180,21 @@ final class Proposal {
 
     private void place(KeptFormula kept, Area was, Area is) throws com.sun.star.uno.Exception {
         if (kept.answers().isEmpty() && !is.equals(was)) {
-            refuse(kept, new Reason(RefusalWords.MOVED));
+            refuse(kept, new RefusalReason(RefusalWords.MOVED));
             return;
         }
         boolean stands = kept.answers().isPresent()
                 ? fits(kept.answers().get(), is) && kept.answers().get().standIn(cells(is.sheet()), is)
                 : ShownValues.areValues(cells(is.sheet()), is);
         if (!stands) {
-            refuse(kept, new Reason(RefusalWords.TYPED_OVER));
+            refuse(kept, new RefusalReason(RefusalWords.TYPED_OVER));
             return;
         }
         CellAddress at = is.first();
         FormulaToken[] parts = parser.parts(kept.formula(), at(kept, was));
-        Optional<Reason> harm = harmless.ours(parts);
+        Optional<RefusalReason> harm = harmless.ours(parts);
         if (harm.isEmpty() && !pointToNow(kept, parts, was, is)) {
-            harm = Optional.of(new Reason(RefusalWords.READINGS_GONE));
+            harm = Optional.of(new RefusalReason(RefusalWords.READINGS_GONE));
         }
         // Once more, as it will be written.
         harm = harm.isPresent() ? harm : harmless.ours(parts);
@@ -258,7 +258,7 @@ final class Proposal {
         return isOwnRow && was.left() == is.left() ? area.down(is.top() - was.top()) : area;
     }
 
-    private void refuse(KeptFormula kept, Reason reason) {
+    private void refuse(KeptFormula kept, RefusalReason reason) {
         refused.add(new Refused(kept.sheet() + "." + kept.cells(), FunctionIndex.asTyped(kept.formula()), reason));
     }
 }

@@ -26,7 +26,7 @@ import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.sharing.Notes.CellKey;
 import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
 
@@ -70,7 +70,7 @@ public final class ShareCopy {
      *
      * @param copy the document to change; the original is another one
      * @return how many formulas were replaced; 0 leaves the document as it was
-     * @throws Declined if it is such a copy already, or a sheet with a Snugsheet formula or the document’s structure has a password
+     * @throws DeclinedException if it is such a copy already, or a sheet with a Snugsheet formula or the document’s structure has a password
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
@@ -100,14 +100,14 @@ public final class ShareCopy {
      */
     static Made make(XSpreadsheetDocument copy, Progress progress, boolean toFile) throws com.sun.star.uno.Exception {
         if (!KeptFormulas.read(copy).isEmpty()) {
-            throw new Declined(SharingWords.IS_A_COPY);
+            throw new DeclinedException(SharingWords.IS_A_COPY);
         }
         // With all answers, before the first is written; otherwise a formula would be worked out from its neighbors’
         // changes.
         List<KeptFormula> found = FormulaScan.of(copy);
         List<NotesToAdd> notes = new ArrayList<>();
-        Locked.structure(copy, () -> {
-            List<LeftOut.Call> leftOut = LeftOut.of(copy);
+        SheetProtection.structure(copy, () -> {
+            List<CallsOutsideCells.Call> leftOut = CallsOutsideCells.of(copy);
             if (!found.isEmpty() || !leftOut.isEmpty()) {
                 ShareCopy sharing = new ShareCopy(copy, progress, toFile);
                 sharing.make(found, leftOut);
@@ -117,7 +117,7 @@ public final class ShareCopy {
         return new Made(found.size(), notes);
     }
 
-    private void make(List<KeptFormula> found, List<LeftOut.Call> leftOut) throws com.sun.star.uno.Exception {
+    private void make(List<KeptFormula> found, List<CallsOutsideCells.Call> leftOut) throws com.sun.star.uno.Exception {
         List<KeptFormula> formulas = new ArrayList<>();
         for (KeptFormula formula : found) {
             formulas.add(followed(formula));
@@ -141,7 +141,7 @@ public final class ShareCopy {
             }
         }
         FollowedCells.Snapshot snapshot = FollowedCells.snapshot(copy, followed);
-        AtOnce.change(copy, () -> replace(formulas));
+        BatchedChanges.change(copy, () -> replace(formulas));
         XSpreadsheet page = WorkedOutPage.add(copy);
         String pageName = Uno.as(XNamed.class, page).getName();
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
@@ -152,7 +152,7 @@ public final class ShareCopy {
         Warning.write(page, List.of(new Warning.Place(own, "", false)), pageName, language, today);
         for (Map.Entry<String, List<Warning.Place>> line : lines.entrySet()) {
             XSpreadsheet sheet = sheet(line.getKey());
-            Locked.change(copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, language, today));
+            SheetProtection.change(copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, language, today));
         }
         KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page));
     }
@@ -166,7 +166,7 @@ public final class ShareCopy {
         for (Map.Entry<String, List<KeptFormula>> page : bySheet.entrySet()) {
             XSpreadsheet sheet = sheet(page.getKey());
             int before = done;
-            Locked.change(copy, sheet, () -> replace(sheet, page.getValue(), before, formulas.size()));
+            SheetProtection.change(copy, sheet, () -> replace(sheet, page.getValue(), before, formulas.size()));
             done += page.getValue().size();
         }
     }

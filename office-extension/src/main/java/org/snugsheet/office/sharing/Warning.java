@@ -196,7 +196,7 @@ final class Warning {
             if (!isOurs) {
                 continue;
             }
-            Locked.change(copy, sheet, () -> {
+            SheetProtection.change(copy, sheet, () -> {
                 if (line.before().startsWith("=")) {
                     if (Harmless.beforeParsing(line.before()).isEmpty()
                             && harmless.any(parser.parts(line.before(), at.first()))

@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.FunctionIndex;
-import org.snugsheet.office.page.NoSteps;
+import org.snugsheet.office.page.UndoPause;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
@@ -60,7 +60,10 @@ final class WorkedOutPage {
      * out every text of a row to see how high it is.
      */
     static void fill(
-            XSpreadsheetDocument copy, XSpreadsheet page, List<KeptFormula> formulas, List<LeftOut.Call> leftOut)
+            XSpreadsheetDocument copy,
+            XSpreadsheet page,
+            List<KeptFormula> formulas,
+            List<CallsOutsideCells.Call> leftOut)
             throws com.sun.star.uno.Exception {
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
         List<Object[]> rows = new ArrayList<>();
@@ -73,7 +76,7 @@ final class WorkedOutPage {
                 meaning(formula.formula(), language)
             });
         }
-        for (LeftOut.Call call : leftOut) {
+        for (CallsOutsideCells.Call call : leftOut) {
             rows.add(new Object[] {
                 call.where(), language.words(call.kind()), FunctionIndex.asTyped(call.formula()), call.told(language)
             });
@@ -207,12 +210,12 @@ final class WorkedOutPage {
         set(intro, "IsTextWrapped", true);
         set(intro, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
         for (int i = 0; i < WIDTHS.length; i++) {
-            NoSteps.again(copy);
+            UndoPause.again(copy);
             Uno.set(Uno.as(XColumnRowRange.class, page).getColumns().getByIndex(i), "Width", WIDTHS[i]);
         }
-        NoSteps.again(copy);
+        UndoPause.again(copy);
         Uno.set(Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1), "Height", 1500);
-        NoSteps.again(copy);
+        UndoPause.again(copy);
     }
 
     private static void set(XCellRange range, String property, Object value) throws com.sun.star.uno.Exception {

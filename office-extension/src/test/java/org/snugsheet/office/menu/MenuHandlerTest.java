@@ -131,8 +131,8 @@ class MenuHandlerTest {
         XWindow window = answering(XWindow.class, Map.of(), asked);
         handler.initialize(new Object[] {answering(XFrame.class, Map.of("getContainerWindow", window), asked)});
         URL address = address(MenuItem.SHARE.address());
-        try (Working working =
-                Working.on(Optional.of(answering(XFrame.class, Map.of("getContainerWindow", window), asked)), "")) {
+        try (BusyWindow working =
+                BusyWindow.on(Optional.of(answering(XFrame.class, Map.of("getContainerWindow", window), asked)), "")) {
             assertEquals(List.of("getContainerWindow", "setEnable[false]"), asked);
             asked.clear();
             working.at(1, 2);

@@ -52,7 +52,7 @@ class GeneratedFilesTest {
         String markdown = FunctionReference.of(Families.all(), language);
         int end = 0;
         for (FunctionDeclaration declaration : Families.functions()) {
-            Described function = new Described(declaration, language);
+            LocalizedFunction function = new LocalizedFunction(declaration, language);
             int start = markdown.indexOf("\n### " + function.signature() + "\n", end);
             assertTrue(start >= end, function.name() + " is there, in its place");
             int next = markdown.indexOf("\n### ", start + 1);
@@ -80,7 +80,7 @@ class GeneratedFilesTest {
     void thePageForTheBrowserHasEveryFunctionWhole(Language language) {
         String html = HtmlReference.of(Families.all(), language);
         for (FunctionDeclaration declaration : Families.functions()) {
-            Described function = new Described(declaration, language);
+            LocalizedFunction function = new LocalizedFunction(declaration, language);
             assertTrue(html.contains("<article id=\"" + function.anchor() + "\">"), function.name());
             assertTrue(html.contains("<a href=\"#" + function.anchor() + "\">"), function.name());
             for (String line : lines(function)) {
@@ -91,7 +91,7 @@ class GeneratedFilesTest {
         assertFalse(html.matches("(?s).*(src=|<link|@import|url\\().*"), "nothing is loaded from elsewhere");
     }
 
-    private static List<String> lines(Described function) {
+    private static List<String> lines(LocalizedFunction function) {
         List<String> lines = new ArrayList<>(
                 List.of(function.text(), function.formula(), function.source(), function.example(), function.answer()));
         if (function.refuses()) {

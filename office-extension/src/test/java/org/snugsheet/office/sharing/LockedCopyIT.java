@@ -34,7 +34,7 @@ import org.snugsheet.office.harness.OfficeFailure;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** A copy of a document that has a password. */
@@ -152,7 +152,7 @@ class LockedCopyIT {
     private static String refused(Office office, java.util.concurrent.Callable<?> work) {
         RuntimeException refusal = assertThrows(RuntimeException.class, () -> office.call("something refused", work));
         Throwable said = refusal instanceof OfficeFailure ? refusal.getCause() : refusal;
-        return assertInstanceOf(Declined.class, said).sentence(Language.ENGLISH);
+        return assertInstanceOf(DeclinedException.class, said).sentence(Language.ENGLISH);
     }
 
     private static Optional<XSpreadsheetDocument> load(Office office, Path file, String password)

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -18,7 +18,7 @@ import org.snugsheet.office.words.Language;
  *
  * @param <T> what the answers are
  */
-final class Accepting<T> implements XActionListener {
+final class AcceptListener<T> implements XActionListener {
 
     private final Object dialog;
     private final Language language;
@@ -27,7 +27,7 @@ final class Accepting<T> implements XActionListener {
     private @Nullable T given;
     private @Nullable Exception failed;
 
-    Accepting(Object dialog, Language language, ErrorDisplay errorDisplay, FormReader<T> answers) {
+    AcceptListener(Object dialog, Language language, ErrorDisplay errorDisplay, FormReader<T> answers) {
         this.dialog = dialog;
         this.language = language;
         this.errorDisplay = errorDisplay;
@@ -39,7 +39,7 @@ final class Accepting<T> implements XActionListener {
         try {
             given = answers.read();
             end();
-        } catch (Declined declined) {
+        } catch (DeclinedException declined) {
             tell(declined.sentence(language));
         } catch (InvalidInputException refusal) {
             tell(language.say(refusal.finding()));

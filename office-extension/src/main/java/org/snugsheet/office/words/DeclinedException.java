@@ -3,7 +3,7 @@ package org.snugsheet.office.words;
 import org.snugsheet.engine.Phrase;
 
 /** Says in plain words why something that was chosen cannot be done. */
-public final class Declined extends RuntimeException {
+public final class DeclinedException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
@@ -16,7 +16,7 @@ public final class Declined extends RuntimeException {
      * @param reason a sentence that says what to do, a pattern of a {@link java.text.MessageFormat}
      * @param values the values for {@code {0}}, {@code {1}}, …
      */
-    public Declined(Phrase reason, Object... values) {
+    public DeclinedException(Phrase reason, Object... values) {
         super(Language.ENGLISH.say(reason, values));
         this.reason = reason;
         this.values = values.clone();

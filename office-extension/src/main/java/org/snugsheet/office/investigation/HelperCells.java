@@ -7,14 +7,14 @@ import org.snugsheet.office.uno.CellName;
  * The readings once more, behind the page, with their times in minutes whatever was typed for them: all jars as one block, and each
  * jar as a block of its own, since several may have one name.
  */
-final class Behind {
+final class HelperCells {
 
     private final Investigation plan;
     private final Page page;
     private final CellAddresses places;
     private final int last;
 
-    Behind(Investigation plan, Page page, CellAddresses places) {
+    HelperCells(Investigation plan, Page page, CellAddresses places) {
         this.plan = plan;
         this.page = page;
         this.places = places;

@@ -26,11 +26,11 @@ import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
 /** What calls Snugsheet functions without being in a cell: names become their values; conditions of formats and of input are left out. */
-final class LeftOut {
+final class CallsOutsideCells {
 
     private static final String SCRATCH = "_";
 
-    private LeftOut() {}
+    private CallsOutsideCells() {}
 
     /**
      * A formula outside of cells.
@@ -57,7 +57,7 @@ final class LeftOut {
             inputs(sheet, name, found, false);
             if (!found.isEmpty()) {
                 calls.addAll(found);
-                Locked.change(copy, sheet, () -> {
+                SheetProtection.change(copy, sheet, () -> {
                     formats(sheet, name, new ArrayList<>(), true);
                     inputs(sheet, name, new ArrayList<>(), true);
                 });

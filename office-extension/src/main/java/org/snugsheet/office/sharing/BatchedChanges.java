@@ -5,11 +5,12 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import org.snugsheet.office.uno.Uno;
 
 /** Many changes of a document, after which the office tells its windows once and not after each of them. */
-final class AtOnce {
+final class BatchedChanges {
 
-    private AtOnce() {}
+    private BatchedChanges() {}
 
-    static void change(XSpreadsheetDocument document, Locked.Change changes) throws com.sun.star.uno.Exception {
+    static void change(XSpreadsheetDocument document, SheetProtection.Change changes)
+            throws com.sun.star.uno.Exception {
         XActionLockable lock = Uno.as(XActionLockable.class, document);
         lock.addActionLock();
         try {

@@ -10,13 +10,13 @@ import org.snugsheet.office.words.Language;
  * @param pattern the sentence
  * @param values the values for {@code {0}}, {@code {1}}, …
  */
-record Reason(Phrase pattern, List<String> values) {
+record RefusalReason(Phrase pattern, List<String> values) {
 
-    Reason {
+    RefusalReason {
         values = List.copyOf(values);
     }
 
-    Reason(Phrase pattern, String... values) {
+    RefusalReason(Phrase pattern, String... values) {
         this(pattern, List.of(values));
     }
 

@@ -20,7 +20,7 @@ import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /**
  * What is selected: a block of readings, and with it perhaps the cell or the column of the surroundings.
@@ -31,11 +31,11 @@ import org.snugsheet.office.words.Declined;
  * @param surroundings the second part of the selection, if there is one
  * @param scale the scale of the readings, if the heads or the numbers leave no doubt
  */
-public record Selected(
+public record SelectedBlock(
         String sheet, List<String> times, List<Curves.Jar> jars, Optional<String> surroundings, Optional<Scale> scale) {
 
     /** What is selected; the lists are copied. */
-    public Selected {
+    public SelectedBlock {
         times = List.copyOf(times);
         jars = List.copyOf(jars);
     }
@@ -46,24 +46,24 @@ public record Selected(
      * @param document the document
      * @param selection what its window calls the selection; a single cell means all the filled cells around it
      * @return the block
-     * @throws Declined if it is no block with a head of names, or one of too many jars
+     * @throws DeclinedException if it is no block with a head of names, or one of too many jars
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    public static Selected in(XSpreadsheetDocument document, Object selection) throws com.sun.star.uno.Exception {
+    public static SelectedBlock in(XSpreadsheetDocument document, Object selection) throws com.sun.star.uno.Exception {
         List<CellRangeAddress> parts = parts(selection);
         XSpreadsheet sheet = Uno.sheets(document).get(parts.get(0).Sheet);
-        CellRangeAddress place =
-                UsedPart.of(sheet, whole(sheet, parts.get(0))).orElseThrow(() -> new Declined(DrawingWords.NO_BLOCK));
+        CellRangeAddress place = UsedPart.of(sheet, whole(sheet, parts.get(0)))
+                .orElseThrow(() -> new DeclinedException(DrawingWords.NO_BLOCK));
         List<List<Entry>> rows = Cells.rows(Uno.as(
                         XCellRangeData.class,
                         sheet.getCellRangeByPosition(place.StartColumn, place.StartRow, place.EndColumn, place.EndRow))
                 .getDataArray());
         if (rows.size() < 2 || rows.get(0).size() < 2) {
-            throw new Declined(DrawingWords.NO_BLOCK);
+            throw new DeclinedException(DrawingWords.NO_BLOCK);
         }
         List<Entry> heads = rows.get(0);
         if (heads.subList(1, heads.size()).stream().noneMatch(Entry.Text.class::isInstance)) {
-            throw new Declined(DrawingWords.NO_NAMES);
+            throw new DeclinedException(DrawingWords.NO_NAMES);
         }
         String prefix = prefix(Uno.as(XNamed.class, sheet).getName());
         List<Curves.Jar> jars = new ArrayList<>();
@@ -75,11 +75,12 @@ public record Selected(
             }
         }
         if (jars.size() > Curves.MOST_JARS) {
-            throw new Declined(DrawingWords.TOO_MANY_JARS, jars.size(), Curves.MOST_JARS);
+            throw new DeclinedException(DrawingWords.TOO_MANY_JARS, jars.size(), Curves.MOST_JARS);
         }
         Optional<String> surroundings =
                 parts.size() < 2 ? Optional.empty() : Optional.of(prefix + around(sheet, parts.get(1), place));
-        return new Selected(prefix, down(prefix, place.StartColumn, place), jars, surroundings, Scales.plain(rows));
+        return new SelectedBlock(
+                prefix, down(prefix, place.StartColumn, place), jars, surroundings, Scales.plain(rows));
     }
 
     /** The cells of the surroundings; of a whole column those beside the readings. */
@@ -118,7 +119,7 @@ public record Selected(
         }
         XCellRangeAddressable one = UnoRuntime.queryInterface(XCellRangeAddressable.class, selection);
         if (one == null) {
-            throw new Declined(DrawingWords.NO_BLOCK);
+            throw new DeclinedException(DrawingWords.NO_BLOCK);
         }
         return List.of(one.getRangeAddress());
     }
@@ -129,7 +130,7 @@ public record Selected(
             return place;
         }
         if (sheet.getCellByPosition(place.StartColumn, place.StartRow).getType() == CellContentType.EMPTY) {
-            throw new Declined(DrawingWords.NO_BLOCK);
+            throw new DeclinedException(DrawingWords.NO_BLOCK);
         }
         XSheetCellCursor around = sheet.createCursorByRange(Uno.as(
                 XSheetCellRange.class,

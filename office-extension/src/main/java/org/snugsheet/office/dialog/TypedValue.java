@@ -5,13 +5,13 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Graduation;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** What was typed into a field. */
-public final class Typed {
+public final class TypedValue {
 
-    private Typed() {}
+    private TypedValue() {}
 
     /**
      * A number as a field first shows it.
@@ -40,14 +40,14 @@ public final class Typed {
      *
      * @param typed what was typed, with a point or a comma
      * @return the number
-     * @throws Declined if it is not one
+     * @throws DeclinedException if it is not one
      */
     public static double number(String typed) {
         try {
             return Entry.of(typed).asNumber(1);
         } catch (InvalidInputException refusal) {
             // The refusal would speak of a row, and a field has none.
-            throw new Declined(DialogWords.NOT_A_NUMBER, typed.strip());
+            throw new DeclinedException(DialogWords.NOT_A_NUMBER, typed.strip());
         }
     }
 
@@ -56,12 +56,12 @@ public final class Typed {
      *
      * @param typed what was typed
      * @return the number
-     * @throws Declined if it is not one
+     * @throws DeclinedException if it is not one
      */
     public static int whole(String typed) {
         double number = number(typed);
         if (number != Math.rint(number) || Math.abs(number) > Integer.MAX_VALUE) {
-            throw new Declined(DialogWords.NOT_WHOLE, typed.strip());
+            throw new DeclinedException(DialogWords.NOT_WHOLE, typed.strip());
         }
         return (int) number;
     }

@@ -10,7 +10,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import java.util.Arrays;
-import org.snugsheet.office.page.NoSteps;
+import org.snugsheet.office.page.UndoPause;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -18,7 +18,7 @@ import org.snugsheet.office.uno.Uno;
  * office when a deletion is done once more while no window of this document is the current one. The caller keeps the office from
  * recording steps meanwhile.
  */
-final class PageGone {
+final class PageRemovalStep {
 
     private final XSpreadsheetDocument document;
     private final String name;
@@ -26,7 +26,7 @@ final class PageGone {
     private final Object[][] values;
     private final String[][] formulas;
 
-    PageGone(XSpreadsheetDocument document, XSpreadsheet page) throws com.sun.star.uno.Exception {
+    PageRemovalStep(XSpreadsheetDocument document, XSpreadsheet page) throws com.sun.star.uno.Exception {
         this.document = document;
         this.name = Uno.as(XNamed.class, page).getName();
         this.place = Uno.as(XCellRangeAddressable.class, page).getRangeAddress().Sheet;
@@ -39,21 +39,21 @@ final class PageGone {
     }
 
     void remove() throws com.sun.star.uno.Exception {
-        NoSteps.again(document);
-        Locked.structure(document, () -> {
+        UndoPause.again(document);
+        SheetProtection.structure(document, () -> {
             document.getSheets().removeByName(name);
-            NoSteps.again(document);
+            UndoPause.again(document);
         });
-        NoSteps.again(document);
+        UndoPause.again(document);
     }
 
     /** Makes the page again, as it was. */
     void bringBack() throws com.sun.star.uno.Exception {
-        Locked.structure(document, () -> {
+        SheetProtection.structure(document, () -> {
             document.getSheets().insertNewByName(name, place);
-            NoSteps.again(document);
+            UndoPause.again(document);
         });
-        NoSteps.again(document);
+        UndoPause.again(document);
         XSpreadsheet page = Uno.as(XSpreadsheet.class, document.getSheets().getByName(name));
         // Widths first: how high a row is follows from them.
         WorkedOutPage.look(document, page, lastRow());
@@ -61,7 +61,7 @@ final class PageGone {
         int bottom = values.length - 1;
         Uno.as(XCellRangeData.class, page.getCellRangeByPosition(0, 0, right, bottom))
                 .setDataArray(values);
-        NoSteps.again(document);
+        UndoPause.again(document);
         int from = FollowedCells.DIFFERENT;
         if (right >= FollowedCells.NUMBER) {
             String[][] hidden = Arrays.stream(formulas)
@@ -69,18 +69,18 @@ final class PageGone {
                     .toArray(String[][]::new);
             Uno.as(XCellRangeFormula.class, page.getCellRangeByPosition(from, 0, FollowedCells.NUMBER, bottom))
                     .setFormulaArray(hidden);
-            NoSteps.again(document);
+            UndoPause.again(document);
             XCell warning = page.getCellByPosition(0, WorkedOutPage.WARNING_ROW);
             warning.setFormula(formulas[WorkedOutPage.WARNING_ROW][0]);
-            NoSteps.again(document);
+            UndoPause.again(document);
             Warning.look(warning, false);
-            NoSteps.again(document);
+            UndoPause.again(document);
         }
         FollowedCells.hide(page, right);
-        NoSteps.again(document);
+        UndoPause.again(document);
         XCellRange table = page.getCellRangeByPosition(0, WorkedOutPage.HEAD_ROW, 0, bottom);
         Uno.set(Uno.as(XColumnRowRange.class, table).getRows(), "OptimalHeight", true);
-        NoSteps.again(document);
+        UndoPause.again(document);
     }
 
     /** The last row that is not hidden columns only. */

@@ -3,7 +3,7 @@ package org.snugsheet.office.sharing;
 import java.util.Optional;
 
 /** A file is not as the offices known so far write it. */
-final class UnexpectedFile extends Exception {
+final class UnexpectedFileException extends Exception {
 
     private static final long serialVersionUID = 1L;
 
@@ -12,7 +12,7 @@ final class UnexpectedFile extends Exception {
      *
      * @param missing what it does not have
      */
-    UnexpectedFile(String missing) {
+    UnexpectedFileException(String missing) {
         super(missing);
     }
 
@@ -22,12 +22,12 @@ final class UnexpectedFile extends Exception {
      * @param part its name
      * @param cause why
      */
-    UnexpectedFile(String part, Exception cause) {
+    UnexpectedFileException(String part, Exception cause) {
         super(part, cause);
     }
 
     /** What must be there. */
-    static <T> T unless(Optional<T> there, String missing) throws UnexpectedFile {
-        return there.orElseThrow(() -> new UnexpectedFile(missing));
+    static <T> T unless(Optional<T> there, String missing) throws UnexpectedFileException {
+        return there.orElseThrow(() -> new UnexpectedFileException(missing));
     }
 }

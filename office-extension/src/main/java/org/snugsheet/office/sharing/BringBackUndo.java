@@ -11,14 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.snugsheet.office.page.NoSteps;
+import org.snugsheet.office.page.UndoPause;
 import org.snugsheet.office.uno.Uno;
 
 /**
  * Undoes and does again what the office does not by itself, the properties of a document, the words of a note and array formulas made
  * of parts, or not safely, the page that goes.
  */
-final class KeptAgain extends WeakBase implements XUndoAction {
+final class BringBackUndo extends WeakBase implements XUndoAction {
 
     private final XSpreadsheetDocument document;
     private final String title;
@@ -26,7 +26,7 @@ final class KeptAgain extends WeakBase implements XUndoAction {
     private final Map<CellAddress, String> before;
     private final Map<CellAddress, String> after = new LinkedHashMap<>();
     private final List<Proposal.Write> arrays;
-    private final Optional<PageGone> page;
+    private final Optional<PageRemovalStep> page;
 
     /**
      * What is to come again.
@@ -38,13 +38,13 @@ final class KeptAgain extends WeakBase implements XUndoAction {
      * @param arrays the array formulas, of which the office forgets what they were made of: done again they would be Err:520
      * @param page the page that goes; it is still there
      */
-    KeptAgain(
+    BringBackUndo(
             XSpreadsheetDocument document,
             String title,
             Map<String, String> properties,
             Map<CellAddress, String> notes,
             List<Proposal.Write> arrays,
-            Optional<PageGone> page)
+            Optional<PageRemovalStep> page)
             throws com.sun.star.uno.Exception {
         this.document = document;
         this.title = title;
@@ -80,12 +80,12 @@ final class KeptAgain extends WeakBase implements XUndoAction {
             write(after);
             for (Proposal.Write array : arrays) {
                 XSpreadsheet sheet = sheet(array.area().first());
-                Locked.change(document, sheet, () -> {
-                    NoSteps.again(document);
+                SheetProtection.change(document, sheet, () -> {
+                    UndoPause.again(document);
                     BringBack.enter(sheet, array);
-                    NoSteps.again(document);
+                    UndoPause.again(document);
                 });
-                NoSteps.again(document);
+                UndoPause.again(document);
             }
             takePageAway();
         });
@@ -102,7 +102,7 @@ final class KeptAgain extends WeakBase implements XUndoAction {
         for (Map.Entry<CellAddress, String> note : notes.entrySet()) {
             CellAddress at = note.getKey();
             XSpreadsheet sheet = sheet(at);
-            Locked.change(document, sheet, () -> Notes.set(sheet, at, note.getValue()));
+            SheetProtection.change(document, sheet, () -> Notes.set(sheet, at, note.getValue()));
         }
     }
 
@@ -111,7 +111,7 @@ final class KeptAgain extends WeakBase implements XUndoAction {
     }
 
     /** Nothing that is done here is to become a step itself: the list of steps would change while the office goes through it. */
-    private void done(Locked.Change change) {
+    private void done(SheetProtection.Change change) {
         try {
             XUndoManager undo = Uno.as(XUndoManagerSupplier.class, document).getUndoManager();
             undo.lock();

@@ -20,21 +20,21 @@ import org.snugsheet.office.uno.Uno;
  * <p>The office changes no cell style while any sheet of the document is protected, but it lets styles be brought from another
  * document: so they are made in an empty one.
  */
-final class BroughtLooks {
+final class ImportedStyles {
 
     private final XSpreadsheetDocument document;
     private final List<String> names;
 
-    private BroughtLooks(XSpreadsheetDocument document, List<String> names) {
+    private ImportedStyles(XSpreadsheetDocument document, List<String> names) {
         this.document = document;
         this.names = names;
     }
 
-    static BroughtLooks into(XComponentContext office, XSpreadsheetDocument document)
+    static ImportedStyles into(XComponentContext office, XSpreadsheetDocument document)
             throws com.sun.star.uno.Exception {
         XNameAccess present = CellStyle.styles(document);
         if (StyleSheet.besideNames().stream().allMatch(present::hasByName)) {
-            return new BroughtLooks(document, List.of());
+            return new ImportedStyles(document, List.of());
         }
         List<String> before = List.of(present.getElementNames());
         XComponent empty = DocumentFile.openHidden(office, "private:factory/scalc");
@@ -51,7 +51,7 @@ final class BroughtLooks {
         } finally {
             Uno.as(XCloseable.class, empty).close(true);
         }
-        return new BroughtLooks(
+        return new ImportedStyles(
                 document,
                 Arrays.stream(CellStyle.styles(document).getElementNames())
                         .filter(name -> !before.contains(name))

@@ -14,7 +14,7 @@ import org.snugsheet.office.sharing.Progress;
  * a key or a click of somebody who cannot wait would come in the middle of it. So until it is done the window takes none, and nothing
  * new is begun.
  */
-final class Working implements Progress, AutoCloseable {
+final class BusyWindow implements Progress, AutoCloseable {
 
     private static final AtomicBoolean BUSY = new AtomicBoolean();
 
@@ -26,7 +26,7 @@ final class Working implements Progress, AutoCloseable {
     private final String words;
     private int shown = -1;
 
-    private Working(Optional<XFrame> seen, String words) {
+    private BusyWindow(Optional<XFrame> seen, String words) {
         this.words = words;
         this.bar = seen.map(frame -> UnoRuntime.queryInterface(XStatusIndicatorFactory.class, frame))
                 .map(XStatusIndicatorFactory::createStatusIndicator);
@@ -40,14 +40,14 @@ final class Working implements Progress, AutoCloseable {
      * @param words what is being done
      * @return to be closed when it is done
      */
-    static Working on(MenuInvocation choice, MenuWords words) {
+    static BusyWindow on(MenuInvocation choice, MenuWords words) {
         Optional<XFrame> seen = choice.isQuiet() ? Optional.empty() : Optional.of(choice.window());
         return on(seen, choice.language().words(words));
     }
 
     /** Begins in a window, if one is looked at. */
-    static Working on(Optional<XFrame> seen, String words) {
-        Working working = new Working(seen, words);
+    static BusyWindow on(Optional<XFrame> seen, String words) {
+        BusyWindow working = new BusyWindow(seen, words);
         BUSY.set(true);
         working.window.ifPresent(window -> window.setEnable(false));
         return working;

@@ -7,24 +7,24 @@ import com.sun.star.util.XProtectable;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.snugsheet.office.page.NoSteps;
+import org.snugsheet.office.page.UndoPause;
 import org.snugsheet.office.uno.Uno;
-import org.snugsheet.office.words.Declined;
+import org.snugsheet.office.words.DeclinedException;
 
 /** Opens a protected sheet, or the protected order of the sheets, for a change and protects it again. */
-final class Locked {
+final class SheetProtection {
 
     /** A change to a sheet. */
     interface Change {
         void make() throws com.sun.star.uno.Exception;
     }
 
-    private Locked() {}
+    private SheetProtection() {}
 
     /**
      * Looks whether sheets can be changed.
      *
-     * @throws Declined if one of them needs a password
+     * @throws DeclinedException if one of them needs a password
      */
     static void check(XSpreadsheetDocument document, Set<Integer> numbers) throws com.sun.star.uno.Exception {
         List<XSpreadsheet> sheets = Uno.sheets(document);
@@ -37,14 +37,14 @@ final class Locked {
     /**
      * Makes a change, however the sheet is protected.
      *
-     * @throws Declined if a password is needed
+     * @throws DeclinedException if a password is needed
      */
     static void change(XSpreadsheetDocument document, XSpreadsheet sheet, Change change)
             throws com.sun.star.uno.Exception {
         change(
                 document,
                 Uno.as(XProtectable.class, sheet),
-                () -> new Declined(
+                () -> new DeclinedException(
                         SharingWords.HAS_A_PASSWORD, Uno.as(XNamed.class, sheet).getName()),
                 change);
     }
@@ -52,18 +52,18 @@ final class Locked {
     /**
      * Adds a sheet or takes one away, however the document’s structure is protected.
      *
-     * @throws Declined if a password is needed
+     * @throws DeclinedException if a password is needed
      */
     static void structure(XSpreadsheetDocument document, Change change) throws com.sun.star.uno.Exception {
         change(
                 document,
                 Uno.as(XProtectable.class, document),
-                () -> new Declined(SharingWords.STRUCTURE_HAS_A_PASSWORD),
+                () -> new DeclinedException(SharingWords.STRUCTURE_HAS_A_PASSWORD),
                 change);
     }
 
     private static void change(
-            XSpreadsheetDocument document, XProtectable protection, Supplier<Declined> refusal, Change change)
+            XSpreadsheetDocument document, XProtectable protection, Supplier<DeclinedException> refusal, Change change)
             throws com.sun.star.uno.Exception {
         if (!protection.isProtected()) {
             change.make();
@@ -78,13 +78,13 @@ final class Locked {
             throw refusal.get();
         }
         // Opening and closing a sheet repaints it, after which the office records steps again, whatever it was told.
-        NoSteps.again(document);
+        UndoPause.again(document);
         try {
             change.make();
         } finally {
-            NoSteps.again(document);
+            UndoPause.again(document);
             protection.protect("");
-            NoSteps.again(document);
+            UndoPause.again(document);
         }
     }
 }

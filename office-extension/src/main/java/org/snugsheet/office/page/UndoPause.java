@@ -7,9 +7,9 @@ import com.sun.star.util.NotLockedException;
 import org.snugsheet.office.uno.Uno;
 
 /** Keeps the office from recording each small change of a page as a step to undo. */
-public final class NoSteps {
+public final class UndoPause {
 
-    private NoSteps() {}
+    private UndoPause() {}
 
     /**
      * The office, told to record nothing, does so again once it has counted the sheets of paper of a page: after a break, a print

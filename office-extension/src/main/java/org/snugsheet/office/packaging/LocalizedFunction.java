@@ -14,7 +14,7 @@ import org.snugsheet.office.words.Language;
  * @param declaration the function
  * @param language the reader’s
  */
-record Described(FunctionDeclaration declaration, Language language) {
+record LocalizedFunction(FunctionDeclaration declaration, Language language) {
 
     // A number with its decimal point, outside quotation marks: what follows has an even number of them.
     private static final Pattern DECIMAL_POINT = Pattern.compile("(?<=\\d)\\.(?=\\d)(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)");
@@ -23,9 +23,9 @@ record Described(FunctionDeclaration declaration, Language language) {
     record Argument(String name, String text) {}
 
     /** The functions of a family. */
-    static List<Described> of(Class<?> family, Language language) {
+    static List<LocalizedFunction> of(Class<?> family, Language language) {
         return FunctionDeclaration.of(family).stream()
-                .map(function -> new Described(function, language))
+                .map(function -> new LocalizedFunction(function, language))
                 .toList();
     }
 
