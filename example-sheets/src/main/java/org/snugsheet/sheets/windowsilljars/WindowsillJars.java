@@ -17,7 +17,6 @@ import org.snugsheet.sheets.readings.ReadingsMessage;
 import org.snugsheet.sheets.shared.ExampleJar;
 import org.snugsheet.sheets.shared.Invented;
 import org.snugsheet.sheets.shared.InventedReadings;
-import org.snugsheet.sheets.shared.OrDash;
 
 /**
  * Four wrapped jars of warm water, and a bare one, on a snowy windowsill: readings, curves, half-times, R-values.
@@ -50,8 +49,6 @@ public final class WindowsillJars implements WorkedSheet {
 
     static final Grid GRID = new Grid('A', 'B', 'F', 7, 9);
 
-    private static final String OF_ONE_JAR = "times;readings;surroundings;mark";
-
     // The readings somebody forgot to take, and took with the other thermometer.
     private static final int FORGOTTEN_JAR = 2;
     private static final int FORGOTTEN_ROW = 5;
@@ -81,7 +78,7 @@ public final class WindowsillJars implements WorkedSheet {
         Page read = AsRead.add(book, page, GRID, "\"C\"", "surroundings;mark");
         Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
         writeCheck(page);
-        writeCurveResults(page);
+        CurveResults.write(page);
         writeQuestions(page);
         rule(page);
         HowSureAreWe.fill(sure);
@@ -217,40 +214,6 @@ public final class WindowsillJars implements WorkedSheet {
         ReadingsMessage.mark(page, GRID);
     }
 
-    private static void writeCurveResults(Page page) throws com.sun.star.uno.Exception {
-        page.look("A23:F23", CellStyleName.SECTION).text("A23", "What the curves say");
-        page.look("A24:F24", CellStyleName.HEAD);
-        for (int jar = 0; jar < JARS.size(); jar++) {
-            page.formula(column(jar) + "24", "=" + column(jar) + "7");
-        }
-        result(page, 25, "Cooling constant, per minute", "0.0000", fit("COOL.RATE"));
-        uncertainty(page, 26, "0.0000", fit("COOL.RATE.ERROR"));
-        result(page, 27, "Half-time, minutes", "0", fit("COOL.HALFTIME"));
-        uncertainty(page, 28, "0", fit("COOL.HALFTIME.ERROR"));
-        result(page, 29, "Start, °C", "0.0", fit("COOL.START"));
-        uncertainty(page, 30, "0.0", fit("COOL.START.ERROR"));
-        result(page, 31, "Misfit of the curve, °C", "0.00", fit("COOL.MISFIT"));
-        result(page, 32, "", "0.0", OrDash.of("COOL.TEMP(later;start;surroundings;rate)"));
-        writeResistances(page);
-        page.formula("A32", "=\"Temperature at \"&later&\" min, °C\"");
-    }
-
-    private static String fit(String function) {
-        return OrDash.of("IF(check=\"OK\";" + function + "(" + OF_ONE_JAR + ");" + OrDash.DASH + ")");
-    }
-
-    private static void writeResistances(Page page) throws com.sun.star.uno.Exception {
-        result(page, 33, "R-value of the wrap, m²·K/W", "0.000", "");
-        for (int jar = 0; jar < JARS.size(); jar++) {
-            String wrap = "INDEX(wraps;" + (jar + 1) + ")";
-            String thickness = "INDEX(thicknesses;" + (jar + 1) + ")";
-            page.formula(
-                    column(jar) + "33",
-                    "=IF(LEN(" + wrap + ")+LEN(" + thickness + ")=0;\"no wrap\";IFERROR(WRAP.LAYER(" + thickness + ";"
-                            + wrap + ");\"look again\"))");
-        }
-    }
-
     private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {
         page.look("A34:J34", CellStyleName.SECTION).text("A34", "What to look for");
         page.merge("A35:J35").look("A35:J35", CellStyleName.NOTE);
@@ -275,27 +238,6 @@ public final class WindowsillJars implements WorkedSheet {
                 .hint("J13", "Surroundings", "How warm it is around the jars, in °C.")
                 .aboveZero("J14", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
                 .atLeast("J15", 0, "A later time", "Minutes since the start.");
-    }
-
-    private static void result(Page page, int row, String label, String numbers, String formula)
-            throws com.sun.star.uno.Exception {
-        page.text("A" + row, label).look("A" + row, CellStyleName.LABEL);
-        fillRow(page, row, CellStyleName.RESULT, numbers, formula);
-    }
-
-    private static void uncertainty(Page page, int row, String numbers, String formula)
-            throws com.sun.star.uno.Exception {
-        page.text("A" + row, "standard error").look("A" + row, CellStyleName.SUBLABEL);
-        fillRow(page, row, CellStyleName.UNCERTAINTY, "\"± \"" + numbers, formula);
-    }
-
-    private static void fillRow(Page page, int row, CellStyleName look, String numbers, String formula)
-            throws com.sun.star.uno.Exception {
-        String cells = "B" + row + ":F" + row;
-        page.look(cells, look).numbers(cells, numbers);
-        if (!formula.isEmpty()) {
-            page.formula(cells, formula);
-        }
     }
 
     private static String cell(int jar, int reading) {
