@@ -20,7 +20,7 @@ import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * A chart of lying bars, one below the other, each with its value written at its end. The topmost bar is the first of the
+ * A chart of horizontal bars, one below the other, each with its value written at its end. The topmost bar is the first of the
  * table.
  *
  * @param title what it shows

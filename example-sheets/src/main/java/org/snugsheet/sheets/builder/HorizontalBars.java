@@ -20,7 +20,7 @@ import org.snugsheet.office.page.Palette;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.uno.Uno;
 
-/** What charts of lying bars share: where their values come from, and how a bar is filled. */
+/** What charts of horizontal bars share: where their values come from, and how a bar is filled. */
 final class HorizontalBars {
     private static final int BORDER_WIDTH = 18;
 

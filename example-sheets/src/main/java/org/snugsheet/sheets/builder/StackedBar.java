@@ -19,7 +19,7 @@ import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * A chart of lying bars, each put together from parts: how much each part adds to the whole.
+ * A chart of horizontal bars, each made of parts: how much each part adds to the whole.
  *
  * @param title what it shows
  * @param along the title of the axis of values, with its unit

@@ -7,7 +7,7 @@ import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.sheets.builder.BigBars;
 import org.snugsheet.sheets.builder.Book;
 
-/** The last page of {@link TypeYourReadings}, with what its bars draw: only jars that no check accuses. Nobody types here. */
+/** The last page of {@link TypeYourReadings}, with what its bars draw: only jars that no check holds back. Nobody types here. */
 final class HalfTimes {
 
     private static final String NAME = "Bars";

@@ -16,7 +16,7 @@ import org.snugsheet.sheets.shared.Top;
 /**
  * Winter coats: how cold the wind makes it feel, whether an outfit is enough, and how the coats of animals compare with it.
  *
- * <p>Clothing is told for adults, as the standards do; children lose heat faster, and the sheet says so beside the numbers.
+ * <p>Clothing is described for adults, as the standards do; children lose heat faster, and the sheet says so beside the numbers.
  *
  * @see BehindTheCoats
  */

@@ -20,7 +20,7 @@ import org.snugsheet.office.words.Language;
  */
 public final class Curves {
 
-    /** As many jars as can be told apart by color, symbol and kind of line together. */
+    /** As many jars as color, symbol and kind of line together can distinguish. */
     public static final int MOST_JARS = SeriesColor.forJars().size();
 
     private static final int STEPS = 40;

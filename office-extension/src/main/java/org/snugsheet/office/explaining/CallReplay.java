@@ -14,7 +14,7 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.words.Language;
 
-/** Makes a call once more in Java, with the values the office would hand over, to learn what it answers or why it is refused. */
+/** Repeats a call in Java, with the values the office would hand over, to learn what it answers or why it is refused. */
 final class CallReplay {
 
     private CallReplay() {}

@@ -10,7 +10,7 @@ import com.sun.star.lang.Locale;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.office.words.Language;
 
-/** Stands in for a document in a call made once more: all that a function asks of it is its language. */
+/** Replaces the document in a repeated call: a function asks a document only for its language. */
 record LanguageOnly(Language language) implements XPropertySet {
 
     @Override

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is in the extension, for those who must keep lists of that: CycloneDX 1.5, in JSON. Without time and serial number, which
+ * The contents of the extension, for people who must list them: CycloneDX 1.5, in JSON. Without time and serial number, which
  * the standard leaves free, so that two builds are equal.
  */
 final class BillOfMaterials {

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.declare.UnoTypes;
 
-/** An interface in the office’s own language, which the office reads as it is. */
+/** An interface in the office’s interface language (UNOIDL), which the office reads as text. */
 final class InterfaceText {
 
     private InterfaceText() {}

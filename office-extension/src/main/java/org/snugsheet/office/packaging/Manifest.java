@@ -3,7 +3,7 @@ package org.snugsheet.office.packaging;
 import java.util.List;
 import java.util.Map;
 
-/** The list of what the office is to do with each file of the extension. */
+/** The manifest: what the office does with each file of the extension. */
 final class Manifest {
 
     private static final String TYPES = "application/vnd.sun.star.uno-typelibrary;type=RDB";

@@ -8,7 +8,7 @@ import org.snugsheet.office.menu.SetUpWords;
 import org.snugsheet.office.words.Language;
 
 /**
- * A macro in the office’s own Basic that says whether the office has a Java for us: the one thing that cannot be said in Java. It
+ * A macro in the office’s own Basic that says whether the office has a Java for the extension: the one thing that cannot be said in Java. It
  * asks for a service of the extension, which the office can only make if it can load the extension’s classes.
  */
 final class SetUpCheck {

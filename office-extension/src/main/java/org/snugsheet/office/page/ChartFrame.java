@@ -15,7 +15,7 @@ import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShapes;
 import org.snugsheet.office.uno.Uno;
 
-/** What is round a chart: titles, legend, axes, and its text for somebody who cannot see it. All charts share it. */
+/** What is around a chart: titles, legend, axes, and its text for somebody who cannot see it. All charts share it. */
 public final class ChartFrame {
     private static final float TITLE_SIZE = 12;
     private static final float AXIS_TITLE_SIZE = 10;

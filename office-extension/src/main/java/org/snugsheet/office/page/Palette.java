@@ -1,6 +1,6 @@
 package org.snugsheet.office.page;
 
-/** The colors of the pages, as 0xRRGGBB. All text is dark enough on its ground to be read in a gray print too. */
+/** The colors of the pages, as 0xRRGGBB. All text is dark enough on its background to be read in a gray print too. */
 public final class Palette {
     /** Paper. */
     public static final int PAPER = 0xFFFFFF;

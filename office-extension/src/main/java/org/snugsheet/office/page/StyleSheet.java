@@ -11,7 +11,7 @@ import java.util.Set;
 /**
  * Puts the cell styles of {@link CellStyleName} into a document.
  *
- * <p>An input cell is told from the others by its box, not by its color alone: a gray print and a color-blind reader show
+ * <p>An input cell is distinguished from the others by its box, not by its color alone: a gray print and a color-blind reader show
  * it too.
  */
 public final class StyleSheet {

@@ -4,7 +4,7 @@ import com.sun.star.document.XActionLockable;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import org.snugsheet.office.uno.Uno;
 
-/** Many changes of a document, after which the office tells its windows once and not after each of them. */
+/** Groups changes of a document, so that the office updates its windows once and not after each of them. */
 final class BatchedChanges {
 
     private BatchedChanges() {}

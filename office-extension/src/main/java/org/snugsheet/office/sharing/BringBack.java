@@ -19,7 +19,7 @@ import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
-/** Brings the formulas back into a copy that {@link ShareCopy} made: first what would be done is told, then it is done. */
+/** Brings the formulas back into a copy that {@link ShareCopy} made: first it says what it would do, then it does it. */
 public final class BringBack {
 
     private final XSpreadsheetDocument copy;

@@ -16,7 +16,7 @@ import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
-/** Finds our formulas in a document, sheet by sheet, from left to right within each block of cells. */
+/** Finds Snugsheet formulas in a document, sheet by sheet, from left to right within each block of cells. */
 final class FormulaScan {
 
     /** Numbers, texts and errors: whatever a formula answers (com.sun.star.sheet.FormulaResult). */

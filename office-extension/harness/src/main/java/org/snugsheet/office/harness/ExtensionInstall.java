@@ -10,7 +10,7 @@ import java.util.List;
  * Installs a packed .oxt by the office's own tool, as a user would, into a private profile.
  *
  * <p>The tool refuses root unless the extension goes to all users; then a private folder takes the place of the
- * system-wide one. In some cases it reports success and has installed nothing, so its own list is asked afterwards.
+ * system-wide one. In some cases it reports success and has installed nothing, so the harness then reads the tool’s own list.
  */
 record ExtensionInstall(Programs programs, Workspace workspace, Duration patience) {
     /** Settings that the office needs at its start to see what was installed. */
