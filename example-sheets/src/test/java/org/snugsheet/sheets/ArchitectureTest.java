@@ -5,10 +5,15 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsid
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -54,6 +59,24 @@ class ArchitectureTest {
             mayUse(sheet, "builder", "shared", "readings");
         }
         slices().matching(SHEETS + ".(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** JUnit is not packed with the program, so what needs it is left out. */
+    @Test
+    void theProgramIsPackedWithoutWhatNeedsJUnit() throws IOException {
+        JavaClasses harness = new ClassFileImporter(List.of(new ImportOption.DoNotIncludeTests()))
+                .importPackages(OFFICE + ".harness");
+        List<String> leftOut = harness.stream()
+                .filter(one -> one.getDirectDependenciesFromSelf().stream()
+                        .anyMatch(to -> to.getTargetClass().getPackageName().startsWith("org.junit")))
+                .map(one -> one.getName().replace('.', '/').replaceFirst("\\$.*", ""))
+                .distinct()
+                .toList();
+        String build = Files.readString(Path.of("pom.xml"));
+        assertFalse(leftOut.isEmpty());
+        for (String name : leftOut) {
+            assertTrue(build.contains("<exclude>" + name + "*</exclude>"), name);
+        }
     }
 
     /** All but the three that the sheets share. */
