@@ -13,7 +13,7 @@ import org.snugsheet.office.page.Palette;
  */
 enum Fill {
     SKY_BLUE(0x56B4E9, 0, 0, false),
-    DARK_GREY(0x4A4A4A, 0, 0, false),
+    DARK_GRAY(0x4A4A4A, 0, 0, false),
     ORANGE(0xE69F00, 450, 120, false),
     BLUE(0x0072B2, 0, 0, false),
     YELLOW(0xF0E442, 1350, 120, false),

@@ -189,7 +189,7 @@ final class BehindTheDesign {
         return new StackedBar(
                 "What each layer adds",
                 "R-value of the side, m²·K/W",
-                "Two lying bars, of the bare jar and of the wrapped jar. Each is put together from the R-values of the"
+                "Two horizontal bars, of the bare jar and of the wrapped jar. Each is put together from the R-values of the"
                         + " film of water inside, of the layers from inside to outside, and of the film outside. Films and"
                         + " glass hardly count beside the wrap, except for the film of air outside. The values are in"
                         + " the table beside the chart.",

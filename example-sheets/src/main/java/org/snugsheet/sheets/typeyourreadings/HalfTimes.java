@@ -41,7 +41,7 @@ final class HalfTimes {
         return new BigBars(
                 "Half-times of the jars that can be used",
                 "minutes",
-                "One lying bar for each jar that no check accuses: its half-time in minutes. The longer the bar, the"
+                "One horizontal bar for each jar that no check accuses: its half-time in minutes. The longer the bar, the"
                         + " better the wrap. The values are on the page " + NAME + ".",
                 10,
                 new Plot.Cells(page, "A5:B" + last));

@@ -119,7 +119,7 @@ public final class Ranked {
         return new BigBars(
                 "Degrees lost in 10 minutes",
                 "degrees",
-                "One lying bar for each wrap, the best at the top: how many degrees its jar loses in ten minutes from"
+                "One horizontal bar for each wrap, the best at the top: how many degrees its jar loses in ten minutes from"
                         + " the start chosen on the first page. The shorter the bar, the better the wrap. The values are"
                         + " on the page " + NAME + ".",
                 points,

@@ -163,7 +163,7 @@ public final class BehindTheCoats {
         return new BigBars(
                 "Outfits and animals",
                 "clo",
-                "One lying bar for what the cold asks for, for each outfit, and for each animal: how well it keeps"
+                "One horizontal bar for what the cold asks for, for each outfit, and for each animal: how well it keeps"
                         + " warmth in, in clo. The longer the bar, the warmer the coat. The values are on"
                         + " the page " + NAME + ".",
                 10,

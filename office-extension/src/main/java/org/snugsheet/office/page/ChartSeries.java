@@ -18,7 +18,6 @@ import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
 import com.sun.star.uno.XComponentContext;
 import java.util.List;
-import java.util.Locale;
 import org.snugsheet.office.uno.Uno;
 
 /** Puts the rows of points and the lines into a chart. Sizes in 1/100 mm. */
@@ -77,7 +76,7 @@ final class ChartSeries {
         if (ink.isFullLine()) {
             Uno.set(series, "LineStyle", LineStyle.SOLID);
         } else {
-            String name = "Snug " + ink.name().toLowerCase(Locale.ROOT);
+            String name = ink.patternName();
             XNameContainer dashes = Uno.as(XNameContainer.class, Uno.make(chart, "com.sun.star.drawing.DashTable"));
             if (!dashes.hasByName(name)) {
                 dashes.insertByName(name, ink.pattern());

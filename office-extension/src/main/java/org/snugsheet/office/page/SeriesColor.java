@@ -3,6 +3,7 @@ package org.snugsheet.office.page;
 import com.sun.star.drawing.DashStyle;
 import com.sun.star.drawing.LineDash;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * How one jar is drawn: a color, a symbol and a kind of line that differ from all others, so that a gray print and a
@@ -65,6 +66,11 @@ public enum SeriesColor {
 
     boolean isFullLine() {
         return dash == 0;
+    }
+
+    /** The name of its pattern in a document. Files hold it, so it keeps the spelling it was given first. */
+    String patternName() {
+        return "Snug " + (this == GRAY ? "grey" : name().toLowerCase(Locale.ROOT));
     }
 
     /** The pattern of a line that is not full. */
