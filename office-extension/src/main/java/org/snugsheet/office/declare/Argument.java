@@ -11,7 +11,7 @@ import java.lang.annotation.Target;
 public @interface Argument {
 
     /**
-     * What to give, with the unit, and for an option what it is when left out: a constant of one of {@link Family#words()}.
+     * What to give, with the unit, and for an option what it is when left out: a constant of one of {@link Family#texts()}.
      *
      * @return the description
      */

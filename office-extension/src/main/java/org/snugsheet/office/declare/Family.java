@@ -29,7 +29,7 @@ public @interface Family {
      *
      * @return classes that hold nothing else
      */
-    Class<?>[] words();
+    Class<?>[] texts();
 
     /**
      * What the family is about.

@@ -40,7 +40,7 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
             }
             TextKeys.Constant constant = keys.get(argument.value());
             if (constant == null) {
-                throw new IllegalStateException("A text that is no constant of its family’s words: " + parameter);
+                throw new IllegalStateException("A text that is no constant of its family’s texts: " + parameter);
             }
             return new ArgumentDeclaration(
                     parameter.getName(),

@@ -13,20 +13,20 @@ final class TextKeys {
     /**
      * A constant.
      *
-     * @param key what its text is called in the translations, such as {@code Words.TIMES}
+     * @param key what its text is called in the translations, such as {@code Texts.TIMES}
      * @param temperature what it asks the temperature of, if it asks for one
      */
     record Constant(String key, Optional<TemperatureOf> temperature) {}
 
     static Map<String, Constant> of(Class<?> family) {
         Map<String, Constant> keys = new HashMap<>();
-        for (Class<?> words : family.getAnnotation(Family.class).words()) {
-            for (Field constant : words.getDeclaredFields()) {
+        for (Class<?> texts : family.getAnnotation(Family.class).texts()) {
+            for (Field constant : texts.getDeclaredFields()) {
                 if (constant.getType() == String.class) {
                     keys.put(
                             text(constant),
                             new Constant(
-                                    words.getSimpleName() + "." + constant.getName(),
+                                    texts.getSimpleName() + "." + constant.getName(),
                                     Optional.ofNullable(constant.getAnnotation(TemperatureOf.class))));
                 }
             }

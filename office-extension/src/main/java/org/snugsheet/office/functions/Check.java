@@ -13,7 +13,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Check",
         implementation = CheckFunctions.class,
-        words = {CheckWords.class, Words.class},
+        texts = {CheckTexts.class, Texts.class},
         title = "Words about readings")
 public interface Check extends XInterface {
 
@@ -23,11 +23,11 @@ public interface Check extends XInterface {
     /**
      * CHECK.READINGS.
      *
-     * @param times {@value Words#TIMES}
-     * @param temps {@value Words#TEMPS}
-     * @param surroundings {@value Words#SURROUNDINGS}
-     * @param mark {@value Words#MARK}
-     * @param scale {@value Words#SCALE}
+     * @param times {@value Texts#TIMES}
+     * @param temps {@value Texts#TEMPS}
+     * @param surroundings {@value Texts#SURROUNDINGS}
+     * @param mark {@value Texts#MARK}
+     * @param scale {@value Texts#SCALE}
      * @return the answer described by the text below
      */
     @CellFunction(
@@ -41,11 +41,11 @@ public interface Check extends XInterface {
             answer = "Row 3 (minute 5): the time 5 is not later than 5 before it. Type the times in rising order.")
     String readings(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale);
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale);
 
     /** CHECK.ALL: see its declaration. */
     @CellFunction(
@@ -59,11 +59,11 @@ public interface Check extends XInterface {
             answer = "Row")
     Object[][] all(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale);
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale);
 
     /** CHECK.SHEET: see its declaration. */
     @CellFunction(
@@ -77,10 +77,10 @@ public interface Check extends XInterface {
             answer = "Jar")
     Object[][] sheet(
             XPropertySet document,
-            @Argument(CheckWords.SHEET) Object[][] block,
-            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale);
+            @Argument(CheckTexts.SHEET) Object[][] block,
+            @Argument(Texts.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale);
 
     /** CHECK.FAIR: see its declaration. */
     @CellFunction(
@@ -97,27 +97,27 @@ public interface Check extends XInterface {
             answer = "What")
     Object[][] fair(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
-            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
-            @Argument(CheckWords.OTHER_SURROUNDINGS) String[][] otherSurroundings,
-            @Argument(CheckWords.FIRST_VOLUME) @Nullable Object volume,
-            @Argument(CheckWords.OTHER_VOLUME) @Nullable Object otherVolume,
-            @Argument(CheckWords.FIRST_LID) @Nullable Object lid,
-            @Argument(CheckWords.OTHER_LID) @Nullable Object otherLid,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale);
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Texts.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(CheckTexts.OTHER_SURROUNDINGS) String[][] otherSurroundings,
+            @Argument(CheckTexts.FIRST_VOLUME) @Nullable Object volume,
+            @Argument(CheckTexts.OTHER_VOLUME) @Nullable Object otherVolume,
+            @Argument(CheckTexts.FIRST_LID) @Nullable Object lid,
+            @Argument(CheckTexts.OTHER_LID) @Nullable Object otherLid,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale);
 
     /**
      * CHECK.WRAP.
      *
-     * @param thicknesses {@value Words#THICKNESSES}
-     * @param materials {@value Words#MATERIALS}
-     * @param inside {@value Words#INSIDE}
-     * @param outside {@value Words#OUTSIDE}
-     * @param unit {@value Words#UNIT}
+     * @param thicknesses {@value Texts#THICKNESSES}
+     * @param materials {@value Texts#MATERIALS}
+     * @param inside {@value Texts#INSIDE}
+     * @param outside {@value Texts#OUTSIDE}
+     * @param unit {@value Texts#UNIT}
      * @return the answer described by the text below
      */
     @CellFunction(
@@ -131,11 +131,11 @@ public interface Check extends XInterface {
             answer = "Layer 2: “fleese” is not a material known here. Did you mean “fleece”?")
     String wrap(
             XPropertySet document,
-            @Argument(Words.THICKNESSES) Object[][] thicknesses,
-            @Argument(Words.MATERIALS) Object[][] materials,
-            @Argument(Words.INSIDE) @Nullable Object inside,
-            @Argument(Words.OUTSIDE) @Nullable Object outside,
-            @Argument(Words.UNIT) @Nullable Object unit);
+            @Argument(Texts.THICKNESSES) Object[][] thicknesses,
+            @Argument(Texts.MATERIALS) Object[][] materials,
+            @Argument(Texts.INSIDE) @Nullable Object inside,
+            @Argument(Texts.OUTSIDE) @Nullable Object outside,
+            @Argument(Texts.UNIT) @Nullable Object unit);
 
     /**
      * CHECK.VERSION.

@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Cold",
         implementation = ColdFunctions.class,
-        words = {ColdWords.class, Words.class},
+        texts = {ColdTexts.class, Texts.class},
         title = "Winter weather, clothing and animal coverings")
 public interface Cold extends XInterface {
 
@@ -36,9 +36,9 @@ public interface Cold extends XInterface {
             refused = "COLD.WINDCHILL(15;30)",
             because = "the index is for air up to 10 °C")
     double windChill(
-            @Argument(ColdWords.TEMP) String[][] temp,
-            @Argument(ColdWords.WIND) String[][] wind,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(ColdTexts.TEMP) String[][] temp,
+            @Argument(ColdTexts.WIND) String[][] wind,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.FROSTBITE: see its declaration. */
@@ -59,9 +59,9 @@ public interface Cold extends XInterface {
             because = "that is not a temperature")
     String frostbite(
             XPropertySet document,
-            @Argument(ColdWords.TEMP) String[][] temp,
-            @Argument(ColdWords.WIND) String[][] wind,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(ColdTexts.TEMP) String[][] temp,
+            @Argument(ColdTexts.WIND) String[][] wind,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.GARMENT: see its declaration. */
@@ -74,7 +74,7 @@ public interface Cold extends XInterface {
             answer = "0.08",
             refused = "COLD.GARMENT(\"cape of leaves\")",
             because = "no such garment is known")
-    double garment(@Argument(ColdWords.GARMENT) String[][] name, @Argument(ColdWords.UNIT) @Nullable Object unit)
+    double garment(@Argument(ColdTexts.GARMENT) String[][] name, @Argument(ColdTexts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.GARMENTS: see its declaration. */
@@ -98,7 +98,7 @@ public interface Cold extends XInterface {
             answer = "0.42",
             refused = "COLD.OUTFIT({\"T-shirt\";\"cape of leaves\"})",
             because = "no garment of the second name is known")
-    double outfit(@Argument(ColdWords.GARMENTS) Object[][] names, @Argument(ColdWords.UNIT) @Nullable Object unit)
+    double outfit(@Argument(ColdTexts.GARMENTS) Object[][] names, @Argument(ColdTexts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.NEEDED: see its declaration. */
@@ -114,10 +114,10 @@ public interface Cold extends XInterface {
             refused = "COLD.NEEDED(25;\"walking\")",
             because = "it is for air up to 10 °C")
     double needed(
-            @Argument(ColdWords.TEMP) String[][] temp,
-            @Argument(ColdWords.ACTIVITY) String[][] activity,
-            @Argument(ColdWords.WIND_OPTION) @Nullable Object wind,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(ColdTexts.TEMP) String[][] temp,
+            @Argument(ColdTexts.ACTIVITY) String[][] activity,
+            @Argument(ColdTexts.WIND_OPTION) @Nullable Object wind,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.NEEDED.WORN: see its declaration. */
@@ -133,10 +133,10 @@ public interface Cold extends XInterface {
             refused = "COLD.NEEDED.WORN(25;\"walking\")",
             because = "it is for air up to 10 °C")
     double neededWorn(
-            @Argument(ColdWords.TEMP) String[][] temp,
-            @Argument(ColdWords.ACTIVITY) String[][] activity,
-            @Argument(ColdWords.WIND_OPTION) @Nullable Object wind,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(ColdTexts.TEMP) String[][] temp,
+            @Argument(ColdTexts.ACTIVITY) String[][] activity,
+            @Argument(ColdTexts.WIND_OPTION) @Nullable Object wind,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.ANIMAL: see its declaration. */
@@ -152,10 +152,10 @@ public interface Cold extends XInterface {
             refused = "COLD.ANIMAL(\"scales\";50)",
             because = "scales keep no animal warm")
     double animal(
-            @Argument(ColdWords.COVERING) String[][] covering,
-            @Argument(ColdWords.THICKNESS) String[][] thickness,
-            @Argument(ColdWords.WHICH) @Nullable Object which,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(ColdTexts.COVERING) String[][] covering,
+            @Argument(ColdTexts.THICKNESS) String[][] thickness,
+            @Argument(ColdTexts.WHICH) @Nullable Object which,
+            @Argument(Texts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COLD.COVERINGS: see its declaration. */

@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Cool",
         implementation = CoolFunctions.class,
-        words = {Words.class},
+        texts = {Texts.class},
         title = "Cooling curves")
 public interface Cool extends XInterface {
 
@@ -35,11 +35,11 @@ public interface Cool extends XInterface {
             refused = "COOL.RATE({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     double rate(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.RATE.ERROR: see its declaration. */
@@ -54,11 +54,11 @@ public interface Cool extends XInterface {
             refused = "COOL.RATE.ERROR({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     double rateError(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.HALFTIME: see its declaration. */
@@ -73,11 +73,11 @@ public interface Cool extends XInterface {
             refused = "COOL.HALFTIME({0;5;10};{38;38;38};3)",
             because = "the temperature does not change")
     double halftime(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.HALFTIME.ERROR: see its declaration. */
@@ -92,11 +92,11 @@ public interface Cool extends XInterface {
             refused = "COOL.HALFTIME.ERROR({0;5;10};{38;38;38};3)",
             because = "the temperature does not change")
     double halftimeError(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.START: see its declaration. */
@@ -111,11 +111,11 @@ public interface Cool extends XInterface {
             refused = "COOL.START({500;505;510};{38;32;26};3)",
             because = "minute 0 is too far from the readings")
     double start(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.START.ERROR: see its declaration. */
@@ -130,11 +130,11 @@ public interface Cool extends XInterface {
             refused = "COOL.START.ERROR({500;505;510};{38;32;26};3)",
             because = "minute 0 is too far from the readings")
     double startError(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.SURROUNDINGS: see its declaration. */
@@ -150,11 +150,11 @@ public interface Cool extends XInterface {
             refused = "COOL.SURROUNDINGS({0;5;10;15;20;25;30};{40;31;24;19;16;14;12};\"fit\")",
             because = "the readings cannot tell warm surroundings from a heat loss that slows down")
     double surroundings(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.SURROUNDINGS.ERROR: see its declaration. */
@@ -170,11 +170,11 @@ public interface Cool extends XInterface {
             refused = "COOL.SURROUNDINGS.ERROR({0;5;10;15};{40;38;36;34};\"fit\")",
             because = "the readings do not show where they settle")
     double surroundingsError(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.MISFIT: see its declaration. */
@@ -190,11 +190,11 @@ public interface Cool extends XInterface {
             refused = "COOL.MISFIT({0;5};{38;32};3)",
             because = "two readings cannot show how well a curve fits")
     double misfit(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.MODEL: see its declaration. */
@@ -211,13 +211,13 @@ public interface Cool extends XInterface {
             because = "two readings cannot show how well a curve fits")
     String model(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale,
-            @Argument(Words.JAR_VOLUME) @Nullable Object volume,
-            @Argument(Words.BATH_VOLUME) @Nullable Object bath)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale,
+            @Argument(Texts.JAR_VOLUME) @Nullable Object volume,
+            @Argument(Texts.BATH_VOLUME) @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.REPORT: see its declaration. */
@@ -234,13 +234,13 @@ public interface Cool extends XInterface {
             because = "two readings cannot show how well a curve fits")
     Object[][] report(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale,
-            @Argument(Words.JAR_VOLUME) @Nullable Object volume,
-            @Argument(Words.BATH_VOLUME) @Nullable Object bath)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale,
+            @Argument(Texts.JAR_VOLUME) @Nullable Object volume,
+            @Argument(Texts.BATH_VOLUME) @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.SENTENCE: see its declaration. */
@@ -257,10 +257,10 @@ public interface Cool extends XInterface {
             because = "the temperature does not change")
     String sentence(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

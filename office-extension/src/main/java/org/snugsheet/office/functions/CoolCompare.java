@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Cool",
         implementation = CoolFunctions.class,
-        words = {CheckWords.class, Words.class},
+        texts = {CheckTexts.class, Texts.class},
         title = "Comparing jars")
 public interface CoolCompare extends XInterface {
 
@@ -34,13 +34,13 @@ public interface CoolCompare extends XInterface {
             refused = "COOL.SLOWER({0;5;10};{38;32;26};{0;5;10};{38;38;38};3)",
             because = "the second jar does not cool at all")
     double slower(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
-            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
-            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Texts.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(Texts.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.SLOWER.ERROR: see its declaration. */
@@ -55,14 +55,14 @@ public interface CoolCompare extends XInterface {
             refused = "COOL.SLOWER.ERROR({0;5;10};{38;32;26};{0;5;10};{38;38;38};3)",
             because = "the second jar does not cool at all")
     double slowerError(
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
-            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
-            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale,
-            @Argument(Words.SPREAD) @Nullable Object spread)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Texts.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(Texts.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale,
+            @Argument(Texts.SPREAD) @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.VERDICT: see its declaration. */
@@ -79,14 +79,14 @@ public interface CoolCompare extends XInterface {
             because = "two readings of a jar are too few")
     String verdict(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.OTHER_TIMES) Object[][] otherTimes,
-            @Argument(Words.OTHER_TEMPS) Object[][] otherTemps,
-            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale,
-            @Argument(Words.SPREAD) @Nullable Object spread)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.OTHER_TIMES) Object[][] otherTimes,
+            @Argument(Texts.OTHER_TEMPS) Object[][] otherTemps,
+            @Argument(Texts.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale,
+            @Argument(Texts.SPREAD) @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.RANK: see its declaration. */
@@ -104,13 +104,13 @@ public interface CoolCompare extends XInterface {
             because = "one material alone cannot be ranked")
     Object[][] rank(
             XPropertySet document,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.BLOCK) Object[][] block,
-            @Argument(Words.NAMES) Object[][] names,
-            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale,
-            @Argument(Words.SPREAD) @Nullable Object spread)
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.BLOCK) Object[][] block,
+            @Argument(Texts.NAMES) Object[][] names,
+            @Argument(Texts.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale,
+            @Argument(Texts.SPREAD) @Nullable Object spread)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.SHEET: see its declaration. */
@@ -127,9 +127,9 @@ public interface CoolCompare extends XInterface {
             because = "the block has no jar")
     Object[][] sheet(
             XPropertySet document,
-            @Argument(CheckWords.SHEET) Object[][] block,
-            @Argument(Words.SURROUNDINGS_BOTH) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(CheckTexts.SHEET) Object[][] block,
+            @Argument(Texts.SURROUNDINGS_BOTH) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Cool",
         implementation = CoolFunctions.class,
-        words = {Words.class},
+        texts = {Texts.class},
         title = "Temperatures and times on a curve")
 public interface CoolCurves extends XInterface {
 
@@ -34,11 +34,11 @@ public interface CoolCurves extends XInterface {
             refused = "COOL.TEMP(\"ten\";38;3;0.07)",
             because = "the minutes are not a number")
     double temp(
-            @Argument(Words.MINUTES) String[][] minutes,
-            @Argument(Words.START) String[][] start,
-            @Argument(Words.SURROUNDINGS_NOW) String[][] surroundings,
-            @Argument(Words.RATE) String[][] rate,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.MINUTES) String[][] minutes,
+            @Argument(Texts.START) String[][] start,
+            @Argument(Texts.SURROUNDINGS_NOW) String[][] surroundings,
+            @Argument(Texts.RATE) String[][] rate,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.TIME: see its declaration. */
@@ -53,11 +53,11 @@ public interface CoolCurves extends XInterface {
             refused = "COOL.TIME(2;38;3;0.07)",
             because = "a jar cannot get colder than its surroundings")
     double time(
-            @Argument(Words.TARGET) String[][] target,
-            @Argument(Words.START) String[][] start,
-            @Argument(Words.SURROUNDINGS_NOW) String[][] surroundings,
-            @Argument(Words.RATE) String[][] rate,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.TARGET) String[][] target,
+            @Argument(Texts.START) String[][] start,
+            @Argument(Texts.SURROUNDINGS_NOW) String[][] surroundings,
+            @Argument(Texts.RATE) String[][] rate,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.CURVE: see its declaration. */
@@ -73,12 +73,12 @@ public interface CoolCurves extends XInterface {
             because = "two readings cannot show how well a curve fits")
     Object[][] curve(
             XPropertySet document,
-            @Argument(Words.AT) Object[][] at,
-            @Argument(Words.TIMES) Object[][] times,
-            @Argument(Words.TEMPS) Object[][] temps,
-            @Argument(Words.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.AT) Object[][] at,
+            @Argument(Texts.TIMES) Object[][] times,
+            @Argument(Texts.TEMPS) Object[][] temps,
+            @Argument(Texts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.MINUTES: see its declaration. */
@@ -91,5 +91,5 @@ public interface CoolCurves extends XInterface {
             answer = "0",
             refused = "COOL.MINUTES({\"9:05\";\"soon\"})",
             because = "not a clock time")
-    Object minutes(@Argument(Words.CLOCK) Object[][] clock) throws IllegalArgumentException, NoConvergenceException;
+    Object minutes(@Argument(Texts.CLOCK) Object[][] clock) throws IllegalArgumentException, NoConvergenceException;
 }

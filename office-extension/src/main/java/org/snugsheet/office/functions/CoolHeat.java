@@ -14,7 +14,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Cool",
         implementation = CoolFunctions.class,
-        words = {Words.class},
+        texts = {Texts.class},
         title = "Heat")
 public interface CoolHeat extends XInterface {
 
@@ -33,11 +33,11 @@ public interface CoolHeat extends XInterface {
             refused = "COOL.HEAT(200;-5;20)",
             because = "water of -5 °C is ice")
     double heat(
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(Words.FROM) String[][] from,
-            @Argument(Words.TO) String[][] to,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(Texts.FROM) String[][] from,
+            @Argument(Texts.TO) String[][] to,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.POWER: see its declaration. */
@@ -52,12 +52,12 @@ public interface CoolHeat extends XInterface {
             refused = "COOL.POWER(0;0.02;40;5)",
             because = "there is no water")
     double power(
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(Words.RATE) String[][] rate,
-            @Argument(Words.TEMP) String[][] temp,
-            @Argument(Words.SURROUNDINGS_NOW) String[][] surroundings,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(Texts.RATE) String[][] rate,
+            @Argument(Texts.TEMP) String[][] temp,
+            @Argument(Texts.SURROUNDINGS_NOW) String[][] surroundings,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** COOL.MIXED: see its declaration. */
@@ -72,11 +72,11 @@ public interface CoolHeat extends XInterface {
             refused = "COOL.MIXED(200;40;800;-5)",
             because = "a bath of -5 °C is ice")
     double mixed(
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(Words.TEMP) String[][] temp,
-            @Argument(Words.BATH_AMOUNT) String[][] bathVolume,
-            @Argument(Words.BATH_TEMP) String[][] bathTemp,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(Texts.TEMP) String[][] temp,
+            @Argument(Texts.BATH_AMOUNT) String[][] bathVolume,
+            @Argument(Texts.BATH_TEMP) String[][] bathTemp,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

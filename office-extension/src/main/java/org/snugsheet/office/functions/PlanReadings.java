@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Plan",
         implementation = PlanFunctions.class,
-        words = {PlanWords.class, Words.class},
+        texts = {PlanTexts.class, Texts.class},
         title = "Readings for the lesson")
 public interface PlanReadings extends XInterface {
 
@@ -34,12 +34,12 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.TELLAPART(0.04;0.02;40;5;9)",
             because = "they never differ by 9 °C")
     double tellApart(
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.OTHER_RATE) String[][] otherRate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.OTHER_RATE) String[][] otherRate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.LONGEST: see its declaration. */
@@ -54,11 +54,11 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.LONGEST(0;40;5)",
             because = "a jar that does not cool has no end")
     double longest(
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.INTERVAL: see its declaration. */
@@ -74,14 +74,14 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.INTERVAL(0.001;40;5;10;0.01)",
             because = "even a reading every minute would not do")
     double interval(
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.CERTAINTY) @Nullable Object certainty,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.CERTAINTY) @Nullable Object certainty,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.READINGS: see its declaration. */
@@ -96,14 +96,14 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.READINGS(0.001;40;5;10;0.01)",
             because = "even a reading every minute would not do")
     double readings(
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.CERTAINTY) @Nullable Object certainty,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.CERTAINTY) @Nullable Object certainty,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.CERTAINTY: see its declaration. */
@@ -118,14 +118,14 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.CERTAINTY(0.04;40;5;40;30)",
             because = "two readings are too few")
     double certainty(
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.INTERVAL) String[][] interval,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.INTERVAL) String[][] interval,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.REPEATS: see its declaration. */
@@ -141,17 +141,17 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.REPEATS(0.05;0.0499;40;5;30;3)",
             because = "not even 20 jars of each would do")
     double repeats(
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.OTHER_RATE) String[][] otherRate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.INTERVAL) String[][] interval,
-            @Argument(PlanWords.OFTEN) @Nullable Object often,
-            @Argument(PlanWords.SPREAD) @Nullable Object spread,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.OTHER_RATE) String[][] otherRate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.INTERVAL) String[][] interval,
+            @Argument(PlanTexts.OFTEN) @Nullable Object often,
+            @Argument(PlanTexts.SPREAD) @Nullable Object spread,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.POWER: see its declaration. */
@@ -166,17 +166,17 @@ public interface PlanReadings extends XInterface {
             refused = "PLAN.POWER(0;0.05;0.04;40;5;30;3)",
             because = "no jar tells nothing")
     double power(
-            @Argument(PlanWords.JARS_EACH) String[][] jars,
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.OTHER_RATE) String[][] otherRate,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.INTERVAL) String[][] interval,
-            @Argument(PlanWords.SPREAD) @Nullable Object spread,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(PlanWords.SCATTER) @Nullable Object scatter,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.JARS_EACH) String[][] jars,
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.OTHER_RATE) String[][] otherRate,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.INTERVAL) String[][] interval,
+            @Argument(PlanTexts.SPREAD) @Nullable Object spread,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.LESSON: see its declaration. */
@@ -192,18 +192,18 @@ public interface PlanReadings extends XInterface {
             because = "a start of 50 °C is too hot for pupils")
     Object[][] lesson(
             XPropertySet document,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.JAR_VOLUME) String[][] volume,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.SURROUNDINGS) String[][] surroundings,
-            @Argument(PlanWords.BARE_RATE) String[][] bareRate,
-            @Argument(PlanWords.WRAPPED_RATE) String[][] wrappedRate,
-            @Argument(PlanWords.HOT_OPTION) @Nullable Object hotTap,
-            @Argument(PlanWords.COLD_OPTION) @Nullable Object coldTap,
-            @Argument(PlanWords.BATH_OPTION) @Nullable Object bathVolume,
-            @Argument(PlanWords.JARS_OPTION) @Nullable Object jars,
-            @Argument(PlanWords.ROOM_OPTION) @Nullable Object room,
-            @Argument(Words.MARK) @Nullable Object mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.JAR_VOLUME) String[][] volume,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.SURROUNDINGS) String[][] surroundings,
+            @Argument(PlanTexts.BARE_RATE) String[][] bareRate,
+            @Argument(PlanTexts.WRAPPED_RATE) String[][] wrappedRate,
+            @Argument(PlanTexts.HOT_OPTION) @Nullable Object hotTap,
+            @Argument(PlanTexts.COLD_OPTION) @Nullable Object coldTap,
+            @Argument(PlanTexts.BATH_OPTION) @Nullable Object bathVolume,
+            @Argument(PlanTexts.JARS_OPTION) @Nullable Object jars,
+            @Argument(PlanTexts.ROOM_OPTION) @Nullable Object room,
+            @Argument(Texts.MARK) @Nullable Object mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Plan",
         implementation = PlanFunctions.class,
-        words = {PlanWords.class, Words.class},
+        texts = {PlanTexts.class, Texts.class},
         title = "Water and ice for the lesson")
 public interface PlanWater extends XInterface {
 
@@ -37,8 +37,8 @@ public interface PlanWater extends XInterface {
             because = "that is not a temperature")
     String safe(
             XPropertySet document,
-            @Argument(PlanWords.TEMP) String[][] temp,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.TEMP) String[][] temp,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.MIX: see its declaration. */
@@ -54,11 +54,11 @@ public interface PlanWater extends XInterface {
             because = "a start of 50 °C is too hot for pupils")
     Object[][] mix(
             XPropertySet document,
-            @Argument(PlanWords.HOT) String[][] hot,
-            @Argument(PlanWords.COLD) String[][] cold,
-            @Argument(PlanWords.TARGET) String[][] target,
-            @Argument(PlanWords.VOLUME) String[][] volume,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.HOT) String[][] hot,
+            @Argument(PlanTexts.COLD) String[][] cold,
+            @Argument(PlanTexts.TARGET) String[][] target,
+            @Argument(PlanTexts.VOLUME) String[][] volume,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.MIX.HOT: see its declaration. */
@@ -73,11 +73,11 @@ public interface PlanWater extends XInterface {
             refused = "PLAN.MIX.HOT(38;12;40;1000)",
             because = "40 °C does not lie between the two taps")
     double mixHot(
-            @Argument(PlanWords.HOT) String[][] hot,
-            @Argument(PlanWords.COLD) String[][] cold,
-            @Argument(PlanWords.TARGET) String[][] target,
-            @Argument(PlanWords.VOLUME) String[][] volume,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.HOT) String[][] hot,
+            @Argument(PlanTexts.COLD) String[][] cold,
+            @Argument(PlanTexts.TARGET) String[][] target,
+            @Argument(PlanTexts.VOLUME) String[][] volume,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.MIX.COLD: see its declaration. */
@@ -92,11 +92,11 @@ public interface PlanWater extends XInterface {
             refused = "PLAN.MIX.COLD(38;12;40;1000)",
             because = "40 °C does not lie between the two taps")
     double mixCold(
-            @Argument(PlanWords.HOT) String[][] hot,
-            @Argument(PlanWords.COLD) String[][] cold,
-            @Argument(PlanWords.TARGET) String[][] target,
-            @Argument(PlanWords.VOLUME) String[][] volume,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.HOT) String[][] hot,
+            @Argument(PlanTexts.COLD) String[][] cold,
+            @Argument(PlanTexts.TARGET) String[][] target,
+            @Argument(PlanTexts.VOLUME) String[][] volume,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.BATH: see its declaration. */
@@ -112,16 +112,16 @@ public interface PlanWater extends XInterface {
             refused = "PLAN.BATH(4000;5;6;250;60;0.05;30;21)",
             because = "jars of 60 °C are too hot for pupils")
     double bath(
-            @Argument(PlanWords.BATH_VOLUME) String[][] bathVolume,
-            @Argument(PlanWords.BATH_TEMP) String[][] bathTemp,
-            @Argument(PlanWords.JARS) String[][] jars,
-            @Argument(PlanWords.JAR_VOLUME) String[][] volume,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.ROOM) String[][] room,
-            @Argument(PlanWords.LEAK) @Nullable Object leak,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.BATH_VOLUME) String[][] bathVolume,
+            @Argument(PlanTexts.BATH_TEMP) String[][] bathTemp,
+            @Argument(PlanTexts.JARS) String[][] jars,
+            @Argument(PlanTexts.JAR_VOLUME) String[][] volume,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.ROOM) String[][] room,
+            @Argument(PlanTexts.LEAK) @Nullable Object leak,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** PLAN.ICE: see its declaration. */
@@ -137,15 +137,15 @@ public interface PlanWater extends XInterface {
             refused = "PLAN.ICE(4000;5;6;250;40;0.05;0;21)",
             because = "the lesson lasts no time")
     double ice(
-            @Argument(PlanWords.BATH_VOLUME) String[][] bathVolume,
-            @Argument(PlanWords.BATH_TEMP) String[][] bathTemp,
-            @Argument(PlanWords.JARS) String[][] jars,
-            @Argument(PlanWords.JAR_VOLUME) String[][] volume,
-            @Argument(PlanWords.START) String[][] start,
-            @Argument(PlanWords.RATE) String[][] rate,
-            @Argument(PlanWords.MINUTES) String[][] minutes,
-            @Argument(PlanWords.ROOM) String[][] room,
-            @Argument(PlanWords.LEAK) @Nullable Object leak,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(PlanTexts.BATH_VOLUME) String[][] bathVolume,
+            @Argument(PlanTexts.BATH_TEMP) String[][] bathTemp,
+            @Argument(PlanTexts.JARS) String[][] jars,
+            @Argument(PlanTexts.JAR_VOLUME) String[][] volume,
+            @Argument(PlanTexts.START) String[][] start,
+            @Argument(PlanTexts.RATE) String[][] rate,
+            @Argument(PlanTexts.MINUTES) String[][] minutes,
+            @Argument(PlanTexts.ROOM) String[][] room,
+            @Argument(PlanTexts.LEAK) @Nullable Object leak,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

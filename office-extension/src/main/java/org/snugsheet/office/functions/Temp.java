@@ -14,7 +14,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Temp",
         implementation = TempFunctions.class,
-        words = {Words.class},
+        texts = {Texts.class},
         title = "Scales and units")
 public interface Temp extends XInterface {
 
@@ -24,9 +24,9 @@ public interface Temp extends XInterface {
     /**
      * TEMP.CONVERT.
      *
-     * @param value {@value Words#VALUE}
-     * @param from {@value Words#FROM_SCALE}
-     * @param to {@value Words#TO_SCALE}
+     * @param value {@value Texts#VALUE}
+     * @param from {@value Texts#FROM_SCALE}
+     * @param to {@value Texts#TO_SCALE}
      * @return the temperature, or a column of them
      * @throws IllegalArgumentException if refused
      * @throws NoConvergenceException never
@@ -42,17 +42,17 @@ public interface Temp extends XInterface {
             refused = "TEMP.CONVERT(-300;\"C\";\"F\")",
             because = "colder than absolute zero")
     Object convert(
-            @Argument(Words.VALUE) String[][] value,
-            @Argument(Words.FROM_SCALE) String[][] from,
-            @Argument(Words.TO_SCALE) String[][] to)
+            @Argument(Texts.VALUE) String[][] value,
+            @Argument(Texts.FROM_SCALE) String[][] from,
+            @Argument(Texts.TO_SCALE) String[][] to)
             throws IllegalArgumentException, NoConvergenceException;
 
     /**
      * TEMP.CHANGE.
      *
-     * @param value {@value Words#CHANGE}
-     * @param from {@value Words#FROM_SCALE}
-     * @param to {@value Words#TO_SCALE}
+     * @param value {@value Texts#CHANGE}
+     * @param from {@value Texts#FROM_SCALE}
+     * @param to {@value Texts#TO_SCALE}
      * @return the difference, or a column of them
      * @throws IllegalArgumentException if refused
      * @throws NoConvergenceException never
@@ -68,16 +68,16 @@ public interface Temp extends XInterface {
             refused = "TEMP.CHANGE(5;\"C\";\"R\")",
             because = "not a temperature scale")
     Object change(
-            @Argument(Words.CHANGE) String[][] value,
-            @Argument(Words.FROM_SCALE) String[][] from,
-            @Argument(Words.TO_SCALE) String[][] to)
+            @Argument(Texts.CHANGE) String[][] value,
+            @Argument(Texts.FROM_SCALE) String[][] from,
+            @Argument(Texts.TO_SCALE) String[][] to)
             throws IllegalArgumentException, NoConvergenceException;
 
     /**
      * TEMP.READ.
      *
-     * @param text {@value Words#TYPED}
-     * @param scale {@value Words#READ_SCALE}
+     * @param text {@value Texts#TYPED}
+     * @param scale {@value Texts#READ_SCALE}
      * @return the temperature, or a column of them
      * @throws IllegalArgumentException if refused
      * @throws NoConvergenceException never
@@ -92,15 +92,15 @@ public interface Temp extends XInterface {
             answer = "35",
             refused = "TEMP.READ(\"warm\")",
             because = "that is not a temperature")
-    Object read(@Argument(Words.TYPED) String[][] text, @Argument(Words.READ_SCALE) @Nullable Object scale)
+    Object read(@Argument(Texts.TYPED) String[][] text, @Argument(Texts.READ_SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /**
      * TEMP.ROUND.
      *
-     * @param value {@value Words#VALUE}
-     * @param mark {@value Words#ROUND_MARK}
-     * @param scale {@value Words#SCALE}
+     * @param value {@value Texts#VALUE}
+     * @param mark {@value Texts#ROUND_MARK}
+     * @param scale {@value Texts#SCALE}
      * @return the temperature, or a column of them
      * @throws IllegalArgumentException if refused
      * @throws NoConvergenceException never
@@ -116,17 +116,17 @@ public interface Temp extends XInterface {
             refused = "TEMP.ROUND(36.7;0)",
             because = "a thermometer’s marks lie apart")
     Object round(
-            @Argument(Words.VALUE) String[][] value,
-            @Argument(Words.ROUND_MARK) String[][] mark,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(Texts.VALUE) String[][] value,
+            @Argument(Texts.ROUND_MARK) String[][] mark,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /**
      * TEMP.UNIT.
      *
-     * @param value {@value Words#QUANTITY}
-     * @param from {@value Words#FROM_UNIT}
-     * @param to {@value Words#TO_UNIT}
+     * @param value {@value Texts#QUANTITY}
+     * @param from {@value Texts#FROM_UNIT}
+     * @param to {@value Texts#TO_UNIT}
      * @return the value in the other unit, or a column of them
      * @throws IllegalArgumentException if refused
      * @throws NoConvergenceException never
@@ -143,8 +143,8 @@ public interface Temp extends XInterface {
             refused = "TEMP.UNIT(1;\"clo\";\"mm\")",
             because = "clo is no length")
     Object unit(
-            @Argument(Words.QUANTITY) String[][] value,
-            @Argument(Words.FROM_UNIT) String[][] from,
-            @Argument(Words.TO_UNIT) String[][] to)
+            @Argument(Texts.QUANTITY) String[][] value,
+            @Argument(Texts.FROM_UNIT) String[][] from,
+            @Argument(Texts.TO_UNIT) String[][] to)
             throws IllegalArgumentException, NoConvergenceException;
 }

@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Wrap",
         implementation = WrapFunctions.class,
-        words = {Words.class, WrapWords.class},
+        texts = {Texts.class, WrapTexts.class},
         title = "Layers and R-values")
 public interface Wrap extends XInterface {
 
@@ -34,9 +34,9 @@ public interface Wrap extends XInterface {
             refused = "WRAP.LAYER(-20;0.04)",
             because = "a thickness is more than zero")
     double layer(
-            @Argument(Words.THICKNESS) String[][] thickness,
-            @Argument(Words.MATERIAL) String[][] material,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(Texts.THICKNESS) String[][] thickness,
+            @Argument(Texts.MATERIAL) String[][] material,
+            @Argument(Texts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.FLAT: see its declaration. */
@@ -52,11 +52,11 @@ public interface Wrap extends XInterface {
             refused = "WRAP.FLAT({20;10};{0.04})",
             because = "a layer without its material")
     double flat(
-            @Argument(Words.THICKNESSES) Object[][] thicknesses,
-            @Argument(Words.MATERIALS) Object[][] materials,
-            @Argument(Words.INSIDE) @Nullable Object inside,
-            @Argument(Words.OUTSIDE) @Nullable Object outside,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(Texts.THICKNESSES) Object[][] thicknesses,
+            @Argument(Texts.MATERIALS) Object[][] materials,
+            @Argument(Texts.INSIDE) @Nullable Object inside,
+            @Argument(Texts.OUTSIDE) @Nullable Object outside,
+            @Argument(Texts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.ROUND: see its declaration. */
@@ -72,12 +72,12 @@ public interface Wrap extends XInterface {
             refused = "WRAP.ROUND(0;20;0.05)",
             because = "a cylinder has a radius")
     double round(
-            @Argument(WrapWords.RADIUS) String[][] radius,
-            @Argument(Words.THICKNESSES) Object[][] thicknesses,
-            @Argument(Words.MATERIALS) Object[][] materials,
-            @Argument(Words.INSIDE) @Nullable Object inside,
-            @Argument(Words.OUTSIDE) @Nullable Object outside,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(WrapTexts.RADIUS) String[][] radius,
+            @Argument(Texts.THICKNESSES) Object[][] thicknesses,
+            @Argument(Texts.MATERIALS) Object[][] materials,
+            @Argument(Texts.INSIDE) @Nullable Object inside,
+            @Argument(Texts.OUTSIDE) @Nullable Object outside,
+            @Argument(Texts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.CONDUCTIVITY: see its declaration. */
@@ -93,10 +93,10 @@ public interface Wrap extends XInterface {
             refused = "WRAP.CONDUCTIVITY(\"fleese\")",
             because = "no such material is known: did you mean fleece?")
     double conductivity(
-            @Argument(WrapWords.ONE_MATERIAL) String[][] material,
-            @Argument(WrapWords.CONDITION) @Nullable Object condition,
-            @Argument(WrapWords.WHICH) @Nullable Object which,
-            @Argument(WrapWords.TWICE) @Nullable Object unit)
+            @Argument(WrapTexts.ONE_MATERIAL) String[][] material,
+            @Argument(WrapTexts.CONDITION) @Nullable Object condition,
+            @Argument(WrapTexts.WHICH) @Nullable Object which,
+            @Argument(WrapTexts.TWICE) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.MATERIALS: see its declaration. */
@@ -121,7 +121,7 @@ public interface Wrap extends XInterface {
             answer = "3",
             refused = "WRAP.USUAL(\"sand\")",
             because = "sand has no usual thickness")
-    double usual(@Argument(WrapWords.ONE_MATERIAL) String[][] material)
+    double usual(@Argument(WrapTexts.ONE_MATERIAL) String[][] material)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.THICKNESS: see its declaration. */
@@ -137,10 +137,10 @@ public interface Wrap extends XInterface {
             refused = "WRAP.THICKNESS(0;0.04)",
             because = "an R-value of nothing needs no layer")
     double thickness(
-            @Argument(WrapWords.TARGET_R) String[][] target,
-            @Argument(WrapWords.ANY_MATERIAL) String[][] material,
-            @Argument(WrapWords.RADIUS_OPTION) @Nullable Object radius,
-            @Argument(Words.UNIT) @Nullable Object unit)
+            @Argument(WrapTexts.TARGET_R) String[][] target,
+            @Argument(WrapTexts.ANY_MATERIAL) String[][] material,
+            @Argument(WrapTexts.RADIUS_OPTION) @Nullable Object radius,
+            @Argument(Texts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.TURNING: see its declaration. */
@@ -156,8 +156,8 @@ public interface Wrap extends XInterface {
             refused = "WRAP.TURNING(0.17;0)",
             because = "a surface that lets nothing out has no critical radius")
     double turning(
-            @Argument(WrapWords.ANY_MATERIAL) String[][] conductivity,
-            @Argument(WrapWords.COEFFICIENT) String[][] coefficient)
+            @Argument(WrapTexts.ANY_MATERIAL) String[][] conductivity,
+            @Argument(WrapTexts.COEFFICIENT) String[][] coefficient)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.SURFACE: see its declaration. */
@@ -173,13 +173,13 @@ public interface Wrap extends XInterface {
             refused = "WRAP.SURFACE(\"treacle\";35;5;100)",
             because = "only air, wind, water and contact are known")
     double surface(
-            @Argument(WrapWords.PLACE) String[][] place,
-            @Argument(WrapWords.SURFACE) String[][] surface,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.SIZE) @Nullable Object height,
-            @Argument(WrapWords.FACING) @Nullable Object facing,
-            @Argument(WrapWords.EMISSIVITY) @Nullable Object emissivity,
-            @Argument(Words.UNIT) @Nullable Object unit,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.PLACE) String[][] place,
+            @Argument(WrapTexts.SURFACE) String[][] surface,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.SIZE) @Nullable Object height,
+            @Argument(WrapTexts.FACING) @Nullable Object facing,
+            @Argument(WrapTexts.EMISSIVITY) @Nullable Object emissivity,
+            @Argument(Texts.UNIT) @Nullable Object unit,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Wrap",
         implementation = WrapFunctions.class,
-        words = {Words.class, WrapWords.class},
+        texts = {Texts.class, WrapTexts.class},
         title = "A whole wrapped jar")
 public interface WrapJar extends XInterface {
 
@@ -35,18 +35,18 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.VESSEL(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
             because = "no heat flows between equal temperatures")
     double vessel(
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.UNIT) @Nullable Object unit,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.UNIT) @Nullable Object unit,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.FLOW: see its declaration. */
@@ -61,17 +61,17 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.FLOW(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
             because = "no heat flows between equal temperatures")
     double flow(
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.BETWEEN: see its declaration. */
@@ -88,17 +88,17 @@ public interface WrapJar extends XInterface {
             because = "no heat flows between equal temperatures")
     Object[][] between(
             XPropertySet document,
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.FACE: see its declaration. */
@@ -113,18 +113,18 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.FACE(3;250;35;{3;10};{\"glass\";\"wool\"};40;5)",
             because = "there is no third layer")
     double face(
-            @Argument(WrapWords.NUMBER) String[][] number,
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.NUMBER) String[][] number,
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.EXPECT: see its declaration. */
@@ -140,18 +140,18 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.EXPECT(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
             because = "no heat flows between equal temperatures")
     double expect(
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.END: see its declaration. */
@@ -167,17 +167,17 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.END(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
             because = "no heat flows between equal temperatures")
     double end(
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.LEAK: see its declaration. */
@@ -193,16 +193,16 @@ public interface WrapJar extends XInterface {
             refused = "WRAP.LEAK(250;35;{3;10};{\"glass\";\"wool\"};40;40)",
             because = "no heat flows between equal temperatures")
     double leak(
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

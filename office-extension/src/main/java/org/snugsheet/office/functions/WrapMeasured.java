@@ -15,7 +15,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.Wrap",
         implementation = WrapFunctions.class,
-        words = {Words.class, WrapWords.class},
+        texts = {Texts.class, WrapTexts.class},
         title = "R-values from readings")
 public interface WrapMeasured extends XInterface {
 
@@ -35,17 +35,17 @@ public interface WrapMeasured extends XInterface {
             refused = "WRAP.MEASURED(0.04;0;250;220)",
             because = "a jar that does not cool shows no R-value")
     double measured(
-            @Argument(WrapWords.BARE_RATE) String[][] bareRate,
-            @Argument(WrapWords.WRAPPED_RATE) String[][] wrappedRate,
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(WrapWords.AREA) String[][] area,
-            @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
-            @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(WrapWords.LEAK) @Nullable Object leak,
-            @Argument(Words.UNIT) @Nullable Object unit,
-            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.BARE_RATE) String[][] bareRate,
+            @Argument(WrapTexts.WRAPPED_RATE) String[][] wrappedRate,
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(WrapTexts.AREA) String[][] area,
+            @Argument(WrapTexts.BARE_ERROR) @Nullable Object bareError,
+            @Argument(WrapTexts.WRAPPED_ERROR) @Nullable Object wrappedError,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(WrapTexts.LEAK) @Nullable Object leak,
+            @Argument(Texts.UNIT) @Nullable Object unit,
+            @Argument(WrapTexts.MEAN_WARM) @Nullable Object warm,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.MEASURED.ERROR: see its declaration. */
@@ -60,17 +60,17 @@ public interface WrapMeasured extends XInterface {
             refused = "WRAP.MEASURED.ERROR(0.04;0.02;250;220)",
             because = "the errors of the cooling constants are not given")
     double measuredError(
-            @Argument(WrapWords.BARE_RATE) String[][] bareRate,
-            @Argument(WrapWords.WRAPPED_RATE) String[][] wrappedRate,
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(WrapWords.AREA) String[][] area,
-            @Argument(WrapWords.BARE_ERROR) @Nullable Object bareError,
-            @Argument(WrapWords.WRAPPED_ERROR) @Nullable Object wrappedError,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(WrapWords.LEAK) @Nullable Object leak,
-            @Argument(Words.UNIT) @Nullable Object unit,
-            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.BARE_RATE) String[][] bareRate,
+            @Argument(WrapTexts.WRAPPED_RATE) String[][] wrappedRate,
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(WrapTexts.AREA) String[][] area,
+            @Argument(WrapTexts.BARE_ERROR) @Nullable Object bareError,
+            @Argument(WrapTexts.WRAPPED_ERROR) @Nullable Object wrappedError,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(WrapTexts.LEAK) @Nullable Object leak,
+            @Argument(Texts.UNIT) @Nullable Object unit,
+            @Argument(WrapTexts.MEAN_WARM) @Nullable Object warm,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.ONEJAR: see its declaration. */
@@ -86,16 +86,16 @@ public interface WrapMeasured extends XInterface {
             refused = "WRAP.ONEJAR(0;250;220)",
             because = "a jar that does not cool shows no R-value")
     double oneJar(
-            @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(WrapWords.AREA) String[][] area,
-            @Argument(WrapWords.REST) @Nullable Object rest,
-            @Argument(WrapWords.ERROR) @Nullable Object error,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(WrapWords.LEAK) @Nullable Object leak,
-            @Argument(Words.UNIT) @Nullable Object unit,
-            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.WRAPPED_RATE) String[][] rate,
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(WrapTexts.AREA) String[][] area,
+            @Argument(WrapTexts.REST) @Nullable Object rest,
+            @Argument(WrapTexts.ERROR) @Nullable Object error,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(WrapTexts.LEAK) @Nullable Object leak,
+            @Argument(Texts.UNIT) @Nullable Object unit,
+            @Argument(WrapTexts.MEAN_WARM) @Nullable Object warm,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.ONEJAR.ERROR: see its declaration. */
@@ -110,16 +110,16 @@ public interface WrapMeasured extends XInterface {
             refused = "WRAP.ONEJAR.ERROR(0.02;250;220)",
             because = "the error of the cooling constant is not given")
     double oneJarError(
-            @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
-            @Argument(Words.VOLUME) String[][] volume,
-            @Argument(WrapWords.AREA) String[][] area,
-            @Argument(WrapWords.REST) @Nullable Object rest,
-            @Argument(WrapWords.ERROR) @Nullable Object error,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(WrapWords.LEAK) @Nullable Object leak,
-            @Argument(Words.UNIT) @Nullable Object unit,
-            @Argument(WrapWords.MEAN_WARM) @Nullable Object warm,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.WRAPPED_RATE) String[][] rate,
+            @Argument(Texts.VOLUME) String[][] volume,
+            @Argument(WrapTexts.AREA) String[][] area,
+            @Argument(WrapTexts.REST) @Nullable Object rest,
+            @Argument(WrapTexts.ERROR) @Nullable Object error,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(WrapTexts.LEAK) @Nullable Object leak,
+            @Argument(Texts.UNIT) @Nullable Object unit,
+            @Argument(WrapTexts.MEAN_WARM) @Nullable Object warm,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 
     /** WRAP.VERDICT: see its declaration. */
@@ -137,19 +137,19 @@ public interface WrapMeasured extends XInterface {
             because = "the error of the cooling constant is not given")
     String verdict(
             XPropertySet document,
-            @Argument(WrapWords.WRAPPED_RATE) String[][] rate,
-            @Argument(WrapWords.RATE_ERROR) String[][] error,
-            @Argument(WrapWords.VOLUME_HELD) String[][] volume,
-            @Argument(WrapWords.JAR_RADIUS) String[][] radius,
-            @Argument(WrapWords.LIST_THICKNESSES) String[][] thicknesses,
-            @Argument(WrapWords.LIST_MATERIALS) String[][] materials,
-            @Argument(WrapWords.WARM) String[][] warm,
-            @Argument(WrapWords.COLD) String[][] cold,
-            @Argument(WrapWords.WHERE) @Nullable Object where,
-            @Argument(WrapWords.LID) @Nullable Object lid,
-            @Argument(WrapWords.BASE) @Nullable Object base,
-            @Argument(WrapWords.ROOM) @Nullable Object room,
-            @Argument(Words.VESSEL) @Nullable Object vessel,
-            @Argument(Words.SCALE) @Nullable Object scale)
+            @Argument(WrapTexts.WRAPPED_RATE) String[][] rate,
+            @Argument(WrapTexts.RATE_ERROR) String[][] error,
+            @Argument(WrapTexts.VOLUME_HELD) String[][] volume,
+            @Argument(WrapTexts.JAR_RADIUS) String[][] radius,
+            @Argument(WrapTexts.LIST_THICKNESSES) String[][] thicknesses,
+            @Argument(WrapTexts.LIST_MATERIALS) String[][] materials,
+            @Argument(WrapTexts.WARM) String[][] warm,
+            @Argument(WrapTexts.COLD) String[][] cold,
+            @Argument(WrapTexts.WHERE) @Nullable Object where,
+            @Argument(WrapTexts.LID) @Nullable Object lid,
+            @Argument(WrapTexts.BASE) @Nullable Object base,
+            @Argument(WrapTexts.ROOM) @Nullable Object room,
+            @Argument(Texts.VESSEL) @Nullable Object vessel,
+            @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException;
 }

@@ -14,7 +14,7 @@ import org.snugsheet.office.declare.UnoTypes;
 @Family(
         service = "snugsheet.benchmark.Idle",
         implementation = IdleFunctions.class,
-        words = Idle.Texts.class,
+        texts = Idle.Texts.class,
         title = "Doing nothing")
 public interface Idle extends XInterface {
 

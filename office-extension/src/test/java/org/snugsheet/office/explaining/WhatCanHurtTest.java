@@ -27,7 +27,7 @@ class WhatCanHurtTest {
     private static final Pattern A_TEMPERATURE = Pattern.compile("\\b[Tt]emperatures?\\b");
 
     /** Texts that speak of temperatures without asking for one. */
-    private static final Set<String> OF_OTHERS = Set.of("Words.SCALE");
+    private static final Set<String> OF_OTHERS = Set.of("Texts.SCALE");
 
     @Test
     void nothingHotOrColdGoesUnsaid() {

@@ -4,7 +4,7 @@ import org.snugsheet.office.declare.TemperatureOf;
 import org.snugsheet.office.declare.TemperatureOf.Matter;
 
 /** Descriptions of arguments that many functions share, so that they read the same everywhere. */
-final class Words {
+final class Texts {
 
     @TemperatureOf(value = Matter.ANYTHING, because = "scales are changed of any temperature, an oven’s too")
     static final String VALUE = "The temperature, or a column of them. A blank stays blank.";
@@ -96,5 +96,5 @@ final class Words {
     static final String FROM_UNIT = "The unit it is in, such as clo, RSI, US, mm, in, ml, cup, kcal, mph.";
     static final String TO_UNIT = "The unit wanted, which must measure the same.";
 
-    private Words() {}
+    private Texts() {}
 }

@@ -4,7 +4,7 @@ import org.snugsheet.office.declare.TemperatureOf;
 import org.snugsheet.office.declare.TemperatureOf.Matter;
 
 /** Descriptions of arguments that only CHECK functions have. */
-final class CheckWords {
+final class CheckTexts {
 
     @TemperatureOf(Matter.SURROUNDINGS)
     static final String OTHER_SURROUNDINGS =
@@ -22,5 +22,5 @@ final class CheckWords {
     static final String SHEET =
             "The whole block: a header row with the jars’ names, the times down the first column, a column for each jar. A header such as wool °F names its scale.";
 
-    private CheckWords() {}
+    private CheckTexts() {}
 }

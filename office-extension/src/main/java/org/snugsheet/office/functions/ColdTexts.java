@@ -4,7 +4,7 @@ import org.snugsheet.office.declare.TemperatureOf;
 import org.snugsheet.office.declare.TemperatureOf.Matter;
 
 /** Descriptions of the arguments of the COLD functions. */
-final class ColdWords {
+final class ColdTexts {
 
     @TemperatureOf(Matter.WEATHER)
     static final String TEMP = "The temperature of the air.";
@@ -22,5 +22,5 @@ final class ColdWords {
 
     static final String UNIT = "The unit of the answer: clo, tog, SI (m²·K/W) or US. Left out: clo.";
 
-    private ColdWords() {}
+    private ColdTexts() {}
 }

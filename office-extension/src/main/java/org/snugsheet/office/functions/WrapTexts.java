@@ -4,7 +4,7 @@ import org.snugsheet.office.declare.TemperatureOf;
 import org.snugsheet.office.declare.TemperatureOf.Matter;
 
 /** Descriptions of the arguments of the WRAP functions. */
-final class WrapWords {
+final class WrapTexts {
 
     static final String RADIUS = "The radius of what the layers are wrapped round, in millimetres.";
     static final String ONE_MATERIAL = "The name of the material.";
@@ -70,5 +70,5 @@ final class WrapWords {
 
     static final String RATE_ERROR = "COOL.RATE.ERROR of the jar.";
 
-    private WrapWords() {}
+    private WrapTexts() {}
 }

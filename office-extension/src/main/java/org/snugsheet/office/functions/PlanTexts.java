@@ -4,7 +4,7 @@ import org.snugsheet.office.declare.TemperatureOf;
 import org.snugsheet.office.declare.TemperatureOf.Matter;
 
 /** Descriptions of the arguments of the PLAN functions. */
-final class PlanWords {
+final class PlanTexts {
 
     @TemperatureOf(Matter.WATER)
     static final String TEMP = "The temperature of the water.";
@@ -70,5 +70,5 @@ final class PlanWords {
     @TemperatureOf(Matter.SURROUNDINGS)
     static final String ROOM_OPTION = "The temperature of the room around the tub. Left out: 21 °C (70 °F).";
 
-    private PlanWords() {}
+    private PlanTexts() {}
 }
