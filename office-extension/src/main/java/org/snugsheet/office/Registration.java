@@ -2,8 +2,8 @@ package org.snugsheet.office;
 
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.functions.Families;
 import org.snugsheet.office.menu.MenuHandler;
 
@@ -22,10 +22,9 @@ public final class Registration {
         if (MenuHandler.class.getName().equals(implementationName)) {
             return Factory.createComponentFactory(MenuHandler.class, new String[] {MenuHandler.SERVICE});
         }
-        for (Class<?> family : Families.all()) {
-            Family declared = family.getAnnotation(Family.class);
-            if (declared.implementation().getName().equals(implementationName)) {
-                return Factory.createComponentFactory(declared.implementation(), new String[] {declared.service()});
+        for (Map.Entry<String, Class<?>> service : Families.services().entrySet()) {
+            if (service.getValue().getName().equals(implementationName)) {
+                return Factory.createComponentFactory(service.getValue(), new String[] {service.getKey()});
             }
         }
         return null;

@@ -8,7 +8,7 @@
  * <ul>
  *   <li>{@link org.snugsheet.office.declare} – the annotations that declare a function, and the declaration as a value
  *   <li>{@link org.snugsheet.office.cells} – cell values to engine types and back
- *   <li>{@link org.snugsheet.office.functions} – the declared functions, one interface and one thin class for each family
+ *   <li>{@link org.snugsheet.office.functions} – the cell functions: their index, and a package for each family
  *   <li>{@link org.snugsheet.office.menu} – the menu of Calc, and what the office calls when a line is chosen
  *   <li>{@link org.snugsheet.office.dialog} – windows that ask and tell
  *   <li>{@link org.snugsheet.office.explaining} – what the formula of a cell does, was given, and why it refuses

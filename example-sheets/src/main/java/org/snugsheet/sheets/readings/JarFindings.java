@@ -1,6 +1,6 @@
 package org.snugsheet.sheets.readings;
 
-import org.snugsheet.office.functions.ProblemWords;
+import org.snugsheet.office.functions.check.ProblemWords;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.TablePart;

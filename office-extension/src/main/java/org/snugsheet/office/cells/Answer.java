@@ -11,6 +11,9 @@ import org.snugsheet.office.words.Language;
 /** Carries the engine’s answer, or its refusal, back to the cell. */
 public final class Answer {
 
+    /** What every language says where nothing is wrong. */
+    public static final String OK = "OK";
+
     private Answer() {}
 
     /**

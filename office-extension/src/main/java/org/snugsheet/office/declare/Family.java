@@ -18,13 +18,6 @@ public @interface Family {
     String service();
 
     /**
-     * The class that does the work.
-     *
-     * @return an implementation of the interface
-     */
-    Class<?> implementation();
-
-    /**
      * Where the texts of its arguments stand, as constants: their names are the keys of the translations.
      *
      * @return classes that hold nothing else

@@ -2,6 +2,7 @@ package org.snugsheet.office.declare;
 
 import com.sun.star.beans.XPropertySet;
 import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.lang.reflect.Parameter;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -91,6 +92,11 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
         }
     }
 
+    /** An interface also has what its functions share, and what the compiler makes of lambdas: both are private. */
+    private static boolean isCalledByTheOffice(Method method) {
+        return Modifier.isPublic(method.getModifiers()) && !Modifier.isStatic(method.getModifiers());
+    }
+
     private static FunctionDeclaration of(Method method, Map<String, TextKeys.Constant> keys) {
         CellFunction function = method.getAnnotation(CellFunction.class);
         if (function == null) {
@@ -115,6 +121,7 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     public static List<FunctionDeclaration> of(Class<?> family) {
         Map<String, TextKeys.Constant> keys = TextKeys.of(family);
         List<FunctionDeclaration> functions = Arrays.stream(family.getDeclaredMethods())
+                .filter(FunctionDeclaration::isCalledByTheOffice)
                 .map(method -> of(method, keys))
                 .sorted(Comparator.comparingInt(f -> f.function().order()))
                 .toList();

@@ -1,5 +1,5 @@
 /**
- * How a cell function is declared: once, on an interface.
+ * How a cell function is declared: once, on an interface, as a default method that also answers.
  *
  * <p>An interface with {@link org.snugsheet.office.declare.Family} holds the functions of one family; each method carries
  * {@link org.snugsheet.office.declare.CellFunction} and each parameter {@link org.snugsheet.office.declare.Argument}. From

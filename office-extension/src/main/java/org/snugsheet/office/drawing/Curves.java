@@ -4,7 +4,7 @@ import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.List;
 import org.snugsheet.engine.quantity.Scale;
-import org.snugsheet.office.functions.ProblemWords;
+import org.snugsheet.office.functions.check.ProblemWords;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.ScatterChart;

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.cells.Answer;
-import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.functions.Families;
 import org.snugsheet.office.words.Language;
 
 /** Repeats a call in Java, with the values the office would hand over, to learn what it answers or why it is refused. */
@@ -42,11 +42,7 @@ final class CallReplay {
             values.add(type == XPropertySet.class ? new LanguageOnly(language) : handedOver(next.next(), type));
         }
         try {
-            Object family = method.getDeclaringClass()
-                    .getAnnotation(Family.class)
-                    .implementation()
-                    .getDeclaredConstructor()
-                    .newInstance();
+            Object family = Families.newService(method.getDeclaringClass());
             return new Result(Optional.of(method.invoke(family, values.toArray())), Optional.empty());
         } catch (InvocationTargetException thrown) {
             Optional<InvalidInputException> refusal = Answer.refusal(thrown.getTargetException());

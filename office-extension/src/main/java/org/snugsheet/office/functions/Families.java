@@ -1,24 +1,24 @@
 package org.snugsheet.office.functions;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
-/** The list of families: the one place to add a new one. A family with many functions has several interfaces. */
+/** The index of families: a service for each, and the interfaces that it implements. A new interface is named there, a service here. */
 public final class Families {
 
-    private static final List<Class<?>> ALL = List.of(
-            Temp.class,
-            Cool.class,
-            CoolCurves.class,
-            CoolCompare.class,
-            CoolHeat.class,
-            Wrap.class,
-            WrapJar.class,
-            WrapMeasured.class,
-            Cold.class,
-            PlanWater.class,
-            PlanReadings.class,
-            Check.class);
+    private static final List<Class<? extends FamilyService>> SERVICES = List.of(
+            TempFunctions.class,
+            CoolFunctions.class,
+            WrapFunctions.class,
+            ColdFunctions.class,
+            PlanFunctions.class,
+            CheckFunctions.class);
+
+    private static final List<Class<?>> ALL = SERVICES.stream()
+            .flatMap(service -> FamilyService.families(service).stream())
+            .toList();
 
     private Families() {}
 
@@ -40,5 +40,32 @@ public final class Families {
         return ALL.stream()
                 .flatMap(family -> FunctionDeclaration.of(family).stream())
                 .toList();
+    }
+
+    /**
+     * What the office registers.
+     *
+     * @return for each service its class, by the name that files store
+     */
+    public static Map<String, Class<?>> services() {
+        Map<String, Class<?>> services = new LinkedHashMap<>();
+        SERVICES.forEach(service -> services.put(FamilyService.name(service), service));
+        return services;
+    }
+
+    /**
+     * A service to call in plain Java.
+     *
+     * @param family one of the interfaces
+     * @return a new object that implements it
+     */
+    public static Object newService(Class<?> family) {
+        Class<? extends FamilyService> service =
+                SERVICES.stream().filter(family::isAssignableFrom).findFirst().orElseThrow();
+        try {
+            return service.getDeclaredConstructor().newInstance();
+        } catch (ReflectiveOperationException impossible) {
+            throw new LinkageError(service.getName(), impossible);
+        }
     }
 }

@@ -1,11 +1,22 @@
 /**
- * The declared cell functions: for each family an annotated interface, which is the only declaration, and a thin class that
- * reads the cells, calls the engine once and answers.
+ * The index of all cell functions, and the services that the office makes of them.
  *
- * <p>Names of services and methods are stored in people’s files and never change. A new function is a method in the
- * interface, its line in the class, and nothing else here.
+ * <p>Where a function is: {@code COOL.VERDICT}, say, in {@link org.snugsheet.office.functions.cooling}, in one of the interfaces there.
+ * An interface holds each of its functions once, as a default method: the annotations declare it, the body reads the cells, calls the
+ * engine once and answers. A class such as {@link org.snugsheet.office.functions.CoolFunctions} only puts the interfaces of a family
+ * together to one service.
  *
- * <p>This package uses {@link org.snugsheet.office.cells}, {@link org.snugsheet.office.declare} and the engine.
+ * <ul>
+ *   <li>{@link org.snugsheet.office.functions.temperature} – {@code TEMP}: scales and units
+ *   <li>{@link org.snugsheet.office.functions.cooling} – {@code COOL}: cooling curves
+ *   <li>{@link org.snugsheet.office.functions.wrap} – {@code WRAP}: layers and R-values
+ *   <li>{@link org.snugsheet.office.functions.cold} – {@code COLD}: winter weather, clothing and animal coverings
+ *   <li>{@link org.snugsheet.office.functions.plan} – {@code PLAN}: before the lesson
+ *   <li>{@link org.snugsheet.office.functions.check} – {@code CHECK}: words about readings
+ *   <li>{@link org.snugsheet.office.functions.shared} – texts of arguments, citations, and cells that several families read
+ * </ul>
+ *
+ * <p>Files store the names of services and methods: they never change.
  */
 @NullMarked
 package org.snugsheet.office.functions;

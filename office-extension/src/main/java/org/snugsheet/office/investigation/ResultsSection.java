@@ -2,7 +2,7 @@ package org.snugsheet.office.investigation;
 
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.drawing.Curves;
-import org.snugsheet.office.functions.ProblemWords;
+import org.snugsheet.office.functions.check.ProblemWords;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Page;

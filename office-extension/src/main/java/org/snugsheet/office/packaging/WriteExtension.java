@@ -60,7 +60,7 @@ public final class WriteExtension {
         write(folder.resolve("Addons.xcu"), MenuRegistry.menu());
         write(folder.resolve("Accelerators.xcu"), MenuRegistry.keys());
         write(folder.resolve("ProtocolHandler.xcu"), MenuRegistry.handler());
-        write(folder.resolve("snugsheet.components"), Components.withMenu(Families.all()));
+        write(folder.resolve("snugsheet.components"), Components.withMenu(Families.services()));
         write(folder.resolve("META-INF/manifest.xml"), Manifest.withMenu(interfaceFiles));
     }
 

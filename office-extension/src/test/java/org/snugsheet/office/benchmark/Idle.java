@@ -11,11 +11,7 @@ import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.UnoTypes;
 
 /** A function with the arguments of COOL.RATE that looks at none of them: what a call costs whatever is done in it. */
-@Family(
-        service = "snugsheet.benchmark.Idle",
-        implementation = IdleFunctions.class,
-        texts = Idle.Texts.class,
-        title = "Doing nothing")
+@Family(service = "snugsheet.benchmark.Idle", texts = Idle.Texts.class, title = "Doing nothing")
 public interface Idle extends XInterface {
 
     /** The texts of its arguments. */
@@ -30,18 +26,20 @@ public interface Idle extends XInterface {
     /** For the office’s bridge. */
     TypeInfo[] UNOTYPEINFO = UnoTypes.of(Idle.class);
 
-    /** IDLE.RATE: see its declaration. */
+    /** IDLE.RATE. */
     @CellFunction(
             order = 0,
             name = "IDLE.RATE",
             text = "Always 0, whatever is given.",
             example = "IDLE.RATE({0;5;10};{40;34;30};10)",
             answer = "0")
-    double rate(
+    default double rate(
             @Argument(Texts.COLUMN) Object[][] times,
             @Argument(Texts.COLUMN) Object[][] temps,
             @Argument(Texts.CELLS) String[][] surroundings,
             @Argument(Texts.ANYTHING) @Nullable Object mark,
             @Argument(Texts.ANYTHING) @Nullable Object scale)
-            throws IllegalArgumentException, NoConvergenceException;
+            throws IllegalArgumentException, NoConvergenceException {
+        return 0;
+    }
 }

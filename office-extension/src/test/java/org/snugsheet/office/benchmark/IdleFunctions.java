@@ -23,16 +23,6 @@ public final class IdleFunctions extends WeakBase implements XServiceInfo, Idle 
     }
 
     @Override
-    public double rate(
-            Object[][] times,
-            Object[][] temps,
-            String[][] surroundings,
-            @Nullable Object mark,
-            @Nullable Object scale) {
-        return 0;
-    }
-
-    @Override
     public String getImplementationName() {
         return getClass().getName();
     }

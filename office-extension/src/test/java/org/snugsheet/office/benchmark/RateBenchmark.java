@@ -49,7 +49,7 @@ public final class RateBenchmark {
         Path idle = folder.resolve("idle.oxt");
         OfficeSetup setup = OfficeSetup.plain()
                 .withExtension(Path.of(arguments[0]))
-                .withExtension(SecondExtension.write(idle, Idle.class))
+                .withExtension(SecondExtension.write(idle, Idle.class, IdleFunctions.class))
                 .withPatience(Duration.ofMinutes(10));
         try (Office office = setup.start()) {
             System.out.printf(

@@ -22,7 +22,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.office.cells.Answer;
-import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
 /**
@@ -242,11 +241,7 @@ class ClassroomCasesTest {
                             : next < given.length ? handedOver(given[next++], type) : Any.VOID);
         }
         try {
-            Object family = method.getDeclaringClass()
-                    .getAnnotation(Family.class)
-                    .implementation()
-                    .getDeclaredConstructor()
-                    .newInstance();
+            Object family = Families.newService(method.getDeclaringClass());
             return method.invoke(family, values.toArray());
         } catch (InvocationTargetException thrown) {
             throw Answer.refusal(thrown.getTargetException())

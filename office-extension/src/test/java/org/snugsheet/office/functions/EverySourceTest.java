@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.office.declare.FunctionDeclaration;
+import org.snugsheet.office.functions.shared.FigureWords;
 
 /**
  * Every figure that a user can see leads to a source: those of the tables to the column beside them, those of a function to its own
@@ -33,8 +34,8 @@ class EverySourceTest {
                 "COLD.GARMENTS", new ColdFunctions().garments(english()));
         for (Map.Entry<String, Object[][]> table : tables.entrySet()) {
             List<Object> head = Arrays.asList(table.getValue()[0]);
-            int source = head.indexOf(TableWords.SOURCE.english());
-            int figures = head.indexOf(TableWords.FIGURES.english());
+            int source = head.indexOf(FigureWords.SOURCE.english());
+            int figures = head.indexOf(FigureWords.FIGURES.english());
             assertTrue(source > 0 && figures > 0, table.getKey());
             for (Object[] row : Arrays.asList(table.getValue()).subList(1, table.getValue().length)) {
                 String cited = String.valueOf(row[source]);

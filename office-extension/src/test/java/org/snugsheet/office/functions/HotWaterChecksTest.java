@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.Problem;
+import org.snugsheet.office.functions.check.ProblemWords;
 import org.snugsheet.office.words.Language;
 
 /**

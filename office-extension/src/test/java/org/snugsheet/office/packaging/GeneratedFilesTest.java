@@ -169,7 +169,7 @@ class GeneratedFilesTest {
             assertTrue(registry.contains("oor:name=\"" + method + "\""), method);
         }
         Family declared = family.getAnnotation(Family.class);
-        assertTrue(Components.of(List.of(family)).contains(declared.service()));
+        assertTrue(Components.withMenu(Families.services()).contains("\"" + declared.service() + "\""));
         assertFalse(declared.title().isBlank());
     }
 

@@ -35,19 +35,20 @@ public final class SecondExtension {
      * Packs it.
      *
      * @param file where to write it; must end in {@code .oxt}
-     * @param family an interface with {@link Family}; its class must have the office’s {@code __getComponentFactory}
+     * @param family an interface with {@link Family}
+     * @param implementation its class, which must have the office’s {@code __getComponentFactory}
      * @return the file
      */
-    public static Path write(Path file, Class<?> family) throws IOException {
-        Family declared = family.getAnnotation(Family.class);
+    public static Path write(Path file, Class<?> family, Class<?> implementation) throws IOException {
+        String service = family.getAnnotation(Family.class).service();
         String idl = "idl/" + family.getSimpleName() + ".idl";
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("description.xml", utf8(DESCRIPTION.formatted(family.getName())));
         files.put(idl, utf8(InterfaceText.of(family, FunctionDeclaration.of(family))));
         files.put("CalcAddIns.xcu", utf8(FunctionRegistry.of(List.of(family))));
-        files.put("snugsheet.components", utf8(Components.of(List.of(family))));
+        files.put("snugsheet.components", utf8(Components.of(Map.of(service, implementation))));
         files.put("META-INF/manifest.xml", utf8(Manifest.of(List.of(idl))));
-        files.put("snugsheet.jar", jar(declared.implementation(), family, Family.class));
+        files.put("snugsheet.jar", jar(implementation, family, Family.class));
         try (OutputStream out = Files.newOutputStream(file);
                 ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, byte[]> entry : files.entrySet()) {

@@ -14,6 +14,7 @@ import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.benchmark.Idle;
+import org.snugsheet.office.benchmark.IdleFunctions;
 
 /** The extension of the benchmark, which only an office of its own ever sees, holds what it promises to an office. */
 class SecondExtensionTest {
@@ -23,8 +24,9 @@ class SecondExtensionTest {
     /** An office takes back the whole extension if one of these is not there. */
     @Test
     void whateverTheManifestNamesIsInTheFile(@TempDir Path folder) throws Exception {
-        try (ZipFile zip = new ZipFile(
-                SecondExtension.write(folder.resolve("idle.oxt"), Idle.class).toFile())) {
+        try (ZipFile zip =
+                new ZipFile(SecondExtension.write(folder.resolve("idle.oxt"), Idle.class, IdleFunctions.class)
+                        .toFile())) {
             Set<String> inside = zip.stream().map(ZipEntry::getName).collect(Collectors.toSet());
             String manifest = new String(
                     zip.getInputStream(zip.getEntry("META-INF/manifest.xml")).readAllBytes(), StandardCharsets.UTF_8);

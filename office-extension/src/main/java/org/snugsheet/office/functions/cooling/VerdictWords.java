@@ -1,0 +1,62 @@
+package org.snugsheet.office.functions.cooling;
+
+import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.comparison.Interval;
+import org.snugsheet.engine.comparison.Ratio;
+import org.snugsheet.engine.comparison.Verdict;
+import org.snugsheet.office.words.Language;
+
+/** A verdict as one sentence that a class can read. */
+enum VerdictWords implements Phrase {
+    SECOND(
+            "The second jar cools {0,number,0.0#} times slower than the first (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
+    SECOND_AT_LEAST(
+            "The second jar cools {0,number,0.0#} times slower than the first ({1,number,0.0#} times or more, 95 % sure)."),
+    FIRST(
+            "The first jar cools {0,number,0.0#} times slower than the second (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
+    FIRST_AT_LEAST(
+            "The first jar cools {0,number,0.0#} times slower than the second ({1,number,0.0#} times or more, 95 % sure)."),
+    SECOND_HARDLY(
+            "The second jar hardly cools: {0,number,0.0#} times slower than the first, or slower still (95 % sure)."),
+    FIRST_HARDLY(
+            "The first jar hardly cools: {0,number,0.0#} times slower than the second, or slower still (95 % sure)."),
+    COUNTED_IN("Counted in: jars wrapped alike may differ by {0,number,percent}."),
+    CANNOT_TELL("These readings cannot tell which jar cools more slowly. Take more readings, or fill more jars.");
+
+    private final String english;
+
+    VerdictWords(String english) {
+        this.english = english;
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+
+    /** The sentence for two jars, and if a spread was counted in, another one that says so. */
+    static String of(Verdict verdict, double spread, Language language) {
+        String sentence = of(verdict, language);
+        return spread == 0 ? sentence : sentence + " " + language.say(COUNTED_IN, spread);
+    }
+
+    private static String of(Verdict verdict, Language language) {
+        if (verdict instanceof Verdict.SecondSlower second) {
+            return said(second.ratio(), second.interval(), language, SECOND, SECOND_AT_LEAST, SECOND_HARDLY);
+        }
+        if (verdict instanceof Verdict.FirstSlower first) {
+            return said(first.ratio(), first.interval(), language, FIRST, FIRST_AT_LEAST, FIRST_HARDLY);
+        }
+        return language.words(CANNOT_TELL);
+    }
+
+    private static String said(
+            Ratio ratio, Interval limits, Language language, Phrase bounded, Phrase atLeast, Phrase hardly) {
+        if (!ratio.isDefined()) {
+            // A jar whose rate may as well be zero is slower by no number of times.
+            return language.say(hardly, limits.low());
+        }
+        return language.say(
+                Double.isInfinite(limits.high()) ? atLeast : bounded, ratio.value(), limits.low(), limits.high());
+    }
+}
