@@ -4,32 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.ErrorCodes;
-import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
 
-/** Winter weather, clothing and units in a real office. */
-@ExtendWith(SharedOffice.class)
-class ColdIT {
+/** Winter weather, clothing and units. */
+class ColdTest {
 
-    private final CalcDocument sheet;
-
-    ColdIT(Office office) {
-        sheet = office.newDocument();
-    }
-
-    @AfterEach
-    void close() {
-        sheet.close();
-    }
+    private final PlainSheet sheet = new PlainSheet();
 
     /**
      * Wind chill: charts of the US National Weather Service and of Environment Canada, 2001. Garments: ANSI/ASHRAE Standard 55,
@@ -67,25 +52,6 @@ class ColdIT {
             })
     void theTablesAreRightInACell(String formula, double answer, double tolerance) {
         assertEquals(answer, result(formula).number(), tolerance);
-    }
-
-    /** Property, as the head of functions.md says it: what a single cell holds as an error, the answer is too. */
-    @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "COLD.NEEDED(A1;\"walking\")",
-                "COLD.NEEDED(0;A1)",
-                "COLD.NEEDED(0;90;A1)",
-                "COLD.WINDCHILL(A1;30)",
-                "COLD.WINDCHILL(-10;A1)",
-                "COOL.TEMP(40;A1;10;0.07)",
-                "WRAP.LAYER(A1;\"wool\")",
-            })
-    void anErrorInASingleCellIsPassedOn(String formula) {
-        sheet.formula("A1", "1/0");
-        assertEquals(ErrorCodes.DIVISION_BY_ZERO, result(formula).error(), formula);
-        sheet.formula("A1", "NA()");
-        assertEquals(ErrorCodes.NOT_AVAILABLE, result(formula).error(), formula);
     }
 
     @Test
@@ -166,6 +132,6 @@ class ColdIT {
     }
 
     private CellResult result(String formula) {
-        return sheet.formula("K90", formula).at("K90");
+        return sheet.result(formula);
     }
 }

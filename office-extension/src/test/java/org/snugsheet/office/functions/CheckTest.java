@@ -4,32 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
-import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
 
-/** What a class mistypes, found in a real office. */
-@ExtendWith(SharedOffice.class)
-class CheckIT {
+/** What a class mistypes is found. */
+class CheckTest {
 
     private static final String TIMES = "{0;5;10;15;20;25;30;35}";
 
-    private final CalcDocument sheet;
-
-    CheckIT(Office office) {
-        sheet = office.newDocument();
-    }
-
-    @AfterEach
-    void close() {
-        sheet.close();
-    }
+    private final PlainSheet sheet = new PlainSheet();
 
     @ParameterizedTest
     @CsvSource(
@@ -127,6 +112,6 @@ class CheckIT {
     }
 
     private CellResult result(String formula) {
-        return sheet.formula("K50", formula).at("K50");
+        return sheet.result(formula);
     }
 }

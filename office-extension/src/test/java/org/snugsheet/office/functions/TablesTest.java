@@ -4,35 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.ErrorCodes;
-import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
 
-/** The functions that answer with a table, as array formulas in a real office. */
-@ExtendWith(SharedOffice.class)
-class TablesIT {
+/** The functions that answer with a table, as array formulas. */
+class TablesTest {
 
-    private final CalcDocument sheet;
-
-    TablesIT(Office office) {
-        sheet = office.newDocument();
-    }
+    private final PlainSheet sheet = new PlainSheet();
 
     @BeforeEach
     void typeReadings() {
         sheet.numbersDown("A1", 0, 5, 10, 15, 20, 25, 30).numbersDown("B1", 40, 31, 24, 19, 16, 14, 12);
         sheet.number("D1", 8);
-    }
-
-    @AfterEach
-    void close() {
-        sheet.close();
     }
 
     @Test
@@ -268,6 +253,6 @@ class TablesIT {
     }
 
     private CellResult result(String formula) {
-        return sheet.formula("Z20", formula).at("Z20");
+        return sheet.result(formula);
     }
 }

@@ -3,30 +3,15 @@ package org.snugsheet.office.functions;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
-import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
 
-/** COOL.SENTENCE beside the numbers it is made of, in a real office. */
-@ExtendWith(SharedOffice.class)
-class SentenceIT {
+/** COOL.SENTENCE beside the numbers it is made of. */
+class SentenceTest {
 
-    private final CalcDocument sheet;
-
-    SentenceIT(Office office) {
-        sheet = office.newDocument();
-    }
-
-    @AfterEach
-    void close() {
-        sheet.close();
-    }
+    private final PlainSheet sheet = new PlainSheet();
 
     /** Temperatures of T(t) = Tₛ + A·e^(−k·t) with a known half-time, rounded to the mark. */
     @ParameterizedTest
@@ -96,7 +81,7 @@ class SentenceIT {
     }
 
     private CellResult answer(String formula) {
-        return sheet.formula("H1", formula).at("H1");
+        return sheet.result(formula);
     }
 
     private static double number(String said, String before) {

@@ -4,39 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.ErrorCodes;
-import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.SharedOffice;
 
-/** Wraps in a real office, against the handbooks’ worked examples and in all the ways a teacher may mistype them. */
-@ExtendWith(SharedOffice.class)
-class WrapIT {
+/** Wraps, against the handbooks’ worked examples and in all the ways a teacher may mistype them. */
+class WrapTest {
 
     private static final String JAR = "250;35;A1:A3;B1:B3;C1;C2";
 
-    private final CalcDocument sheet;
+    private final PlainSheet sheet = new PlainSheet();
 
-    WrapIT(Office office) {
-        sheet = office.newDocument();
+    WrapTest() {
         sheet.number("A1", 3)
                 .text("B1", "glass")
                 .number("A2", 10)
                 .text("B2", "wool")
                 .number("C1", 40)
                 .number("C2", 5);
-    }
-
-    @AfterEach
-    void close() {
-        sheet.close();
     }
 
     /**
@@ -269,6 +257,6 @@ class WrapIT {
     }
 
     private CellResult result(String formula) {
-        return sheet.formula("K20", formula).at("K20");
+        return sheet.result(formula);
     }
 }
