@@ -18,7 +18,8 @@ record ExampleCall(FunctionDeclaration function, List<String> typed) {
         String list = example.substring(example.indexOf('(') + 1, example.lastIndexOf(')'));
         StringBuilder one = new StringBuilder();
         boolean inArray = false;
-        for (char letter : list.toCharArray()) {
+        for (int i = 0; i < list.length(); i++) {
+            char letter = list.charAt(i);
             inArray = letter == '{' || (inArray && letter != '}');
             if (letter == ';' && !inArray) {
                 typed.add(one.toString());

@@ -32,7 +32,23 @@ public final class PlainCall {
     private PlainCall() {}
 
     /** Cells given by their address: a blank one is an empty text in a range, but 0 alone. */
-    record Range(Object[][] values, boolean one) {}
+    static final class Range {
+        private final Object[][] values;
+        private final boolean one;
+
+        Range(Object[][] values, boolean one) {
+            this.values = values;
+            this.one = one;
+        }
+
+        Object[][] values() {
+            return values;
+        }
+
+        boolean one() {
+            return one;
+        }
+    }
 
     /** The cell shows an error. */
     static final class Failed extends RuntimeException {

@@ -2,6 +2,7 @@ package org.snugsheet.office.functions;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snugsheet.office.functions.PlainCall.Range;
@@ -78,20 +79,18 @@ final class PlainFormula {
         if (taken('{')) {
             return array();
         }
-        Matcher name = found(NAME);
-        if (name != null) {
+        Optional<Matcher> name = found(NAME);
+        if (name.isPresent()) {
             need('(');
-            return call(name.group(), arguments());
+            return call(name.get().group(), arguments());
         }
-        Matcher cells = found(CELLS);
-        if (cells != null) {
-            return cells(cells.group(1), cells.group(2));
+        Optional<Matcher> cells = found(CELLS);
+        if (cells.isPresent()) {
+            return cells(cells.get().group(1), Optional.ofNullable(cells.get().group(2)));
         }
-        Matcher number = found(NUMBER);
-        if (number == null) {
-            throw new AssertionError("Not understood: " + formula.substring(at) + " in " + formula);
-        }
-        return Double.parseDouble(number.group());
+        return Double.parseDouble(found(NUMBER)
+                .orElseThrow(() -> new AssertionError("Not understood: " + formula.substring(at) + " in " + formula))
+                .group());
     }
 
     private List<Object> arguments() {
@@ -139,20 +138,20 @@ final class PlainFormula {
         return text;
     }
 
-    private Range cells(String first, String last) {
-        List<List<CellResult>> rows = sheet.all(first + ":" + (last == null ? first : last));
+    private Range cells(String first, Optional<String> last) {
+        List<List<CellResult>> rows = sheet.all(first + ":" + last.orElse(first));
         Object[][] values = new Object[rows.size()][];
         for (int row = 0; row < values.length; row++) {
             values[row] = rows.get(row).stream().map(PlainFormula::content).toArray();
         }
-        return new Range(values, last == null);
+        return new Range(values, last.isEmpty());
     }
 
     private static Object content(CellResult cell) {
         if (cell.error() != 0) {
             throw new PlainCall.Failed(cell.error());
         }
-        return cell instanceof CellResult.OfNumber number ? (Object) number.number() : cell.shown();
+        return cell instanceof CellResult.OfNumber number ? number.number() : cell.shown();
     }
 
     private static double number(Object value) {
@@ -163,13 +162,13 @@ final class PlainFormula {
         throw new PlainCall.Failed(ErrorCodes.VALUE);
     }
 
-    private Matcher found(Pattern pattern) {
+    private Optional<Matcher> found(Pattern pattern) {
         Matcher matcher = pattern.matcher(formula).region(at, formula.length());
         if (!matcher.lookingAt()) {
-            return null;
+            return Optional.empty();
         }
         at = matcher.end();
-        return matcher;
+        return Optional.of(matcher);
     }
 
     private boolean next(char wanted) {

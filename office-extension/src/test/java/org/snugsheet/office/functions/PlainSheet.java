@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.harness.CellResult;
@@ -106,7 +107,10 @@ public final class PlainSheet {
         if (!(value(formula) instanceof PlainCall.Failed failed)) {
             throw new AssertionError("Not refused: " + formula);
         }
-        return Answer.refusal(failed.getCause()).orElseThrow().finding();
+        return Optional.ofNullable(failed.getCause())
+                .flatMap(Answer::refusal)
+                .orElseThrow()
+                .finding();
     }
 
     /** What a cell holds. */
