@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** What stands at the constants with the texts of a family’s arguments. */
+/** Reads the constants that hold the texts of a family’s arguments. */
 final class TextKeys {
 
     private TextKeys() {}

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
-/** The index of families: a service for each, and the interfaces that it implements. A new interface is named there, a service here. */
+/**
+ * The index of families. Each service is listed here, and lists its interfaces in its {@code implements} clause.
+ */
 public final class Families {
 
     private static final List<Class<? extends FamilyService>> SERVICES = List.of(

@@ -12,14 +12,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.snugsheet.office.declare.FunctionDeclaration;
 
-/** Knows our functions in the text of a formula, by the name that is typed and by the one that files hold. */
+/** Finds the functions of this extension in a formula, by the name that people type and by the name that files store. */
 public final class FunctionIndex {
 
     private static final Pattern TEXT = Pattern.compile("\"(?:[^\"]|\"\")*\"");
 
     private static final List<FunctionDeclaration> ALL = Families.functions();
 
-    /** What may be the name of a function: looked up, since a pattern of all names is slow over thousands of formulas. */
+    /** Anything that may be a function name, to be looked up: one pattern of all names is slow over thousands of formulas. */
     private static final Pattern CALLED = Pattern.compile("(?<![\\w.])[\\w.]+(?=\\s*\\()");
 
     private static final Map<String, FunctionDeclaration> BY_STORED_NAME = new HashMap<>();
@@ -36,7 +36,7 @@ public final class FunctionIndex {
     private FunctionIndex() {}
 
     /**
-     * Whether a formula calls one of our functions; a name within a text is none.
+     * Whether a formula calls one of the functions; a name inside a quoted text does not count.
      *
      * @param formula the formula
      * @return true if it does
@@ -64,7 +64,7 @@ public final class FunctionIndex {
      * The function of a name.
      *
      * @param storedName the name that files hold, in any case
-     * @return the function, if it is one of ours
+     * @return the function, if this extension has it
      */
     public static Optional<FunctionDeclaration> stored(String storedName) {
         return Optional.ofNullable(BY_STORED_NAME.get(key(storedName)));

@@ -39,7 +39,7 @@ final class ProblemTable {
         return table.cells();
     }
 
-    /** What all jars have in common is said once; a jar that waits for its first reading is no trouble. */
+    /** What all jars share is listed once; a jar that waits for its first reading is not a problem. */
     static Object[][] ofSheet(List<JarSummary> jars, Language language) {
         ProblemTable table = new ProblemTable(true, language);
         SheetSummary sheet = SheetSummary.of(jars);
@@ -89,7 +89,7 @@ final class ProblemTable {
         rows.add(namesJars ? new Object[] {jar, row, wrong, sure, toDo} : new Object[] {row, wrong, sure, toDo});
     }
 
-    /** A slip says how sure it is; whoever looks for what can hurt finds it by this word. */
+    /** A slip says how certain it is; code that looks for hazards finds them by this word. */
     private static ProblemWords kind(Slip slip) {
         if (slip.kind().holdsBack()) {
             return howSure(slip.certainty());

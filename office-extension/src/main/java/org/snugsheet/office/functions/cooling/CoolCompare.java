@@ -25,7 +25,7 @@ import org.snugsheet.office.functions.shared.Texts;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
 
-/** COOL: jars set against each other. */
+/** COOL: jars compared with each other. */
 @Family(
         service = "snugsheet.Cool",
         texts = {Texts.class},
@@ -185,7 +185,7 @@ public interface CoolCompare extends XInterface {
         });
     }
 
-    /** Nothing is the usual spread, so that a blank cell and a typed 0 mean the same. */
+    /** The default is 0, so a blank cell and a typed 0 mean the same. */
     private static double spread(@Nullable Object spread) {
         return Options.number(spread).orElse(0.0);
     }

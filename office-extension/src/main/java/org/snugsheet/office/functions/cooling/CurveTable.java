@@ -45,7 +45,7 @@ final class CurveTable {
         };
     }
 
-    /** Numbers may be as close as a chart wants them; a text such as 9:05 is no minute. */
+    /** Times for a chart may be as close as it needs, but a clock time such as 9:05 is not a number of minutes. */
     private static void refuseTimesOfDay(List<Entry> wanted) {
         TimeColumn.of(wanted)
                 .notMinutes()

@@ -18,7 +18,7 @@ final class RankTable {
 
     private RankTable() {}
 
-    /** One jar speaks for its wrap only if it is counted in how much such jars differ. */
+    /** A single jar stands for its wrap only if the spread between jars is counted in. */
     private static TableWords speaksOf(JarRanking jars) {
         List<RankedMaterial> materials = jars.ranking().materials();
         if (jars.spread() > 0 || materials.stream().noneMatch(one -> one.jars().isSingleJar())) {

@@ -80,7 +80,7 @@ final class ReportTable {
         row(language.words(TableWords.READINGS_USED), (double) fit.size(), "", "", "", "");
     }
 
-    /** A jar that hardly cools has no half-time to name, but a time that it is longer than. */
+    /** A jar that hardly cools has no half-time, only a lower limit for it. */
     private void halfTime(JarFit known, CoolingFit fit, Interval limits) {
         Optional<Double> seconds = known.halfTime().found();
         row(

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.heat.WaterBody;
+import org.snugsheet.engine.jar.Design;
 import org.snugsheet.engine.lesson.Bath;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.engine.lesson.Forecast;
@@ -31,8 +32,6 @@ import org.snugsheet.office.words.Language;
 
 /** The table that PLAN.LESSON answers with, built up line by line. */
 final class LessonTable {
-
-    private static final Temperature USUAL_ROOM = new Temperature(21);
 
     private final double seconds;
     private final Volume volume;
@@ -86,7 +85,7 @@ final class LessonTable {
                     jars,
                     WaterBody.of(volume, bare.start()),
                     bare.constant(),
-                    room.orElse(USUAL_ROOM),
+                    room.orElse(Design.USUAL_ROOM),
                     Bath.usualLeak(tub.get()));
             Temperature end = bath.after(seconds);
             water.add(row(
@@ -228,7 +227,7 @@ final class LessonTable {
                 new TimeToDistinguish(bare.start(), bare.surroundingsAfter(0), bare.constant(), wrapped.constant()));
     }
 
-    /** A line that cannot be worked out says why, and leaves the rest of the plan standing. */
+    /** A line that cannot be calculated says why; the rest of the plan stays. */
     private Object[] orWhy(LessonWords what, String unit, Supplier<Object[]> line) {
         try {
             return line.get();

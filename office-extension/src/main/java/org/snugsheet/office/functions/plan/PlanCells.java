@@ -25,7 +25,7 @@ final class PlanCells {
     static final double USUAL_CERTAINTY = 0.05;
     static final double USUAL_POWER = 0.8;
 
-    /** A jar that halves its warmth in a year or so, and one that does in a tenth of a second; common practice, no source. */
+    /** Limits of a believable rate in 1/min: half-times of about a year and of 0.04 seconds; common practice, no source. */
     private static final double SLOWEST = 1e-6;
 
     private static final double FASTEST = 1e3;
@@ -64,7 +64,7 @@ final class PlanCells {
 
     static CoolingConstant constant(String[][] rate) {
         double perMinute = Cells.number(rate);
-        // What is zero or less is refused by what it is for.
+        // Zero or less is refused later, with a reason that fits its use.
         if (perMinute > 0 && !(perMinute >= SLOWEST && perMinute <= FASTEST)) {
             throw InvalidInputException.of(Problem.RATE_OUT_OF_RANGE, perMinute, SLOWEST, FASTEST);
         }

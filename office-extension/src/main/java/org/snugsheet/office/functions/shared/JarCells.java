@@ -20,13 +20,13 @@ import org.snugsheet.office.cells.Options;
 import org.snugsheet.office.words.Language;
 
 /**
- * The arguments that all functions of jars’ readings share.
+ * The arguments that every function of a jar’s readings takes.
  *
  * @param typed what was typed for a jar
  */
 public record JarCells(TypedJar typed) {
 
-    /** As many jars as a class has in use at once, and some more. */
+    /** More jars than a class uses at once. */
     private static final int REMEMBERED = 64;
 
     private static final FitMemo<TypedJar, JarFit> FITS = new FitMemo<>(REMEMBERED, JarFit::of);

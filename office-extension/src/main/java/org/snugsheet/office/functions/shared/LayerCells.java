@@ -40,8 +40,8 @@ public final class LayerCells {
     }
 
     /**
-     * Layers from cells: a row blank on both sides is a layer nobody has chosen yet; on one side, somebody forgot it. A layer is
-     * called by its place in the list, blank ones counted too, as the person who types sees it.
+     * Layers from cells. A row with both cells blank is skipped; a row with one blank cell is refused. Refusals count the layers as
+     * the person who types sees them: blank rows included.
      *
      * @param thicknesses in millimetres, from inside to outside
      * @param materials names or conductivities, one for each thickness

@@ -41,7 +41,7 @@ final class BetweenTable {
                         .orElseGet(() -> language.say(LayerWords.LAYER, row));
     }
 
-    /** What the tub has soaked says so, even where it was typed dry. */
+    /** A layer that the tub soaks is marked so, even if it was typed as dry. */
     private static String name(Material material, Language language) {
         String name = Materials.nameIn(material, language.locale());
         return material.condition() == Condition.SOAKED

@@ -19,7 +19,7 @@ final class MeasuredCells {
 
     private static final double SQUARE_METRES_PER_SQUARE_CENTIMETRE = 1e-4;
 
-    /** A jar in a lesson is about this warm; from 15 °C to 45 °C its water holds the same to 0.6 %. */
+    /** A typical jar in a lesson; from 15 °C to 45 °C its heat capacity changes by 0.6 % at most. */
     private static final Temperature MIDDLING = new Temperature(30);
 
     private MeasuredCells() {}
