@@ -102,9 +102,9 @@ public final class PlainSheet {
         return List.copyOf(rows);
     }
 
-    /** Why a formula is refused. */
+    /** Why a formula is refused as Err:502. */
     public Finding refusal(String formula) {
-        if (!(value(formula) instanceof PlainCall.Failed failed)) {
+        if (!(value(formula) instanceof PlainCall.Failed failed) || failed.error() != ErrorCodes.INVALID_ARGUMENT) {
             throw new AssertionError("Not refused: " + formula);
         }
         return Optional.ofNullable(failed.getCause())
