@@ -5,12 +5,7 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
 import com.sun.star.uno.XInterface;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.engine.cooling.ClosedPair;
-import org.snugsheet.engine.cooling.CoolingFit;
-import org.snugsheet.engine.cooling.ModelChoice;
 import org.snugsheet.office.cells.Answer;
 import org.snugsheet.office.cells.Options;
 import org.snugsheet.office.declare.Argument;
@@ -262,7 +257,8 @@ public interface Cool extends XInterface {
             @Argument(Texts.BATH_VOLUME) @Nullable Object bath)
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> DocumentLanguage.of(document)
-                .words(choice(JarCells.of(times, temps, surroundings, mark, scale), volume, bath)
+                .words(JarCells.of(times, temps, surroundings, mark, scale)
+                        .law(volume, bath)
                         .chosen()
                         .fit()
                         .model()
@@ -293,7 +289,7 @@ public interface Cool extends XInterface {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             JarCells jar = JarCells.of(times, temps, surroundings, mark, scale);
-            return ReportTable.of(jar.summary(), choice(jar, volume, bath), DocumentLanguage.of(document));
+            return ReportTable.of(jar.summary(), jar.law(volume, bath), DocumentLanguage.of(document));
         });
     }
 
@@ -319,13 +315,5 @@ public interface Cool extends XInterface {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() ->
                 SentenceWords.of(JarCells.of(times, temps, surroundings, mark, scale), DocumentLanguage.of(document)));
-    }
-
-    private static ModelChoice choice(JarCells jar, @Nullable Object volume, @Nullable Object bath) {
-        // What cannot be fitted is refused here, with its place.
-        CoolingFit fit = jar.fit();
-        List<ClosedPair> pair = new ArrayList<>();
-        Options.ratio(volume, bath).ifPresent(ratio -> pair.add(new ClosedPair(fit.surroundings(), ratio)));
-        return ModelChoice.of(jar.readings(), jar.surroundings(), jar.mark(), pair);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.cooling.ClosedPair;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.cooling.ModelChoice;
 import org.snugsheet.engine.quantity.Scale;
@@ -151,11 +152,29 @@ public record JarCells(TypedJar typed) {
     }
 
     /**
-     * The law these readings support, with no bath to be thought of.
+     * The law these readings support, with no bath to be considered.
      *
      * @return the law and its rivals
+     * @throws InvalidInputException if the readings cannot be fitted
      */
     public ModelChoice law() {
-        return ModelChoice.of(readings(), surroundings(), mark(), List.of());
+        return law(null, null);
+    }
+
+    /**
+     * The law these readings support.
+     *
+     * @param volume milliliters of water in the jar, or left out
+     * @param bath milliliters of water in a bath that keeps its heat, or left out
+     * @return the law and its rivals
+     * @throws InvalidInputException if the readings cannot be fitted
+     */
+    public ModelChoice law(@Nullable Object volume, @Nullable Object bath) {
+        // What cannot be fitted is refused here, with its place.
+        CoolingFit fit = fit();
+        List<ClosedPair> pair = Options.ratio(volume, bath).stream()
+                .map(ratio -> new ClosedPair(fit.surroundings(), ratio))
+                .toList();
+        return ModelChoice.of(readings(), surroundings(), mark(), pair);
     }
 }
