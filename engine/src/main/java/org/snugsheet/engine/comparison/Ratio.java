@@ -79,6 +79,16 @@ public record Ratio(Estimate first, Estimate second) {
     }
 
     /**
+     * How far apart the two values would have to be, errors as they are, for {@link #equalityP} to be 5 % or less: beyond it a verdict and a
+     * ranking of two find a difference.
+     *
+     * @return the least difference that is found, in the unit of the values
+     */
+    public double leastDifference() {
+        return Welch.leastDifference(first, second);
+    }
+
+    /**
      * How many times slower the first cools than the second.
      *
      * @return the ratio of the second to the first

@@ -15,6 +15,31 @@ public final class StudentT {
 
     private static final double QUANTILE_ACCURACY = 1e-13;
 
+    /** What is asked for again and again: the level of a verdict, and as many degrees of freedom as a class has spare readings. */
+    private static final class Usual {
+
+        private static final double LEVEL = 1 - Verdict.CONFIDENCE;
+
+        private static final double NORMAL = search(LEVEL, Double.POSITIVE_INFINITY);
+
+        private static final double[] QUANTILES = new double[50];
+
+        static {
+            for (int freedom = 1; freedom < QUANTILES.length; freedom++) {
+                QUANTILES[freedom] = search(LEVEL, freedom);
+            }
+        }
+
+        static boolean has(double degreesOfFreedom) {
+            return Double.isInfinite(degreesOfFreedom)
+                    || (degreesOfFreedom < QUANTILES.length && degreesOfFreedom == Math.rint(degreesOfFreedom));
+        }
+
+        static double quantile(double degreesOfFreedom) {
+            return Double.isInfinite(degreesOfFreedom) ? NORMAL : QUANTILES[(int) degreesOfFreedom];
+        }
+    }
+
     private StudentT() {}
 
     /**
@@ -36,6 +61,12 @@ public final class StudentT {
      * @return the two-sided quantile of what is left
      */
     public static double criticalValue(double level, double degreesOfFreedom) {
+        return level == Usual.LEVEL && Usual.has(degreesOfFreedom)
+                ? Usual.quantile(degreesOfFreedom)
+                : search(level, degreesOfFreedom);
+    }
+
+    private static double search(double level, double degreesOfFreedom) {
         // From the lower tail: near 1 a double has no room for the small difference.
         return -distribution(degreesOfFreedom).inverseCumulativeProbability(level / 2);
     }

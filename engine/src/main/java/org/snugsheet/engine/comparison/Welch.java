@@ -43,6 +43,8 @@ final class Welch {
     /** The level down to which the second order is enough. */
     private static final double USUAL = 0.05;
 
+    private static final double USUAL_BETA = beta(USUAL);
+
     private static final double SAME = 1e-14;
     private static final int HALVINGS = 100;
 
@@ -93,6 +95,13 @@ final class Welch {
     /** How often chance alone makes two estimates of equal quantities differ as much: two-sided p. */
     static double p(double scale, Estimate first, double otherScale, Estimate other) {
         return of(scale, first, otherScale, other).p();
+    }
+
+    /** The difference beyond which the test no longer allows the two to be equal, at the level of a verdict. */
+    static double leastDifference(Estimate first, Estimate other) {
+        double common = first.commonError() - other.commonError();
+        double square = first.standardError() * first.standardError() + other.standardError() * other.standardError();
+        return CriticalT.at(of(1, first, 1, other).freedomAt(USUAL, USUAL_BETA)) * Math.sqrt(square + common * common);
     }
 
     /** The degrees of freedom of Satterthwaite, without the second order. */

@@ -21,6 +21,14 @@ public sealed interface Forecast permits Steady, Warming {
     CoolingConstant constant();
 
     /**
+     * Another jar that begins as warm, in the same surroundings.
+     *
+     * @param constant its cooling constant
+     * @return how it will cool
+     */
+    Forecast with(CoolingConstant constant);
+
+    /**
      * The jar after a while.
      *
      * @param seconds since the start

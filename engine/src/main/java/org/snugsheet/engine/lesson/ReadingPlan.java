@@ -209,6 +209,15 @@ public record ReadingPlan(Forecast jar, double intervalSeconds, int count, Gradu
         return slopes;
     }
 
+    /** What a fit makes of errors in the readings. */
+    StraightFit straightFit() {
+        double k = jar.constant().perSecond();
+        double[] byStart =
+                times().stream().mapToDouble(time -> Math.exp(-k * time)).toArray();
+        double[] byConstant = times().stream().mapToDouble(jar::slope).toArray();
+        return new StraightFit(byStart, byConstant);
+    }
+
     /**
      * The standard error of the constant, with that of the surroundings, beside the constant itself.
      *

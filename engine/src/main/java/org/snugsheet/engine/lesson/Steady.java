@@ -22,6 +22,11 @@ public record Steady(NewtonCooling law) implements Forecast {
     }
 
     @Override
+    public Steady with(CoolingConstant constant) {
+        return new Steady(new NewtonCooling(law.start(), law.surroundings(), constant));
+    }
+
+    @Override
     public Temperature after(double seconds) {
         return law.after(seconds);
     }

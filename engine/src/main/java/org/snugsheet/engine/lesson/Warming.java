@@ -24,6 +24,11 @@ public record Warming(Bath bath, CoolingConstant constant) implements Forecast {
     }
 
     @Override
+    public Warming with(CoolingConstant constant) {
+        return new Warming(bath, constant);
+    }
+
+    @Override
     public Temperature after(double seconds) {
         return new Temperature(celsius(seconds, constant.perSecond()));
     }

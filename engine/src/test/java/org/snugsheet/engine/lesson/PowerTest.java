@@ -25,7 +25,7 @@ class PowerTest {
 
     private static final int LESSONS = 4000;
 
-    /** Both sides are shares of 4000 draws, each known to 0.8 in a hundred: together to 1.1, hence the two in a hundred asked for. */
+    /** The share of 4000 lessons is known to 0.8 in a hundred; two in a hundred is what is promised. */
     @ParameterizedTest
     @CsvSource({
         // slower, jars, minutes, interval, mark, scatter, spread
@@ -35,7 +35,12 @@ class PowerTest {
         "1.3, 3, 30, 3, 1, 0.5, 0.1",
         "1.5, 4, 20, 5, 2, 1, 0.15",
         "1.0, 1, 30, 3, 1, 0.5, 0",
-        "1.0, 4, 30, 3, 1, 0.5, 0.1"
+        "1.0, 4, 30, 3, 1, 0.5, 0.1",
+        // jars that round alike, so that many of them tell little more than one
+        "1.15, 10, 30, 10, 2, 1, 0",
+        "1.1, 6, 30, 3, 1, 0.2, 0",
+        // errors so large that the curve bends
+        "2, 1, 30, 10, 2, 1, 0"
     })
     void the_power_is_that_of_whole_lessons(
             double slower, int jars, double minutes, double interval, double mark, double scatter, double spread) {
@@ -63,19 +68,10 @@ class PowerTest {
         int jars = power.jarsFor(0.8);
         assertTrue(power.of(jars) >= 0.8);
         assertTrue(power.of(jars - 1) < 0.8);
+        assertTrue(power.of(Power.MOST_JARS) > power.of(jars));
         Power again = new Power(plan(0.05, 30, 3, 1, 0.5), plan(0.04, 30, 3, 1, 0.5), 0.15);
         power.of(2);
         assertEquals(again.of(3), power.of(3), "the same question has the same answer, whatever was asked before");
-    }
-
-    /** Property: far from what is wanted few lessons are played, and what is found is what all of them find. */
-    @ParameterizedTest
-    @CsvSource({"0.05, 0.0499, 20, 1000", "0.05, 0.02, 4, 1000", "0.05, 0.04, 2, 1000", "0.05, 0.04, 20, 1000"})
-    void clear_cases_are_not_played_to_the_end(double rate, double otherRate, int jars, int most) {
-        Power power = new Power(plan(rate, 30, 3, 1, 0.5), plan(otherRate, 30, 3, 1, 0.5), 0.1);
-        Power.Tally tally = power.untilClear(jars, 0.8);
-        assertTrue(tally.plays() <= most, "lessons played: " + tally.plays());
-        assertEquals(power.of(jars) >= 0.8, tally.share() >= 0.8);
     }
 
     @Test

@@ -205,7 +205,7 @@ public interface PlanReadings extends XInterface {
             formula = "k ~ N(k₀, (v·k₀)²); s² ~ σ²·χ²₍ₙ₋₂₎/(n − 2); p ≤ 0.05",
             source = Sources.POWER + "; " + Sources.HOLM + "; " + Sources.WELCH,
             example = "PLAN.POWER(4;0.05;0.04;40;5;30;3)",
-            answer = "0.61275",
+            answer = "0.62",
             refused = "PLAN.POWER(0;0.05;0.04;40;5;30;3)",
             because = "no jar tells nothing")
     default double power(
