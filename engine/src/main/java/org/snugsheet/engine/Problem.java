@@ -9,7 +9,7 @@ package org.snugsheet.engine;
 public enum Problem implements Phrase {
     // ---- numbers and units
     /** A value is NaN or infinite. */
-    NOT_A_NUMBER("This is not a number: {0}. Type a number there."),
+    NOT_A_NUMBER("A number here is too large to work with. Check how large the numbers are that you gave."),
     /** Colder than absolute zero. */
     BELOW_ABSOLUTE_ZERO("{0} {1} is colder than anything can be. Check the number and its scale."),
     /** An unknown temperature scale. */

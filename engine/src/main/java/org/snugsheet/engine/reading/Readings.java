@@ -68,6 +68,9 @@ public record Readings(List<Reading> all, Scale scale) {
             }
             int row = i + 1;
             double seconds = minutes.get(i).asNumber(row) * SECONDS_PER_MINUTE;
+            if (!Double.isFinite(seconds)) {
+                throw InvalidInputException.of(Problem.NOT_A_NUMBER);
+            }
             readings.add(new Reading(row, seconds, temperatures.get(i).asTemperature(row, scale)));
         }
         return new Readings(readings, scale);

@@ -31,6 +31,9 @@ record TypedNumber(double value, Optional<Scale> scale) {
             return Optional.empty();
         }
         double size = Double.parseDouble(matcher.group(2).replace(',', '.'));
+        if (Double.isInfinite(size)) {
+            return Optional.empty();
+        }
         double value = matcher.group(1).isEmpty() || matcher.group(1).equals("+") ? size : -size;
         String suffix = matcher.group(3).strip();
         if (suffix.isEmpty()) {
