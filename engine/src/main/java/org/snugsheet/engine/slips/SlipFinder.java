@@ -29,6 +29,12 @@ public final class SlipFinder {
     /** Fewer readings are met by some curve whatever they are. */
     private static final int FEWEST = 4;
 
+    /**
+     * More than a class reads in an hour. Longer columns come from loggers, which swap no digits; and every reading has stories of its own,
+     * each of which asks for fits of all readings, so that they would take minutes. Common practice, no source.
+     */
+    private static final int MOST_WITH_STORIES = 64;
+
     private static final List<SlipDetector> SUSPICIONS = List.of(
             new DigitSlips(),
             new OneReadingOnOtherScale(),
@@ -101,6 +107,9 @@ public final class SlipFinder {
     private record Believed(SlipHypothesis story, Slip slip, double margin) {}
 
     private static Optional<Believed> surest(Column column, RobustFit clues) {
+        if (column.size() > MOST_WITH_STORIES) {
+            return Optional.empty();
+        }
         return SUSPICIONS.stream()
                 .flatMap(suspicion -> suspicion
                         .stories(column, clues)

@@ -3,6 +3,7 @@ package org.snugsheet.engine.summary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Problem;
@@ -45,16 +46,17 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
         }
         JarFit fit = JarFit.of(jar);
         List<Slip> slips = new ArrayList<>();
+        UnaryOperator<Finding> places = jar.places();
         for (Slip slip :
                 SlipFinder.find(jar.minutes(), jar.temperatures(), jar.surroundings(), jar.mark(), jar.scale())) {
-            slips.add(new Slip(slip.kind(), slip.certainty(), jar.located(slip.finding())));
+            slips.add(new Slip(slip.kind(), slip.certainty(), places.apply(slip.finding())));
         }
         if (slips.isEmpty()) {
             fit.fit()
                     .found()
                     .map(found -> Cautions.of(jar, found))
                     .orElse(List.of())
-                    .forEach(finding -> slips.add(new Slip(SlipKind.CAUTION, 1, jar.located(finding))));
+                    .forEach(finding -> slips.add(new Slip(SlipKind.CAUTION, 1, places.apply(finding))));
         }
         List<Slip> findings = WhatCanHurt.among(jar, slips);
         if (fit.fit().found().isPresent()) {

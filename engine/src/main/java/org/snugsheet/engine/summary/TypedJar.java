@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Location;
@@ -46,11 +47,28 @@ public record TypedJar(
             Problem.ROW_TIME_WRONG,
             Problem.SURROUNDINGS_MISSING);
 
-    /** What was typed; the lists are copied. */
+    /** A reading each second for an hour, and some more; common practice, no source. */
+    private static final int MOST = 5000;
+
+    /**
+     * What was typed; the lists are copied.
+     *
+     * @throws InvalidInputException if a column has more than {@value #MOST} cells that are not blank
+     */
     public TypedJar {
-        minutes = List.copyOf(minutes);
-        temperatures = List.copyOf(temperatures);
-        surroundings = List.copyOf(surroundings);
+        minutes = few(minutes);
+        temperatures = few(temperatures);
+        surroundings = few(surroundings);
+    }
+
+    private static List<Entry> few(List<Entry> column) {
+        long typed = column.stream()
+                .filter(entry -> !(entry instanceof Entry.Missing))
+                .count();
+        if (typed > MOST) {
+            throw InvalidInputException.of(Problem.TOO_MANY_CELLS, typed, MOST);
+        }
+        return List.copyOf(column);
     }
 
     /**
@@ -126,13 +144,23 @@ public record TypedJar(
 
     /** A finding about these readings, with the minute and the jar. */
     Finding located(Finding finding) {
-        boolean ofAllJars = OF_ALL_JARS.contains(finding.problem());
-        return finding.located(there -> new Location(
-                there.row(), minute(there.row()), ofAllJars ? Optional.empty() : name, ofAllJars && name.isPresent()));
+        return places().apply(finding);
     }
 
-    private OptionalDouble minute(int row) {
+    /** The same for many findings: the times are read once for all of them. */
+    UnaryOperator<Finding> places() {
         List<Entry> read = TimeColumn.of(minutes).minutes();
+        return finding -> {
+            boolean ofAllJars = OF_ALL_JARS.contains(finding.problem());
+            return finding.located(there -> new Location(
+                    there.row(),
+                    minute(read, there.row()),
+                    ofAllJars ? Optional.empty() : name,
+                    ofAllJars && name.isPresent()));
+        };
+    }
+
+    private static OptionalDouble minute(List<Entry> read, int row) {
         return row <= read.size() && read.get(row - 1) instanceof Entry.Value minute
                 ? OptionalDouble.of(minute.value())
                 : OptionalDouble.empty();
