@@ -44,6 +44,7 @@ public class FitBenchmark {
     private final double[] minutes = new double[12];
     private final double[] celsius = new double[12];
     private final Readings readings;
+    private final Readings bending;
 
     /** Invents a jar: 40 °C, half-time 30 minutes, read to the degree. */
     public FitBenchmark() {
@@ -56,6 +57,14 @@ public class FitBenchmark {
             temperatures.add(Entry.of(celsius[i]));
         }
         readings = Readings.ofMinutes(times, temperatures, Scale.CELSIUS);
+        // Longer, so that the readings bend towards surroundings that are to be fitted.
+        List<Entry> later = new ArrayList<>();
+        List<Entry> cooler = new ArrayList<>();
+        for (int i = 0; i < minutes.length; i++) {
+            later.add(Entry.of(3 * minutes[i]));
+            cooler.add(Entry.of(Math.rint(ROOM + 36 * Math.pow(2, -3 * minutes[i] / 30))));
+        }
+        bending = Readings.ofMinutes(later, cooler, Scale.CELSIUS);
     }
 
     /**
@@ -97,6 +106,29 @@ public class FitBenchmark {
         return fit.constant().perSecond()
                 + fit.constantError().perSecond()
                 + fit.startError().kelvins();
+    }
+
+    /**
+     * The engine’s fit with the error that a verdict uses.
+     *
+     * @return the estimate
+     */
+    @Benchmark
+    public Object fitForVerdict() {
+        return CoolingFit.of(readings, room, mark).conservativeEstimate();
+    }
+
+    /**
+     * Surroundings that nobody read: fitted too, with other laws in doubt.
+     *
+     * @return the surroundings and the rate with their errors
+     */
+    @Benchmark
+    public double fitOfSurroundings() {
+        CoolingFit fit = CoolingFit.of(bending, new Surroundings.Unknown(), mark);
+        return fit.surroundings().celsius()
+                + fit.surroundingsError().kelvins()
+                + fit.constantError().perSecond();
     }
 
     /**
