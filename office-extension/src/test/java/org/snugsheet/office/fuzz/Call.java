@@ -18,7 +18,6 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.snugsheet.office.declare.Family;
 import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
 
@@ -83,7 +82,7 @@ record Call(FormulaText formula, String language) {
                 next++;
             }
         }
-        Object service = SERVICES.computeIfAbsent(method.getDeclaringClass(), Call::service);
+        Object service = SERVICES.computeIfAbsent(method.getDeclaringClass(), Families::newService);
         Object[] given = values.toArray();
         long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Object answer;
@@ -95,17 +94,6 @@ record Call(FormulaText formula, String language) {
             throw new LinkageError(formula.name(), impossible);
         }
         return new Outcome(answer, (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) * 1e-9);
-    }
-
-    private static Object service(Class<?> family) {
-        try {
-            return family.getAnnotation(Family.class)
-                    .implementation()
-                    .getDeclaredConstructor()
-                    .newInstance();
-        } catch (ReflectiveOperationException impossible) {
-            throw new LinkageError(family.getName(), impossible);
-        }
     }
 
     private static Object handedOver(Object given, Class<?> type) {
