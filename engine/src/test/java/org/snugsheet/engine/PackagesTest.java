@@ -69,7 +69,7 @@ class PackagesTest {
         opens("surface", "quantity", "water", "table");
         opens("jar", "quantity", "water", "heat", "table", "insulation", "surface", "cooling", "comparison");
         opens("lesson", "quantity", "water", "heat", "reading", "cooling", "comparison");
-        opens("slips", "quantity", "reading", "cooling");
+        opens("slips", "quantity", "reading", "solver", "cooling");
         opens("summary", "quantity", "reading", "comparison", "cooling", "lesson", "slips", "winter");
         opens("fairness", "quantity", "heat", "reading", "comparison", "cooling", "jar");
     }

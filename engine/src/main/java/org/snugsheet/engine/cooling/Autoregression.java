@@ -1,13 +1,13 @@
 package org.snugsheet.engine.cooling;
 
 /**
- * Errors of which each keeps the share ρ of the one before, so that two of them correlate by {@code R = ρ^|i − j|}: what residuals of
- * least squares then tell. Generalized least squares would put the curve elsewhere; how far and how surely follows from {@code R⁻¹}, of
- * which only the diagonal and its neighbors are not zero.
+ * First-order autoregressive errors: each keeps the share ρ of the one before, so that their correlation matrix is
+ * {@code R = ρ^|i − j|}. This is what the residuals of ordinary least squares then imply. Generalized least squares would put
+ * the curve elsewhere; how far, and with what error, follows from {@code R⁻¹}, which is tridiagonal.
  *
- * <p>The likelihood is that of the residuals alone, whatever the curve: {@code ln L(ρ) = −½·ln|R| − ½·ln|QᵀR⁻¹Q| − ½(n − p)·ln S}, with the
- * directions Q of the curve and S the weighted sum of squares about the generalized fit (H. D. Patterson and R. Thompson, Biometrika 58
- * (1971), 545–554; D. A. Harville, Biometrika 61 (1974), 383–385; both from memory).
+ * <p>The likelihood is the restricted one, of the residuals alone: {@code ln L(ρ) = −½·ln|R| − ½·ln|QᵀR⁻¹Q| − ½(n − p)·ln S},
+ * with the directions Q of the curve and S the weighted sum of squares about the generalized fit (H. D. Patterson and R.
+ * Thompson, Biometrika 58 (1971), 545–554; D. A. Harville, Biometrika 61 (1974), 383–385; both from memory).
  */
 final class Autoregression {
 
@@ -19,11 +19,11 @@ final class Autoregression {
     private final double logLikelihood;
 
     /**
-     * What residuals tell if their errors correlate so.
+     * Analyzes residuals whose errors have this correlation.
      *
      * @param rho ρ, from 0 to less than 1
      * @param residuals of least squares, in K
-     * @param basis directions of the curve at right angles, each of length 1
+     * @param basis orthonormal directions of the curve
      */
     Autoregression(double rho, double[] residuals, double[][] basis) {
         this.rho = rho;
@@ -51,7 +51,7 @@ final class Autoregression {
         logLikelihood = -((n - 1) * Math.log1p(-rho * rho) + logDeterminant + (n - p) * Math.log(squares)) / 2;
     }
 
-    /** Whether the directions are so many: rounding may have made two of them one, and then nothing can be said. */
+    /** Whether the directions are independent; rounding may have made two of them one, and then nothing can be said. */
     boolean isDetermined() {
         return Double.isFinite(logLikelihood);
     }
@@ -65,7 +65,7 @@ final class Autoregression {
         return variance;
     }
 
-    /** The mean square error of a sum of the readings with these weights, which are a sum of the directions. */
+    /** The mean square error of a weighted sum of the readings whose weights lie in the space of the directions. */
     double squareErrorOf(double[] weights) {
         double[] along = new double[basis.length];
         for (int i = 0; i < along.length; i++) {
@@ -76,7 +76,7 @@ final class Autoregression {
         return variance * dot(sum, sum) + off * off;
     }
 
-    /** The lower triangle L of a symmetric matrix {@code L·Lᵀ} (A.-L. Cholesky); not a number if there is none. */
+    /** The lower triangle L of a symmetric matrix {@code L·Lᵀ} (A.-L. Cholesky); NaN if the matrix is not positive definite. */
     private static double[][] root(double[][] matrix) {
         int p = matrix.length;
         double[][] root = new double[p][p];
@@ -92,7 +92,7 @@ final class Autoregression {
         return root;
     }
 
-    /** {@code L⁻¹·values}: sums of two such are those with the inverse of the matrix. */
+    /** {@code L⁻¹·values}: products of two such vectors are those with the inverse of the matrix. */
     private double[] forward(double[] values) {
         double[] solved = new double[values.length];
         for (int i = 0; i < solved.length; i++) {
@@ -106,8 +106,8 @@ final class Autoregression {
     }
 
     /**
-     * As many readings of their own the residuals are worth: {@code tr(M·R)²/tr(M·R·M·R)}, where M takes the residuals (F. E. Satterthwaite,
-     * Biometrics Bulletin 2 (1946), 110–114).
+     * The effective degrees of freedom of the residuals: {@code tr(M·R)²/tr(M·R·M·R)}, where M projects onto the residuals
+     * (F. E. Satterthwaite, Biometrics Bulletin 2 (1946), 110–114).
      */
     double freedom() {
         int n = basis[0].length;
@@ -135,7 +135,7 @@ final class Autoregression {
         return sums;
     }
 
-    /** {@code R·values}, from the left and from the right. */
+    /** {@code R·values}, by one pass from the left and one from the right. */
     private double[] correlated(double[] values) {
         int n = values.length;
         double[] sums = new double[n];

@@ -7,23 +7,23 @@ import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 
 /**
- * Rounding taken for what it is, an error with a bound and not by chance: each reading is a bar of one mark, half of it above
- * and half below, and the true curve goes through all bars if there is no other error.
+ * Rounding treated as a bounded error rather than a random one: each reading is a bar that reaches half a mark up and half a
+ * mark down, and without other errors the true curve goes through all bars.
  *
- * <p>If some curve of Newton’s law does, rounding alone explains the readings, and no cooling constant of such a curve can be
- * called unlikely. That matters where a jar cools by just about a mark from one reading to the next: the errors of rounding
- * then drift slowly, the curve follows them, and the residuals say nothing of it. Source of the method: M. Milanese and G.
- * Belforte, Estimation theory and uncertainty intervals evaluation in presence of unknown but bounded errors, IEEE
- * Transactions on Automatic Control 27 (1982), 408–414.
+ * <p>If some curve of Newton’s law does, rounding alone explains the readings, and the cooling constant of no such curve can
+ * be ruled out. That matters where a jar cools by about one mark from one reading to the next: then the rounding errors drift
+ * slowly, the curve follows them, and the residuals do not show it. Source of the method: M. Milanese and G. Belforte,
+ * Estimation theory and uncertainty intervals evaluation in presence of unknown but bounded errors, IEEE Transactions on
+ * Automatic Control 27 (1982), 408–414.
  *
- * <p>In the logarithms, {@code ln θ = ln A − k·t}, the curves are straight lines, and two bars are enough to forbid a slope:
- * from the bar {@code [l, u]} to a later one {@code [l′, u′]} the line may fall by {@code ln(u/l′)} at most, and by
- * {@code ln(l/u′)} at least. The slopes that no two bars forbid are just those for which a line goes through all bars, since
- * intervals on a line that meet two by two have a point in common (E. Helly 1923).
+ * <p>In the logarithms, {@code ln θ = ln A − k·t}, the curves are straight lines, and two bars are enough to exclude a slope:
+ * from the bar {@code [l, u]} to a later one {@code [l′, u′]} the line falls by at most {@code ln(u/l′)} and at least
+ * {@code ln(l/u′)}. The slopes that no two bars exclude are exactly those for which a line goes through all bars, since
+ * intervals that intersect pairwise have a common point (E. Helly 1923).
  */
 final class BoundedRoundingLimits {
 
-    /** Room for the last digits of readings that lie on the edge of a bar. */
+    /** Tolerance for readings that lie on the edge of a bar. */
     private static final double ROUNDING_OF_DOUBLES = 1e-9;
 
     private BoundedRoundingLimits() {}
@@ -32,7 +32,7 @@ final class BoundedRoundingLimits {
      * The cooling constants of all curves through the bars.
      *
      * @param celsius the constant surroundings
-     * @param side above zero for a jar warmer than they are, else below
+     * @param side positive for a jar warmer than its surroundings, otherwise negative
      * @return from k to k in 1/s, the upper limit infinite if the later readings may be those of the surroundings; empty if
      *     no curve goes through all bars
      */

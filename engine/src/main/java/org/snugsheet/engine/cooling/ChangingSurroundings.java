@@ -12,16 +12,16 @@ import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
 /**
- * {@linkplain NewtonCooling Newton’s law} in surroundings that change and were measured, straight from each reading to the
- * next. {@code dT/dt = −k·(T − Tₛ(t))} is solved exactly on each piece, not by small steps: where Tₛ has the slope b from u to
- * v, the difference {@code θ = T − Tₛ} at a later t gets {@code −b·e^(−k·(t−v))·(1 − e^(−k·(v−u)))/k} from that piece.
+ * {@linkplain NewtonCooling Newton’s law} in changing surroundings that were measured, linear between readings.
+ * {@code dT/dt = −k·(T − Tₛ(t))} is solved exactly on each piece, not in small steps: a piece on which Tₛ has the slope b
+ * from u to v adds {@code −b·e^(−k·(t−v))·(1 − e^(−k·(v−u)))/k} to the difference {@code θ = T − Tₛ} at a later time t.
  *
- * <p>Source: the first-order linear equation with a forcing that is linear in pieces; for instance W. E. Boyce and R. C.
- * DiPrima, Elementary Differential Equations, section 2.1 (method of integrating factors).
+ * <p>Source: the first-order linear equation with piecewise linear forcing; for instance W. E. Boyce and R. C. DiPrima,
+ * Elementary Differential Equations, section 2.1 (method of integrating factors).
  *
  * @param surroundings the measured surroundings
  */
-public record ChangingSurroundings(Surroundings.Measured surroundings) implements OneRateModel {
+record ChangingSurroundings(Surroundings.Measured surroundings) implements OneRateModel {
 
     @Override
     public CoolingLaw law() {
@@ -42,8 +42,9 @@ public record ChangingSurroundings(Surroundings.Measured surroundings) implement
     }
 
     /**
-     * Readings of one mark are rounded alike, those of different marks each on their own: of marks that were read with the shares w the
-     * mean is uncertain by {@code u·√Σw²} (JCGM 100:2008, 5.1.2 and 5.2.2), by {@code u/√m} for m marks read equally often.
+     * Equal readings are rounded alike, different ones independently. If different marks were read with the shares w, the
+     * mean has the standard uncertainty {@code u·√Σw²} (JCGM 100:2008, 5.1.2 and 5.2.2), or {@code u/√m} for m marks read
+     * equally often.
      */
     @Override
     public double surroundingsUncertainty(Graduation mark) {
@@ -84,7 +85,7 @@ public record ChangingSurroundings(Surroundings.Measured surroundings) implement
         return new At(left, -seconds * left, offset, offsetSlope);
     }
 
-    /** Before the first and after the last reading the surroundings stay as they were there. */
+    /** Before the first reading and after the last one the surroundings are constant. */
     @Override
     public double around(double time) {
         List<Reading> around = surroundings.all().all();
@@ -103,12 +104,12 @@ public record ChangingSurroundings(Surroundings.Measured surroundings) implement
         return around.get(around.size() - 1).temperature().celsius();
     }
 
-    /** {@code (1 − e^(−k·d))/k}, which is d where k vanishes. */
+    /** {@code (1 − e^(−k·d))/k}, which is d for k = 0. */
     private static double piece(double rate, double duration) {
         return rate == 0 ? duration : -Math.expm1(-rate * duration) / rate;
     }
 
-    /** The slope of {@link #piece} by k; near zero by its series, where the closed form cancels. */
+    /** The slope of {@link #piece} by k; near zero by its series, where the closed form would cancel. */
     private static double pieceSlope(double rate, double duration) {
         double x = rate * duration;
         if (Math.abs(x) < 1e-3) {

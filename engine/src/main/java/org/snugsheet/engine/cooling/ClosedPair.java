@@ -7,12 +7,13 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Graduation;
 
 /**
- * A vessel in a bath that keeps the heat it gets: the two meet in the middle. With heat capacities C of the vessel and
- * C′ of the bath, {@code r = C/C′}, and A the first difference, {@code T(t) = T′₀ + A·(r + e^(−(1 + r)·k·t))/(1 + r)}: the
- * difference decays at the rate {@code (1 + r)·k} while {@code C·T + C′·T′} stays the same. k is the vessel’s own cooling
- * constant, {@code UA/C}, the same as in a bath too large to warm.
+ * A vessel in a bath that keeps the heat it receives, so that both reach a common temperature. With heat capacities C of the
+ * vessel and C′ of the bath, {@code r = C/C′}, and the initial difference A,
+ * {@code T(t) = T′₀ + A·(r + e^(−(1 + r)·k·t))/(1 + r)}: the difference decays at the rate {@code (1 + r)·k} while
+ * {@code C·T + C′·T′} stays the same. k is the vessel’s own cooling constant, {@code UA/C}, the same as in a bath that is too
+ * large to warm.
  *
- * <p>It assumes that nothing is lost to the room and both are stirred. Source: the energy balance of two lumped bodies;
+ * <p>It assumes that nothing is lost to the room and that both are stirred. Source: the energy balance of two lumped bodies;
  * Incropera and DeWitt, section 5.1, for each of them.
  *
  * @param bath the temperature T′₀ of the bath at the first reading

@@ -4,11 +4,11 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Graduation;
 
 /**
- * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are and are known:
- * {@code T(t) = Tₛ + A·e^(−k·t)}. Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 5.1.
+ * {@linkplain NewtonCooling Newton’s law} in constant, known surroundings: {@code T(t) = Tₛ + A·e^(−k·t)}. Source: Incropera
+ * and DeWitt, Fundamentals of Heat and Mass Transfer, section 5.1.
  *
  * @param surroundings Tₛ
- * @param isExact whether Tₛ is known without a thermometer
+ * @param isExact whether Tₛ is known exactly, without a thermometer
  */
 public record ConstantSurroundings(Temperature surroundings, boolean isExact) implements OneRateModel {
 

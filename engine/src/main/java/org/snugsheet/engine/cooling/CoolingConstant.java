@@ -2,20 +2,19 @@ package org.snugsheet.engine.cooling;
 
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
+import org.snugsheet.engine.quantity.Time;
 
 /**
- * The cooling constant k of Newton’s law: the share of the remaining difference that is lost each second.
+ * The cooling constant k of Newton’s law: the share of the remaining difference that is lost per second.
  *
  * @param perSecond 1/s, finite; an estimate may come out at or below zero when a jar hardly cools
  */
 public record CoolingConstant(double perSecond) {
 
-    private static final double SECONDS_PER_MINUTE = 60;
-
     /**
      * A cooling constant in 1/s.
      *
-     * @throws InvalidInputException if it is no finite number
+     * @throws InvalidInputException if it is not a finite number
      */
     public CoolingConstant {
         if (!Double.isFinite(perSecond)) {
@@ -24,27 +23,27 @@ public record CoolingConstant(double perSecond) {
     }
 
     /**
-     * A cooling constant as a sheet holds it.
+     * A cooling constant in 1/min, as a sheet holds it.
      *
      * @param perMinute 1/min
      * @return the constant
-     * @throws InvalidInputException if it is no finite number
+     * @throws InvalidInputException if it is not a finite number
      */
     public static CoolingConstant ofPerMinute(double perMinute) {
-        return new CoolingConstant(perMinute / SECONDS_PER_MINUTE);
+        return new CoolingConstant(perMinute / Time.SECONDS_PER_MINUTE);
     }
 
     /**
-     * This constant for a minute.
+     * This constant in 1/min.
      *
      * @return 1/min
      */
     public double perMinute() {
-        return perSecond * SECONDS_PER_MINUTE;
+        return perSecond * Time.SECONDS_PER_MINUTE;
     }
 
     /**
-     * The half-time: how long until half of the difference to the surroundings is gone, {@code ln 2 / k}.
+     * The half-time: the time in which half of the difference to the surroundings is lost, {@code ln 2 / k}.
      *
      * @return seconds
      * @throws InvalidInputException if the constant is not above zero
@@ -57,12 +56,12 @@ public record CoolingConstant(double perSecond) {
     }
 
     /**
-     * The half-time of a constant that was estimated.
+     * The half-time of an estimated constant.
      *
      * @param error its standard error
      * @return seconds
-     * @throws InvalidInputException if the constant is not above its own standard error: then it may as well be zero, and the half-time
-     *     any number
+     * @throws InvalidInputException if the constant is not above its own standard error: otherwise it could be zero and the
+     *     half-time anything
      */
     public double halfTime(CoolingConstant error) {
         if (!(perSecond > error.perSecond)) {

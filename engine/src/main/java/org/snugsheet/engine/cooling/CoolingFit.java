@@ -1,10 +1,12 @@
 package org.snugsheet.engine.cooling;
 
+import java.util.Locale;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
+import org.snugsheet.engine.quantity.Time;
 import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
@@ -14,17 +16,16 @@ import org.snugsheet.engine.solver.SeparableFit;
  * A {@linkplain OneRateModel model with one cooling constant} fitted to readings by least squares, with the start
  * temperature and the cooling constant free, and the surroundings too if the model says so.
  *
- * <p>The curve is written from the first reading, so that a clock that starts long before cannot spoil the arithmetic;
- * {@link #start()} carries it back to time zero.
+ * <p>The time of the curve starts at the first reading, so that a clock that starts long before does not affect the
+ * arithmetic; {@link #start()} extrapolates back to time zero.
  *
  * <p>Standard errors are the square roots of the diagonal of {@code σ²·(JᵀJ)⁻¹} (Bates and Watts, Nonlinear Regression
  * Analysis and Its Applications, 1988, section 2.2.1), where {@code σ²} is the residual variance {@code SSR/(n − p)}, but
- * never less than what rounding to the mark leaves. Given surroundings were read on the same thermometer: what their rounding does to
- * the fit is combined with that (JCGM 100:2008, GUM, 5.1.2). Limits ({@link CoolingIntervals}) count in what else rounding does.
+ * never less than the variance of rounding to the mark. Given surroundings were read on the same thermometer, so the effect
+ * of their rounding is combined with that (JCGM 100:2008, GUM, 5.1.2). Limits ({@link CoolingIntervals}) include other
+ * effects of rounding.
  */
 public final class CoolingFit implements ModelFit {
-
-    private static final double SECONDS_PER_MINUTE = 60;
 
     private final Readings readings;
     private final OneRateModel model;
@@ -41,16 +42,17 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * Fits Newton’s law to readings. Where the surroundings are to be fitted, {@linkplain LawDoubt other laws compete}: what they
-     * leave open goes into all errors and limits.
+     * Fits Newton’s law to readings. Where the surroundings are to be fitted, {@linkplain LawDoubt other laws are tried too};
+     * the uncertainty they add is part of all errors and limits.
      *
      * @param readings at least three, and at least four if the surroundings are to be fitted
-     * @param surroundings what the vessel stood in
+     * @param surroundings the surroundings of the vessel
      * @param mark the mark of the thermometer
      * @return the fit
-     * @throws InvalidInputException if there are too few readings, none differs from the surroundings by more than a mark, one lies beyond
-     *     the surroundings by more than a mark and a kelvin, or they move away from the surroundings; if these are to be fitted, also
-     *     if the readings tell no useful limits of them, or not which law the vessel follows
+     * @throws InvalidInputException if there are too few readings, none differs from the surroundings by more than a mark,
+     *     one lies beyond the surroundings by more than a mark and a kelvin, they move away from the surroundings, or the jar
+     *     had settled before the second reading; for fitted surroundings, also if the readings set no useful limits for them
+     *     or do not show which law the vessel follows
      */
     public static CoolingFit of(Readings readings, Surroundings surroundings, Graduation mark) {
         CoolingFit fit = CoolingModel.newton(surroundings).fit(readings, mark);
@@ -64,7 +66,9 @@ public final class CoolingFit implements ModelFit {
         if (!model.fitsSurroundings()) {
             curve.requireOneSide(mark);
         }
-        CoolingFit result = new CoolingFit(readings, model, mark, curve.fit(), LawDoubt.NONE);
+        SeparableFit fit = curve.fit();
+        curve.requireRate(fit);
+        CoolingFit result = new CoolingFit(readings, model, mark, fit, LawDoubt.NONE);
         curve.requireApproach(result);
         return result;
     }
@@ -85,7 +89,7 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * Readings beyond those that the parameters use up.
+     * The degrees of freedom of the residuals.
      *
      * @return n − p
      */
@@ -94,7 +98,7 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * The variance of a single reading, from the residuals or from the rounding, whichever is more.
+     * The variance of a single reading, from the residuals or from rounding, whichever is larger.
      *
      * @return σ² in K²
      */
@@ -105,7 +109,7 @@ public final class CoolingFit implements ModelFit {
     /**
      * The cooling constant.
      *
-     * @return k; it may come out a little below zero for a vessel that does not cool
+     * @return k; it may be slightly negative for a vessel that does not cool
      */
     public CoolingConstant constant() {
         return new CoolingConstant(fit.rate());
@@ -124,8 +128,8 @@ public final class CoolingFit implements ModelFit {
      * The half-time.
      *
      * @return seconds
-     * @throws InvalidInputException if the cooling constant is not above its own standard error: then it may as well be zero, and the
-     *     half-time any number
+     * @throws InvalidInputException if the cooling constant is not above its own standard error, so that it could be zero and
+     *     the half-time anything
      */
     public double halfTime() {
         return constant().halfTime(constantError());
@@ -170,13 +174,14 @@ public final class CoolingFit implements ModelFit {
      */
     public Temperature surroundings() {
         OneRateModel.At first = model.at(readings.first().seconds(), 0, fit.rate());
-        return new Temperature(first.offset() + fit.level());
+        return new Temperature(first.offset() + level());
     }
 
     /**
      * The standard error of the surroundings.
      *
-     * @return its standard error, of fitted surroundings by the fit, of given ones by rounding; zero if they are known exactly
+     * @return its standard error, from the fit for fitted surroundings, from rounding for given ones; zero if they are known
+     *     exactly
      */
     public TemperatureDifference surroundingsError() {
         return new TemperatureDifference(errors().of(FitErrors.LEVEL));
@@ -187,11 +192,11 @@ public final class CoolingFit implements ModelFit {
      *
      * @param seconds the time
      * @return the temperature then
-     * @throws InvalidInputException if that is beyond all bounds
+     * @throws InvalidInputException if it is out of range
      */
     public Temperature at(double seconds) {
         OneRateModel.At at = atTime(seconds);
-        return new Temperature(at.offset() + fit.amplitude() * at.shape() + fit.level());
+        return new Temperature(at.offset() + amplitude() * at.shape() + level());
     }
 
     /**
@@ -206,8 +211,8 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * What other laws add to the error of the curve, K: nothing amid the readings, which any of them follows, and beyond them what a curve
-     * does that goes on from there towards another level.
+     * What other laws add to the error of the curve, K: nothing within the readings, which all laws follow, and beyond them
+     * the deviation of a curve toward another level.
      */
     double lawErrorAt(double seconds) {
         double first = readings.first().seconds();
@@ -217,15 +222,15 @@ public final class CoolingFit implements ModelFit {
 
     double[] gradientAt(double seconds) {
         OneRateModel.At at = atTime(seconds);
-        return new double[] {at.shape(), fit.amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
+        return new double[] {at.shape(), amplitude() * at.shapeSlope() + at.offsetSlope(), 1};
     }
 
-    /** Worked out anew each time: most who ask for a cooling constant want nothing else. */
+    /** Computed on each call: most callers want only the cooling constant. */
     FitErrors errors() {
         return new FitErrors(readings, fit, model, mark, doubt.error());
     }
 
-    /** The same if no other law is thought of. */
+    /** The same without the doubt about the law. */
     FitErrors readErrors() {
         return new FitErrors(readings, fit, model, mark, 0);
     }
@@ -240,19 +245,20 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * Whether the readings wander together, so that they tell less than as many readings would that each err on their own. All errors and
-     * limits count that in.
+     * Whether the readings wander together, so that they tell less than as many independent readings. All errors and limits
+     * take that into account.
      *
-     * @return whether more than chance makes neighbours err alike
+     * @return whether the errors of neighbors are correlated more than by chance
      */
     public boolean isWandering() {
         return errors().isWandering();
     }
 
     /**
-     * The cooling constant as an estimate, to be set against that of another vessel.
+     * The cooling constant as an estimate, to be compared with that of another vessel.
      *
-     * @return 1/min, with its standard error, degrees of freedom, and what the surroundings do to it as to other jars
+     * @return 1/min, with its standard error, its degrees of freedom, and the effect of the surroundings that it shares with
+     *     other jars
      */
     public Estimate estimate() {
         FitErrors errors = errors();
@@ -265,16 +271,16 @@ public final class CoolingFit implements ModelFit {
     }
 
     /**
-     * The same with an error that counts in what rounding does, as limits do: for claims, not for show.
+     * The same with an error that includes rounding as limits do: for comparisons, not for display.
      *
-     * @return 1/min, with its raised standard error, degrees of freedom, and the error that other jars may share
+     * @return 1/min, with its increased standard error, its degrees of freedom, and the error that other jars may share
      */
     public Estimate conservativeEstimate() {
         return RoundingUncertainty.estimate(this);
     }
 
     /**
-     * Within which limits the truth lies.
+     * The confidence limits.
      *
      * @param confidence such as 0.95
      * @return the limits
@@ -298,7 +304,12 @@ public final class CoolingFit implements ModelFit {
      * @return A in kelvins
      */
     double amplitude() {
-        return fit.amplitude();
+        return fit.coefficient(model.fitsSurroundings() ? 1 : 0);
+    }
+
+    /** The free level in °C; zero if the surroundings are given. */
+    private double level() {
+        return model.fitsSurroundings() ? fit.coefficient(0) : 0;
     }
 
     Graduation mark() {
@@ -313,6 +324,19 @@ public final class CoolingFit implements ModelFit {
         return fit;
     }
 
+    /** Such as {@code k = 0.03000 ± 0.00040 /min, surroundings given: 8.000 °C, misfit 0.1500 K, 12 readings}. */
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "k = %s /min, %s: %.4g °C, misfit %.4g K, %d readings",
+                estimate(),
+                model.law().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                surroundings().celsius(),
+                misfit().kelvins(),
+                size());
+    }
+
     private OneRateModel.At atTime(double seconds) {
         double origin = readings.first().seconds();
         return model.at(origin, seconds - origin, fit.rate());
@@ -321,7 +345,7 @@ public final class CoolingFit implements ModelFit {
     private void requireReach() {
         if (Math.abs(readings.first().seconds()) > readings.span()) {
             throw InvalidInputException.of(
-                    Problem.START_OUT_OF_REACH, readings.first().seconds() / SECONDS_PER_MINUTE);
+                    Problem.START_OUT_OF_REACH, readings.first().seconds() / Time.SECONDS_PER_MINUTE);
         }
     }
 }

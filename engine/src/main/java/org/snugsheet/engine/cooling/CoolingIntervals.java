@@ -8,27 +8,25 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.solver.SeparableFit;
 
 /**
- * Within which limits the truth lies, with a stated confidence.
+ * Confidence limits of the quantities that a fit estimates.
  *
  * <p>The limits of the cooling constant and of fitted surroundings come from the profile of the sum of squares: the values θ
- * at which the best fit of everything else leaves {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
- * for n − p degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). What
- * rounding leaves is counted at least, with the normal quantile, and all of it more where its errors go together ({@link
- * ReadingErrors}). With few readings, or a vessel that hardly cools, the limits are lopsided, as they should be; a plain {@code
- * ± t·s} is not. What {@linkplain LawDoubt other laws} leave open of fitted surroundings is added to their limits, and the cooling
- * constant then reaches at least as far as it would with those. Where rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted
- * surroundings reach at least to every curve through all {@linkplain BoundedRoundingLimits bars}, whatever the confidence. What the
- * rounding of given surroundings adds is known beforehand and comes on top of either with the normal quantile, as the root of the
- * sum of squares (JCGM 100:2008, 5.1.2). A vessel
- * does not warm away from its surroundings, so the cooling constant is cut off at zero, and the half-time is then “longer
- * than” its lower limit: the upper one is infinite.
+ * for which the best fit of everything else has {@code SSR(θ) ≤ SSR + σ²·t²}, with t the quantile of Student’s distribution
+ * for n − p degrees of freedom (Bates and Watts, Nonlinear Regression Analysis and Its Applications, 1988, section 6.1). At
+ * least the variance of rounding is counted, with the normal quantile, and more where its errors are correlated
+ * ({@link ReadingErrors}). With few readings, or for a vessel that hardly cools, the limits are asymmetric, as they should
+ * be; a plain {@code ± t·s} would not be. The uncertainty that {@linkplain LawDoubt other laws} add to fitted surroundings
+ * widens their limits, and those of the cooling constant reach at least as far as they would with these surroundings. Where
+ * rounding alone explains the readings, the limits of the cooling constant, of the half-time and of fitted surroundings
+ * include every curve through all {@linkplain BoundedRoundingLimits bars}, whatever the confidence. The rounding of given
+ * surroundings is known in advance and is added to either with the normal quantile, as the root of the sum of squares (JCGM
+ * 100:2008, 5.1.2). A vessel does not move away from the temperature of its surroundings, so the cooling constant is cut off
+ * at zero. Then the half-time is “longer than” its lower limit, and the upper limit is infinite.
  */
 public final class CoolingIntervals {
 
-    /** How far beyond the linear limits a profile is followed; beyond, the readings set no limit. */
+    /** How far a profile is followed beyond the linear limits; farther out, the readings set no limit. */
     private static final double REACH = 1e4;
-
-    private static final double ABSOLUTE_ZERO = -273.15;
 
     private static final int BISECTIONS = 60;
 
@@ -73,7 +71,7 @@ public final class CoolingIntervals {
         return new Interval(Math.min(low, other.low()), Math.max(high, other.high()));
     }
 
-    /** What Newton’s law would say if the coldest or the warmest surroundings were typed that the readings leave open. */
+    /** The rates of Newton’s law in the coldest and in the warmest surroundings that the readings allow. */
     private Interval ratesOfOtherLaws() {
         Interval levels = surroundings();
         double one = rateWith(levels.low());
@@ -103,7 +101,7 @@ public final class CoolingIntervals {
     }
 
     /**
-     * Limits of the start temperature, {@code ± t·s}: it enters the curve straight, so that is exact enough.
+     * Limits of the start temperature, {@code ± t·s}: it enters the curve linearly, so this is accurate enough.
      *
      * @return degrees Celsius
      * @throws InvalidInputException as {@link CoolingFit#start()} does
@@ -125,7 +123,7 @@ public final class CoolingIntervals {
     /**
      * Limits of fitted surroundings.
      *
-     * @return degrees Celsius; a limit is infinite if the readings set none. Given surroundings lie within what rounding leaves,
+     * @return degrees Celsius; a limit is infinite if the readings set none. given surroundings lie within their rounding,
      *     {@code ± z·u} but no more than half a mark
      */
     public Interval surroundings() {
@@ -144,25 +142,25 @@ public final class CoolingIntervals {
         return new Interval(low - fit.doubt().below(), high + fit.doubt().above());
     }
 
-    /** Readings that let the surroundings be as cold as can be set them no limit: from there on everything fits. */
+    /** Readings that allow surroundings down to absolute zero set no limit. */
     private double sumOfSquaresWith(double celsius) {
-        if (celsius < ABSOLUTE_ZERO) {
+        if (celsius < Temperature.ABSOLUTE_ZERO) {
             return 0;
         }
         try {
             SeparableFit there = OneRateProblem.of(
                             fit.readings(), new ConstantSurroundings(new Temperature(celsius), true))
                     .fit();
-            // A curve that flees its surroundings is not that of a vessel in them, however well it runs.
+            // A curve that moves away from the surroundings is not that of a vessel in them, however well it fits.
             return there.rate() < 0 ? Double.POSITIVE_INFINITY : there.sumOfSquares();
         } catch (InvalidInputException refusal) {
             return Double.POSITIVE_INFINITY;
         }
     }
 
-    /** Surroundings that some curve through all bars approaches cannot be called unlikely. */
+    /** Surroundings that some curve through all bars approaches cannot be ruled out. */
     private boolean isThroughBars(double celsius) {
-        return celsius >= ABSOLUTE_ZERO
+        return celsius >= Temperature.ABSOLUTE_ZERO
                 && BoundedRoundingLimits.rates(fit.readings(), celsius, fit.amplitude(), fit.mark())
                         .filter(rates -> rates.high() > 0)
                         .isPresent();
@@ -180,7 +178,8 @@ public final class CoolingIntervals {
     }
 
     /**
-     * Where the profile passes what is allowed, going from the best value by growing steps and then closing in.
+     * The value at which the profile exceeds what is allowed, found by growing steps from the best value and then by
+     * bisection.
      *
      * @param excess the profile less what is allowed
      * @param best where it is below zero

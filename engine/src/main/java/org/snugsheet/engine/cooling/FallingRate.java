@@ -13,7 +13,7 @@ import org.snugsheet.engine.solver.Minimum;
  */
 final class FallingRate {
 
-    /** Rates to look at, as shares of Newton’s. A slower one means a level beyond all use. */
+    /** The rates to try, as multiples of Newton’s. A slower one means a useless level. */
     private static final double SLOWEST = 0.02;
 
     private static final double FASTEST = 8;
@@ -52,7 +52,7 @@ final class FallingRate {
      *
      * @param sumOfSquares SSR in K²
      * @param level Tₛ in °C
-     * @param factor how many times the variance of a reading the level has, at this rate
+     * @param factor the variance of the level at this rate, in variances of a reading
      */
     private record Curve(double sumOfSquares, double level, double factor) {}
 
@@ -97,9 +97,9 @@ final class FallingRate {
     }
 
     /**
-     * Within which limits the surroundings lie if this exponent is right: the levels that some curve reaches whose sum of squares is
-     * larger than the least by what is allowed (Bates and Watts, 1988, section 6.1). At each rate they are known exactly, so only the
-     * rate is searched.
+     * The limits of the surroundings if this exponent is right: the levels of all curves whose sum of squares exceeds the
+     * minimum by no more than is allowed (Bates and Watts, 1988, section 6.1). At each rate they are known exactly, so only
+     * the rate is searched.
      *
      * @param exponent m
      * @param allowance K²
@@ -125,7 +125,7 @@ final class FallingRate {
         return new Interval(low, high);
     }
 
-    /** Where the sum of squares passes what is allowed, or the end if it does not. */
+    /** Where the sum of squares exceeds what is allowed, or the end if it does not. */
     private double edge(double exponent, double allowed, double inside, double end) {
         if (at(exponent, Math.exp(end)).sumOfSquares() <= allowed) {
             return end;

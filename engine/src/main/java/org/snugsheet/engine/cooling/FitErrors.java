@@ -5,21 +5,23 @@ import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.solver.SeparableFit;
 
 /**
- * How sure a fit is of what is made from its parameters: of a sum of the amplitude, the rate and the level, each times what
- * stands in a gradient, in this order.
+ * The standard errors of quantities computed from the parameters of a fit: of amplitude, rate and level, each multiplied by
+ * its entry in a gradient, in this order.
  *
- * <p>Each parameter moves with each reading by what the rows of {@code (JᵀJ)⁻¹·Jᵀ} say, so that the errors of the readings
- * ({@link ReadingErrors}) are carried through exactly as far as the curve is straight in its parameters (Bates and Watts,
+ * <p>The rows of {@code (JᵀJ)⁻¹·Jᵀ} say how far each parameter moves with each reading. The errors of the readings
+ * ({@link ReadingErrors}) are propagated with them, exactly so far as the curve is linear in its parameters (Bates and Watts,
  * Nonlinear Regression Analysis and Its Applications, 1988, section 2.2.1).
  *
- * <p>Where noise alone moves the readings, and they {@linkplain Wander wander together}, they count for as many as they are worth.
+ * <p>Where noise alone moves the readings and they {@linkplain Wander wander together}, they count only for as many
+ * independent readings as they are worth.
  *
- * <p>What {@linkplain LawDoubt other laws} leave open of fitted surroundings is an error of the level that the other parameters follow.
+ * <p>The uncertainty that {@linkplain LawDoubt other laws} add to fitted surroundings is an error of the level, and the other
+ * parameters follow it.
  *
- * <p>Surroundings that were given move the whole curve with them before anything is fitted, so the fit answers to a shift of them as
- * to the opposite shift of all readings: {@code ∂β/∂Tₛ = −(JᵀJ)⁻¹·Jᵀ·1}, from the normal equations by the implicit function
- * theorem, as far as the curve is straight in its parameters. Their uncertainty is one cause for all that is made from the fit,
- * and for all jars that stood there, so it is kept apart with its sign (JCGM 100:2008, GUM, 5.2.2).
+ * <p>A shift of given surroundings shifts the whole curve, so it changes the fit just as the opposite shift of all readings
+ * would: {@code ∂β/∂Tₛ = −(JᵀJ)⁻¹·Jᵀ·1}, from the normal equations by the implicit function theorem, so far as the curve is
+ * linear in its parameters. Their uncertainty is common to everything computed from the fit, and to all jars in the same
+ * place, so it is kept separate, with its sign (JCGM 100:2008, GUM, 5.2.2).
  */
 final class FitErrors {
 
@@ -39,7 +41,7 @@ final class FitErrors {
     /**
      * The errors of a fit.
      *
-     * @param law what other laws add to the standard error of fitted surroundings, K
+     * @param law what other laws add to the standard error of fitted surroundings, in K
      */
     FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Graduation mark, double law) {
         double[] fitted = new double[readings.size()];
@@ -48,7 +50,8 @@ final class FitErrors {
             fitted[i] = readings.all().get(i).temperature().celsius() - residuals[i];
         }
         this.errors = ReadingErrors.of(fitted, fit.sumOfSquares() / (readings.size() - model.parameters()), mark);
-        this.influence = fit.influence();
+        double[][] rows = fit.influence();
+        this.influence = model.fitsSurroundings() ? new double[][] {rows[1], rows[2], rows[0]} : rows;
         this.wander = errors.isNoise() ? Wander.of(residuals, fit.basis()) : Wander.NONE;
         this.freedom = wander.isThere() ? wander.freedom() : readings.size() - model.parameters();
         this.surroundings = model.surroundingsUncertainty(mark);
@@ -60,7 +63,7 @@ final class FitErrors {
         return wander.isThere() ? Math.max(wander.variance(), errors.variance()) : errors.variance();
     }
 
-    /** How well that is known: the spare readings, or as many as they are worth if they wander together. */
+    /** The degrees of freedom of the variance: those of the residuals, or fewer if the readings wander together. */
     double freedom() {
         return freedom;
     }
@@ -71,7 +74,7 @@ final class FitErrors {
     }
 
     /**
-     * How far the sum of squares may grow for what is made so to be within limits; K².
+     * How much larger than its minimum the sum of squares may be within the limits of a quantity, in K².
      *
      * @param student Student’s quantile for {@link #freedom()}
      * @param normal the normal one of the same confidence
@@ -83,25 +86,25 @@ final class FitErrors {
                 : errors.inflationOf(pull) * errors.varianceTimesSquared(student, normal);
     }
 
-    /** The standard error with all that goes into it. */
+    /** The combined standard error. */
     double of(double[] gradient) {
         return Math.hypot(ownOf(gradient), commonOf(gradient));
     }
 
-    /** The standard error that the jar’s own readings leave, and the law that they do not tell. */
+    /** The standard error from the jar’s own readings and from the doubt about its law. */
     double ownOf(double[] gradient) {
         double[] pull = pull(gradient);
         double doubted = lawOf(pull);
         return Math.sqrt(readSquared(pull) + doubted * doubted);
     }
 
-    /** What the readings leave. It is never less because they wander. */
+    /** The variance from the readings. It never gets smaller because they wander. */
     private double readSquared(double[] pull) {
         double plain = errors.varianceOf(pull);
         return wander.isThere() ? Math.max(plain, wander.squareErrorOf(pull)) : plain;
     }
 
-    /** Surroundings that are off by what other laws leave open take the best curve with them, along the profile of the level. */
+    /** If the surroundings are off by what other laws allow, the best curve follows them along the profile of the level. */
     private double lawOf(double[] pull) {
         if (law == 0) {
             return 0;
@@ -114,7 +117,7 @@ final class FitErrors {
         return law * together / errors.squaresOf(level);
     }
 
-    /** What one standard uncertainty of the surroundings adds, with its sign. */
+    /** The change caused by one standard uncertainty of the surroundings, with its sign. */
     double commonOf(double[] gradient) {
         if (surroundings == 0) {
             return 0;
@@ -126,17 +129,17 @@ final class FitErrors {
         return moved * surroundings;
     }
 
-    /** The same raised by what rounding leaves because it repeats itself. */
+    /** The same, increased for rounding errors that are correlated. */
     double raisedOf(double[] gradient) {
         return ownOf(gradient) * Math.sqrt(errors.inflationOf(pull(gradient)));
     }
 
-    /** The standard error that other jars of the same temperatures would share, since it comes from rounding. */
+    /** The standard error that other jars at the same temperatures would share, since it comes from rounding. */
     double sharedOf(double[] gradient) {
         return Math.sqrt(errors.sharedVarianceOf(pull(gradient)));
     }
 
-    /** How far that moves with each reading. */
+    /** How far the quantity moves with each reading. */
     private double[] pull(double[] gradient) {
         double[] pull = new double[influence[0].length];
         for (int i = 0; i < influence.length; i++) {

@@ -3,8 +3,8 @@ package org.snugsheet.engine.cooling;
 import org.snugsheet.engine.reading.Graduation;
 
 /**
- * {@linkplain NewtonCooling Newton’s law} in surroundings that stay as they are but were not measured: the level Tₛ of
- * {@code T(t) = Tₛ + A·e^(−k·t)} is found from the readings as well. Readings that stop long before the jar has settled tell
+ * {@linkplain NewtonCooling Newton’s law} in constant surroundings that were not measured: the level Tₛ of
+ * {@code T(t) = Tₛ + A·e^(−k·t)} is estimated from the readings too. Readings that end long before the jar has settled say
  * little about it.
  */
 public record FittedSurroundings() implements OneRateModel {

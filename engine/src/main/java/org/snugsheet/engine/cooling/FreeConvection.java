@@ -13,7 +13,7 @@ import org.snugsheet.engine.reading.Graduation;
  *
  * @param surroundings Tₛ
  */
-public record FreeConvection(Temperature surroundings) implements OneRateModel {
+record FreeConvection(Temperature surroundings) implements OneRateModel {
 
     @Override
     public CoolingLaw law() {

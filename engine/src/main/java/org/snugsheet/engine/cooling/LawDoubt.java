@@ -7,17 +7,18 @@ import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.StudentT;
 
 /**
- * How much farther than Newton’s law says fitted surroundings may lie, since other laws fit the readings as well. A jar in still air or
- * without a lid loses heat ever more slowly as it cools, and a warm room that Newton’s law approaches looks just like that.
+ * How much more uncertain than by Newton’s law fitted surroundings are, because other laws fit the readings too. A jar in
+ * still air or without a lid loses heat more and more slowly as it cools, which looks just like Newton’s law in a warm room.
  *
- * <p>The laws are those of {@link FallingRate} with an exponent m from 0, Newton’s, to {@value #STEEPEST}. Newton’s own answer is given
- * only if no other exponent is better by more than chance makes it once in twenty lessons, and all laws that agree so well share the
- * limits: the exponent has a profile of its own (D. M. Bates and D. G. Watts, Nonlinear Regression Analysis and Its Applications, 1988,
- * section 6.1), {@code SSR(m) ≤ SSR + σ²·t²} with n − 4 degrees of freedom. What is not ruled out at {@value #SURE} counts: with the same
- * limit as for Newton’s law, lessons that look like it by chance would be answered, and wrongly.
+ * <p>The laws are those of {@link FallingRate} with an exponent m from 0, Newton’s, to {@value #STEEPEST}. Newton’s own
+ * answer is given only if no other exponent is better by more than happens by chance in one lesson in twenty, and all laws
+ * that fit so well determine the limits together: the exponent has a profile of its own (D. M. Bates and D. G. Watts,
+ * Nonlinear Regression Analysis and Its Applications, 1988, section 6.1), {@code SSR(m) ≤ SSR + σ²·t²} with n − 4 degrees of
+ * freedom. Every exponent that is not ruled out at {@value #SURE} counts. With the same limit as for Newton’s law, lessons
+ * that happen to look like it would be answered, and answered wrongly.
  *
- * <p>Where the limits then reach farther than {@value #USEFUL} of what the jar lost while it was read, the readings do not tell the
- * surroundings, and nothing is said (common practice, no source; tried out, see engine/NOTES.md).
+ * <p>Where the limits are farther away than {@value #USEFUL} of what the jar lost while it was read, the readings do not
+ * determine the surroundings, and none are reported (common practice, no source; tried out, see engine/NOTES.md).
  *
  * @param below how far the lower limit lies below that of Newton’s law, K
  * @param above how far the upper limit lies above it, K
@@ -25,10 +26,10 @@ import org.snugsheet.engine.comparison.StudentT;
  */
 record LawDoubt(double below, double above, double error) {
 
-    /** Surroundings that were typed. */
+    /** No doubt: the surroundings were typed. */
     static final LawDoubt NONE = new LawDoubt(0, 0, 0);
 
-    /** Open water of 40 °C in air of 5 °C comes to that by evaporation; free convection has 0.25 to 0.33. */
+    /** The exponent of open water at 40 °C in air at 5 °C, by evaporation; free convection has 0.25 to 0.33. */
     private static final double STEEPEST = 0.42;
 
     private static final double SURE = 0.9973;
@@ -38,10 +39,10 @@ record LawDoubt(double below, double above, double error) {
     private static final int HALVINGS = 12;
 
     /**
-     * Lets the laws compete.
+     * Compares the laws.
      *
      * @param fit Newton’s law with fitted surroundings
-     * @return what the other laws leave open
+     * @return the uncertainty that the other laws add
      * @throws InvalidInputException if Newton’s law alone sets no useful limit, another law is better, or the laws do not agree
      */
     static LawDoubt of(CoolingFit fit) {

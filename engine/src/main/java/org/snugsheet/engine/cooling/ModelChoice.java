@@ -13,20 +13,20 @@ import org.snugsheet.engine.reading.Surroundings;
 /**
  * Which law the readings support: Newton’s, unless another one is better beyond doubt.
  *
- * <p>Laws are compared by the corrected information criterion, {@code AICc = −2·ln L + 2K + 2K(K + 1)/(n − K − 1)} with K
- * the number of free parameters and the variance (N. Sugiura, Commun. Stat. A 7, 13–26, 1978; C. M. Hurvich and C.-L. Tsai,
+ * <p>Laws are compared by the corrected information criterion, {@code AICc = −2·ln L + 2K + 2K(K + 1)/(n − K − 1)} with K the
+ * number of free parameters and the variance (N. Sugiura, Commun. Stat. A 7, 13–26, 1978; C. M. Hurvich and C.-L. Tsai,
  * Biometrika 76, 297–307, 1989). The variance in the likelihood is {@code SSR/n}, but never less than what rounding to the
- * mark leaves, so that no law is praised for following the rounding. A law has to be better by
- * {@value #REAL_GAIN}: at that distance the other one has “considerably less” support (K. P. Burnham and D. R. Anderson,
- * Model Selection and Multimodel Inference, 2002, section 2.6). Surroundings other than those that were given are believed only if the
- * readings tell them {@linkplain LawDoubt whatever the law}.
+ * mark leaves, so that no law is preferred for following the rounding. A law must be better by {@value #REAL_GAIN}: at that
+ * distance the other one has “considerably less” support (K. P. Burnham and D. R. Anderson, Model Selection and Multimodel
+ * Inference, 2002, section 2.6). Surroundings different from the given ones are accepted only if the readings determine them
+ * {@linkplain LawDoubt whatever the law}.
  *
  * @param candidates the laws that could be fitted, Newton’s first
  * @param chosen the one the readings support
  */
 public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
 
-    /** How much smaller the criterion must be for another law than Newton’s. */
+    /** How much smaller than Newton’s the criterion of another law must be. */
     static final double REAL_GAIN = 4;
 
     /**
@@ -52,7 +52,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
         return room > 0 ? 2 * k + 2 * k * (k + 1) / room : Double.POSITIVE_INFINITY;
     }
 
-    /** The criterion of a law that meets every reading: no fit of it can be better. */
+    /** The criterion of a law that fits every reading exactly, the best possible. */
     private static double atBest(CoolingModel model, int n, Graduation mark) {
         double rounding = mark.standardUncertainty();
         return n * Math.log(2 * Math.PI * rounding * rounding) + penalty(model, n);
@@ -64,7 +64,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
     }
 
     /**
-     * Fits all laws that go with the surroundings and chooses.
+     * Fits all laws that suit the surroundings and chooses one.
      *
      * @param readings the readings
      * @param surroundings what the vessel stood in
@@ -86,7 +86,7 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
         List<Candidate> candidates = new ArrayList<>();
         candidates.add(newton);
         for (CoolingModel law : laws) {
-            // The costly law is not even tried where it could not win.
+            // The expensive law is not tried where it could not win.
             if (law instanceof TwoStage && newton.criterion() - atBest(law, readings.size(), mark) <= REAL_GAIN) {
                 continue;
             }
@@ -102,7 +102,8 @@ public record ModelChoice(List<Candidate> candidates, Candidate chosen) {
             return new ModelChoice(candidates, newton);
         }
         if (best.fit() instanceof CoolingFit other && other.model().fitsSurroundings()) {
-            // Only now, for it costs much more than a fit: it must stand against the other laws with free surroundings.
+            // Only now, because it takes much longer than a fit: it is compared with the other laws with free
+            // surroundings.
             List<Candidate> left = new ArrayList<>(candidates);
             int place = left.indexOf(best);
             try {

@@ -6,7 +6,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 
 /**
- * Newton’s law of cooling in surroundings that stay as they are: {@code T(t) = Tₛ + (T₀ − Tₛ)·e^(−k·t)}.
+ * Newton’s law of cooling in constant surroundings: {@code T(t) = Tₛ + (T₀ − Tₛ)·e^(−k·t)}.
  *
  * <p>It assumes one temperature throughout the vessel (stir it), and heat lost in proportion to the difference. Source:
  * Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 5.1, the lumped capacitance method; the law goes
@@ -19,17 +19,17 @@ import org.snugsheet.engine.quantity.TemperatureDifference;
 public record NewtonCooling(Temperature start, Temperature surroundings, CoolingConstant constant) {
 
     /**
-     * The temperature after a while.
+     * The temperature after a given time.
      *
      * @param seconds time since the start; before the start if negative
      * @return the temperature then
-     * @throws InvalidInputException if it would be colder than absolute zero or beyond all bounds, or the constant is below zero
+     * @throws InvalidInputException if it would be below absolute zero or too large for a number, or the constant is negative
      */
     public Temperature after(double seconds) {
         if (constant.perSecond() < 0) {
             throw InvalidInputException.of(Problem.RATE_NOT_POSITIVE);
         }
-        // expm1 keeps the drop exact to the last digit where it is small beside the temperature.
+        // expm1 keeps the drop exact to the last digit where it is small compared with the temperature.
         double lost = start.minus(surroundings).kelvins() * Math.expm1(-constant.perSecond() * seconds);
         return start.plus(new TemperatureDifference(lost));
     }

@@ -4,8 +4,8 @@ import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 
 /**
- * A model with one cooling constant k, of the form {@code T(t) = g(t; k) + A·φ(t; k)} and perhaps a free level, where t runs
- * from the first reading and {@code φ(0) = 1}. A is then the difference to the surroundings at the first reading.
+ * A model with one cooling constant k, of the form {@code T(t) = g(t; k) + A·φ(t; k)} and perhaps a free level, where t
+ * starts at the first reading and {@code φ(0) = 1}. Then A is the difference to the surroundings at the first reading.
  */
 public sealed interface OneRateModel extends CoolingModel
         permits ConstantSurroundings, FittedSurroundings, ChangingSurroundings, ClosedPair, FreeConvection {
@@ -27,7 +27,7 @@ public sealed interface OneRateModel extends CoolingModel
     }
 
     /**
-     * The law at one time.
+     * Evaluates the law at one time.
      *
      * @param origin the time of the first reading, in seconds
      * @param seconds the time, in seconds after the origin
@@ -37,7 +37,7 @@ public sealed interface OneRateModel extends CoolingModel
     At at(double origin, double seconds, double rate);
 
     /**
-     * What the vessel stood in at one time.
+     * The temperature of the surroundings at one time.
      *
      * @param time the time in seconds, by the clock of the readings
      * @return the temperature of the surroundings in °C; zero if it is to be fitted
@@ -45,8 +45,8 @@ public sealed interface OneRateModel extends CoolingModel
     double around(double time);
 
     /**
-     * How uncertain the surroundings are that the law takes for given, if they were read on the jar’s thermometer. To first order
-     * they then shift as a whole.
+     * The standard uncertainty of given surroundings that were read on the jar’s thermometer. To first order they shift as a
+     * whole.
      *
      * @param mark the mark of that thermometer
      * @return the standard uncertainty in kelvins; zero if they are known exactly, or fitted

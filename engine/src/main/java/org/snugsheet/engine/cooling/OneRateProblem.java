@@ -10,10 +10,10 @@ import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.solver.SeparableCurve;
 import org.snugsheet.engine.solver.SeparableFit;
 
-/** A one-rate model at the times of a jar’s readings, as the solver wants to see it, and where the search begins. */
+/** A one-rate model at the times of a jar’s readings, in the form the solver needs, and the start of its search. */
 final class OneRateProblem implements SeparableCurve {
 
-    /** Rates to look at first where the surroundings are unknown, per span of the readings: from nearly straight to steep. */
+    /** How many rates to try first where the surroundings are unknown, from a nearly straight curve to a steep one. */
     private static final int TRIAL_RATES = 24;
 
     private static final double SLOWEST = 0.02;
@@ -22,10 +22,10 @@ final class OneRateProblem implements SeparableCurve {
     /** Two good thermometers may differ by a kelvin (common practice, no source). */
     private static final double TWO_THERMOMETERS = 1;
 
-    /** Readings that scatter more than this are no scatter but slips. */
+    /** Deviations larger than this are not scatter but slips. */
     private static final double MOST_SCATTER = 3;
 
-    /** Readings that lose a smaller share than this of what is left to lose lie on a straight line: it leads to no level. */
+    /** Readings that lose a smaller share than this of the difference lie on a straight line, which does not lead to a level. */
     private static final double STRAIGHT = 1e-4;
 
     private final Readings readings;
@@ -61,18 +61,21 @@ final class OneRateProblem implements SeparableCurve {
         return times.length;
     }
 
+    /** The shape, preceded by a constant where the level is free. */
     @Override
-    public boolean hasLevel() {
-        return model.fitsSurroundings();
+    public int columns() {
+        return model.fitsSurroundings() ? 2 : 1;
     }
 
     @Override
-    public void evaluate(double rate, double[] shape, double[] shapeSlope, double[] offset, double[] offsetSlope) {
+    public void evaluate(double rate, double[][] columns, double[][] slopes, double[] offset, double[] offsetSlope) {
         double origin = readings.first().seconds();
+        int shape = columns.length - 1;
         for (int i = 0; i < times.length; i++) {
             OneRateModel.At at = model.at(origin, times[i], rate);
-            shape[i] = at.shape();
-            shapeSlope[i] = at.shapeSlope();
+            columns[0][i] = 1;
+            columns[shape][i] = at.shape();
+            slopes[shape][i] = at.shapeSlope();
             offset[i] = at.offset();
             offsetSlope[i] = at.offsetSlope();
         }
@@ -82,9 +85,9 @@ final class OneRateProblem implements SeparableCurve {
         return SeparableFit.of(this, temperatures, guess());
     }
 
-    /** The rate to begin with: by the logarithms where the surroundings are known, else the best of a row of trials. */
+    /** The rate to start from: by logarithms where the surroundings are known, otherwise the best of several trials. */
     private double guess() {
-        if (!hasLevel()) {
+        if (!model.fitsSurroundings()) {
             return LogLineGuess.of(times, differences()).rate();
         }
         double best = 0;
@@ -100,7 +103,7 @@ final class OneRateProblem implements SeparableCurve {
         return best;
     }
 
-    /** How far each reading is above the surroundings of its own time, or below. */
+    /** The difference of each reading to the surroundings at its time. */
     private double[] differences() {
         double[] differences = new double[times.length];
         double origin = readings.first().seconds();
@@ -127,7 +130,7 @@ final class OneRateProblem implements SeparableCurve {
             return;
         }
         double slack = Math.max(oneMark, scatter(mark));
-        // The side of the first reading is the right one: a jar starts where it was filled.
+        // The first reading tells the right side: a jar starts at the temperature it was filled with.
         double side = Math.signum(differences[0]);
         for (int i = 1; i < differences.length; i++) {
             if (differences[i] * side < -slack) {
@@ -142,7 +145,14 @@ final class OneRateProblem implements SeparableCurve {
         }
     }
 
-    // Readings may drift a little the wrong way by chance; two standard errors are no longer chance.
+    /** If a jar has settled before its second reading, any fast rate fits. */
+    void requireRate(SeparableFit fit) {
+        if (fit.roundingError() * readings.span() > 1) {
+            throw InvalidInputException.of(Problem.UNDETERMINED);
+        }
+    }
+
+    // By chance readings may drift a little the wrong way; two standard errors are more than chance.
     void requireApproach(CoolingFit fit) {
         Scale scale = readings.scale();
         double rate = fit.constant().perSecond();
@@ -160,7 +170,7 @@ final class OneRateProblem implements SeparableCurve {
         }
     }
 
-    /** How far below the surroundings chance may bring a reading: three times what the readings scatter about any level. */
+    /** How far beyond the surroundings a reading may be by chance: three times the scatter of the readings about a fitted curve. */
     private double scatter(Graduation mark) {
         try {
             CoolingFit free = new FittedSurroundings().fit(readings, mark);

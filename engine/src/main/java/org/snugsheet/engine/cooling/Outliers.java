@@ -7,12 +7,12 @@ import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 
 /**
- * Readings that lie too far from the fitted curve to be chance. They are pointed out, never left out.
+ * Readings too far from the fitted curve for chance. They are reported, never left out.
  *
- * <p>Each residual is divided by its standard error as the other readings tell it, {@code tᵢ = rᵢ / (s₍ᵢ₎·√(1 − hᵢ))} with the
- * leverage h, and compared with Student’s quantile for n − p − 1 degrees of freedom at 5 % shared among all readings.
- * Source: R. D. Cook and S. Weisberg, Residuals and Influence in Regression, 1982, sections 2.2.1 and 2.2.2 (externally
- * studentised residuals, Bonferroni bound). s₍ᵢ₎ is never less than the rounding to the mark.
+ * <p>Each residual is divided by its standard error as estimated from the other readings, {@code tᵢ = rᵢ / (s₍ᵢ₎·√(1 − hᵢ))}
+ * with the leverage h, and compared with Student’s quantile for n − p − 1 degrees of freedom at 5 % divided among all
+ * readings. Source: R. D. Cook and S. Weisberg, Residuals and Influence in Regression, 1982, sections 2.2.1 and 2.2.2
+ * (externally studentized residuals, Bonferroni bound). s₍ᵢ₎ is never less than the rounding to the mark.
  */
 public final class Outliers {
 
@@ -21,7 +21,7 @@ public final class Outliers {
     private Outliers() {}
 
     /**
-     * The readings that stand out.
+     * The outlying readings.
      *
      * @param fit the fit
      * @param mark the mark of the thermometer

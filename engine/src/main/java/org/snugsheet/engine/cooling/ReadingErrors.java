@@ -3,35 +3,35 @@ package org.snugsheet.engine.cooling;
 import org.snugsheet.engine.reading.Graduation;
 
 /**
- * The errors of a jar’s readings: how large each one is, and how far two of them go together.
+ * The errors of a jar’s readings: the size of each and the correlation between them.
  *
- * <p>The variance of a reading is the residual variance, but never less than the rounding, {@code a²/12} for a mark a:
- * readings that happen to fall on one curve are still known to half a mark only (JCGM 100:2008, GUM, 4.3.7).
+ * <p>The variance of a reading is the residual variance, but never less than that of rounding, {@code a²/12} for a mark a:
+ * readings that happen to lie on a curve are still known only to half a mark (JCGM 100:2008, GUM, 4.3.7).
  *
- * <p>Rounding is not chance, though. Two readings of nearly the same temperature, or of temperatures a whole number of marks
- * apart, are rounded the same way, and no number of them tells more than one. For temperatures that are a whole number of
- * marks and {@code u} apart the errors of rounding correlate as
- * {@code ρ = 1 − 6u + 6u²}, the autocorrelation of a saw-tooth (its Fourier series {@code Σ cos(2πnu)/n²}; Abramowitz and
- * Stegun, 27.8.6). Noise that moves readings across the marks takes the correlation away, by {@code e^(−4π²s²/a²)} for noise
- * of the standard deviation s: each error’s first harmonic shrinks by {@code e^(−2π²s²/a²)} (B. Widrow and I. Kollár,
- * Quantization Noise, 2008, chapter 4). Only readings that go together are counted, never those that cancel.
+ * <p>But rounding is not random. Two readings at nearly the same temperature, or a whole number of marks apart, are rounded
+ * the same way, and any number of them tells no more than one. For temperatures that are a whole number of marks plus a
+ * fraction {@code u} apart, the correlation of the rounding errors is {@code ρ = 1 − 6u + 6u²}, the autocorrelation of a
+ * sawtooth (its Fourier series {@code Σ cos(2πnu)/n²}; Abramowitz and Stegun, 27.8.6). Noise that moves readings across the
+ * marks reduces the correlation, by {@code e^(−4π²s²/a²)} for noise with the standard deviation s: each error’s first
+ * harmonic shrinks by {@code e^(−2π²s²/a²)} (B. Widrow and I. Kollár, Quantization Noise, 2008, chapter 4). Only positive
+ * correlations are counted, never those that cancel.
  *
- * <p>The variance that rounding leaves is known beforehand, that of the residuals is only estimated. So where the rounding is
- * the larger, limits need no more than the normal quantile of it; with Student’s, five readings with noise of one or two
- * roundings would hold the truth 99 % of the time.
+ * <p>The variance of rounding is known in advance; that of the residuals is only estimated. So where rounding is larger,
+ * limits need only the normal quantile; with Student’s, limits from five readings whose noise is one or two times the
+ * rounding would hold the truth 99 % of the time.
  *
  * @param temperatures the fitted temperatures in °C
  * @param residual the residual variance in K²
  * @param mark the mark in kelvins
- * @param together the variance that rounding leaves, as far as noise does not scatter it, in K²
+ * @param together the part of the rounding variance that noise does not scatter, in K²
  */
 @SuppressWarnings("ArrayRecordComponent") // never leaves the package and is never compared
 record ReadingErrors(double[] temperatures, double residual, double mark, double together) {
 
-    /** Beyond this distance in marks the correlation is negative, and not counted. */
+    /** Beyond this distance in marks the correlation is negative and not counted. */
     private static final double FAR = (3 - Math.sqrt(3)) / 6;
 
-    /** A share of the rounding that is too small to matter. */
+    /** A share of the rounding variance that is too small to matter. */
     private static final double NOTHING = 1e-3;
 
     static ReadingErrors of(double[] temperatures, double residualVariance, Graduation mark) {
@@ -51,27 +51,27 @@ record ReadingErrors(double[] temperatures, double residual, double mark, double
         return Math.max(residual, rounding());
     }
 
-    /** The same times the square of a quantile: Student’s for the residuals, the normal one for the rounding. */
+    /** The same multiplied by the square of a quantile: Student’s for the residuals, the normal one for rounding. */
     double varianceTimesSquared(double student, double normal) {
         return Math.max(residual * student * student, rounding() * normal * normal);
     }
 
-    /** The variance of a sum of the readings’ errors, each times its weight, if no two errors went together. */
+    /** The variance of a weighted sum of the readings’ errors if they were uncorrelated. */
     double varianceOf(double[] weights) {
         return variance() * squares(weights);
     }
 
-    /** How many times larger that variance is because some errors do go together; at least 1. */
+    /** How many times larger that variance is because some errors are correlated; at least 1. */
     double inflationOf(double[] weights) {
         return 1 + together * repeated(weights) / varianceOf(weights);
     }
 
-    /** As much of it as another jar of the same temperatures would show again, since noise does not scatter it. */
+    /** The part of it that another jar at the same temperatures would share, since noise does not scatter it. */
     double sharedVarianceOf(double[] weights) {
         return together * (squares(weights) + repeated(weights));
     }
 
-    /** Whether noise has scattered all that rounding leaves, so that neighbours have no reason to err alike. */
+    /** Whether noise has scattered the rounding completely, so that rounding does not correlate neighbors. */
     boolean isNoise() {
         return together == 0;
     }

@@ -20,9 +20,10 @@ final class RoundingUncertainty {
     }
 
     /**
-     * The cooling constant in 1/min with an error for claims. It is raised where rounding repeats itself, and where a curve
-     * through all {@linkplain BoundedRoundingLimits bars} lies beyond the 95 % limits, up to that. Another jar shares what noise does not
-     * scatter, and if rounding alone explains the readings, all that the bars leave.
+     * The cooling constant in 1/min with a standard error for comparisons. It is increased where rounding errors are
+     * correlated, and up to a curve through all {@linkplain BoundedRoundingLimits bars} that lies beyond the 95 % limits.
+     * Another jar shares the rounding that noise does not scatter and, if rounding alone explains the readings, the whole
+     * range that the bars allow.
      */
     static Estimate estimate(CoolingFit fit) {
         Estimate plain = fit.estimate();

@@ -3,8 +3,8 @@ package org.snugsheet.engine.cooling;
 import java.util.function.UnaryOperator;
 
 /**
- * Traces of a symmetric matrix A once the directions of a curve are taken out of it, as they are out of residuals: what mean and spread
- * of a quadratic form of them follow from. M takes the directions out.
+ * Traces of a symmetric matrix A after the directions of a curve have been projected out, as they are from residuals. The
+ * mean and variance of a quadratic form of the residuals follow from them. M is the projection.
  *
  * @param once {@code tr(M·A)}
  * @param twice {@code tr(M·A·M·A)}
@@ -12,11 +12,11 @@ import java.util.function.UnaryOperator;
 record Traces(double once, double twice) {
 
     /**
-     * Takes the directions out.
+     * Projects the directions out.
      *
-     * @param whole the traces of A and of A², with all directions in
+     * @param whole the traces of A and of A² before the projection
      * @param matrix multiplies a vector by A
-     * @param basis the directions, at right angles and each of length 1
+     * @param basis the directions, orthonormal
      */
     static Traces without(Traces whole, UnaryOperator<double[]> matrix, double[][] basis) {
         double once = whole.once();

@@ -2,16 +2,13 @@ package org.snugsheet.engine.cooling;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Optional;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
-import org.snugsheet.engine.solver.Curve;
-import org.snugsheet.engine.solver.LeastSquares;
-import org.snugsheet.engine.solver.LeastSquaresFit;
+import org.snugsheet.engine.solver.NonlinearFit;
 
 /**
  * A vessel and its wrap that both store heat: first the wrap warms, then both cool together, so
@@ -27,10 +24,10 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     /** One reading more than the corrected information criterion can judge. */
     private static final int ENOUGH = 8;
 
-    /** Two stages that are there are found in some dozens of looks at the curve. */
+    /** Two stages that exist are found within a few dozen evaluations of the curve. */
     private static final int LOOKS = 200;
 
-    /** How much faster the first stage may be than the second, for a start of the search. */
+    /** How much faster than the second stage the first may be, as starting points of the search. */
     private static final double[] FASTER = {3, 10, 30};
 
     @Override
@@ -49,7 +46,7 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
         return fit(CoolingFit.of(readings, Surroundings.constant(surroundings), mark));
     }
 
-    /** The same for readings that Newton’s law in these surroundings has been fitted to: the search begins there. */
+    /** The same for readings to which Newton’s law in these surroundings has been fitted; the search starts from that fit. */
     TwoStageFit fit(CoolingFit single) {
         Readings readings = single.readings();
         requireEnough(readings);
@@ -61,14 +58,15 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
             differences[i] =
                     readings.all().get(i).temperature().minus(surroundings).kelvins();
         }
-        Curve curve = Curve.at(times, TwoStage::decays);
+        NonlinearFit.Formula curve = (i, b, slopes) -> decays(times[i], b, slopes);
         double rate = single.constant().perSecond();
         double amplitude = single.amplitude();
         return Arrays.stream(FASTER)
                 .mapToObj(f -> new double[] {0.8 * amplitude, 0.9 * rate, 0.2 * amplitude, f * rate})
-                .flatMap(start -> nearest(curve, differences, start).stream())
+                // One start may lead nowhere where another settles.
+                .flatMap(start -> NonlinearFit.of(curve, differences, start, LOOKS).stream())
                 .filter(fit -> fit.parameter(1) > 0 && fit.parameter(3) > 0)
-                .min(Comparator.comparingDouble(LeastSquaresFit::sumOfSquares))
+                .min(Comparator.comparingDouble(NonlinearFit::sumOfSquares))
                 .map(fit -> new TwoStageFit(
                         this,
                         n,
@@ -81,15 +79,6 @@ public record TwoStage(Temperature surroundings) implements CoolingModel {
     private static void requireEnough(Readings readings) {
         if (readings.size() < ENOUGH) {
             throw InvalidInputException.of(Problem.TOO_FEW_READINGS, ENOUGH, readings.size());
-        }
-    }
-
-    /** One start may lead nowhere where another settles. */
-    private static Optional<LeastSquaresFit> nearest(Curve curve, double[] observed, double[] start) {
-        try {
-            return Optional.of(LeastSquares.standard().withMaxEvaluations(LOOKS).solve(curve, observed, start));
-        } catch (InvalidInputException refusal) {
-            return Optional.empty();
         }
     }
 

@@ -7,36 +7,37 @@ import java.util.List;
 import org.apache.commons.math3.distribution.BetaDistribution;
 
 /**
- * Whether readings wander together, so that neighbors err alike: a thermometer that lags, water that nobody stirs, a draught. Each tells
- * less than a reading of its own would, and least squares count them all.
+ * Whether readings wander together, that is, whether the errors of neighbors are correlated: a thermometer that lags, water
+ * that nobody stirs, a draft. Each then tells less than an independent reading, but least squares count them all as
+ * independent.
  *
- * <p>The statistic is {@code q = Σ rᵢrᵢ₋₁/Σ rᵢ²} of the residuals, that of J. Durbin and G. S. Watson (Biometrika 37 (1950), 409–428,
- * and 38 (1951), 159–178). Residuals of independent errors correlate a little too, the less the more readings there are, and by how much
- * the curve alone decides: the mean of q and its variance are exact, and the tail is that of the beta distribution with the same (the
- * second of these papers, section 4). So few readings cause no false alarms, and seldom any. An alarm comes by chance once in
- * {@value #ONE_IN} clean lessons.
+ * <p>The statistic is {@code q = Σ rᵢrᵢ₋₁/Σ rᵢ²} of the residuals, due to J. Durbin and G. S. Watson (Biometrika 37 (1950),
+ * 409–428, and 38 (1951), 159–178). Residuals of independent errors are slightly correlated too, depending on the curve and
+ * less so with more readings. The mean and variance of q are exact, and its tail is that of the beta distribution with the
+ * same mean and variance (the second of these papers, section 4). So a few readings seldom cause an alarm, true or false. By
+ * chance there is one in {@value #ONE_IN} clean lessons.
  *
- * <p>How strongly errors go together, residuals tell badly, and they tell too little of it, since the curve follows the errors. So no single
- * correlation is taken for true: each {@link Autoregression} from 0 to {@value #MOST} counts as much as the residuals make it likely,
- * and the error is the root mean square over all of them.
+ * <p>The residuals estimate the correlation poorly, and too low, since the curve follows the errors. So no single correlation
+ * is assumed: each {@link Autoregression} from 0 to {@value #MOST} is weighted by its likelihood, and the error is the root
+ * mean square over all of them.
  */
 final class Wander {
 
-    /** How rare a false alarm is. */
+    /** How rare false alarms are. */
     static final int ONE_IN = 50;
 
-    /** Fewer cannot wander so far that it shows; tried out, no source. */
+    /** With fewer readings, wandering does not show (found by trial, no source). */
     private static final int FEWEST = 8;
 
-    /** Most readings are nowhere near an alarm: no alarm is less than so many standard deviations off. */
+    /** Most readings are nowhere near an alarm, which is always more than this many standard deviations off. */
     private static final double NEAR = 1.5;
 
-    /** More is drift, and no correlation that residuals could tell. */
+    /** A stronger correlation is drift, which residuals cannot show. */
     private static final double MOST = 0.97;
 
     private static final int STEPS = 12;
 
-    /** Errors of which each is its own. */
+    /** Independent errors. */
     static final Wander NONE = new Wander(List.of(), new double[0]);
 
     private final List<Autoregression> all;
@@ -48,10 +49,10 @@ final class Wander {
     }
 
     /**
-     * Looks at residuals.
+     * Examines residuals.
      *
      * @param residuals the residuals in K, in the order of their times
-     * @param basis directions of the curve at right angles, each of length 1: what the fit has taken out of the readings
+     * @param basis orthonormal directions of the curve, which the fit has removed from the readings
      */
     static Wander of(double[] residuals, double[][] basis) {
         double squares = dot(residuals, residuals);
@@ -83,7 +84,7 @@ final class Wander {
         return new Wander(all, weights);
     }
 
-    /** How often q comes as large by chance; 1 where that is often. */
+    /** The probability of a q this large by chance; 1 where it is clearly high. */
     private static double chance(double q, double[][] basis, int n) {
         int spare = n - basis.length;
         Traces left = Traces.without(new Traces(0, (n - 1) / 2.0), Wander::neighbors, basis);
@@ -92,13 +93,13 @@ final class Wander {
         if (!(q > mean + NEAR * Math.sqrt(variance))) {
             return 1;
         }
-        // On the way from −1 to 1.
+        // As a share of the range from −1 to 1.
         double share = (mean + 1) / 2;
         double size = share * (1 - share) / (variance / 4) - 1;
         return 1 - new BetaDistribution(null, share * size, (1 - share) * size).cumulativeProbability((q + 1) / 2);
     }
 
-    /** Half of what stands before and half of what stands behind. */
+    /** The mean of the value before and the value after each. */
     private static double[] neighbors(double[] values) {
         int n = values.length;
         double[] moved = new double[n];
@@ -108,7 +109,7 @@ final class Wander {
         return moved;
     }
 
-    /** Whether more than chance makes neighbors err alike. */
+    /** Whether the errors of neighbors are correlated more than by chance. */
     boolean isThere() {
         return weights.length > 0;
     }
@@ -122,7 +123,7 @@ final class Wander {
         return sum;
     }
 
-    /** How well that is known. */
+    /** The degrees of freedom of the variance. */
     double freedom() {
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
@@ -131,7 +132,7 @@ final class Wander {
         return sum;
     }
 
-    /** The mean square error of a sum of the readings with these weights, which the curve can follow. */
+    /** The mean square error of a weighted sum of the readings whose weights lie in the space of the directions. */
     double squareErrorOf(double[] pull) {
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {

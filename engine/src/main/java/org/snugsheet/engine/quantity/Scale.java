@@ -16,7 +16,7 @@ public enum Scale {
     /** Degrees Fahrenheit: {@code t/°C = (t/°F − 32) · 5/9}. */
     FAHRENHEIT("°F", 32.0),
     /** Kelvin: {@code t/°C = T/K − 273.15}. */
-    KELVIN("K", 273.15);
+    KELVIN("K", -Temperature.ABSOLUTE_ZERO);
 
     private final String symbol;
     private final double freezingPoint;
@@ -27,21 +27,21 @@ public enum Scale {
     }
 
     /**
-     * Finds a scale by what people write for it: {@code C}, {@code °F}, {@code Celsius}, {@code k}, ….
+     * Finds a scale by its usual notations: {@code C}, {@code °F}, {@code Celsius}, {@code k}, ….
      *
      * @param text the name or sign; case, blanks and the degree sign do not matter
      * @return the scale
-     * @throws InvalidInputException if it is none of the three
+     * @throws InvalidInputException if it is not one of the three
      */
     public static Scale parse(String text) {
         return find(text).orElseThrow(() -> InvalidInputException.of(Problem.UNKNOWN_SCALE, text));
     }
 
     /**
-     * Finds a scale as {@link #parse} does, without refusing.
+     * Finds a scale as {@link #parse} does, without an exception.
      *
      * @param text the name or sign
-     * @return the scale, or empty if it is none of the three
+     * @return the scale, or empty if it is not one of the three
      */
     public static Optional<Scale> find(String text) {
         String name = text.toUpperCase(Locale.ROOT).replace("°", "").replace("º", "");
@@ -54,7 +54,7 @@ public enum Scale {
     }
 
     /**
-     * The sign written behind a reading.
+     * The sign written after a reading.
      *
      * @return {@code °C}, {@code °F} or {@code K}
      */
@@ -70,7 +70,7 @@ public enum Scale {
         return fromKelvins(celsius) + freezingPoint;
     }
 
-    // Times 5 and then by 9, never times 5/9: so 98.6 °F is 37 °C to the last digit.
+    // Times 5, then divided by 9, never times 5/9: so 98.6 °F is 37 °C to the last digit.
     double toKelvins(double degrees) {
         return this == FAHRENHEIT ? degrees * 5.0 / 9.0 : degrees;
     }

@@ -16,12 +16,12 @@ import org.snugsheet.engine.Problem;
 public record Temperature(double celsius) implements Comparable<Temperature> {
 
     /** Absolute zero in degrees Celsius, exact by the definition of the scale. */
-    private static final double ABSOLUTE_ZERO = -273.15;
+    public static final double ABSOLUTE_ZERO = -273.15;
 
     /**
      * A temperature in degrees Celsius.
      *
-     * @throws InvalidInputException if it is no finite number or colder than absolute zero
+     * @throws InvalidInputException if it is not a finite number or colder than absolute zero
      */
     public Temperature {
         requirePossible(celsius, celsius, Scale.CELSIUS);
@@ -33,7 +33,7 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
      * @param degrees the number read
      * @param scale the scale it was read on
      * @return the temperature
-     * @throws InvalidInputException if it is no finite number or colder than absolute zero
+     * @throws InvalidInputException if it is not a finite number or colder than absolute zero
      */
     public static Temperature of(double degrees, Scale scale) {
         double celsius = scale.toCelsius(degrees);
@@ -55,14 +55,14 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
      * How much warmer this is than another temperature.
      *
      * @param other the other temperature
-     * @return the difference, negative if this one is the colder
+     * @return the difference, negative if this one is colder
      */
     public TemperatureDifference minus(Temperature other) {
         return new TemperatureDifference(celsius - other.celsius);
     }
 
     /**
-     * A temperature that much warmer.
+     * The temperature that is warmer by a difference.
      *
      * @param difference how much
      * @return the warmer temperature

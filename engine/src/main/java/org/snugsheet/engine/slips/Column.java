@@ -7,9 +7,10 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Graduation;
 
 /**
- * A column under suspicion, with the mends tried so far. Mends make a new column; what was typed stays as it is.
+ * The readings of one jar while slips are looked for, with the corrections tried so far. A correction makes a new column;
+ * what was typed stays as it is.
  *
- * @param lines its rows that hold a reading
+ * @param lines the rows that hold a reading
  * @param mark the mark of the thermometer
  * @param scale the scale of the sheet
  */
@@ -54,7 +55,7 @@ record Column(List<Line> lines, Graduation mark, Scale scale) {
         return new Column(left, mark, scale);
     }
 
-    /** The first row whose time is not later than that of the row before; −1 if all rise. */
+    /** The first row whose time is not later than that of the row before; −1 if all times rise. */
     int firstNotLater() {
         for (int i = 1; i < size(); i++) {
             if (!(at(i).minute() > at(i - 1).minute())) {
@@ -62,18 +63,5 @@ record Column(List<Line> lines, Graduation mark, Scale scale) {
             }
         }
         return -1;
-    }
-
-    /** The usual step from one time to the next: the median of those forward; zero if there is none. */
-    double usualStep() {
-        double[] steps = new double[Math.max(0, size() - 1)];
-        int count = 0;
-        for (int i = 1; i < size(); i++) {
-            double step = at(i).minute() - at(i - 1).minute();
-            if (step > 0) {
-                steps[count++] = step;
-            }
-        }
-        return Medians.of(steps, count);
     }
 }

@@ -7,8 +7,8 @@ import org.snugsheet.engine.Problem;
 /**
  * A column that does not change, though even the best wrapped jar would have: the thermometer is not in the water.
  *
- * <p>Two stories are weighed: all readings the same but for noise, and a jar with a half-time of {@value #SLOWEST_HALF_TIME}
- * minutes, slower than any wrap of a class keeps it (common practice, no source).
+ * <p>Two hypotheses are compared: equal readings apart from noise, and a jar with a half-time of {@value #SLOWEST_HALF_TIME}
+ * minutes, slower than any wrap a class can make (common practice, no source).
  */
 final class ConstantColumn {
 
@@ -16,10 +16,10 @@ final class ConstantColumn {
 
     private static final double COST = 0.5;
 
-    /** Odds of five to three: a thermometer out of the water is no rare slip of the pen, and costs a lesson. */
+    /** Odds of five to three: a thermometer out of the water is no rare slip, and it costs a lesson. */
     private static final double LEAST_GAIN = 1;
 
-    /** Without known surroundings a jar is taken to be this much warmer than them, in kelvins. */
+    /** Where the surroundings are unknown, the jar is assumed to be this much warmer than they are, in kelvins. */
     private static final double USUAL_DIFFERENCE = 20;
 
     private ConstantColumn() {}

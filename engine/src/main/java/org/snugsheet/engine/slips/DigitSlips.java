@@ -11,8 +11,8 @@ import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Problem;
 
 /**
- * A reading with two neighbouring digits swapped (43 for 34), its decimal comma lost or misplaced (415 or 4,15 for 41,5), a wrong
- * sign, or read ten degrees off at the numbers of the thermometer.
+ * A reading with two neighboring digits swapped (43 for 34), its decimal point lost or misplaced (415 or 4.15 for 41.5), a
+ * wrong sign, or ten degrees off because the wrong number on the thermometer was read.
  */
 final class DigitSlips implements SlipDetector {
 
@@ -22,18 +22,18 @@ final class DigitSlips implements SlipDetector {
     private static final double TENS = 7;
 
     @Override
-    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
+    public Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust) {
         return IntStream.range(0, column.size())
-                .filter(i -> clues.isMisread(i) && !column.at(i).mended())
+                .filter(i -> robust.isMisread(i) && !column.at(i).corrected())
                 .boxed()
                 .flatMap(i -> of(column, i).stream());
     }
 
     private static List<SlipHypothesis> of(Column column, int i) {
         Line line = column.at(i);
-        List<SlipHypothesis> stories = new ArrayList<>();
+        List<SlipHypothesis> hypotheses = new ArrayList<>();
         for (double meant : swapped(line.typed())) {
-            stories.add(SlipHypothesis.ofReading(
+            hypotheses.add(SlipHypothesis.ofReading(
                     SlipKind.DIGITS_SWAPPED,
                     Finding.atRow(line.row(), Problem.ROW_DIGITS_SWAPPED, line.typed(), meant),
                     column.with(i, l -> l.withTyped(meant)),
@@ -42,19 +42,19 @@ final class DigitSlips implements SlipDetector {
         }
         double typed = line.typed();
         if (typed == Math.rint(typed) && Math.abs(typed) >= 100) {
-            stories.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed / 10, COMMA));
-            stories.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed / 100, COMMA));
+            hypotheses.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed / 10, COMMA));
+            hypotheses.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed / 100, COMMA));
         }
         if (typed != Math.rint(typed) && Math.abs(typed) < 10) {
-            stories.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed * 10, COMMA));
+            hypotheses.add(other(column, i, SlipKind.COMMA_LOST, Problem.ROW_COMMA_LOST, typed * 10, COMMA));
         }
         if (typed != 0) {
-            stories.add(other(column, i, SlipKind.SIGN_WRONG, Problem.ROW_SIGN_WRONG, -typed, SIGN));
+            hypotheses.add(other(column, i, SlipKind.SIGN_WRONG, Problem.ROW_SIGN_WRONG, -typed, SIGN));
         }
         for (double tens : new double[] {-10, 10}) {
-            stories.add(other(column, i, SlipKind.TENS_MISREAD, Problem.ROW_TENS_MISREAD, typed + tens, TENS));
+            hypotheses.add(other(column, i, SlipKind.TENS_MISREAD, Problem.ROW_TENS_MISREAD, typed + tens, TENS));
         }
-        return stories;
+        return hypotheses;
     }
 
     private static SlipHypothesis other(
@@ -69,10 +69,10 @@ final class DigitSlips implements SlipDetector {
                 i);
     }
 
-    /** From here on a number has more digits than it can hold, and nobody typed them one by one. */
+    /** Above this, a double cannot hold every digit of a number, and nobody types so many. */
     private static final double MOST_TYPED = 1e15;
 
-    /** All numbers that two swapped neighbouring digits may have been; a comma stays where it is. */
+    /** All numbers that may have been meant if two neighboring digits were swapped; the decimal point stays in place. */
     static Set<Double> swapped(double typed) {
         if (!(Math.abs(typed) < MOST_TYPED)) {
             return Set.of();

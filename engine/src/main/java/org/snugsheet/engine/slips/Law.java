@@ -1,17 +1,16 @@
 package org.snugsheet.engine.slips;
 
 /**
- * The laws a clean column may follow: {@code T = g(t; k) + A·φ(t; k) + B·ψ(t; k)}. There are several, so that no jar is accused
- * of a slip for not being the simplest of jars.
+ * The laws a clean column may follow: {@code T = g(t; k) + A·φ(t; k) + B·ψ(t; k)}. There are several, so that a jar is not
+ * reported merely because it does not follow the simplest law.
  *
- * <p>Sources: as {@link org.snugsheet.engine.cooling.ConstantSurroundings}, {@link
- * org.snugsheet.engine.cooling.ChangingSurroundings}, {@link org.snugsheet.engine.cooling.FreeConvection}, {@link
- * org.snugsheet.engine.cooling.FittedSurroundings} and {@link org.snugsheet.engine.cooling.TwoStage} name them.
+ * <p>Sources: as given by {@code ConstantSurroundings}, {@code ChangingSurroundings}, {@code FreeConvection}, {@code FittedSurroundings} and
+ * {@code TwoStage} in {@code org.snugsheet.engine.cooling}.
  */
 enum Law {
-    /** Newton’s law in the surroundings as given. */
+    /** Newton’s law in the given surroundings. */
     NEWTON(1),
-    /** The same in surroundings that are off by a level B, as two thermometers are, or that nobody read. */
+    /** The same in surroundings that are off by a constant B, as with two thermometers, or that nobody read. */
     LEVEL(2),
     /** Free convection in still air, the power 5/4. */
     STILL_AIR(1),
@@ -38,7 +37,7 @@ enum Law {
         return shapes;
     }
 
-    /** How many times faster the second stage is; zero if there is none. */
+    /** How many times faster the second stage is; zero for a law with one stage. */
     double faster() {
         return faster;
     }
@@ -57,46 +56,56 @@ enum Law {
     }
 
     /**
-     * Fills in offset and shapes at all times of a sample; where readings are stuck, a level of their own.
+     * Offset and shapes at all times of a sample. Readings that are stuck have a constant level of their own.
      *
-     * @param rate k per minute
-     * @param offset to be filled: g
-     * @param first to be filled: φ
-     * @param second to be filled if the law has it: ψ
+     * @param rate k per minute, above zero
      */
-    void evaluate(Sample sample, double rate, double[] offset, double[] first, double[] second) {
-        double g = sample.around[0];
+    LawValues at(Sample sample, double rate) {
+        LawValues values = LawValues.zeros(sample.size());
+        fillOffset(sample, rate, values);
         for (int i = 0; i < sample.size(); i++) {
             double t = sample.minutes[i];
-            if (i > 0 && !sample.steady) {
-                g = carried(sample, i, rate, g);
-            }
-            offset[i] = g;
             if (sample.stuck[i]) {
-                offset[i] = 0;
-                first[i] = 1;
-                second[i] = 0;
+                values.offset()[i] = 0;
+                values.offsetSlope()[i] = 0;
+                values.first()[i] = 1;
                 continue;
             }
             if (this == STILL_AIR) {
                 double base = 1 + rate * t / 4;
-                first[i] = 1 / (base * base * base * base);
+                values.first()[i] = 1 / (base * base * base * base);
+                values.firstSlope()[i] = -t * values.first()[i] / base;
             } else {
-                first[i] = Math.exp(-rate * t);
+                values.first()[i] = Math.exp(-rate * t);
+                values.firstSlope()[i] = -t * values.first()[i];
             }
             if (this == LEVEL) {
-                second[i] = 1;
-            } else if (faster > 0) {
-                second[i] = Math.exp(-faster * rate * t);
+                values.second()[i] = 1;
+            } else if (hasTwoStages()) {
+                values.second()[i] = Math.exp(-faster * rate * t);
+                values.secondSlope()[i] = -faster * t * values.second()[i];
             }
         }
+        return values;
     }
 
     // Exact where the surroundings run straight from reading to reading, as ChangingSurroundings says.
-    private static double carried(Sample sample, int i, double rate, double before) {
-        double step = sample.minutes[i] - sample.minutes[i - 1];
-        double left = Math.exp(-rate * step);
-        double slope = (sample.around[i] - sample.around[i - 1]) / step;
-        return sample.around[i] + (before - sample.around[i - 1]) * left + slope * Math.expm1(-rate * step) / rate;
+    private static void fillOffset(Sample sample, double rate, LawValues values) {
+        double g = sample.around[0];
+        double gSlope = 0;
+        values.offset()[0] = g;
+        for (int i = 1; i < sample.size(); i++) {
+            if (!sample.steady) {
+                double step = sample.minutes[i] - sample.minutes[i - 1];
+                double left = Math.exp(-rate * step);
+                double lost = Math.expm1(-rate * step);
+                double slope = (sample.around[i] - sample.around[i - 1]) / step;
+                double before = g - sample.around[i - 1];
+                gSlope = (gSlope - step * before) * left - slope * (step * left + lost / rate) / rate;
+                g = sample.around[i] + before * left + slope * lost / rate;
+            }
+            values.offset()[i] = g;
+            values.offsetSlope()[i] = gSlope;
+        }
     }
 }

@@ -4,7 +4,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * The mean that readings from one on stay near, and how they scatter about it.
+ * The mean of the readings from a certain row on, and their scatter about it.
  *
  * @param celsius the mean in °C
  * @param scatter the variance about it in K²
@@ -12,15 +12,15 @@ import org.snugsheet.engine.quantity.Temperature;
 record Level(double celsius, double scatter) {
 
     /**
-     * Readings that scatter more about their mean, in variances expected of one, do change. A level between two marks is read now
-     * as the one and now as the other, which scatters three times as much as rounding does on the whole.
+     * Readings whose variance about their mean is more than this multiple of the expected variance do change. A level halfway
+     * between two marks is read sometimes as one and sometimes as the other, which triples the variance of rounding.
      */
     private static final double MOST_SCATTER = 4;
 
     /** The lowest that can be shown: a column taken to be on another scale may lie below absolute zero. */
     private static final double COLDEST = -273;
 
-    /** Of at least two readings. */
+    /** The level of at least two readings. */
     static Level of(Sample sample, int from) {
         int n = sample.size() - from;
         double sum = 0;
@@ -36,12 +36,12 @@ record Level(double celsius, double scatter) {
         return new Level(mean, squares / (n - 1));
     }
 
-    /** Whether the readings scatter no more than those of a thermometer at rest. */
+    /** Whether the readings scatter no more than those of a thermometer at a constant temperature. */
     boolean isAtRest(Sample sample) {
         return scatter <= MOST_SCATTER * sample.expected();
     }
 
-    /** The mean to a tenth of a degree, for a sentence. */
+    /** The mean to a tenth of a degree, for a message. */
     double shown(Scale scale) {
         return Math.rint(new Temperature(Math.max(celsius, COLDEST)).in(scale) * 10) / 10;
     }

@@ -4,17 +4,18 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * One row of a column under suspicion: what was typed, and what it is taken for so far.
+ * One row of a {@link Column}: what was typed, and how it is interpreted so far.
  *
- * @param row where it stands, counted from 1
+ * @param row its row, counted from 1
  * @param minute when it was read
- * @param clock the time that was typed, whatever it is taken for so far
+ * @param clock the time as typed, however it is interpreted
  * @param typed the number typed for the temperature
- * @param scale the scale it is taken to be in
+ * @param scale the scale it is assumed to be in
  * @param around the surroundings then in °C; NaN if nobody read them
  * @param part which part of the column it belongs to: a new one begins where the jar was stirred or moved, or the readings stuck
- * @param stuck whether it is taken for a reading that no longer follows the jar
- * @param mended whether a story about this reading alone was believed: then its number is no longer the one that was typed
+ * @param stuck whether the reading is assumed not to follow the jar any more
+ * @param corrected whether a hypothesis about this reading alone was accepted, so that its number is no longer the one that was
+ *     typed
  */
 record Line(
         int row,
@@ -25,16 +26,14 @@ record Line(
         double around,
         int part,
         boolean stuck,
-        boolean mended) {
+        boolean corrected) {
 
     double celsius() {
-        // 5 and then 9, as Scale does; not through Temperature, which refuses what a slip may well be.
-        return scale == Scale.FAHRENHEIT ? (typed - 32) * 5 / 9 : scale == Scale.KELVIN ? typed - 273.15 : typed;
-    }
-
-    /** What was read, on the scale of the sheet. */
-    double in(Scale shown) {
-        return shown == scale ? typed : new Temperature(Math.max(celsius(), -273.15)).in(shown);
+        // Times 5, then divided by 9, as Scale does. Not through Temperature, which rejects values that a slip may well
+        // have.
+        return scale == Scale.FAHRENHEIT
+                ? (typed - 32) * 5 / 9
+                : scale == Scale.KELVIN ? typed + Temperature.ABSOLUTE_ZERO : typed;
     }
 
     Line withTyped(double number) {
@@ -42,27 +41,27 @@ record Line(
     }
 
     Line withScale(Scale other) {
-        return new Line(row, minute, clock, typed, other, around, part, stuck, mended);
+        return new Line(row, minute, clock, typed, other, around, part, stuck, corrected);
     }
 
-    /** This one reading on another scale than the rest of its column. */
+    /** This reading alone on a different scale from the rest of its column. */
     Line withOwnScale(Scale other) {
         return new Line(row, minute, clock, typed, other, around, part, stuck, true);
     }
 
     Line withMinute(double other) {
-        return new Line(row, other, clock, typed, scale, around, part, stuck, mended);
+        return new Line(row, other, clock, typed, scale, around, part, stuck, corrected);
     }
 
     Line withAround(double celsius) {
-        return new Line(row, minute, clock, typed, scale, celsius, part, stuck, mended);
+        return new Line(row, minute, clock, typed, scale, celsius, part, stuck, corrected);
     }
 
     Line withPart(int other) {
-        return new Line(row, minute, clock, typed, scale, around, other, stuck, mended);
+        return new Line(row, minute, clock, typed, scale, around, other, stuck, corrected);
     }
 
     Line withStuckPart(int other) {
-        return new Line(row, minute, clock, typed, scale, around, other, true, mended);
+        return new Line(row, minute, clock, typed, scale, around, other, true, corrected);
     }
 }

@@ -2,12 +2,12 @@ package org.snugsheet.engine.slips;
 
 import java.util.Arrays;
 
-/** The middle of some numbers, which one slip among them cannot move far. */
+/** The median, which a single slip cannot move far. */
 final class Medians {
 
     private Medians() {}
 
-    /** The lower median of the first few numbers; zero of none. */
+    /** The lower median of the first {@code count} numbers; zero if there are none. */
     static double of(double[] numbers, int count) {
         if (count == 0) {
             return 0;

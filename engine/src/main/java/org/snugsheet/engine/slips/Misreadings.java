@@ -7,32 +7,32 @@ import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
-/** Readings that no story explains, named by what can be seen of them. */
+/** Readings that no hypothesis explains, described by how they differ from the others. */
 final class Misreadings {
 
     private Misreadings() {}
 
-    static List<Slip> in(Column column, RobustFit clues) {
+    static List<Slip> in(Column column, RobustFit robust) {
         List<Slip> slips = new ArrayList<>();
         for (int i = 0; i < column.size(); i++) {
-            // A reading that was mended has been named already, and its number is not one that anybody typed.
-            if (clues.isMisread(i) && !column.at(i).mended()) {
-                slips.add(slip(column, clues, i));
+            // A corrected reading has been reported already, and its number is not one that anybody typed.
+            if (robust.isMisread(i) && !column.at(i).corrected()) {
+                slips.add(slip(column, robust, i));
             }
         }
         return slips;
     }
 
-    private static Slip slip(Column column, RobustFit clues, int i) {
-        double certainty = certainty(clues, i);
+    private static Slip slip(Column column, RobustFit robust, int i) {
+        double certainty = certainty(robust, i);
         Line line = column.at(i);
-        // In the number that was typed, and the scale it was typed on.
+        // In terms of the number typed, on the scale it was typed in.
         Scale scale = line.scale();
         double read = line.typed();
-        double pointedTo = roundedTo(column, scale, clues.fit().fitted(i));
+        double pointedTo = roundedTo(column, scale, robust.fit().fitted(i));
         double mark = column.mark().graduation().kelvins();
-        double side = Math.signum(clues.fit().difference());
-        if (i == 0 && clues.isOnTheSideOfTheSurroundings(0)) {
+        double side = Math.signum(robust.fit().difference());
+        if (i == 0 && robust.isOnTheSideOfTheSurroundings(0)) {
             return new Slip(
                     SlipKind.NOT_SETTLED,
                     certainty,
@@ -50,7 +50,7 @@ final class Misreadings {
                             scale.symbol()));
         }
         if (i > 0
-                && !column.at(i - 1).mended()
+                && !column.at(i - 1).corrected()
                 && (line.celsius() - column.at(i - 1).celsius()) * side > mark) {
             return new Slip(
                     SlipKind.GOES_BACK,
@@ -68,16 +68,16 @@ final class Misreadings {
                 Finding.atRow(line.row(), Problem.ROW_OFF_THE_CURVE, read, pointedTo, scale.symbol()));
     }
 
-    /** How sure it is that a reading is not its column’s own. */
-    static double certainty(RobustFit clues, int i) {
-        return SlipFinder.certainty(clues.surprise(i) - RobustFit.COST_OF_MISREADING);
+    /** How certain it is that a reading does not belong to its column. */
+    static double certainty(RobustFit robust, int i) {
+        return SlipFinder.certainty(robust.surprise(i) - RobustFit.COST_OF_MISREADING);
     }
 
     private static double shown(double celsius, Scale scale) {
         return Math.rint(new Temperature(Math.max(celsius, -273)).in(scale) * 1000) / 1000;
     }
 
-    /** What the others point to is no better known than to a mark. */
+    /** The value that the others point to is known only to one mark. */
     private static double roundedTo(Column column, Scale scale, double celsius) {
         double mark = column.mark().graduation().in(scale);
         double degrees = new Temperature(Math.max(celsius, -273)).in(scale);

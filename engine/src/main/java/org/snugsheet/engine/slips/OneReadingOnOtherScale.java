@@ -12,10 +12,10 @@ final class OneReadingOnOtherScale implements SlipDetector {
     private static final double COST = 5;
 
     @Override
-    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
+    public Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust) {
         return IntStream.range(0, column.size())
-                .filter(i -> clues.isMisread(i)
-                        && !column.at(i).mended()
+                .filter(i -> robust.isMisread(i)
+                        && !column.at(i).corrected()
                         && column.at(i).scale() == column.scale())
                 .mapToObj(i -> of(column, i));
     }

@@ -7,38 +7,38 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What the best law says of a column: how well it fits, and which readings cannot be its own.
+ * The law that fits a column best, how well it fits, and which readings do not belong to it.
  *
- * <p>The noise of the readings is not known, and few readings tell little of it. So it is taken for what a hand-held thermometer
- * usually has, with the weight of {@value #PRIOR_READINGS} readings (the scaled inverse χ² prior; A. Gelman and others, Bayesian
- * Data Analysis, 3rd edition 2013, section 3.2), and never for less than the rounding. A reading stands out by {@code λ =
- * ν·ln(1 + t²/ν)}, twice the logarithm of the likelihood ratio of Student’s t, with t its distance from the curve through the
- * others in standard errors (Cook and Weisberg, Residuals and Influence in Regression, 1982, section 2.2).
+ * <p>The noise of the readings is unknown, and a few readings say little about it. So it is assumed to be what is usual for a
+ * hand-held thermometer, with the weight of {@value #PRIOR_READINGS} readings (the scaled inverse χ² prior; A. Gelman and
+ * others, Bayesian Data Analysis, 3rd edition 2013, section 3.2), and never less than the rounding. A reading stands out by
+ * {@code λ = ν·ln(1 + t²/ν)}, twice the logarithm of the likelihood ratio of Student’s t, with t its distance from the curve
+ * through the others in standard errors (Cook and Weisberg, Residuals and Influence in Regression, 1982, section 2.2).
  *
- * <p>The score of a column is {@code n·ln σ̂²} with the corrected penalty for free numbers of AICc (N. Sugiura, Commun. Stat. A
- * 7, 13–26, 1978) and {@value #COST_OF_MISREADING} for each reading left out: twice the logarithm of the odds that a reading is
- * well. So half a difference of scores is the logarithm of the odds of one story against another.
+ * <p>The score of a column is {@code n·ln σ̂²} with the corrected penalty for free parameters of AICc (N. Sugiura, Commun.
+ * Stat. A 7, 13–26, 1978) and {@value #COST_OF_MISREADING} for each reading left out: twice the logarithm of the odds that a
+ * reading is right. So half a difference of scores is the logarithm of the odds of one hypothesis against another.
  */
 final class RobustFit {
 
-    /** Twice the logarithm of the odds that one reading is well: a slip in 150 readings (common practice, no source). */
+    /** Twice the logarithm of the odds that a reading is right: one slip in 150 readings (common practice, no source). */
     static final double COST_OF_MISREADING = 10;
 
-    /** From which λ on a reading is pointed out. */
+    /** Readings with a larger λ are reported. */
     static final double STANDS_OUT = 14;
 
-    /** The same for a first reading that lies where a thermometer does that has not settled. */
+    /** The same for a first reading on the side where a thermometer reads that has not settled. */
     static final double STANDS_OUT_AT_FIRST = 12;
 
     private static final double PRIOR_READINGS = 4;
 
-    /** The share of a mark by which a reading has to be off before anything is said. */
+    /** The share of a mark by which a reading must be off to be reported. */
     private static final double LEAST_OFF = 0.75;
 
-    /** What a law costs beside its free numbers: Newton’s is the usual one. */
+    /** What a law other than Newton’s costs in addition to its free parameters. */
     private static final double UNUSUAL = 2;
 
-    /** What a law can cost more than another: a shape and its being unusual, or the parameters of many parts. */
+    /** The most that one law can cost more than another: one shape and being unusual, or the parameters of many parts. */
     private static final double MOST_PENALTY = 3;
 
     private static final double QUIET = 1.1;
@@ -57,7 +57,7 @@ final class RobustFit {
         this.score = scored();
     }
 
-    /** The clues of a column with rising times and at least four readings. */
+    /** The best fit to a column with rising times and at least four readings. */
     static RobustFit of(Column column) {
         Sample sample = Sample.of(column);
         List<RobustFit> tried = new ArrayList<>();
@@ -78,7 +78,7 @@ final class RobustFit {
         return Collections.min(tried, Comparator.comparingDouble(RobustFit::score));
     }
 
-    /** The clues by one law alone: a first look, before the others are asked. */
+    /** The fit of one law alone: a first look before the others are tried. */
     static RobustFit byOneLaw(Column column, Law law) {
         Sample sample = Sample.of(column);
         boolean[] all = new boolean[sample.size()];
@@ -86,24 +86,24 @@ final class RobustFit {
         return settled(sample, law, all);
     }
 
-    /** Takes readings in that agree with the curve, and leaves out the worst that does not, until nothing changes. */
+    /** Includes readings that agree with the curve and leaves out the worst that does not, until nothing changes. */
     private static RobustFit settled(Sample sample, Law law, boolean[] start) {
-        RobustFit clues = new RobustFit(sample, LawFit.of(sample, law, start), start);
-        for (int round = 0; round < sample.size() && clues.isFitted(); round++) {
-            boolean[] next = clues.reconsidered();
-            if (Arrays.equals(next, clues.trusted)) {
+        RobustFit robust = new RobustFit(sample, LawFit.of(sample, law, start), start);
+        for (int round = 0; round < sample.size() && robust.isFitted(); round++) {
+            boolean[] next = robust.reconsidered();
+            if (Arrays.equals(next, robust.trusted)) {
                 break;
             }
             LawFit fit = LawFit.of(sample, law, next);
             if (!Double.isFinite(fit.sumOfSquares())) {
                 break;
             }
-            clues = new RobustFit(sample, fit, next);
+            robust = new RobustFit(sample, fit, next);
         }
-        return clues;
+        return robust;
     }
 
-    /** Whether the readings scatter no more than they are expected to: then there is nothing to explain. */
+    /** Whether the readings scatter no more than expected, so that there is nothing to explain. */
     private boolean isQuiet() {
         return misreadings() == 0 && variance() < QUIET * sample.expected();
     }
@@ -145,7 +145,7 @@ final class RobustFit {
         return i == 0 && isOnTheSideOfTheSurroundings(0) ? STANDS_OUT_AT_FIRST : STANDS_OUT;
     }
 
-    /** Whether a reading lies from the curve towards the surroundings. */
+    /** Whether a reading lies on the side of the curve toward the surroundings. */
     boolean isOnTheSideOfTheSurroundings(int i) {
         return fit.residual(i) * fit.difference() < 0;
     }
@@ -178,7 +178,7 @@ final class RobustFit {
         return PRIOR_READINGS * sample.expected() + fit.sumOfSquares();
     }
 
-    /** The readings that tell of the noise, with those it was taken for before. */
+    /** The weight of the evidence on the noise: the trusted readings and those that the prior counts for. */
     private double weight() {
         return PRIOR_READINGS + sample.size() - misreadings();
     }
@@ -197,7 +197,7 @@ final class RobustFit {
                 + COST_OF_MISREADING * misreadings();
     }
 
-    /** By how much a better story could at most improve the score: no column scatters less than it rounds. */
+    /** By how much a better hypothesis could improve the score at most: no column scatters less than rounding makes it. */
     double room() {
         double least =
                 Math.max(sample.rounding(), PRIOR_READINGS * sample.expected() / (PRIOR_READINGS + sample.size()));
@@ -217,7 +217,7 @@ final class RobustFit {
         return fit;
     }
 
-    /** How many readings are taken for misread. */
+    /** How many readings are left out as misread. */
     int misreadings() {
         int out = 0;
         for (boolean one : trusted) {

@@ -2,10 +2,10 @@ package org.snugsheet.engine.slips;
 
 import java.util.Arrays;
 
-/** The numbers of a column as the fit wants them: times from the first reading, temperatures, surroundings, parts. */
+/** The numbers of a column in the form that the fit needs: times from the first reading, temperatures, surroundings, parts. */
 final class Sample {
 
-    /** What a hand-held thermometer scatters beside its rounding, in kelvins (common practice, no source). */
+    /** The scatter of a hand-held thermometer in addition to its rounding, in kelvins (common practice, no source). */
     private static final double USUAL_SCATTER = 0.2;
 
     final double[] minutes;
@@ -75,7 +75,7 @@ final class Sample {
         return mark * mark / 12;
     }
 
-    /** The variance expected of a reading before any is looked at. */
+    /** The variance expected of a reading before any reading is seen. */
     double expected() {
         return rounding() + USUAL_SCATTER * USUAL_SCATTER;
     }

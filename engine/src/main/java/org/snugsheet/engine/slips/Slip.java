@@ -4,19 +4,19 @@ import java.util.OptionalInt;
 import org.snugsheet.engine.Finding;
 
 /**
- * One slip found in what was typed, with the suggested mend in its sentence. Nothing is ever changed by itself.
+ * One slip found in what was typed; its message suggests a correction. Nothing is ever changed automatically.
  *
- * @param kind what kind it is
- * @param certainty how sure it is that something is wrong there, from 0 to 1: the chance of the slip against that of a clean column,
- *     as {@code RobustFit} counts it
- * @param finding what to say of it
+ * @param kind the kind of slip
+ * @param certainty how certain it is that something is wrong there, from 0 to 1: the probability of the slip against that of
+ *     a clean column, as {@code RobustFit} computes it
+ * @param finding the message
  */
 public record Slip(SlipKind kind, double certainty, Finding finding) {
 
     /**
      * The row to blame.
      *
-     * @return the row, counted from 1; empty when it is not one row’s trouble
+     * @return the row, counted from 1; empty if the slip does not concern a single row
      */
     public OptionalInt row() {
         return finding.row();

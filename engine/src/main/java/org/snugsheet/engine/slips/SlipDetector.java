@@ -2,18 +2,21 @@ package org.snugsheet.engine.slips;
 
 import java.util.stream.Stream;
 
-/** One kind of slip, as a question put to a column: where could it have happened, and what would have been meant? */
+/** Looks for one kind of slip in a column: where could it have happened, and what was meant? */
 interface SlipDetector {
 
-    /** Twice the logarithm of the odds against a slip of the column as a whole: one in 150 (common practice, no source). */
+    /**
+     * Twice the logarithm of the odds against a slip that concerns the column as a whole: one in 150 (common practice, no
+     * source).
+     */
     double RARE = 10;
 
     /**
-     * The stories of this kind that could be told of the column.
+     * The hypotheses of this kind that the column allows.
      *
      * @param column the column
-     * @param clues what the best law says of it
-     * @return the stories, to be weighed against each other
+     * @param robust the best fit to it
+     * @return the hypotheses, to be compared with each other
      */
-    Stream<SlipHypothesis> stories(Column column, RobustFit clues);
+    Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust);
 }

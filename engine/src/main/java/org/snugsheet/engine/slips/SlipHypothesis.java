@@ -6,19 +6,20 @@ import org.snugsheet.engine.Finding;
  * What may have happened: a slip, and the column as it would be without it.
  *
  * @param kind the kind of slip
- * @param finding what to say of it
- * @param weighed the column to be weighed, in the units of the typed numbers, so that it compares with the column as it stands
- * @param mended the column to go on with if the story is believed
- * @param cost twice the logarithm of the odds against such a slip before the column is looked at
- * @param accused the place of the reading that the slip is about if it alone is at fault; −1 if it is not one reading
+ * @param finding the message
+ * @param weighed the column to be scored, in the units of the typed numbers, so that its score compares with that of the
+ *     column as it is
+ * @param corrected the column to go on with if the hypothesis is accepted
+ * @param cost twice the logarithm of the prior odds against such a slip
+ * @param accused the index of the reading if the slip concerns that reading alone; otherwise −1
  */
-record SlipHypothesis(SlipKind kind, Finding finding, Column weighed, Column mended, double cost, int accused) {
+record SlipHypothesis(SlipKind kind, Finding finding, Column weighed, Column corrected, double cost, int accused) {
 
-    static SlipHypothesis ofColumn(SlipKind kind, Finding finding, Column mended, double cost) {
-        return new SlipHypothesis(kind, finding, mended, mended, cost, -1);
+    static SlipHypothesis ofColumn(SlipKind kind, Finding finding, Column corrected, double cost) {
+        return new SlipHypothesis(kind, finding, corrected, corrected, cost, -1);
     }
 
-    static SlipHypothesis ofReading(SlipKind kind, Finding finding, Column mended, double cost, int accused) {
-        return new SlipHypothesis(kind, finding, mended, mended, cost, accused);
+    static SlipHypothesis ofReading(SlipKind kind, Finding finding, Column corrected, double cost, int accused) {
+        return new SlipHypothesis(kind, finding, corrected, corrected, cost, accused);
     }
 }

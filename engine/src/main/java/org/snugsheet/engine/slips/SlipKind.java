@@ -1,14 +1,14 @@
 package org.snugsheet.engine.slips;
 
-/** Every kind of trouble that can be found in what was typed for a jar. */
+/** The kinds of problems that can be found in what was typed for a jar. */
 public enum SlipKind {
-    /** A cell that cannot be read at all, or columns that do not go together. */
+    /** A cell that cannot be read at all, or columns that do not match. */
     UNREADABLE,
     /** Clock times or parts of a day in place of minutes. */
     CLOCK_TIMES,
     /** Seconds in place of minutes. */
     SECONDS_FOR_MINUTES,
-    /** The whole column was typed on the other scale than the surroundings. */
+    /** The whole column was typed on a different scale from the surroundings. */
     COLUMN_ON_OTHER_SCALE,
     /** Everything was typed on the other scale, the surroundings as well. */
     ALL_ON_OTHER_SCALE,
@@ -20,9 +20,9 @@ public enum SlipKind {
     READING_ON_OTHER_SCALE,
     /** Two digits of a reading were swapped. */
     DIGITS_SWAPPED,
-    /** The decimal comma of a reading was lost or misplaced. */
+    /** The decimal point of a reading was lost or misplaced. */
     COMMA_LOST,
-    /** A reading has a minus sign too many or too few. */
+    /** A minus sign was added to a reading or left out. */
     SIGN_WRONG,
     /** A reading is ten degrees off. */
     TENS_MISREAD,
@@ -40,7 +40,7 @@ public enum SlipKind {
     STIRRED_OR_MOVED,
     /** A reading beyond the surroundings. */
     BEYOND_SURROUNDINGS,
-    /** A reading that goes back: warmer than before in a cooling jar. */
+    /** A reading in the wrong direction: warmer than the one before in a jar that cools. */
     GOES_BACK,
     /** A reading that lies off the curve of the others. */
     OFF_THE_CURVE,
@@ -50,22 +50,22 @@ public enum SlipKind {
     HOT_WATER,
     /** The surroundings are so cold that bare skin freezes. The readings can be used as they are. */
     BITTER_COLD,
-    /** The readings can be used as they are, but somebody should know something of them. */
+    /** The readings can be used as they are, but there is something to know about them. */
     CAUTION;
 
     /**
      * Whether a jar is held back from rankings and verdicts until somebody has looked at it.
      *
-     * @return true for all but cautions, those about what can hurt included
+     * @return true for everything but cautions and dangers
      */
     public boolean holdsBack() {
         return !canHurt() && this != CAUTION;
     }
 
     /**
-     * Whether it says what can hurt somebody.
+     * Whether it warns of something that can hurt somebody.
      *
-     * @return true of hot water and of bitter cold
+     * @return true for hot water and bitter cold
      */
     public boolean canHurt() {
         return this == HOT_WATER || this == BITTER_COLD;

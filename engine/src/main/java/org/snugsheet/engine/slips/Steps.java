@@ -5,33 +5,36 @@ import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Problem;
 
-/** The jar was stirred or moved: from one reading on all lie higher or lower, and cool on from there. */
+/** The jar was stirred or moved: from a certain reading on, all lie higher or lower and cool from there. */
 final class Steps implements SlipDetector {
 
     private static final int LEAST = 2;
     private static final double COST = RARE;
 
     /**
-     * Where the times leave out whole steps just here, miscounted minutes explain both at once. That a jar is stirred in the
-     * very row in which a reading was left out is as rare as such rows are: one in 25 (common practice, no source).
+     * Where the times skip whole steps just here, miscounted minutes explain both the times and the jump. A jar that is
+     * stirred in the very row where a reading was left out is as rare as such rows: one in 25 (common practice, no source).
      */
     private static final double BESIDE_A_GAP = 2 * Math.log(25);
 
-    /** A jar that was stirred cools on; readings that stay speak for the thermometer, five to one (common practice, no source). */
+    /**
+     * A jar that was stirred goes on cooling; constant readings point to the thermometer, five to one (common practice, no
+     * source).
+     */
     private static final double WITHOUT_COOLING = 2 * Math.log(5);
 
     @Override
-    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
+    public Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust) {
         int n = column.size();
         double step = TimeSlips.stepPerRow(column);
         return IntStream.rangeClosed(LEAST, n - LEAST)
                 .filter(i -> column.at(i).part() == column.at(i - 1).part()
                         && !column.at(i).stuck())
                 .filter(i -> stretch(column, i) >= LEAST)
-                .mapToObj(i -> of(column, i, step, clues.sample()));
+                .mapToObj(i -> of(column, i, step, robust.sample()));
     }
 
-    /** How many readings at least are left on either side within the same part. */
+    /** The smaller of the numbers of readings before and after a row within the same part. */
     private static int stretch(Column column, int i) {
         int part = column.at(i).part();
         int before = 0;

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Problem;
 
-/** From one row on the readings stay where they are: the thermometer hangs out of the water, or does not move any more. */
+/** From a certain row on the readings do not change: the thermometer is out of the water or stuck. */
 final class Stuck implements SlipDetector {
 
     private static final int LEAST_BEFORE = 3;
@@ -13,20 +13,20 @@ final class Stuck implements SlipDetector {
     private static final double COST = RARE;
 
     @Override
-    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
+    public Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust) {
         int n = column.size();
         Line last = column.at(n - 1);
         if (last.stuck()) {
             return Stream.of();
         }
-        Sample sample = clues.sample();
+        Sample sample = robust.sample();
         return IntStream.rangeClosed(LEAST_BEFORE, n - LEAST)
                 .filter(i -> column.at(i).part() == last.part())
                 .filter(i -> stays(sample, i))
                 .mapToObj(i -> of(column, i, Level.of(sample, i)));
     }
 
-    /** Whether there are enough readings from one on, and all near one level. */
+    /** Whether there are enough readings from a row on, all near one level. */
     static boolean stays(Sample sample, int from) {
         return sample.size() - from >= LEAST && Level.of(sample, from).isAtRest(sample);
     }

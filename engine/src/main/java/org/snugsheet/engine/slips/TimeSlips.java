@@ -7,10 +7,10 @@ import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.Problem;
 
 /**
- * Minutes skipped or repeated, so that all times from there on are off, or one time alone that is wrong.
+ * Minutes skipped or repeated, so that all times from there on are off, or a single wrong time.
  *
- * <p>A class reads at regular times. Where a typed time leaves the row by whole steps, either a reading was left out on purpose or the
- * minutes were miscounted; the readings know which, since the jar cooled on by its own clock.
+ * <p>A class reads at regular times. Where the times jump by whole steps, either a reading was left out on purpose or the
+ * minutes were miscounted; the readings tell which, since the jar went on cooling regardless of the clock.
  */
 final class TimeSlips implements SlipDetector {
 
@@ -21,38 +21,38 @@ final class TimeSlips implements SlipDetector {
     private static final int MOST_STEPS = 4;
 
     @Override
-    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
+    public Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust) {
         double step = stepPerRow(column);
         if (!(step > 0)) {
             return Stream.of();
         }
-        List<SlipHypothesis> stories = new ArrayList<>();
+        List<SlipHypothesis> hypotheses = new ArrayList<>();
         for (int i = 1; i < column.size(); i++) {
             double excess = excess(column, i, step);
             boolean regular = Math.abs(excess) < SAME;
             if (i == column.size() - 1 && isAnHourLate(column, i, step)) {
-                stories.add(alone(column, i, due(column, i, step), AN_HOUR));
+                hypotheses.add(alone(column, i, due(column, i, step), AN_HOUR));
             }
             if (isWhole(excess)) {
-                stories.add(skipped(column, i, -Math.rint(excess) * step));
+                hypotheses.add(skipped(column, i, -Math.rint(excess) * step));
             }
             if (!regular && i < column.size() - 1) {
                 double next = column.at(i - 1).minute()
                         + step * (column.at(i + 1).row() - column.at(i - 1).row());
                 if (Math.abs(column.at(i + 1).minute() - next) < SAME * step) {
-                    stories.add(alone(column, i, due(column, i, step), ALONE));
+                    hypotheses.add(alone(column, i, due(column, i, step), ALONE));
                 }
             }
         }
-        return stories.stream();
+        return hypotheses.stream();
     }
 
-    /** The hour of a clock is the first thing to be typed wrong, and no class waits an hour for its last reading. */
+    /** The hour is the part of a clock time most easily mistyped, and no class waits an hour for its last reading. */
     private static boolean isAnHourLate(Column column, int i, double step) {
         return Math.abs(column.at(i).minute() - due(column, i, step) - 60) < SAME * step;
     }
 
-    /** Whether the times leave out a few whole steps just before a row, given the usual {@linkplain #stepPerRow step}. */
+    /** Whether the times skip a few whole steps just before a row, given the usual {@linkplain #stepPerRow step}. */
     static boolean skipsWholeSteps(Column column, int i, double step) {
         return step > 0 && isWhole(excess(column, i, step));
     }
@@ -67,29 +67,29 @@ final class TimeSlips implements SlipDetector {
         return whole >= 1 && whole <= MOST_STEPS && Math.abs(excess - whole) < SAME;
     }
 
-    /** The stories that make the first time later that is not later than the one before it. */
+    /** The hypotheses that correct the first time that is not later than the one before it. */
     static List<SlipHypothesis> notLater(Column column, int i) {
         double step = stepPerRow(column);
-        List<SlipHypothesis> stories = new ArrayList<>();
+        List<SlipHypothesis> hypotheses = new ArrayList<>();
         if (step > 0) {
             Line line = column.at(i);
             double due = due(column, i, step);
-            stories.add(SlipHypothesis.ofColumn(
+            hypotheses.add(SlipHypothesis.ofColumn(
                     SlipKind.MINUTES_REPEATED,
                     Finding.atRow(line.row(), Problem.ROW_MINUTES_REPEATED, line.clock(), due),
                     column.withAllFrom(i, l -> l.withMinute(l.minute() + due - line.minute())),
                     SKIPPED));
             if (i == column.size() - 1 || due < column.at(i + 1).minute()) {
-                stories.add(alone(column, i, due, ALONE));
+                hypotheses.add(alone(column, i, due, ALONE));
             }
             double from = i > 1 ? column.at(i - 2).minute() : Double.NEGATIVE_INFINITY;
             double earlier = i > 1 ? due(column, i - 1, step) : line.minute() - step;
             if (from < earlier && earlier < line.minute()) {
-                stories.add(alone(column, i - 1, earlier, ALONE + 1));
+                hypotheses.add(alone(column, i - 1, earlier, ALONE + 1));
             }
         }
         Column without = column.without(i);
-        stories.add(SlipHypothesis.ofColumn(
+        hypotheses.add(SlipHypothesis.ofColumn(
                 SlipKind.TIME_WRONG,
                 Finding.atRow(
                         column.at(i).row(),
@@ -98,7 +98,7 @@ final class TimeSlips implements SlipDetector {
                         column.at(i - 1).clock()),
                 without,
                 RARE + 8));
-        return stories;
+        return hypotheses;
     }
 
     private static SlipHypothesis skipped(Column column, int i, double shift) {
@@ -119,7 +119,7 @@ final class TimeSlips implements SlipDetector {
                 cost);
     }
 
-    /** When a reading was due, counted from the one before it; a row left blank between them counts. */
+    /** When a reading was due, counted from the one before it; a blank row between them counts. */
     private static double due(Column column, int i, double step) {
         Line before = column.at(i - 1);
         return before.minute() + step * (column.at(i).row() - before.row());

@@ -18,15 +18,15 @@ import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.reading.TimeColumn;
 
 /**
- * What was typed for a jar, read as far as it can be: what cannot be read is a slip and then left out.
+ * What was typed for a jar, read as far as possible: what cannot be read is reported as a slip and left out.
  *
  * @param slips what could not be read
  * @param column the rest
- * @param refusal why the readings cannot be used as they stand, if they cannot
+ * @param refusal why the readings cannot be used as they are, if so
  */
 record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
 
-    /** Readings over ten hours are rarer than seconds for minutes (common practice, no source). */
+    /** Readings over ten hours are rarer than seconds typed for minutes (common practice, no source). */
     private static final double SECONDS = 0.95;
 
     TypedColumn {
@@ -87,7 +87,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
         }
     }
 
-    // Back from Celsius a typed 93.2 comes as 93.20000000000002, in which nobody would swap digits.
+    // Converted from Celsius, a typed 93.2 comes back as 93.20000000000002, which has too many digits to swap.
     private static double number(Temperature temperature, Scale scale) {
         return Math.rint(temperature.in(scale) * 1e6) / 1e6;
     }
@@ -135,7 +135,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
         }
     }
 
-    /** Straight over rows where the surroundings were not read, as {@link Surroundings.Measured} is. */
+    /** Interpolates linearly over rows where the surroundings were not read, as {@link Surroundings.Measured} does. */
     private static double[] filled(double[] around, List<Entry> minutes) {
         double[] filled = around.clone();
         for (int i = 0; i < around.length; i++) {

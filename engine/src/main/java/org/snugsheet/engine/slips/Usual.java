@@ -1,9 +1,9 @@
 package org.snugsheet.engine.slips;
 
 /**
- * How unusual the temperatures of a lesson are, as twice the logarithm of the odds against them (common practice, no source): the
- * water is liquid, it was hardly filled in hotter than a hand bears, a jar that cools began warm, and the surroundings are weather or a
- * room.
+ * How unusual the temperatures of a lesson are, as twice the logarithm of the odds against them (common practice, no source):
+ * the water is liquid and hardly hotter than a hand can bear, a jar that cools was warm at first, and the surroundings are
+ * outdoors or a room.
  */
 final class Usual {
 
@@ -11,11 +11,11 @@ final class Usual {
 
     private Usual() {}
 
-    static double cost(Column column, RobustFit clues) {
+    static double cost(Column column, RobustFit robust) {
         double warmest = Double.NEGATIVE_INFINITY;
         double coldest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < column.size(); i++) {
-            if (!clues.isMisread(i)) {
+            if (!robust.isMisread(i)) {
                 warmest = Math.max(warmest, column.at(i).celsius());
                 coldest = Math.min(coldest, column.at(i).celsius());
             }
@@ -40,7 +40,7 @@ final class Usual {
         return share(around, 35, 60, 16) + share(around, -20, -45, 16);
     }
 
-    /** Nothing up to one temperature, all of it from another on, and straight in between. */
+    /** Zero up to one temperature, the full cost from another on, and linear in between. */
     private static double share(double celsius, double none, double all, double cost) {
         return cost * Math.min(1, Math.max(0, (celsius - none) / (all - none)));
     }

@@ -8,36 +8,36 @@ import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
- * A whole column on another scale than the sheet’s, or the surroundings, or both.
+ * A whole column on a different scale from the sheet, or the surroundings, or both.
  *
- * <p>A column in °F beside surroundings in °C is weighed with the surroundings turned into °F: the readings stay the numbers they
- * are, so that noise and marks compare. Where all is on the other scale the laws cannot tell, since they hold on any scale; only
- * how warm such jars usually are can.
+ * <p>A column in °F beside surroundings in °C is scored with the surroundings converted to °F: the readings keep their
+ * numbers, so that noise and marks stay comparable. Where everything is on the other scale the laws cannot tell, since they
+ * hold on any scale; only the usual temperatures of such jars can.
  */
 final class WholeOnOtherScale implements SlipDetector {
 
     private static final double COST = 9;
 
     @Override
-    public Stream<SlipHypothesis> stories(Column column, RobustFit clues) {
+    public Stream<SlipHypothesis> hypotheses(Column column, RobustFit robust) {
         Scale given = column.scale();
         if (given == Scale.KELVIN || column.lines().stream().anyMatch(line -> line.scale() != given)) {
             return Stream.of();
         }
         Scale other = OneReadingOnOtherScale.other(given);
         Column readings = column.withAllFrom(0, line -> line.withScale(other));
-        List<SlipHypothesis> stories = new ArrayList<>();
-        double before = Usual.cost(column, clues);
+        List<SlipHypothesis> hypotheses = new ArrayList<>();
+        double before = Usual.cost(column, robust);
         if (column.knowsSurroundings()) {
-            stories.add(new SlipHypothesis(
+            hypotheses.add(new SlipHypothesis(
                     SlipKind.COLUMN_ON_OTHER_SCALE,
                     Finding.of(Problem.COLUMN_ON_OTHER_SCALE, other.symbol(), given.symbol()),
                     column.withAllFrom(0, line -> line.withAround(backwards(line.around(), given))),
                     readings,
-                    COST + Usual.cost(readings, clues) - before,
+                    COST + Usual.cost(readings, robust) - before,
                     -1));
             Column around = column.withAllFrom(0, line -> line.withAround(forwards(line.around(), given)));
-            stories.add(new SlipHypothesis(
+            hypotheses.add(new SlipHypothesis(
                     SlipKind.SURROUNDINGS_ON_OTHER_SCALE,
                     Finding.of(
                             Problem.SURROUNDINGS_ON_OTHER_SCALE,
@@ -45,21 +45,21 @@ final class WholeOnOtherScale implements SlipDetector {
                             other.symbol()),
                     around,
                     around,
-                    COST - 3 + Usual.cost(around, clues) - before,
+                    COST - 3 + Usual.cost(around, robust) - before,
                     -1));
         }
         Column both = readings.withAllFrom(0, line -> line.withAround(forwards(line.around(), given)));
-        stories.add(new SlipHypothesis(
+        hypotheses.add(new SlipHypothesis(
                 SlipKind.ALL_ON_OTHER_SCALE,
                 Finding.of(Problem.ALL_ON_OTHER_SCALE, other.symbol(), given.symbol()),
                 column,
                 both,
-                COST + 3 + Usual.cost(both, clues) - before,
+                COST + 3 + Usual.cost(both, robust) - before,
                 -1));
-        return stories.stream();
+        return hypotheses.stream();
     }
 
-    /** What the number typed for surroundings means if it is on the other scale, in °C. */
+    /** The number typed for the surroundings, taken to be on the other scale, in °C. */
     private static double forwards(double celsius, Scale given) {
         return given == Scale.FAHRENHEIT ? number(celsius, given) : (celsius - 32) * 5 / 9;
     }

@@ -9,27 +9,28 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 
 /**
- * Where a function of one number is lowest, by R. P. Brent’s method (Algorithms for Minimization Without Derivatives, 1973, chapter 5).
+ * The minimum of a function of one variable, by R. P. Brent’s method (Algorithms for Minimization Without Derivatives, 1973,
+ * chapter 5).
  *
  * @param at the place
  * @param value the function there
  */
 public record Minimum(double at, double value) {
 
-    /** Near enough: in a valley the function then is exact to twice as many digits. */
+    /** Close enough: near a minimum the function is then exact to twice as many digits. */
     private static final double RELATIVE = 1e-7;
 
     private static final double ABSOLUTE = 1e-8;
     private static final int LOOKS = 500;
 
     /**
-     * Looks for the minimum.
+     * Finds the minimum.
      *
-     * @param function a function with one valley
+     * @param function a function with a single minimum
      * @param low where to begin
      * @param guess a place near the minimum
      * @param high where to end
-     * @return the minimum between the ends, or the end towards which the function falls
+     * @return the minimum between the ends, or the end toward which the function decreases
      */
     public static Minimum of(DoubleUnaryOperator function, double low, double guess, double high) {
         UnivariatePointValuePair found = new BrentOptimizer(RELATIVE, ABSOLUTE)

@@ -1,81 +1,97 @@
 package org.snugsheet.engine.solver;
 
-/** A separable curve at one k, with the A and B that fit best there. */
+/**
+ * A separable curve at one k, with the linear parameters that fit best there.
+ *
+ * <p>The columns are made orthogonal one after the other (modified Gram–Schmidt; Å. Björck, Numerical Methods for Least Squares
+ * Problems, SIAM 1996, section 2.4), so that {@code φⱼ = qⱼ + Σ_{i<j} rᵢⱼ·qᵢ}; the slope by k is treated as one more column.
+ */
 final class Projection {
 
     private final double rate;
-    private final boolean hasLevel;
-    private final double[] shape;
+
+    /** q, each orthogonal to the ones before it; not of length 1. */
+    private final double[][] orthogonal;
+
+    private final double[] squared;
+
+    /** r, above its diagonal of ones. */
+    private final double[][] triangle;
+
+    private final double[] coefficients;
     private final double[] residuals;
-    private final double[] slope;
-    private final double[] across;
-    private final double amplitude;
-    private final double level;
     private final double sumOfSquares;
+
+    /** The slope by k less its part along the columns. */
+    private final double[] across;
+
     private final double acrossSquared;
-    private final double shapeSquared;
-    private final double shapeMean;
-    private final double slopeMean;
-    private final double slopeAlongShape;
+    private final double[] slopeAlong;
 
     Projection(SeparableCurve curve, double[] observed, double rate) {
         int n = curve.observations();
+        int m = curve.columns();
         this.rate = rate;
-        hasLevel = curve.hasLevel();
-        shape = new double[n];
-        slope = new double[n];
-        residuals = new double[n];
-        across = new double[n];
-        double[] shapeSlope = new double[n];
+        orthogonal = new double[m][n];
+        double[][] columnSlopes = new double[m][n];
         double[] offset = new double[n];
-        curve.evaluate(rate, shape, shapeSlope, offset, slope);
+        across = new double[n];
+        curve.evaluate(rate, orthogonal, columnSlopes, offset, across);
+        residuals = new double[n];
         for (int i = 0; i < n; i++) {
             residuals[i] = observed[i] - offset[i];
         }
-        // With a level, everything is measured from its mean: that takes the part along the level out.
-        shapeMean = hasLevel ? mean(shape) : 0;
-        double observedMean = hasLevel ? mean(residuals) : 0;
-        double squared = 0;
-        double together = 0;
-        for (int i = 0; i < n; i++) {
-            double centred = shape[i] - shapeMean;
-            squared += centred * centred;
-            together += centred * (residuals[i] - observedMean);
+        squared = new double[m];
+        triangle = new double[m][m];
+        double[] along = new double[m];
+        for (int j = 0; j < m; j++) {
+            for (int i = 0; i < j; i++) {
+                triangle[i][j] = takeOut(i, orthogonal[j]);
+            }
+            squared[j] = dot(orthogonal[j], orthogonal[j]);
+            along[j] = takeOut(j, residuals);
         }
-        shapeSquared = squared;
-        amplitude = together / squared;
-        level = hasLevel ? observedMean - amplitude * shapeMean : 0;
-        double ssr = 0;
-        for (int i = 0; i < n; i++) {
-            residuals[i] -= amplitude * shape[i] + level;
-            ssr += residuals[i] * residuals[i];
-            slope[i] += amplitude * shapeSlope[i];
+        coefficients = solved(along);
+        sumOfSquares = dot(residuals, residuals);
+        for (int j = 0; j < m; j++) {
+            for (int i = 0; i < n; i++) {
+                across[i] += coefficients[j] * columnSlopes[j][i];
+            }
         }
-        sumOfSquares = ssr;
-        slopeMean = hasLevel ? mean(slope) : 0;
-        double along = 0;
-        for (int i = 0; i < n; i++) {
-            along += (shape[i] - shapeMean) * (slope[i] - slopeMean);
+        slopeAlong = new double[m];
+        for (int j = 0; j < m; j++) {
+            slopeAlong[j] = takeOut(j, across);
         }
-        slopeAlongShape = along / squared;
-        double crossed = 0;
-        for (int i = 0; i < n; i++) {
-            across[i] = slope[i] - slopeMean - slopeAlongShape * (shape[i] - shapeMean);
-            crossed += across[i] * across[i];
+        acrossSquared = dot(across, across);
+    }
+
+    /** Takes the part along one orthogonal column out of a vector, and says how much of the column it was. */
+    private double takeOut(int column, double[] vector) {
+        double[] q = orthogonal[column];
+        double share = dot(q, vector) / squared[column];
+        for (int i = 0; i < vector.length; i++) {
+            vector[i] -= share * q[i];
         }
-        acrossSquared = crossed;
+        return share;
+    }
+
+    /** The parameters of the columns φ from those of the orthogonal ones: back-substitution. */
+    private double[] solved(double[] along) {
+        double[] solved = along.clone();
+        for (int i = solved.length - 1; i >= 0; i--) {
+            for (int j = i + 1; j < solved.length; j++) {
+                solved[i] -= triangle[i][j] * solved[j];
+            }
+        }
+        return solved;
     }
 
     double rate() {
         return rate;
     }
 
-    double amplitude() {
-        return amplitude;
-    }
-
-    double level() {
-        return level;
+    double coefficient(int column) {
+        return coefficients[column];
     }
 
     double sumOfSquares() {
@@ -86,17 +102,18 @@ final class Projection {
         return Double.isFinite(sumOfSquares);
     }
 
-    /** Whether k can be told at all here: its slope must not vanish beside those of A and B. */
+    /** Whether k is determined here: its slope must not vanish beside the columns. */
     boolean isDetermined() {
         return isDefined() && acrossSquared > 0 && Double.isFinite(1 / acrossSquared);
     }
 
+    /** How much the curve changes with k beyond what the columns make up for. */
+    double lengthAcross() {
+        return Math.sqrt(acrossSquared);
+    }
+
     double step() {
-        double together = 0;
-        for (int i = 0; i < residuals.length; i++) {
-            together += across[i] * residuals[i];
-        }
-        return together / acrossSquared;
+        return dot(across, residuals) / acrossSquared;
     }
 
     double[] residuals() {
@@ -109,58 +126,83 @@ final class Projection {
         double[][] covariance = new double[p][p];
         for (int i = 0; i < p; i++) {
             for (int j = 0; j < p; j++) {
-                for (int k = 0; k < residuals.length; k++) {
-                    covariance[i][j] += influence[i][k] * influence[j][k];
-                }
+                covariance[i][j] = dot(influence[i], influence[j]);
             }
         }
         return covariance;
     }
 
-    /** How far each parameter moves with each observation: the rows of (JᵀJ)⁻¹·Jᵀ, in the order A, k, B. */
+    /** How far each parameter moves with each observation: the rows of (JᵀJ)⁻¹·Jᵀ, in the order of the columns, then k. */
     double[][] influence() {
-        int n = residuals.length;
-        double[][] influence = new double[hasLevel ? 3 : 2][n];
-        for (int i = 0; i < n; i++) {
-            influence[1][i] = across[i] / acrossSquared;
-            influence[0][i] = (shape[i] - shapeMean) / shapeSquared - slopeAlongShape * influence[1][i];
-            if (hasLevel) {
-                influence[2][i] = 1.0 / n - shapeMean * influence[0][i] - slopeMean * influence[1][i];
+        int m = orthogonal.length;
+        double[][] influence = new double[m + 1][residuals.length];
+        for (int i = 0; i < residuals.length; i++) {
+            double byRate = across[i] / acrossSquared;
+            influence[m][i] = byRate;
+            for (int j = m - 1; j >= 0; j--) {
+                double moved = orthogonal[j][i] / squared[j] - slopeAlong[j] * byRate;
+                for (int k = j + 1; k < m; k++) {
+                    moved -= triangle[j][k] * influence[k][i];
+                }
+                influence[j][i] = moved;
             }
         }
         return influence;
     }
 
-    /** The slopes by A, k and B, each with the part along those before it taken out, and of length 1. */
+    /** The columns and the slope by k, each with the part along those before it taken out, and of length 1. */
     double[][] basis() {
-        int n = residuals.length;
-        double[][] basis = new double[hasLevel ? 3 : 2][n];
-        for (int i = 0; i < n; i++) {
-            basis[0][i] = (shape[i] - shapeMean) / Math.sqrt(shapeSquared);
-            basis[1][i] = across[i] / Math.sqrt(acrossSquared);
-            if (hasLevel) {
-                basis[2][i] = 1 / Math.sqrt(n);
-            }
+        int m = orthogonal.length;
+        double[][] basis = new double[m + 1][];
+        for (int j = 0; j < m; j++) {
+            basis[j] = unit(orthogonal[j], squared[j]);
         }
+        basis[m] = unit(across, acrossSquared);
         return basis;
     }
 
     double[] leverages() {
         double[] leverages = new double[residuals.length];
         for (int i = 0; i < leverages.length; i++) {
-            double centred = shape[i] - shapeMean;
-            leverages[i] = (hasLevel ? 1.0 / leverages.length : 0)
-                    + centred * centred / shapeSquared
-                    + across[i] * across[i] / acrossSquared;
+            leverages[i] = across[i] * across[i] / acrossSquared;
+            for (int j = 0; j < squared.length; j++) {
+                leverages[i] += orthogonal[j][i] * orthogonal[j][i] / squared[j];
+            }
         }
         return leverages;
     }
 
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
+    /** {@code xᵀ(JᵀJ)⁻¹x} for the row x that another observation would have: its columns and its slope by k. */
+    double leverageOf(double[] columns, double slope) {
+        int m = squared.length;
+        double[] left = new double[m];
+        double leftOfSlope = slope;
+        double leverage = 0;
+        for (int j = 0; j < m; j++) {
+            left[j] = columns[j];
+            for (int i = 0; i < j; i++) {
+                left[j] -= triangle[i][j] * left[i];
+            }
+            leverage += left[j] * left[j] / squared[j];
+            leftOfSlope -= slopeAlong[j] * left[j];
         }
-        return sum / values.length;
+        return leverage + leftOfSlope * leftOfSlope / acrossSquared;
+    }
+
+    private static double[] unit(double[] vector, double squared) {
+        double length = Math.sqrt(squared);
+        double[] unit = new double[vector.length];
+        for (int i = 0; i < unit.length; i++) {
+            unit[i] = vector[i] / length;
+        }
+        return unit;
+    }
+
+    private static double dot(double[] one, double[] other) {
+        double sum = 0;
+        for (int i = 0; i < one.length; i++) {
+            sum += one[i] * other[i];
+        }
+        return sum;
     }
 }

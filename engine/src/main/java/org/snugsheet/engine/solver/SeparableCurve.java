@@ -1,8 +1,7 @@
 package org.snugsheet.engine.solver;
 
 /**
- * A family of curves with one parameter k that bends them and others that enter straight:
- * {@code f(k) = g(k) + A·φ(k)}, or {@code f(k) = g(k) + A·φ(k) + B} with a free level B.
+ * A family of curves with one nonlinear parameter k and others that enter linearly: {@code f(k) = g(k) + Σ Aⱼ·φⱼ(k)}.
  *
  * <p>A curve keeps no state and can be used by many threads at once.
  */
@@ -16,20 +15,20 @@ public interface SeparableCurve {
     int observations();
 
     /**
-     * Whether the level B is free.
+     * How many parameters A enter linearly.
      *
-     * @return true if it is to be found, false if there is none
+     * @return the number of columns φ, at least one
      */
-    boolean hasLevel();
+    int columns();
 
     /**
-     * Fills in shape and offset, and their slopes by k, one number for each observation.
+     * Fills in the columns and the offset, and their slopes by k. All arrays come filled with zeros.
      *
      * @param rate k
-     * @param shape to be filled: φ
-     * @param shapeSlope to be filled: ∂φ/∂k
-     * @param offset to be filled: g
-     * @param offsetSlope to be filled: ∂g/∂k
+     * @param columns to be filled: φ, one array for each column, with one number for each observation
+     * @param columnSlopes to be filled likewise: ∂φ/∂k
+     * @param offset to be filled: g, one number for each observation
+     * @param offsetSlope to be filled likewise: ∂g/∂k
      */
-    void evaluate(double rate, double[] shape, double[] shapeSlope, double[] offset, double[] offsetSlope);
+    void evaluate(double rate, double[][] columns, double[][] columnSlopes, double[] offset, double[] offsetSlope);
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +33,7 @@ class SlipFinderTest {
      */
     @ParameterizedTest
     @EnumSource(SlipLab.Made.class)
+    @Tag("simulation")
     void slips_are_found_in_their_row(SlipLab.Made made) {
         SplittableRandom random = new SplittableRandom(987_654 + made.name().hashCode());
         int found = 0;
@@ -46,6 +48,7 @@ class SlipFinderTest {
 
     /** What a mend is proposed for has to be the right thing: 95 in a hundred, and nine in ten by chance. */
     @Test
+    @Tag("simulation")
     void skipped_minutes_are_called_so() {
         SplittableRandom random = new SplittableRandom(
                 987_654 + SlipLab.Made.MINUTES_SKIPPED.name().hashCode());
@@ -63,6 +66,7 @@ class SlipFinderTest {
 
     /** At most one clean column in a hundred is accused; of 1500 at most 26 by chance, three standard errors above 15. */
     @Test
+    @Tag("simulation")
     void clean_columns_are_let_alone() {
         SplittableRandom random = new SplittableRandom(13_579);
         int accused = 0;
@@ -104,6 +108,7 @@ class SlipFinderTest {
     }
 
     @RepeatedTest(40)
+    @Tag("simulation")
     void a_later_start_of_the_clock_changes_nothing(RepetitionInfo seed) {
         SlipLab.Typed typed = withSlip(seed);
         List<Entry> later = typed.times().stream()
@@ -114,6 +119,7 @@ class SlipFinderTest {
     }
 
     @RepeatedTest(40)
+    @Tag("simulation")
     void a_clean_column_without_noise_is_clean_whatever_the_law(RepetitionInfo seed) {
         SplittableRandom random = new SplittableRandom(seed.getCurrentRepetition());
         double rate = random.nextDouble(0.01, 0.15);
@@ -153,6 +159,7 @@ class SlipFinderTest {
 
     /** Two readings were typed in each other’s rows. Whatever is said, it quotes numbers that stand there. */
     @RepeatedTest(60)
+    @Tag("simulation")
     void no_reading_is_quoted_that_nobody_typed(RepetitionInfo seed) {
         SplittableRandom random = new SplittableRandom(seed.getCurrentRepetition());
         SlipLab.Typed clean = SlipLab.clean(1, random);

@@ -16,14 +16,21 @@ final class ReferenceCurves {
 
     private ReferenceCurves() {}
 
-    static Curve of(ReferenceSet set) {
+    static NonlinearFit.Formula of(ReferenceSet set) {
+        double[][] x = set.predictors();
         if (set.name().equals("Nelson")) {
-            return nelson(set.predictors());
+            return (i, b, d) -> nelson(x[0][i], x[1][i], b, d);
         }
-        return Curve.at(set.predictors()[0], formula(set.name()));
+        AtPlace formula = formula(set.name());
+        return (i, b, d) -> formula.at(x[0][i], b, d);
     }
 
-    private static Curve.Formula formula(String name) {
+    /** A model at one predictor. */
+    private interface AtPlace {
+        double at(double x, double[] b, double[] d);
+    }
+
+    private static AtPlace formula(String name) {
         return switch (name) {
             case "Misra1a", "BoxBOD" -> ReferenceCurves::saturation;
             case "Misra1b" -> ReferenceCurves::misra1b;
@@ -232,15 +239,11 @@ final class ReferenceCurves {
     }
 
     /** The one set with two predictors: the logarithm of y is fitted. */
-    private static Curve nelson(double[][] x) {
-        return (b, values, slopes) -> {
-            for (int i = 0; i < values.length; i++) {
-                double e = exp(-b[2] * x[1][i]);
-                slopes[i][0] = 1;
-                slopes[i][1] = -x[0][i] * e;
-                slopes[i][2] = b[1] * x[0][i] * e * x[1][i];
-                values[i] = b[0] - b[1] * x[0][i] * e;
-            }
-        };
+    private static double nelson(double time, double temperature, double[] b, double[] d) {
+        double e = exp(-b[2] * temperature);
+        d[0] = 1;
+        d[1] = -time * e;
+        d[2] = b[1] * time * e * temperature;
+        return b[0] - b[1] * time * e;
     }
 }

@@ -1,0 +1,175 @@
+package org.snugsheet.engine.solver;
+
+import java.util.Optional;
+import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem.Evaluation;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.QRDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.linear.SingularMatrixException;
+import org.apache.commons.math3.util.Pair;
+
+/**
+ * Least squares for curves in which several parameters are nonlinear, by Commons Math: the Levenberg–Marquardt method of MINPACK (J. J.
+ * Moré, Lecture Notes in Mathematics 630, Springer 1978, pp. 105–116), then Gauss–Newton steps to the last digits.
+ *
+ * <p>A sum of squares is flat at its minimum: where its values can no longer be told apart in double precision, the parameters may
+ * still be off in the eighth digit. So the last steps are judged by the relative offset of D. M. Bates and D. G. Watts (Technometrics 23
+ * (1981), pp. 179–183), {@code (‖Qᵀr‖/√p) / (‖r − QQᵀr‖/√(n − p))}: how far the minimum is, as a share of the standard errors.
+ *
+ * @param at where the search ended: the parameters, residuals and slopes
+ */
+public record NonlinearFit(Evaluation at) {
+
+    /** How far the first step may go; one that lands on a distant plateau is tried again, shorter. */
+    private static final double[] FIRST_STEPS = {100, 1, 0.1};
+
+    /** When the search may stop. With less, the optimizer reports rounding as failure. */
+    private static final double TOLERANCE = 1e-10;
+
+    /** A hundred-billionth of a standard error: nothing is gained beyond it. */
+    private static final double NEAR_ENOUGH = 1e-11;
+
+    /** A point farther off than a millionth of a standard error is no minimum. */
+    private static final double ACCEPTABLE = 1e-6;
+
+    /** An eighth of a step that still leads away means that only rounding is left. */
+    private static final double SHORTEST = 0.1;
+
+    /** A curve at one observation. */
+    @FunctionalInterface
+    public interface Formula {
+
+        /**
+         * The value, and its slopes.
+         *
+         * @param observation which observation, from 0
+         * @param parameters b, to be read only
+         * @param slopes to be filled: ∂f/∂b
+         * @return f
+         */
+        double at(int observation, double[] parameters, double[] slopes);
+    }
+
+    /**
+     * The nearest curve.
+     *
+     * @param formula the curve
+     * @param observed y, one number for each observation, more than there are parameters
+     * @param start where to begin
+     * @param looks how often each search may ask for the whole curve
+     * @return the fit; empty if no search ends at a minimum that fixes every parameter
+     */
+    public static Optional<NonlinearFit> of(Formula formula, double[] observed, double[] start, int looks) {
+        LeastSquaresProblem problem = new LeastSquaresBuilder()
+                .model(point -> curve(formula, observed.length, point))
+                .target(observed)
+                .start(start)
+                .maxEvaluations(looks)
+                .maxIterations(looks)
+                .build();
+        double rounding = 4 * observed.length * Math.ulp(new ArrayRealVector(observed, false).getNorm());
+        for (double firstStep : FIRST_STEPS) {
+            try {
+                NonlinearFit found = new NonlinearFit(new LevenbergMarquardtOptimizer(
+                                        firstStep, TOLERANCE, TOLERANCE, TOLERANCE, Double.MIN_NORMAL)
+                                .optimize(problem))
+                        .polished(problem);
+                if (found.isMinimum(rounding)) {
+                    return Optional.of(found);
+                }
+            } catch (MathIllegalStateException | SingularMatrixException leadsNowhere) {
+                // The next search begins with a shorter step.
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Pair<RealVector, RealMatrix> curve(Formula formula, int observations, RealVector point) {
+        double[] parameters = point.toArray();
+        double[] values = new double[observations];
+        double[][] slopes = new double[observations][parameters.length];
+        for (int i = 0; i < observations; i++) {
+            values[i] = formula.at(i, parameters, slopes[i]);
+        }
+        return new Pair<>(new ArrayRealVector(values, false), new Array2DRowRealMatrix(slopes, false));
+    }
+
+    private NonlinearFit polished(LeastSquaresProblem problem) {
+        NonlinearFit best = this;
+        double share = 1;
+        while (best.offset() > NEAR_ENOUGH && share > SHORTEST) {
+            RealVector step =
+                    new QRDecomposition(best.at.getJacobian()).getSolver().solve(best.at.getResiduals());
+            RealVector point = best.at.getPoint().add(step.mapMultiply(share));
+            NonlinearFit next = new NonlinearFit(problem.evaluate(point));
+            if (next.offset() < best.offset()) {
+                best = next;
+            } else {
+                // Where the curve bends much, a whole step overshoots each time; half a step does not.
+                share /= 2;
+            }
+        }
+        return best;
+    }
+
+    /** The residuals in coordinates whose first ones lie along the slopes. */
+    private RealVector turned() {
+        return new QRDecomposition(at.getJacobian()).getQT().operate(at.getResiduals());
+    }
+
+    private double along() {
+        return turned().getSubVector(0, at.getPoint().getDimension()).getNorm();
+    }
+
+    private double offset() {
+        RealVector turned = turned();
+        int p = at.getPoint().getDimension();
+        int spare = turned.getDimension() - p;
+        double along = turned.getSubVector(0, p).getNorm();
+        double across = turned.getSubVector(p, spare).getNorm();
+        return along == 0 ? 0 : along / across * Math.sqrt(spare / (double) p);
+    }
+
+    /** Whether the residuals have nothing left along the slopes but rounding, and the slopes are independent. */
+    private boolean isMinimum(double rounding) {
+        return (offset() <= ACCEPTABLE || along() <= rounding) && isDetermined();
+    }
+
+    private boolean isDetermined() {
+        RealMatrix slopes = at.getJacobian();
+        RealMatrix triangle = new QRDecomposition(slopes).getR();
+        double least = slopes.getRowDimension() * Math.ulp(1.0);
+        for (int j = 0; j < slopes.getColumnDimension(); j++) {
+            if (!(Math.abs(triangle.getEntry(j, j))
+                    > least * slopes.getColumnVector(j).getNorm())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * A parameter.
+     *
+     * @param index which one, from 0
+     * @return b
+     */
+    public double parameter(int index) {
+        return at.getPoint().getEntry(index);
+    }
+
+    /**
+     * The sum of the squared residuals.
+     *
+     * @return SSR
+     */
+    public double sumOfSquares() {
+        return at.getCost() * at.getCost();
+    }
+}
