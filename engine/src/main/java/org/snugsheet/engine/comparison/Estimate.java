@@ -5,18 +5,19 @@ import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * What readings say a number is, and how sure they are.
+ * A quantity estimated from readings, with its uncertainty.
  *
  * @param value the estimate, in any unit
  * @param standardError its standard error, in the same unit; zero if it is known without error
- * @param degreesOfFreedom how well the standard error itself is known: readings minus parameters for a fit whose scatter
- *     gave it, infinity if it was known beforehand
- * @param sharedError the standard error of what other estimates got the same way may be off by as well, so that no spread
- *     between them shows it: what rounding to the same marks leaves in jars that cool alike. In the same unit, known
- *     beforehand; zero if there is none
- * @param commonError what one standard error of a cause common to several estimates adds to this one, with its sign, beside
- *     the standard error: the surroundings that all jars stood in, read once. Known beforehand; where two are compared, only
- *     the difference of what the cause does to them counts (JCGM 100:2008, GUM, 5.2.2, correlated input quantities)
+ * @param degreesOfFreedom how well the standard error itself is known: readings minus parameters for a fit whose scatter gave
+ *     it, infinity if it was known in advance
+ * @param sharedError the standard error of an effect that other estimates obtained in the same way may share, so that the
+ *     spread between them does not show it: rounding to the same marks in jars that cool alike. In the same unit, known in
+ *     advance; zero if there is no such effect
+ * @param commonError the change of this estimate, with its sign, caused by one standard error of something common to several
+ *     estimates: the surroundings of all jars, read once. It comes in addition to the standard error and is known in advance.
+ *     Where two estimates are compared, only the difference of the two changes counts (JCGM 100:2008, GUM, 5.2.2, correlated
+ *     input quantities)
  */
 public record Estimate(
         double value, double standardError, double degreesOfFreedom, double sharedError, double commonError) {
@@ -24,8 +25,8 @@ public record Estimate(
     /**
      * An estimate.
      *
-     * @throws InvalidInputException if the value or an error is no finite number, an error is below zero, or the degrees of freedom
-     *     are not above zero
+     * @throws InvalidInputException if the value or an error is not a finite number, a standard error is negative, or the
+     *     degrees of freedom are not positive
      */
     public Estimate {
         Require.finite(value);
@@ -42,11 +43,11 @@ public record Estimate(
     }
 
     /**
-     * An estimate whose errors are its own.
+     * An estimate that has no errors in common with others.
      *
      * @param value the estimate
      * @param standardError its standard error
-     * @param degreesOfFreedom how well that is known
+     * @param degreesOfFreedom the degrees of freedom of the standard error
      * @throws InvalidInputException as above
      */
     public Estimate(double value, double standardError, double degreesOfFreedom) {
@@ -54,7 +55,7 @@ public record Estimate(
     }
 
     /**
-     * The standard error together with what a common cause adds, {@code √(s² + c²)} (JCGM 100:2008, 5.1.2).
+     * The standard error combined with the common error, {@code √(s² + c²)} (JCGM 100:2008, 5.1.2).
      *
      * @return the combined standard error, in the unit of the value
      */
@@ -63,21 +64,21 @@ public record Estimate(
     }
 
     /**
-     * The same estimate where the cause is common to no other one: then its error is one like the others. Degrees of freedom
-     * by Welch and Satterthwaite (JCGM 100:2008, G.4.1), infinite for what is known beforehand.
+     * The same estimate where nothing else shares the common error, so that it is an error like the others. Degrees of
+     * freedom by Welch and Satterthwaite (JCGM 100:2008, G.4.1), infinite for an error known in advance.
      *
-     * @return an estimate with the combined error and nothing in common
+     * @return an estimate with the combined error and no common error
      */
     public Estimate onItsOwn() {
         return with(commonError, 0);
     }
 
     /**
-     * The same estimate for any jar wrapped like this one, if such jars differ.
+     * The same estimate for any jar wrapped like this one, where such jars differ.
      *
-     * @param share the standard deviation between jars wrapped alike, as a share of the value; known beforehand, zero or more
+     * @param share the standard deviation between jars wrapped alike, as a share of the value; known in advance, zero or more
      *     and below 1
-     * @return an estimate with that counted in
+     * @return an estimate that includes this spread
      * @throws InvalidInputException if the share does not lie between 0 and 1
      */
     public Estimate withSpread(double share) {
@@ -98,7 +99,7 @@ public record Estimate(
     }
 
     /**
-     * Where the truth lies: {@code value ± √((t·s)² + (z·c)²)} with Student’s t for the standard error s (see the NIST/SEMATECH
+     * Confidence limits: {@code value ± √((t·s)² + (z·c)²)} with Student’s t for the standard error s (see the NIST/SEMATECH
      * e-Handbook of Statistical Methods, section 1.3.5.2) and the normal quantile z for the common error c.
      *
      * @param confidence how often such limits hold the truth, such as 0.95
@@ -116,5 +117,11 @@ public record Estimate(
         return commonError == 0
                 ? own
                 : Math.hypot(own, StudentT.quantile(confidence, Double.POSITIVE_INFINITY) * commonError);
+    }
+
+    /** Such as {@code 0.03000 ± 0.00040}, with the combined error. */
+    @Override
+    public String toString() {
+        return Plain.withError(value, combinedError());
     }
 }

@@ -5,20 +5,20 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * Which ratios two estimates allow.
+ * The ratios that two estimates allow.
  *
  * <p>E. C. Fieller, Some problems in interval estimation, Journal of the Royal Statistical Society B 16 (1954), 175–185: a
- * ratio ρ is allowed if {@code first − ρ·second} does not differ from zero by more than its error, {@code |a − ρ·b| ≤
- * t·√(s_a² + ρ²·s_b²)}. Here the degrees of freedom of t belong to the ρ that is tried, by {@link Welch}, so that ρ = 1 is
- * allowed exactly when Welch’s test does not tell the two apart (so, too, A. C. Tamhane and B. R. Logan, Journal of
- * Biopharmaceutical Statistics 14 (2004), 843–856).
+ * ratio ρ is allowed if {@code first − ρ·second} does not differ from zero by more than its error,
+ * {@code |a − ρ·b| ≤ t·√(s_a² + ρ²·s_b²)}. Here the degrees of freedom of t are those of the ratio ρ under test, by
+ * {@link Welch}, so that ρ = 1 is allowed exactly when Welch’s test does not separate the two (as in A. C. Tamhane and B. R.
+ * Logan, Journal of Biopharmaceutical Statistics 14 (2004), 843–856).
  *
- * <p>A ratio is looked at as a direction, ρ = tan φ in suitable units, from 0 (the first does not cool) to a right angle
- * (the second does not). So there are no special cases: if the second may be zero, the right angle is allowed, and there
- * is no upper limit.
+ * <p>A ratio is treated as a direction, ρ = tan φ in suitable units, from 0 (the first does not cool) to a right angle (the
+ * second does not). So there are no special cases: if the second may be zero, the right angle is allowed, and there is no
+ * upper limit.
  *
- * <p>With one or two degrees of freedom the allowed ratios can lie in two pieces, since t grows towards both ends; the
- * interval then reaches over both. So it is looked for from both ends inwards, in steps, and the last step is refined.
+ * <p>With one or two degrees of freedom the allowed ratios can lie in two pieces, since t grows toward both ends; the
+ * interval then covers both. So it is searched in steps from both ends inward, and the last step is refined.
  */
 final class Fieller {
 
@@ -77,7 +77,7 @@ final class Fieller {
         double lowest = ratio(low == 0 ? 0 : limit(angles[low - 1], angles[low]));
         double highest = ratio(high == end ? RIGHT_ANGLE : limit(angles[high + 1], angles[high]));
         if (isWithin()) {
-            // Rounding must not put the estimate outside when there is hardly any error.
+            // Rounding must not exclude the estimate where there is hardly any error.
             double ratio = first.value() / second.value();
             return new Interval(Math.min(lowest, ratio), Math.max(highest, ratio));
         }
@@ -88,7 +88,7 @@ final class Fieller {
         return 0 < estimated && estimated < RIGHT_ANGLE;
     }
 
-    /** Where to look, rising. One of these is allowed: the estimate, or an end if an estimate is below zero. */
+    /** The directions to try, in rising order. One of them is allowed: the estimate, or an end if an estimate is negative. */
     private double[] angles() {
         double[] angles = new double[STEPS + 2];
         for (int i = 0; i <= STEPS; i++) {

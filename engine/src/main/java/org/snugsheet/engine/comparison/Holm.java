@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 
 /**
- * Holm’s step-down: many tests at once, without claiming anything false more often than one test would.
+ * Holm’s step-down procedure: many tests at once, with no more false claims than a single test would make.
  *
- * <p>S. Holm, A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6 (1979), 65–70.
- * Of k p values the smallest counts k times, the next k − 1 times, and so on, none less than the one before and none more
- * than 1. Those that then stay below the level are claimed. It needs no independence.
+ * <p>S. Holm, A simple sequentially rejective multiple test procedure, Scandinavian Journal of Statistics 6 (1979), 65–70. Of
+ * k p values the smallest counts k times, the next k − 1 times, and so on, none less than the one before and none more than
+ * 1. Those that then stay below the level are claimed. The tests need not be independent.
  */
 final class Holm {
 

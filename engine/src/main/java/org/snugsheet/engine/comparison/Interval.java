@@ -4,10 +4,10 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * Two limits between which something lies, with a confidence that whoever made it knows.
+ * Two limits between which a quantity lies; the caller knows with which confidence.
  *
- * @param low the lower limit; minus infinity if there is none
- * @param high the upper limit, not below the lower; infinity if there is none
+ * @param low the lower limit; minus infinity if there is no limit
+ * @param high the upper limit, not below the lower; infinity if there is no limit
  */
 public record Interval(double low, double high) {
 
@@ -33,6 +33,18 @@ public record Interval(double low, double high) {
      */
     public boolean contains(double value) {
         return low <= value && value <= high;
+    }
+
+    /** Such as {@code 1.42 to 1.58}, {@code at least 1.42}, {@code at most 1.58}. */
+    @Override
+    public String toString() {
+        if (isBounded()) {
+            return Plain.number(low) + " to " + Plain.number(high);
+        }
+        if (Double.isInfinite(low)) {
+            return Double.isInfinite(high) ? "without limits" : "at most " + Plain.number(high);
+        }
+        return "at least " + Plain.number(low);
     }
 
     /**

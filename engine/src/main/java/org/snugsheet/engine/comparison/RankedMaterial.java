@@ -10,7 +10,7 @@ package org.snugsheet.engine.comparison;
 public record RankedMaterial(int place, String name, ReplicateGroup jars) {
 
     /**
-     * Its cooling constant.
+     * The cooling constant of the material.
      *
      * @return the estimate for limits of 95 %
      */

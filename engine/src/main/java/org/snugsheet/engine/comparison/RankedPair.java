@@ -3,15 +3,15 @@ package org.snugsheet.engine.comparison;
 import org.snugsheet.engine.InvalidInputException;
 
 /**
- * Two materials of a {@link Ranking} set against each other.
+ * Two materials of a {@link Ranking} compared with each other.
  *
  * @param better the one that cools slower, by its estimate
  * @param worse the other
  * @param ratio how many times slower the better one cools
- * @param confidence that of the {@link #interval}, such that in at least 95 % of tables the intervals of all pairs hold
- *     the truth together: 1 − 0.05/k for k pairs (Bonferroni)
+ * @param confidence that of the {@link #interval}, chosen so that in at least 95 % of tables the intervals of all pairs hold
+ *     the truth simultaneously: 1 − 0.05/k for k pairs (Bonferroni)
  * @param p how often chance alone would make two like materials differ as much, by Welch’s test
- * @param adjustedP the same when all pairs of the table are looked at, by Holm’s step-down
+ * @param adjustedP the same adjusted for all pairs of the table, by Holm’s step-down
  */
 public record RankedPair(
         RankedMaterial better, RankedMaterial worse, Ratio ratio, double confidence, double p, double adjustedP) {
@@ -26,7 +26,7 @@ public record RankedPair(
     }
 
     /**
-     * How many times slower the better one cools, with limits that hold for all pairs of the table together. Holm’s
+     * How many times slower the better one cools, with limits that hold simultaneously for all pairs of the table. Holm’s
      * step-down sees a little more than these limits do: a pair may be separated though its limits reach 1.
      *
      * @return the limits; the upper one may be infinite

@@ -6,15 +6,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * Materials in order, the one that keeps warmest longest (cools slowest) first.
+ * Materials in order, the one that cools slowest first.
  *
- * <p>Every two materials are compared by Welch’s test, and the p values adjusted by Holm’s step-down, so that in the whole
- * table a difference that is not there is claimed in at most 5 % of tables. Two materials whose adjusted p is not above 0.05
- * are <em>separated</em>.
+ * <p>Every two materials are compared by Welch’s test, and the p values adjusted by Holm’s step-down, so that a false
+ * difference is claimed in at most 5 % of tables. Two materials whose adjusted p is not above 0.05 are <em>separated</em>.
  *
  * <p><b>Places.</b> From the best down, a material shares the place of those just above it if it is separated from none of
  * them; otherwise it opens a new place, whose number is one more than the materials above it (1, 1, 3). So materials on
@@ -49,8 +49,8 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
     }
 
     /**
-     * Ranks jars so that a material with one jar is judged as a material: another jar wrapped like it would differ. Where there are
-     * several jars, how much they differ is seen, and the share is not asked for.
+     * Ranks jars so that even a material with a single jar is judged as a material: another jar with the same wrap would
+     * differ. Where there are several jars, their spread is observed, and the share is not used.
      *
      * @param jars the jars in any order, from independent readings
      * @param spread the standard deviation between jars wrapped alike, as a share of their constant
@@ -129,7 +129,7 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
         return candidates;
     }
 
-    /** Where the pair stands when pairs are listed row by row. */
+    /** The index of the pair in the list of pairs, row by row. */
     private static int index(int better, int worse, int n) {
         return better * (2 * n - better - 1) / 2 + worse - better - 1;
     }
@@ -139,7 +139,7 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
      *
      * @param one the position of a material, from 0 for the best
      * @param other that of another
-     * @return the pair, the better one first whichever was named first
+     * @return the pair, the better one first in either order of the arguments
      */
     public RankedPair pair(int one, int other) {
         int n = materials.size();
@@ -163,5 +163,13 @@ public record Ranking(List<RankedMaterial> materials, List<RankedPair> pairs) {
             }
         }
         return others;
+    }
+
+    /** One line for each material, such as {@code 1. wool: 0.02000 ± 0.00030}. */
+    @Override
+    public String toString() {
+        return materials.stream()
+                .map(material -> material.place() + ". " + material.name() + ": " + material.estimate())
+                .collect(Collectors.joining("\n"));
     }
 }

@@ -6,19 +6,19 @@ import org.snugsheet.engine.Problem;
 /**
  * How many times slower the second jar cools than the first: the first cooling constant divided by the second.
  *
- * <p>The two estimates are independent but for what one {@linkplain Estimate#commonError() common cause} does to both. Above
- * 1 the second is slower.
+ * <p>The two estimates are independent except for the {@linkplain Estimate#commonError() common error}. Above 1 the second is
+ * slower.
  *
- * @param first the estimate above the line
- * @param second the estimate below the line
+ * @param first the numerator
+ * @param second the denominator
  */
 public record Ratio(Estimate first, Estimate second) {
 
     /**
-     * Whether one number can be given: the second is above its own standard error. Otherwise it may as well be zero, and
-     * the ratio anything; {@link #interval} still says what is known.
+     * Whether the ratio has a value: the second is above its own standard error. Otherwise it could be zero and the ratio
+     * anything; {@link #interval} still gives limits.
      *
-     * @return whether {@link #value} and {@link #standardError} answer
+     * @return whether {@link #value} and {@link #standardError} are available
      */
     public boolean isDefined() {
         return second.value() > second.combinedError();
@@ -27,8 +27,8 @@ public record Ratio(Estimate first, Estimate second) {
     /**
      * The ratio of the two values.
      *
-     * @return how many times; a little below zero if the first is
-     * @throws InvalidInputException if it is not {@linkplain #isDefined() tellable}
+     * @return how many times; slightly negative if the first is
+     * @throws InvalidInputException if it is not {@linkplain #isDefined() defined}
      */
     public double value() {
         if (!isDefined()) {
@@ -38,12 +38,12 @@ public record Ratio(Estimate first, Estimate second) {
     }
 
     /**
-     * The standard error of the ratio to first order, {@code √(s_a² + ρ²·s_b² + (c_a − ρ·c_b)²)/b} with the common errors c (the
-     * law of propagation of uncertainty, JCGM 100:2008, 5.1.2 and 5.2.2). It is for showing: limits from it would be too narrow above and too wide below, so {@link
-     * #interval} does not use it.
+     * The standard error of the ratio to first order, {@code √(s_a² + ρ²·s_b² + (c_a − ρ·c_b)²)/b} with the common errors c
+     * (the law of propagation of uncertainty, JCGM 100:2008, 5.1.2 and 5.2.2). It is for display: limits from it would be too
+     * narrow above and too wide below, so {@link #interval} does not use it.
      *
      * @return the standard error
-     * @throws InvalidInputException if the ratio is not {@linkplain #isDefined() tellable}
+     * @throws InvalidInputException if the ratio is not {@linkplain #isDefined() defined}
      */
     public double standardError() {
         double ratio = value();
@@ -52,12 +52,12 @@ public record Ratio(Estimate first, Estimate second) {
     }
 
     /**
-     * Where the true ratio lies, by Fieller’s theorem with Welch’s degrees of freedom to the second order (Fieller
-     * 1954, Welch 1947, Aspin 1948; the references stand with the classes that do it).
+     * Confidence limits of the ratio, by Fieller’s theorem with Welch’s degrees of freedom to the second order (Fieller 1954,
+     * Welch 1947, Aspin 1948; see the classes that implement it for the references).
      *
-     * <p>No jar warms itself, so the limits lie between zero and infinity. If the second may be zero, the upper limit is
-     * infinite: “at least so many times slower”. If both may be, the interval is everything. The {@link #value} lies
-     * within, unless it is below zero.
+     * <p>No jar moves away from its surroundings by itself, so the limits lie between zero and infinity. If the second may be
+     * zero, the upper limit is infinite: “at least so many times slower”. If both may be, the interval is everything. The
+     * {@link #value} lies within, unless it is below zero.
      *
      * @param confidence how often such limits hold the truth, such as 0.95
      * @return the limits, from 0 to infinity at most
@@ -70,7 +70,7 @@ public record Ratio(Estimate first, Estimate second) {
 
     /**
      * How often chance alone would make two jars that cool alike differ as much as these: the two-sided p value of Welch’s
-     * test, kept on the safe side.
+     * test, on the conservative side.
      *
      * @return p, from 0 to 1; small when they differ
      */
@@ -95,5 +95,11 @@ public record Ratio(Estimate first, Estimate second) {
      */
     public Ratio inverse() {
         return new Ratio(second, first);
+    }
+
+    /** Such as {@code 1.500 ± 0.030}. */
+    @Override
+    public String toString() {
+        return isDefined() ? Plain.withError(value(), standardError()) : "not defined";
     }
 }

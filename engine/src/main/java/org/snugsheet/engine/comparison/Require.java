@@ -3,7 +3,7 @@ package org.snugsheet.engine.comparison;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
-/** The checks at the door of this package. */
+/** Checks of arguments in this package. */
 final class Require {
 
     private Require() {}

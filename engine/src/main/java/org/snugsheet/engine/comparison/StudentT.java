@@ -5,12 +5,12 @@ import org.apache.commons.math3.distribution.RealDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /**
- * Student’s t distribution with any number of degrees of freedom above zero, whole or not; the normal one for infinity.
- * Source: Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908), 1–25.
+ * Student’s t distribution for any positive number of degrees of freedom, integer or not; the normal distribution for
+ * infinity. Source: Student (W. S. Gosset), The probable error of a mean, Biometrika 6 (1908), 1–25.
  */
 public final class StudentT {
 
-    /** Beyond this the normal distribution is nearer than the rounding of Commons Math’s t: both are off by 1e−8. */
+    /** Beyond this the normal distribution is closer than the rounding of Commons Math’s t; both are off by 1e−8. */
     private static final double AS_GOOD_AS_NORMAL = 1e8;
 
     private static final double QUANTILE_ACCURACY = 1e-13;
@@ -43,7 +43,7 @@ public final class StudentT {
     private StudentT() {}
 
     /**
-     * How many standard errors on either side hold the truth with this confidence.
+     * The number of standard errors on either side that holds the truth with this confidence.
      *
      * @param confidence such as 0.95
      * @param degreesOfFreedom above zero; infinite for the normal distribution
@@ -54,7 +54,7 @@ public final class StudentT {
     }
 
     /**
-     * How many standard errors on either side chance passes this often.
+     * The number of standard errors that is exceeded this often by chance, on either side.
      *
      * @param level such as 0.05
      * @param degreesOfFreedom above zero; infinite for the normal distribution
@@ -67,7 +67,7 @@ public final class StudentT {
     }
 
     private static double search(double level, double degreesOfFreedom) {
-        // From the lower tail: near 1 a double has no room for the small difference.
+        // From the lower tail: near 1 a double cannot represent the small difference.
         return -distribution(degreesOfFreedom).inverseCumulativeProbability(level / 2);
     }
 
@@ -80,7 +80,7 @@ public final class StudentT {
     }
 
     private static RealDistribution distribution(double degreesOfFreedom) {
-        // No random numbers are ever drawn from these, so no generator is made for them.
+        // No random numbers are drawn from these, so they get no generator.
         return degreesOfFreedom < AS_GOOD_AS_NORMAL
                 ? new TDistribution(null, degreesOfFreedom, QUANTILE_ACCURACY)
                 : new NormalDistribution(null, 0, 1);

@@ -1,46 +1,48 @@
 package org.snugsheet.engine.comparison;
 
 /**
- * Whether two estimates with errors of different size may be equal.
+ * Tests whether two estimates with different errors may be equal.
  *
  * <p>B. L. Welch, The generalization of “Student’s” problem when several different population variances are involved,
- * Biometrika 34 (1947), 28–35: the difference over its standard error is taken for a Student’s t, with the degrees of
+ * Biometrika 34 (1947), 28–35: the difference divided by its standard error is treated as Student’s t, with the degrees of
  * freedom of F. E. Satterthwaite, An approximate distribution of estimates of variance components, Biometrics Bulletin 2
- * (1946), 110–114: {@code 1/ν = c₁²/ν₁ + c₂²/ν₂}, where c₁ and c₂ are the shares of the two in the variance of the difference.
+ * (1946), 110–114: {@code 1/ν = c₁²/ν₁ + c₂²/ν₂}, where c₁ and c₂ are the shares of the two in the variance of the
+ * difference.
  *
- * <p>That is the first order of Welch’s series. With few degrees of freedom it is too sure where the estimate that is known
- * worse also counts more: the shares are estimates themselves. His second order (the same paper; A. A. Aspin, Biometrika 35
- * (1948), 88–96), set beside the series of Student’s t, adds {@code β·c₁c₂·(c₁/ν₁ − c₂/ν₂)² − 2·Σc²(1 − c)/ν²} to 1/ν, with
- * {@code β = 2(3 + ξ²)(1 + 2ξ²)/(3(1 + ξ²))} and ξ the normal quantile of the level. The first of the two terms is taken; the
- * second, which would only make the test bolder, is left out. ν is never less than the smaller of ν₁ and ν₂, with which the
- * test is safe whatever the errors (M. R. Mickey and M. B. Brown, Annals of Mathematical Statistics 37 (1966), 639–642).
+ * <p>That is the first order of Welch’s series. With few degrees of freedom it is too confident where the less well-known
+ * estimate also has the larger share, because the shares are estimates themselves. His second order (the same paper; A. A.
+ * Aspin, Biometrika 35 (1948), 88–96), compared with the series of Student’s t, adds
+ * {@code β·c₁c₂·(c₁/ν₁ − c₂/ν₂)² − 2·Σc²(1 − c)/ν²} to 1/ν, with {@code β = 2(3 + ξ²)(1 + 2ξ²)/(3(1 + ξ²))} and ξ the normal
+ * quantile of the level. The first of the two terms is used; the second, which would only make the test less strict, is left
+ * out. ν is never less than the smaller of ν₁ and ν₂, with which the test is conservative whatever the errors (M. R. Mickey
+ * and M. B. Brown, Annals of Mathematical Statistics 37 (1966), 639–642).
  *
- * <p>What a {@linkplain Estimate#commonError() common cause} does to the difference is a third part of its variance, known
- * beforehand: in the series it has infinitely many degrees of freedom.
+ * <p>The {@linkplain Estimate#commonError() common error} is a third part of the variance of the difference, known in
+ * advance: in the series it has infinitely many degrees of freedom.
  *
- * <p>So at the 5 % level a difference that is not there is claimed at most 5.0 % of the time, whatever the two errors and from
- * {@value #FEWEST} degrees of freedom on: no simulation, but an integral, which WelchSizeTest does. Below {@value #FEWEST} the
- * better-known error counts as no better known than the other, which keeps the promise there. Two or three jars of one
- * material against many of another are such a case.
+ * <p>So at the 5 % level a false difference is claimed at most 5.0 % of the time, whatever the two errors, for
+ * {@value #FEWEST} and more degrees of freedom: this is not a simulation but an integral, which WelchSizeTest evaluates.
+ * Below {@value #FEWEST} the better-known error is treated as no better known than the other, which keeps the level. Two or
+ * three jars of one material against many of another are such a case.
  *
- * <p>At the stricter levels that Holm’s step-down asks for, the series stops too soon where one error is known much worse than
- * the other. There β counts {@code 1 + }{@value #UNEVEN}{@code ·(1/ν_min)·(1/ν_min − 1/ν_max)·(0.05/level − 1)} times. No
- * theory gives that factor: it is the simplest found that brings the integral down to the level (within a ninth of it down to
- * 0.05/28, the strictest of eight materials), leaves the 5 % level as it is, and leaves errors known alike as they are. See
- * engine/docs/comparison-coverage.md.
+ * <p>At the stricter levels that Holm’s step-down asks for, the series is too short where one error is known much less well
+ * than the other. There β counts {@code 1 + }{@value #UNEVEN}{@code ·(1/ν_min)·(1/ν_min − 1/ν_max)·(0.05/level − 1)} times.
+ * No theory gives that factor: it is the simplest found that brings the integral down to the level (within a ninth of it down
+ * to 0.05/28, the strictest of eight materials), leaves the 5 % level as it is, and leaves errors known alike as they are.
+ * See engine/docs/comparison-coverage.md.
  */
 final class Welch {
 
-    /** Below this the series has nothing to say any more. */
+    /** Below this the series is no longer valid. */
     static final int FEWEST = 3;
 
-    /** Beyond this level the normal quantile is not followed: a double has no room for it. */
+    /** Beyond this level the normal quantile is not computed, since a double cannot represent it. */
     private static final double STRICTEST = 1e-12;
 
-    /** How much more careful the test gets at strict levels where one error is known worse than the other. */
+    /** How much stricter the test gets at strict levels where one error is known less well than the other. */
     private static final double UNEVEN = 6;
 
-    /** The level down to which the second order is enough. */
+    /** The level down to which the second order is sufficient. */
     private static final double USUAL = 0.05;
 
     private static final double USUAL_BETA = beta(USUAL);
@@ -67,10 +69,10 @@ final class Welch {
     }
 
     /**
-     * The two compared.
+     * Compares two estimates.
      *
-     * @param scale what the first is multiplied by
-     * @param otherScale what the other is multiplied by
+     * @param scale the factor of the first
+     * @param otherScale the factor of the other
      */
     static Welch of(double scale, Estimate first, double otherScale, Estimate other) {
         double difference = scale * first.value() - otherScale * other.value();
@@ -85,7 +87,7 @@ final class Welch {
         }
         double fewest = Math.min(nu, otherNu);
         boolean few = fewest < FEWEST;
-        // Ratios of errors, so that no fourth power is lost.
+        // Ratios of errors, so that no fourth power underflows.
         double share = error / both;
         double otherShare = otherError / both;
         return new Welch(
@@ -109,13 +111,13 @@ final class Welch {
         return freedom;
     }
 
-    /** The difference over its standard error. */
+    /** The difference divided by its standard error. */
     double t() {
         return t;
     }
 
     /**
-     * Whether the two may be equal, as far as a test at this level can tell.
+     * Whether the two may be equal, according to a test at this level.
      *
      * @param level such as 0.05
      * @param beta the {@linkplain #beta factor} of that level
@@ -131,7 +133,7 @@ final class Welch {
         return 2 * (3 + square) * (1 + 2 * square) / (3 * (1 + square));
     }
 
-    /** The level at which a test would just allow it: the stricter the level, the larger is its tail, so there is one. */
+    /** The level at which a test would just allow it. There is one, because the tail grows as the level gets stricter. */
     private double p() {
         double high = StudentT.twoSided(t, fewest);
         double low = Math.max(StudentT.twoSided(t, freedom), Double.MIN_NORMAL);

@@ -8,6 +8,7 @@ import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Time;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Graduation;
@@ -16,20 +17,20 @@ import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
 /**
- * What differs between two jars besides what they are wrapped in, and by what factor that alone would change the first jar’s rate
- * over the second’s.
+ * The differences between two jars other than their wraps, and the factor by which each alone would change the ratio of the
+ * first jar’s rate to the second’s.
  *
- * <p>Still air takes heat in proportion to θ^1.25, where θ is the difference to the surroundings ({@link
- * org.snugsheet.engine.cooling.FreeConvection}), so that a jar which is warmer or read for less time seems to cool faster. How
- * much is worked out on two bare jars that differ in this one thing: both follow {@code θ = A·(1 + k·t/4)^(−4)} with k as A^¼,
- * both are read without error at the times of the class, and both are fitted as the class’s jars are. A wrap makes the bias
- * smaller. Jars of one shape have a surface that grows with {@code V^⅔}, so {@code k = h·A/C} goes with {@code V^−⅓} (Incropera
- * and DeWitt, section 5.1). What lids do is worked out in {@link LidBias}; a wrap makes that bias larger.
+ * <p>Still air takes heat in proportion to θ^1.25, where θ is the difference to the surroundings
+ * ({@code FreeConvection} in {@code org.snugsheet.engine.cooling}), so that a jar which is warmer or read for less time seems to cool
+ * faster. The size of that bias is computed for two bare jars that differ only in this respect: both follow
+ * {@code θ = A·(1 + k·t/4)^(−4)} with k as A^¼, both are read without error at the times of the class, and both are fitted as
+ * the class’s jars are. A wrap makes the bias smaller. Jars of one shape have a surface that grows with {@code V^⅔}, so
+ * {@code k = h·A/C} goes with {@code V^−⅓} (Incropera and DeWitt, section 5.1). The bias of lids is computed in
+ * {@link LidBias}; a wrap makes it larger.
  */
 public final class FairTest {
 
     private static final double POWER = 0.25;
-    private static final double SECONDS_PER_MINUTE = 60;
     private static final Graduation FINE = Graduation.of(1e-6, Scale.CELSIUS);
 
     private FairTest() {}
@@ -42,7 +43,7 @@ public final class FairTest {
         SURROUNDINGS,
         /** How long the jars were read, in minutes. */
         TIMES,
-        /** The water, in millilitres. */
+        /** The water, in milliliters. */
         VOLUME,
         /** The heat that goes through the lid, in watts. */
         LID
@@ -52,17 +53,17 @@ public final class FairTest {
      * One difference.
      *
      * @param kind what differs
-     * @param first the first jar’s value, in degrees of the scale, minutes, millilitres or watts
+     * @param first the first jar’s value, in degrees of the scale, minutes, milliliters or watts
      * @param second the second jar’s
-     * @param factor by what it alone multiplies the ratio of the rates, first over second; 1 is fair
+     * @param factor the factor by which it alone changes the ratio of the rates, first over second; 1 is fair
      * @param matters whether that is more than the standard error of the ratio
      */
     public record Difference(Kind kind, double first, double second, double factor, boolean matters) {
 
         /**
-         * By how much the ratio is off.
+         * The bias of the ratio.
          *
-         * @return per cent, positive if the first jar seems to cool faster for it
+         * @return percent, positive if it makes the first jar seem to cool faster
          */
         public double percent() {
             return 100 * (factor - 1);
@@ -74,14 +75,14 @@ public final class FairTest {
      *
      * @param first the fit of the first jar
      * @param second the fit of the second jar
-     * @param volumes their amounts of water, or an empty list if nobody measured them
-     * @param lids their lids, or an empty list if nobody says
+     * @param volumes their amounts of water, or an empty list if they were not measured
+     * @param lids their lids, or an empty list if unknown
      * @return start, surroundings and times, and volume and lid if they were given
      * @throws org.snugsheet.engine.InvalidInputException if the jars cannot be compared at all
      */
     public static List<Difference> of(CoolingFit first, CoolingFit second, List<Volume> volumes, List<Lid> lids) {
         Scale scale = first.readings().scale();
-        // Only one reading of the surroundings errs alike for both.
+        // Only a single reading of the surroundings has the same error for both.
         boolean readOnce = first.model().equals(second.model());
         Ratio ratio = readOnce
                 ? new Ratio(first.conservativeEstimate(), second.conservativeEstimate())
@@ -113,8 +114,8 @@ public final class FairTest {
                 error));
         found.add(difference(
                 Kind.TIMES,
-                first.readings().span() / SECONDS_PER_MINUTE,
-                second.readings().span() / SECONDS_PER_MINUTE,
+                first.readings().span() / Time.SECONDS_PER_MINUTE,
+                second.readings().span() / Time.SECONDS_PER_MINUTE,
                 usual.read(first, start - room) / usual.read(second, start - room),
                 error));
         if (volumes.size() == 2) {
@@ -132,12 +133,12 @@ public final class FairTest {
     }
 
     /**
-     * By how much the ratio would be off if the first jar stood open and the second under a thin lid.
+     * The bias of the ratio if the first jar were open and the second had a thin lid.
      *
      * @param first the fit of the first jar
      * @param second the fit of the second jar
-     * @param volumes their amounts of water, or an empty list if nobody measured them
-     * @return per cent; nothing for cold water in a warm room that evaporates more than it takes up
+     * @param volumes their amounts of water, or an empty list if they were not measured
+     * @return percent; empty for cold water in a warm room that evaporates more than it takes up
      */
     public static Optional<Double> percentIfOneStoodOpen(CoolingFit first, CoolingFit second, List<Volume> volumes) {
         return LidBias.of(first, second, volumes).factor(Lid.OPEN, Lid.BARE).map(factor -> 100 * (factor - 1));
@@ -155,14 +156,17 @@ public final class FairTest {
      */
     private record Bare(double rate, double usual) {
 
-        /** The constant found if it began that much warmer than its surroundings and were read at the times of another jar. */
+        /**
+         * The constant found if the jar started that much warmer than its surroundings and were read at the times of another
+         * jar.
+         */
         double read(CoolingFit times, double above) {
             List<Entry> minutes = new ArrayList<>();
             List<Entry> readings = new ArrayList<>();
             double constant = rate * Math.pow(Math.abs(above / usual), POWER);
             double first = times.readings().first().seconds();
             for (Reading reading : times.readings().all()) {
-                double passed = (reading.seconds() - first) / SECONDS_PER_MINUTE;
+                double passed = (reading.seconds() - first) / Time.SECONDS_PER_MINUTE;
                 minutes.add(Entry.of(passed));
                 readings.add(Entry.of(above * Math.pow(1 + constant * passed / 4, -4)));
             }

@@ -9,18 +9,19 @@ import org.snugsheet.engine.jar.Jar;
 import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.quantity.Time;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 
 /**
- * What two lids do to the ratio of two rates.
+ * The effect of two lids on the ratio of two rates.
  *
- * <p>Side, lid and base lose heat side by side (ISO 6946:2017, 6.7.2). How much the readings show of all of it is {@code k·C·θ},
- * with k the mean of both rates; how much of that goes through a lid is worked out at the mean temperatures of the readings.
- * What is left goes through side and base, and is the same for both jars if they differ in their lids alone: the ratio of
- * their rates is then that of {@code rest + lid}. The better the wrap, the more the lid matters. Jars are taken to be of one
- * shape: {@link #USUAL_RADIUS} wide inside at {@link #USUAL_VOLUME}, filled with the mean of the volumes if they are given
- * (common practice, no source).
+ * <p>Side, lid and base lose heat in parallel (ISO 6946:2017, 6.7.2). The readings show the total {@code k·C·θ}, with k the
+ * mean of both rates; the part through a lid is computed at the mean temperatures of the readings. The rest goes through side
+ * and base and is the same for both jars if they differ only in their lids: the ratio of their rates is then that of
+ * {@code rest + lid}. The better the wrap, the more the lid matters. Jars are assumed to have one shape:
+ * {@link #USUAL_RADIUS} wide inside at {@link #USUAL_VOLUME}, filled with the mean of the volumes if they are given (common
+ * practice, no source).
  */
 final class LidBias {
 
@@ -28,8 +29,6 @@ final class LidBias {
     static final Volume USUAL_VOLUME = Volume.of(250, Unit.MILLILITRE);
 
     static final Length USUAL_RADIUS = new Length(0.035);
-
-    private static final double SECONDS_PER_MINUTE = 60;
 
     private final Jar jar;
     private final Temperature water;
@@ -51,7 +50,7 @@ final class LidBias {
         Temperature water = new Temperature((middle(first) + middle(second)) / 2);
         Temperature air = new Temperature(
                 (first.surroundings().celsius() + second.surroundings().celsius()) / 2);
-        double rate = (first.constant().perMinute() + second.constant().perMinute()) / 2 / SECONDS_PER_MINUTE;
+        double rate = (first.constant().perMinute() + second.constant().perMinute()) / 2 / Time.SECONDS_PER_MINUTE;
         double capacity = WaterBody.of(held, water).heatCapacity().joulesPerKelvin();
         return new LidBias(
                 Jar.holding(held, radius),
@@ -66,9 +65,9 @@ final class LidBias {
     }
 
     /**
-     * By what the lids alone multiply the ratio of the rates, first over second.
+     * The factor by which the lids alone change the ratio of the rates, first over second.
      *
-     * @return nothing for cold water in a warm room that evaporates more than it takes up, or where a surface would be ice
+     * @return empty for cold water in a warm room that evaporates more than it takes up, or where a surface would be ice
      */
     Optional<Double> factor(Lid first, Lid second) {
         double sign = Math.signum(water.minus(air).kelvins());
@@ -78,7 +77,7 @@ final class LidBias {
             one = sign * watts(first);
             two = sign * watts(second);
         } catch (InvalidInputException refusal) {
-            // The other differences can be told all the same.
+            // The other differences are reported all the same.
             return Optional.empty();
         }
         double rest = Math.max(0, sign * shown - (one + two) / 2);

@@ -9,33 +9,33 @@ import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.cooling.FittedSurroundings;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.TemperatureDifference;
+import org.snugsheet.engine.quantity.Time;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 
 /**
- * An error that no reading shows, and what it would do to the cooling constants of two jars as this class read them.
+ * An error that no reading shows, and its effect on the cooling constants of two jars as this class read them.
  *
- * <p>Each jar’s fitted curve is taken for the truth. What the class would have read at its own times with the error is fitted as the
- * class’s readings are, and the two constants are compared: the measurement model is worked out anew with one input shifted (JCGM
- * 100:2008, GUM, 5.1.3, note 2). How far the input shifts a reading is known for each:
+ * <p>Each jar’s fitted curve is assumed to be the truth. What the class would have read at the same times with the error is
+ * fitted like the class’s readings, and the two constants are compared: the measurement model is evaluated again with one
+ * input shifted (JCGM 100:2008, GUM, 5.1.3, note 2). How far the input shifts a reading is known for each:
  *
  * <ul>
  *   <li>surroundings that warm evenly, by b a second: {@code θ′ = −k·θ} there adds {@code b·(t − (1 − e^(−k·t))/k)} to the curve
  *       (own derivation: both sides of {@code T′ = −k·(T − Tₛ − b·t)}, which is linear; the tests step it by Runge–Kutta);
  *   <li>a thermometer that reads high adds that to each reading, and not to the surroundings, which were read on another;
  *   <li>a first reading before the thermometer settled lies on the side of the surroundings;
- *   <li>whoever reads down to the mark reads half a mark too low on average, if the surroundings are read to the nearest.
+ *   <li>readings down to the mark are half a mark too low on average, while the surroundings are read to the nearest mark.
  * </ul>
  *
  * @param cause what went wrong
- * @param first by how many per cent the first jar’s constant would be off
- * @param second by how many per cent the second jar’s would
+ * @param first the error of the first jar’s constant in percent
+ * @param second the error of the second jar’s constant in percent
  */
 public record UnseenError(Cause cause, double first, double second) {
 
-    private static final double SECONDS_PER_MINUTE = 60;
     private static final Graduation FINE = Graduation.of(1e-6, Scale.CELSIUS);
 
     /** What can go wrong without a trace. */
@@ -51,14 +51,14 @@ public record UnseenError(Cause cause, double first, double second) {
     }
 
     /**
-     * What each cause would do to the constants of two jars.
+     * The effect of each cause on the constants of two jars.
      *
      * @param first the fit of the first jar
      * @param second the fit of the second jar
      * @param mark the mark of the thermometers
-     * @param scale of whose degrees one is meant
-     * @return those causes that can be, with both jars’ figures: melting ice does not warm, and surroundings that were read over time or
-     *     fitted were not typed as they were at first
+     * @param scale the scale whose degree is meant
+     * @return the possible causes, with the figures of both jars: melting ice does not warm, and surroundings that were read
+     *     over time or fitted were not typed as they were at first
      */
     public static List<UnseenError> of(CoolingFit first, CoolingFit second, Graduation mark, Scale scale) {
         double degree = TemperatureDifference.of(1, scale).kelvins();
@@ -74,15 +74,15 @@ public record UnseenError(Cause cause, double first, double second) {
     }
 
     /**
-     * By how much the ratio of the constants, first over second, would be off if both jars had the error.
+     * The error of the ratio of the constants, first over second, if both jars had the error.
      *
-     * @return per cent
+     * @return percent
      */
     public double ofRatioIfBoth() {
         return 100 * ((1 + first / 100) / (1 + second / 100) - 1);
     }
 
-    /** By how many per cent the constant would be off; nothing if that cannot happen or cannot be told. */
+    /** The error of the constant in percent; empty if it cannot happen or is unknown. */
     private static Optional<Double> percent(Cause cause, CoolingFit fit, Graduation mark, double degree) {
         double k = fit.constant().perSecond();
         boolean warms = fit.model() instanceof ConstantSurroundings constant && !constant.isExact();
@@ -109,7 +109,7 @@ public record UnseenError(Cause cause, double first, double second) {
                 case FIRST_TOO_SOON -> t == 0 ? -side * degree : 0;
                 case READ_DOWN -> -mark.graduation().kelvins() / 2;
             };
-            minutes.add(Entry.of(reading.seconds() / SECONDS_PER_MINUTE));
+            minutes.add(Entry.of(reading.seconds() / Time.SECONDS_PER_MINUTE));
             seen.add(Entry.of(fit.at(reading.seconds()).celsius() + shift));
         }
         try {
@@ -119,7 +119,7 @@ public record UnseenError(Cause cause, double first, double second) {
                     .perSecond();
             return Optional.of(100 * (found / k - 1));
         } catch (InvalidInputException refusal) {
-            // So near to the surroundings that with the error the readings could not be used: that would be seen.
+            // So close to the surroundings that the error would make the readings unusable, which would be noticed.
             return Optional.empty();
         }
     }

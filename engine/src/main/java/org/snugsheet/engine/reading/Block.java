@@ -6,7 +6,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * A whole sheet of readings: a header row, times down the first column, one more column for each jar.
+ * A sheet of readings: a header row, times in the first column, and one more column for each jar.
  *
  * <p>The cells of the header are {@linkplain Heading headings}: each names a jar and perhaps the scale its column was read on.
  *
@@ -18,8 +18,8 @@ public record Block(List<Entry> times, List<Jar> jars) {
     /**
      * One jar of the block.
      *
-     * @param number its column beside the times, counted from 1
-     * @param heading its name and its own scale
+     * @param number its column after the times, counted from 1
+     * @param heading its name and, if given, its scale
      * @param temperatures what was typed for its readings
      */
     public record Jar(int number, Heading heading, List<Entry> temperatures) {
@@ -57,10 +57,10 @@ public record Block(List<Entry> times, List<Jar> jars) {
     }
 
     /**
-     * Puts a block together.
+     * Makes a block.
      *
      * @param times what was typed for the times
-     * @param headings what stands over each column of readings
+     * @param headings the heading of each column of readings
      * @param columns the columns of readings
      * @return the block; a column with neither a heading nor readings is left out
      * @throws InvalidInputException if there are more headings than columns, or fewer

@@ -8,16 +8,16 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * One time as typed or as a time-formatted cell gives it, not yet set in order with the others.
+ * One time as typed or as given by a time-formatted cell, before the times of a column are put in order.
  *
- * @param row where it stands
- * @param written how it looks, for a refusal
+ * @param row its row
+ * @param written its text, for a message
  * @param millis milliseconds since midnight, or since the day zero of the sheet if it is dated
  * @param form what is known about it
  */
 record ClockTime(int row, String written, long millis, Form form) {
 
-    /** What an entry tells besides the hands of its clock. */
+    /** What an entry says besides hours and minutes. */
     enum Form {
         /** A time with its date. */
         DATED,
@@ -25,7 +25,7 @@ record ClockTime(int row, String written, long millis, Form form) {
         HALF_OF_DAY_KNOWN,
         /** A time and no more: 9:05. */
         BARE,
-        /** As bare, and it could be a number as well: 9.05. */
+        /** Like a bare time, but it could also be a number: 9.05. */
         BARE_WITH_POINT
     }
 
@@ -48,7 +48,7 @@ record ClockTime(int row, String written, long millis, Form form) {
     /**
      * Reads an entry that is no gap.
      *
-     * @throws InvalidInputException if it is no time of day
+     * @throws InvalidInputException if it is not a time of day
      */
     static ClockTime read(int row, Entry entry) {
         if (entry instanceof Entry.Value number) {
@@ -119,7 +119,7 @@ record ClockTime(int row, String written, long millis, Form form) {
             int row, String written, int hour, long past, Optional<String> word, boolean point) {
         boolean morning = word.filter(w -> w.startsWith("a")).isPresent();
         boolean afternoon = word.filter(w -> w.startsWith("p")).isPresent();
-        // 13:05 pm says the same thing twice; 13:05 am and 0:05 pm say two things.
+        // 13:05 pm is redundant; 13:05 am and 0:05 pm contradict themselves.
         if (hour > 23 || (morning && hour > 12) || (afternoon && hour == 0)) {
             return Optional.empty();
         }

@@ -6,7 +6,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * Turns a column of clock times into minutes since the first of them.
+ * Converts a column of clock times into minutes since the first of them.
  *
  * <pre>{@code
  * ClockTimes.minutes(List.of(Entry.of("9:05"), Entry.of("-"), Entry.of("9.15 am")));   // 0, a gap, 10
@@ -20,32 +20,32 @@ import org.snugsheet.engine.Problem;
  *
  * <ul>
  *   <li>A number from 0 up to 1 is a part of a day, as a time-formatted cell holds it. A number from 20 000 on is a date with
- *       its time. Any other is refused: it is minutes already, or 9.05 typed for 9:05.
+ *       its time. Any other number is refused: it is already in minutes, or 9.05 typed for 9:05.
  *   <li>Text: {@code 9:05}, {@code 09:05}, {@code 21:05:30}, {@code 9.05}, {@code 9h05}, {@code 9 h}, {@code 9:05 am}, {@code
  *       9.05 p.m.}, {@code 9pm}, {@code 9:05p}, {@code 9.05 Uhr}, {@code noon}, {@code midnight}; capitals do not matter.
  *   <li>A gap stays a gap.
  * </ul>
  *
- * <h2>How they are set in order</h2>
+ * <h2>How times are put in order</h2>
  *
- * <p>Each time is the next such time after the one above it. With its date a time is known for good; without, only up to
- * whole turns of its dial: one turn a day for am, pm, noon, midnight and for the clock with 24 hours, two for the clock with
- * twelve. Bare times (without any such word) are on the clock with twelve hours if all bare times of the column have an hour
- * from 1 to 12; a single one with hour 0 or 13 to 23 puts all of them on the clock with 24. The step between two neighbours
- * is the smallest one forward, from zero on, on the coarser dial of the two; what was told further up (am on the first time,
- * say) is remembered.
+ * <p>Each time is the next such time after the one above it. A time with a date is fully known; a time without one only up to
+ * whole turns of its dial: one turn a day for am, pm, noon, midnight and the 24-hour clock, two for the 12-hour clock. Bare
+ * times (without any such word) belong to the 12-hour clock if all bare times of the column have an hour from 1 to 12; a
+ * single one with hour 0 or 13 to 23 puts all of them on the 24-hour clock. The step between two neighbors is the smallest
+ * one forward, from zero on, on the coarser dial of the two; what was stated farther up (am on the first time, say) is
+ * remembered.
  *
- * <p>A step of more than half a turn (6 hours on the clock with twelve hours, 12 on that with 24) is taken for a step back,
- * the slip of one who types 9:15, 9:51, 9:20, and refused by its row. With dates there is nothing to guess: any step forward
- * will do and any step back is refused. Two equal times in a row give equal minutes: two jars may be read in one minute, and
- * {@link Readings} refuses equal times of one jar.
+ * <p>A step of more than half a turn (6 hours on the 12-hour clock, 12 on the 24-hour clock) is considered a step back, as
+ * when somebody types 9:15, 9:51, 9:20, and is refused with its row. With dates there is nothing to guess: any step forward
+ * is accepted and any step back is refused. Two equal times in a row give equal minutes: two jars may be read in one minute,
+ * and {@link Readings} refuses equal times of one jar.
  *
- * <h2>What could be no clock time at all</h2>
+ * <h2>What may not be a clock time at all</h2>
  *
- * <p>Two kinds of columns look like clock times and may be something sixty times smaller; they are refused. One begins at a
+ * <p>Two kinds of columns look like clock times but may be something sixty times smaller; they are refused. One begins at a
  * bare 0:00 and takes a step of half an hour or more: a stopwatch shows 0:00, 5:00, 10:00 for minutes and seconds. The other
- * has two times and more, all written with a point, all ending in .00, .25 or .50: they could be numbers with decimals. A
- * stopwatch column that begins later (5:00, 10:00) cannot be told from a clock’s, and is taken for one.
+ * has two or more times, all written with a point, all ending in .00, .25 or .50: they could be numbers with decimals. A
+ * stopwatch column that begins later (5:00, 10:00) cannot be distinguished from clock times and is read as such.
  */
 public final class ClockTimes {
 
@@ -58,7 +58,7 @@ public final class ClockTimes {
      *
      * @param column the entries, one for each row
      * @return for each row the minutes as a number, or a gap where there was one
-     * @throws InvalidInputException if an entry is no time of day, times go back, or the column is likely something else
+     * @throws InvalidInputException if an entry is not a time of day, times go back, or the column is probably something else
      */
     public static List<Entry> minutes(List<Entry> column) {
         List<ClockTime> times = new ArrayList<>();
@@ -158,10 +158,10 @@ public final class ClockTimes {
         }
     }
 
-    /** Where the clock stands, and how far that is known. */
+    /** The state of the clock, and how far it is known. */
     private record Hand(long millis, Dial dial) {
 
-        /** Moves on to what is shown now, and keeps the finer knowledge of the two. */
+        /** Moves on to the time shown now, and keeps the more precise knowledge of the two. */
         Hand moved(long step, Hand shown) {
             return dial.coarser(shown.dial) == dial ? shown : new Hand(millis + step, dial);
         }

@@ -8,7 +8,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * What stands in one cell, before anybody knows what it means.
+ * The content of one cell, before it is interpreted.
  *
  * <pre>{@code
  * Entry.of("41,5 °F").asTemperature(3, Scale.CELSIUS); // 41.5 °F, whatever the sheet’s scale
@@ -29,7 +29,7 @@ public sealed interface Entry {
     record Value(double value) implements Entry {}
 
     /**
-     * Text that is no gap.
+     * Text that is not a gap.
      *
      * @param text the text, as typed
      */
@@ -56,7 +56,7 @@ public sealed interface Entry {
     }
 
     /**
-     * The entry for what a sheet wrote out, be it a number or a text: a plain number is a number again.
+     * The entry for text that a sheet produced from a number or a text: a plain number becomes a number again.
      *
      * @param written what was written
      * @return the entry
@@ -71,7 +71,7 @@ public sealed interface Entry {
     /**
      * This entry as a temperature. A text may carry its own scale.
      *
-     * @param row where it stands, for the refusal
+     * @param row its row, for the message
      * @param scale the scale of a number without one
      * @return the temperature
      * @throws InvalidInputException if it is a gap, or not a temperature
@@ -99,9 +99,9 @@ public sealed interface Entry {
     }
 
     /**
-     * The scale that was typed behind the number.
+     * The scale that was typed after the number.
      *
-     * @return the scale; empty if none was, or this is no number
+     * @return the scale; empty if none was typed or this is not a number
      */
     default Optional<Scale> ownScale() {
         return this instanceof Text text
@@ -110,10 +110,10 @@ public sealed interface Entry {
     }
 
     /**
-     * This entry with a scale written behind its number, unless it has one already or is no number.
+     * This entry with a scale after its number, unless it has one already or is not a number.
      *
      * @param scale the scale
-     * @return the entry, the same temperature on any sheet
+     * @return the entry, which is the same temperature on any sheet
      */
     default Entry onScale(Scale scale) {
         if (this instanceof Value number && Double.isFinite(number.value())) {
@@ -145,9 +145,9 @@ public sealed interface Entry {
     }
 
     /**
-     * This entry as a plain number, such as minutes or millimetres.
+     * This entry as a plain number, such as minutes or millimeters.
      *
-     * @param row where it stands, for the refusal
+     * @param row its row, for the message
      * @return the number
      * @throws InvalidInputException if it is a gap, or not a number
      */

@@ -10,19 +10,19 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.TemperatureDifference;
 
 /**
- * The smallest mark of a thermometer, to which a reading is rounded.
+ * The graduation of a thermometer: the distance between its marks, to which readings are rounded.
  *
- * @param graduation from one mark to the next, more than zero
+ * @param graduation the distance from one mark to the next, positive
  */
 public record Graduation(TemperatureDifference graduation) {
 
-    /** More than any thermometer shows, fewer than a change of scale disturbs. */
+    /** More digits than any thermometer shows, and fewer than a change of scale disturbs. */
     private static final MathContext DIGITS = new MathContext(12);
 
     /**
      * A mark.
      *
-     * @throws InvalidInputException if it is not more than zero
+     * @throws InvalidInputException if it is not positive
      */
     public Graduation {
         if (!(graduation.kelvins() > 0)) {
@@ -36,7 +36,7 @@ public record Graduation(TemperatureDifference graduation) {
      * @param degrees how many degrees from mark to mark
      * @param scale the degrees of which scale
      * @return the mark
-     * @throws InvalidInputException if it is not more than zero
+     * @throws InvalidInputException if it is not positive
      */
     public static Graduation of(double degrees, Scale scale) {
         return new Graduation(TemperatureDifference.of(degrees, scale));
@@ -53,7 +53,7 @@ public record Graduation(TemperatureDifference graduation) {
     }
 
     /**
-     * The mark nearest to a temperature; half-way between two marks, the one farther from zero.
+     * The mark nearest to a temperature; halfway between two marks, the one farther from zero.
      *
      * @param temperature the temperature
      * @param scale the scale on which the marks are printed, one of them at 0
@@ -71,8 +71,8 @@ public record Graduation(TemperatureDifference graduation) {
     }
 
     /**
-     * The standard uncertainty that rounding to this mark leaves in a reading, {@code a/√12}: any value within half a mark
-     * is equally likely (JCGM 100:2008, GUM, 4.3.7 and F.2.2.1).
+     * The standard uncertainty of a reading that is rounded to this mark, {@code a/√12}: any value within half a mark is
+     * equally likely (JCGM 100:2008, GUM, 4.3.7 and F.2.2.1).
      *
      * @return kelvins
      */

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
- * What stands over a column of readings: the jar’s name and, if it ends in a scale, the scale of its thermometer.
+ * The heading of a column of readings: the jar’s name and, if it ends in a scale, the scale of its thermometer.
  *
  * <p>{@code wool °F} and {@code bare (C)} name a scale; C, F and K without the degree sign count only in brackets.
  *
@@ -21,7 +21,7 @@ public record Heading(String name, Optional<Scale> scale) {
     /**
      * Reads a heading.
      *
-     * @param entry what stands there; a number is a name too, such as that of a group
+     * @param entry the cell; a number is a name too, such as that of a group
      * @return the heading
      */
     public static Heading of(Entry entry) {

@@ -3,9 +3,9 @@ package org.snugsheet.engine.reading;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * One look at the thermometer.
+ * One reading of the thermometer.
  *
- * @param row where it was written, counted from 1 within the cells given
+ * @param row its row, counted from 1 within the cells given
  * @param seconds when, from the start of the clock
  * @param temperature what it read
  */

@@ -1,10 +1,12 @@
 package org.snugsheet.engine.reading;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Time;
 
 /**
  * The readings of one vessel, each later than the one before.
@@ -18,11 +20,9 @@ import org.snugsheet.engine.quantity.Scale;
  * }</pre>
  *
  * @param all the readings, in the order of their times
- * @param scale the scale the class works in, in which it is told what is wrong
+ * @param scale the scale that the class works in, used in messages
  */
 public record Readings(List<Reading> all, Scale scale) {
-
-    private static final double SECONDS_PER_MINUTE = 60;
 
     /**
      * Readings in the order of their times.
@@ -38,10 +38,28 @@ public record Readings(List<Reading> all, Scale scale) {
                 throw InvalidInputException.atRow(
                         reading.row(),
                         Problem.TIME_NOT_LATER,
-                        reading.seconds() / SECONDS_PER_MINUTE,
-                        before.seconds() / SECONDS_PER_MINUTE);
+                        reading.seconds() / Time.SECONDS_PER_MINUTE,
+                        before.seconds() / Time.SECONDS_PER_MINUTE);
             }
         }
+    }
+
+    /**
+     * Readings from plain numbers.
+     *
+     * @param minutes the times in minutes, each later than the one before
+     * @param degrees the readings, one for each time
+     * @param scale the scale of the readings
+     * @return the readings
+     * @throws InvalidInputException if the arrays differ in length, hold something that is not a finite number, or the times do not
+     *     rise or look like times of day
+     */
+    public static Readings ofMinutes(double[] minutes, double[] degrees, Scale scale) {
+        return ofMinutes(entries(minutes), entries(degrees), scale);
+    }
+
+    private static List<Entry> entries(double[] numbers) {
+        return Arrays.stream(numbers).mapToObj(Entry::of).toList();
     }
 
     /**
@@ -67,7 +85,7 @@ public record Readings(List<Reading> all, Scale scale) {
                 continue;
             }
             int row = i + 1;
-            double seconds = minutes.get(i).asNumber(row) * SECONDS_PER_MINUTE;
+            double seconds = minutes.get(i).asNumber(row) * Time.SECONDS_PER_MINUTE;
             if (!Double.isFinite(seconds)) {
                 throw InvalidInputException.of(Problem.NOT_A_NUMBER);
             }
@@ -89,7 +107,7 @@ public record Readings(List<Reading> all, Scale scale) {
      * The first reading.
      *
      * @return the reading
-     * @throws InvalidInputException if there is none
+     * @throws InvalidInputException if there are no readings
      */
     public Reading first() {
         if (all.isEmpty()) {

@@ -9,22 +9,22 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.table.Keywords;
 
-/** What the vessel stands in, and how warm that is: the air of a windowsill, a tub of snow. */
+/** The surroundings of a vessel and their temperature: the air on a windowsill, a tub of snow. */
 public sealed interface Surroundings {
 
     /**
-     * Surroundings that stay as they are.
+     * Surroundings at a constant temperature.
      *
      * @param temperature their temperature, the same from the first reading to the last
-     * @param isExact whether it is known without a thermometer, as that of melting ice is
+     * @param isExact whether it is known without a thermometer, like that of melting ice
      */
     record Constant(Temperature temperature, boolean isExact) implements Surroundings {}
 
-    /** Surroundings that nobody measured and that stay as they are: the readings are to tell. */
+    /** Constant surroundings that nobody measured: they are to be estimated from the readings. */
     record Unknown() implements Surroundings {}
 
     /**
-     * Surroundings that were read as well, such as a bath that warms; straight from each reading to the next.
+     * Surroundings that were read as well, such as a bath that warms; linear between readings.
      *
      * @param all their readings, in the order of their times, at least one
      */
@@ -41,7 +41,7 @@ public sealed interface Surroundings {
     }
 
     /**
-     * Surroundings that stay as they are and were read on a thermometer.
+     * Constant surroundings that were read on a thermometer.
      *
      * @param temperature their temperature
      * @return the surroundings
@@ -51,8 +51,9 @@ public sealed interface Surroundings {
     }
 
     /**
-     * Water in which ice melts: 0 °C by what the scale once was, and to 0.0003 K by ITS-90 (H. Preston-Thomas, Metrologia 27 (1990),
-     * 3–10: the triple point is 0.01 °C; the ice point from memory). Far nearer than any mark, so it is exact.
+     * Water in which ice melts: 0 °C by the former definition of the scale, and within 0.0003 K by ITS-90 (H. Preston-Thomas,
+     * Metrologia 27 (1990), 3–10: the triple point is 0.01 °C; the ice point from memory). That is far closer than any mark,
+     * so it counts as exact.
      *
      * @return the surroundings
      */
@@ -60,7 +61,7 @@ public sealed interface Surroundings {
         return new Constant(MELTING_ICE, true);
     }
 
-    /** What it is called in English; other languages stand in the table of keywords under the first. */
+    /** The English words; those of other languages are in the table of keywords under the first. */
     Set<String> ICE = Set.of("melting ice", "ice", "ice water", "melting snow");
 
     /** The temperature of melting ice. */
@@ -74,7 +75,8 @@ public sealed interface Surroundings {
      * @param minutes the times of the readings, one for each row
      * @param scale the scale of a number without one
      * @return the surroundings
-     * @throws InvalidInputException if nothing is typed there, it is no temperature, or a column has another length than the times
+     * @throws InvalidInputException if nothing is typed there, it is not a temperature, or a column differs in length from
+     *     the times
      */
     static Surroundings of(List<Entry> cells, List<Entry> minutes, Scale scale) {
         if (cells.stream().allMatch(Entry.Missing.class::isInstance)) {
@@ -126,7 +128,7 @@ public sealed interface Surroundings {
         }
         List<Entry> temperatures = new ArrayList<>(cells);
         for (int i = 0; i < cells.size(); i++) {
-            // A row without a time has no place on the clock, whatever stands beside it.
+            // A row without a time is left out, whatever is beside it.
             if (minutes.get(i) instanceof Entry.Missing) {
                 temperatures.set(i, new Entry.Missing());
             }

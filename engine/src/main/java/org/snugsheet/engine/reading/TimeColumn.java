@@ -9,16 +9,16 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
 /**
- * A column of times as typed, which should be minutes and may be times of day.
+ * A column of times as typed, which should be minutes but may be times of day.
  *
- * <p>A thermometer in a hand is not read every few seconds. So times that step by less than a quarter of a minute are not minutes:
- * they are parts of a day, as time cells hold them, or hours and minutes with a point (9.05). Numbers such as 955, 1000 are
- * hours and minutes if that, and not minutes, makes their steps regular where the hour is full. A stopwatch typed as 0:00, 5:00,
- * 10:00 is held as hours, so that all of it are whole twenty-fourths, most of which nobody types for minutes.
+ * <p>Nobody reads a hand-held thermometer every few seconds. So times that step by less than a quarter of a minute are not
+ * minutes: they are parts of a day, as time cells hold them, or hours and minutes with a point (9.05). Numbers such as 955,
+ * 1000 are hours and minutes if their steps are regular at the full hour only in that reading. A stopwatch typed as 0:00,
+ * 5:00, 10:00 is stored as hours, so that all values are whole twenty-fourths, most of which nobody types as minutes.
  *
- * <p>Times that run for ten hours and more in whole steps of ten are not refused: they may be seconds, or a long night.
+ * <p>Times of ten hours and more in whole steps of ten are not refused: they may be seconds, or a long night.
  *
- * @param minutes the times in minutes as far as they can be told, one entry for each row; what cannot be read is a gap
+ * @param minutes the times in minutes as far as they are known, one entry for each row; what cannot be read is a gap
  * @param unreadable what cannot be read, row by row
  * @param notMinutes what the times are if they are not minutes
  * @param doubt what they may be instead of minutes
@@ -111,7 +111,7 @@ public record TimeColumn(
         return seconds ? Optional.of(Finding.of(Problem.SECONDS_FOR_MINUTES, span)) : Optional.empty();
     }
 
-    /** Half a minute is a whole twenty-fourth of a day too; what nobody types for minutes must be among the times. */
+    /** Half a minute is a whole number of twenty-fourths too, so there must be a time that nobody types as minutes. */
     private static boolean isStopwatch(List<Double> numbers, double step) {
         return numbers.size() > 2
                 && step > 0
@@ -145,7 +145,7 @@ public record TimeColumn(
         }
     }
 
-    /** Whether each is a whole number whose last two digits are minutes and whose others are an hour. */
+    /** Whether each is a whole number whose last two digits are minutes and the others hours. */
     private static boolean areHoursAndMinutes(List<Double> numbers) {
         return numbers.size() > 2
                 && all(
@@ -186,7 +186,7 @@ public record TimeColumn(
                 .toList();
     }
 
-    /** The lower median of the steps forward; zero if there is none. */
+    /** The lower median of the steps forward; zero if there are none. */
     private static double usualStep(List<Double> numbers) {
         List<Double> steps = new ArrayList<>();
         for (int i = 1; i < numbers.size(); i++) {

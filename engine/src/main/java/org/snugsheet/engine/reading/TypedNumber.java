@@ -6,10 +6,10 @@ import java.util.regex.Pattern;
 import org.snugsheet.engine.quantity.Scale;
 
 /**
- * A number as people type it: with a decimal point or a decimal comma, perhaps with a scale behind it.
+ * A number as people type it: with a decimal point or a decimal comma, possibly followed by a scale.
  *
  * @param value the number
- * @param scale the scale typed behind it, if any
+ * @param scale the scale typed after it, if any
  */
 record TypedNumber(double value, Optional<Scale> scale) {
 

@@ -4,13 +4,13 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
- * A surface whose resistance is known beforehand, such as one of {@link StandardSurface}.
+ * A surface whose resistance is known in advance, such as one of {@code StandardSurface}.
  *
- * @param resistance what it is, whatever the temperatures
+ * @param resistance the resistance at any temperatures
  */
 public record KnownSurface(ThermalResistance resistance) implements Ambient {
 
-    /** Where the outermost surface touches what is as cold as the place: packed in snow, or against a wet wrap. */
+    /** No film: the outermost surface touches something at the temperature of the place: packed in snow, or against a wet wrap. */
     public static final KnownSurface CONTACT = new KnownSurface(ThermalResistance.NONE);
 
     @Override
