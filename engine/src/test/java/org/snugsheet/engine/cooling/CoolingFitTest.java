@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
@@ -184,5 +185,119 @@ class CoolingFitTest {
 
     private static List<Entry> entries(double[] values) {
         return Arrays.stream(values).mapToObj(Entry::of).toList();
+    }
+
+    /** 46 °C, and then 10 in 10 °C: any fast rate brings it there. */
+    @Test
+    void aJarThatSettledBeforeItsSecondReadingIsRefused() {
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
+                () -> CoolingFit.of(
+                        Readings.ofMinutes(new double[] {0, 20, 30, 40}, new double[] {46, 10, 10, 10}, Scale.CELSIUS),
+                        Surroundings.constant(new Temperature(10)),
+                        Graduation.usual(Scale.CELSIUS)));
+        assertEquals(Problem.UNDETERMINED, refusal.problem());
+        // A jar that keeps its temperature to the last digit has a rate, none.
+        CoolingFit constant = CoolingFit.of(
+                Readings.ofMinutes(new double[] {0, 20, 30, 40}, new double[] {46, 46, 46, 46}, Scale.CELSIUS),
+                Surroundings.constant(new Temperature(10)),
+                Graduation.usual(Scale.CELSIUS));
+        assertEquals(0, constant.constant().perSecond(), 1e-15);
+    }
+
+    /** The law of propagation, by differences: how far the half-time moves if the constant moves by a little of its error. */
+    @Test
+    void theErrorOfTheHalfTimeIsThatOfTheConstantCarriedOver() {
+        CoolingFit fit = CoolingFit.of(
+                Readings.ofMinutes(
+                        new double[] {0, 10, 20, 30, 40, 50},
+                        new double[] {40, 30.5, 23.2, 18, 14.8, 11.9},
+                        Scale.CELSIUS),
+                Surroundings.constant(new Temperature(5)),
+                Graduation.of(0.1, Scale.CELSIUS));
+        double k = fit.constant().perSecond();
+        double step = 1e-4 * fit.constantError().perSecond();
+        double moved = (Math.log(2) / (k - step) - Math.log(2) / (k + step)) / 2e-4;
+
+        assertEquals(moved, fit.halfTimeError(), 1e-6 * moved);
+    }
+
+    /** The error of the curve from its definition: how far it moves with each reading, found by moving each a little and fitting anew. */
+    @Test
+    void theErrorOfTheCurveIsThatOfTheReadingsCarriedOver() {
+        double[] minutes = {10, 20, 30, 40, 50, 60};
+        double[] read = {40.3, 30.1, 23.4, 18.2, 14.1, 12.2};
+        List<Entry> times = Arrays.stream(minutes).mapToObj(Entry::of).toList();
+        Surroundings warming = Surroundings.of(
+                Stream.of(3.0, 4.0, 5.5, 6.0, 7.5, 8.0).map(Entry::of).toList(), times, Scale.CELSIUS);
+        Graduation fine = Graduation.of(1e-6, Scale.CELSIUS);
+        CoolingFit fit = CoolingFit.of(Readings.ofMinutes(minutes, read, Scale.CELSIUS), warming, fine);
+        for (double seconds : new double[] {0, 600, 1500, 4200}) {
+            double squares = 0;
+            for (int i = 0; i < read.length; i++) {
+                double h = 1e-3;
+                double[] up = read.clone();
+                double[] down = read.clone();
+                up[i] += h;
+                down[i] -= h;
+                double above = CoolingFit.of(Readings.ofMinutes(minutes, up, Scale.CELSIUS), warming, fine)
+                        .at(seconds)
+                        .celsius();
+                double below = CoolingFit.of(Readings.ofMinutes(minutes, down, Scale.CELSIUS), warming, fine)
+                        .at(seconds)
+                        .celsius();
+                squares += Math.pow((above - below) / (2 * h), 2);
+            }
+            double expected = Math.sqrt(fit.sumOfSquares() / 4 * squares);
+            // The linear error and the curvature of so bent a curve differ by less than a tenth.
+            assertEquals(expected, fit.errorAt(seconds).kelvins(), 0.1 * expected, "at " + seconds);
+        }
+    }
+
+    /** The refusals name the row, what was read there and the surroundings of that time, on the scale of the class. */
+    @Test
+    void refusalsSayWhatWasReadAndWhere() {
+        double[] minutes = {60, 70, 80, 90};
+        List<Entry> times = Arrays.stream(minutes).mapToObj(Entry::of).toList();
+        Surroundings warming =
+                Surroundings.of(Stream.of(41.0, 50.0, 59.0, 68.0).map(Entry::of).toList(), times, Scale.FAHRENHEIT);
+        InvalidInputException wrongSide = assertThrows(
+                InvalidInputException.class,
+                () -> CoolingFit.of(
+                        Readings.ofMinutes(minutes, new double[] {104, 86, 77, 50}, Scale.FAHRENHEIT),
+                        warming,
+                        Graduation.of(1, Scale.FAHRENHEIT)));
+        assertEquals(Problem.WRONG_SIDE, wrongSide.problem());
+        assertEquals(4, wrongSide.row().orElse(0));
+        assertEquals(50, (double) wrongSide.finding().arguments().get(1), 1e-9);
+        assertEquals(68, (double) wrongSide.finding().arguments().get(2), 1e-9);
+        InvalidInputException settled = assertThrows(
+                InvalidInputException.class,
+                () -> CoolingFit.of(
+                        Readings.ofMinutes(minutes, new double[] {50, 50.5, 51, 50}, Scale.FAHRENHEIT),
+                        Surroundings.constant(Temperature.of(50, Scale.FAHRENHEIT)),
+                        Graduation.of(2, Scale.FAHRENHEIT)));
+        assertEquals(Problem.ALREADY_AT_SURROUNDINGS, settled.problem());
+        assertEquals(50, (double) settled.finding().arguments().get(0), 1e-9);
+        InvalidInputException late = assertThrows(
+                InvalidInputException.class,
+                () -> CoolingFit.of(
+                                Readings.ofMinutes(minutes, new double[] {104, 86, 77, 70}, Scale.FAHRENHEIT),
+                                Surroundings.constant(Temperature.of(50, Scale.FAHRENHEIT)),
+                                Graduation.of(1, Scale.FAHRENHEIT))
+                        .start());
+        assertEquals(Problem.START_OUT_OF_REACH, late.problem());
+        assertEquals(60, (double) late.finding().arguments().get(0), 1e-9);
+    }
+
+    /** What a programmer sees. */
+    @Test
+    void theFitSaysItsNumbers() {
+        CoolingFit fit = CoolingFit.of(
+                Readings.ofMinutes(new double[] {0, 10, 20}, new double[] {40, 30, 23}, Scale.CELSIUS),
+                Surroundings.constant(new Temperature(5)),
+                Graduation.of(1, Scale.CELSIUS));
+        assertTrue(fit.toString().startsWith("k = 0.0"), fit::toString);
+        assertTrue(fit.toString().contains("surroundings given: 5.000 °C"), fit::toString);
     }
 }

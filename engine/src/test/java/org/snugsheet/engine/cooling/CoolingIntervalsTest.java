@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Graduation;
+import org.snugsheet.engine.reading.Reading;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 
@@ -74,6 +76,7 @@ class CoolingIntervalsTest {
      * about thirty; the seeds are fixed. A plain normal interval for 6 readings would hold it less than 90 times.
      */
     @Test
+    @Tag("simulation")
     void theTruthLiesWithinTheLimitsAsOftenAsPromised() {
         int runs = 1500;
         int rate = 0;
@@ -103,5 +106,88 @@ class CoolingIntervalsTest {
         // The law by itself: what others leave open is tested by LawDoubtTest.
         return CoolingModel.newton(surroundings)
                 .fit(Readings.ofMinutes(minutes, celsius, Scale.CELSIUS), Graduation.of(mark, Scale.CELSIUS));
+    }
+
+    /**
+     * The limits of the rate are where the sum of squares has grown by {@code s²·t²}, with Student’s 2.776 for 4 degrees of freedom (any
+     * table). With the surroundings known exactly the curve of each rate is a straight regression, written out here.
+     */
+    @Test
+    void theLimitsOfTheRateAreThoseOfTheProfile() {
+        Surroundings exact = new Surroundings.Constant(new Temperature(5), true);
+        CoolingFit fit = fit(11, 6, 0.02, 2, exact, 0.01);
+        Interval rate = fit.intervals(0.95).rate();
+        double allowed = fit.sumOfSquares() * (1 + 2.776 * 2.776 / 4);
+
+        assertEquals(allowed, sumOfSquares(fit, rate.low()), 2e-3 * allowed);
+        assertEquals(allowed, sumOfSquares(fit, rate.high()), 2e-3 * allowed);
+        assertTrue(rate.high() - fit.constant().perSecond()
+                > 1.01 * (fit.constant().perSecond() - rate.low()));
+    }
+
+    private static double sumOfSquares(CoolingFit fit, double rate) {
+        double shapes = 0;
+        double together = 0;
+        double squares = 0;
+        for (Reading reading : fit.readings().all()) {
+            double shape = Math.exp(-rate * reading.seconds());
+            double difference = reading.temperature().celsius() - 5;
+            shapes += shape * shape;
+            together += shape * difference;
+            squares += difference * difference;
+        }
+        return squares - together * together / shapes;
+    }
+
+    /** And those of fitted surroundings: at the limits Newton’s law in just these surroundings fits as badly (2.306 for 8 degrees). */
+    @Test
+    void theLimitsOfFittedSurroundingsAreThoseOfTheProfile() {
+        CoolingFit fit = fit(12, 11, 0.06, 0.4, new Surroundings.Unknown(), 0.01);
+        Interval level = fit.intervals(0.95).surroundings();
+        double allowed = fit.sumOfSquares() * (1 + 2.306 * 2.306 / 8);
+
+        for (double celsius : new double[] {level.low(), level.high()}) {
+            CoolingFit there = CoolingFit.of(
+                    fit.readings(),
+                    new Surroundings.Constant(new Temperature(celsius), true),
+                    Graduation.of(0.01, Scale.CELSIUS));
+            assertEquals(allowed, there.sumOfSquares(), 2e-3 * allowed);
+        }
+    }
+
+    /** What the rounding of the surroundings does to the rate comes on top, by its slope: u = a/√12, 1.96 of it (JCGM 100, 5.1.2). */
+    @Test
+    void theRoundingOfTheSurroundingsComesOnTop() {
+        CoolingFit read = fit(13, 12, 0.03, 0.4, ROOM, 0.5);
+        CoolingFit exact = fit(13, 12, 0.03, 0.4, new Surroundings.Constant(new Temperature(5), true), 0.5);
+        double h = 0.01;
+        CoolingFit warmer = fit(13, 12, 0.03, 0.4, Surroundings.constant(new Temperature(5 + h)), 0.5);
+        CoolingFit colder = fit(13, 12, 0.03, 0.4, Surroundings.constant(new Temperature(5 - h)), 0.5);
+        double slope = (warmer.constant().perSecond() - colder.constant().perSecond()) / (2 * h);
+        double common = 1.96 * slope * 0.5 / Math.sqrt(12);
+        double rate = read.constant().perSecond();
+        Interval own = exact.intervals(0.95).rate();
+        Interval all = read.intervals(0.95).rate();
+
+        // To first order: a shift of the surroundings turns the curve a little.
+        assertEquals(Math.hypot(rate - own.low(), common), rate - all.low(), 0.02 * (rate - all.low()));
+        assertEquals(Math.hypot(own.high() - rate, common), all.high() - rate, 0.02 * (all.high() - rate));
+        assertTrue(all.high() - rate > 1.05 * (own.high() - rate));
+    }
+
+    /** Amid many readings the limits of the curve are t standard errors of it; long after them only the surroundings are left. */
+    @Test
+    void theLimitsOfTheCurve() {
+        CoolingFit fit = fit(14, 12, 0.05, 0.4, ROOM, 0.5);
+        CoolingFit exact = fit(14, 12, 0.05, 0.4, new Surroundings.Constant(new Temperature(5), true), 0.5);
+
+        Interval late = fit.intervals(0.95).at(100_000);
+        assertEquals(5 - 1.96 * 0.5 / Math.sqrt(12), late.low(), 1e-3);
+        assertEquals(5 + 1.96 * 0.5 / Math.sqrt(12), late.high(), 1e-3);
+        Interval middle = exact.intervals(0.95).at(1200);
+        // Student’s t for 10 degrees of freedom is 2.228 (any table); noise has scattered most of the rounding.
+        double half = 2.228 * exact.errorAt(1200).kelvins();
+        assertEquals(exact.at(1200).celsius() - half, middle.low(), 0.05 * half);
+        assertEquals(exact.at(1200).celsius() + half, middle.high(), 0.05 * half);
     }
 }

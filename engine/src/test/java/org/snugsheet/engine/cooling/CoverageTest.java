@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.function.Function;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,6 +17,7 @@ import org.snugsheet.engine.quantity.Scale;
  * <p>Each is tried 500 times, so that limits of true 95 % hold 92 % but once in a thousand; the seeds are fixed. Limits of
  * plain {@code ± 1.96·s} for five readings would hold the truth 86 times of 100 (Student’s t with 3 degrees of freedom).
  */
+@Tag("simulation")
 class CoverageTest {
 
     private static final int RUNS = 500;

@@ -124,4 +124,51 @@ class LawDoubtTest {
         }
         return Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS);
     }
+
+    /**
+     * Twenty readings that rule the steeper laws out: the exponents up to 0.0992 are left, and with them surroundings from 5.198 °C, where
+     * Newton’s law alone says 5.811 to 6.150. SciPy 1.17.1 says so: {@code /usr/bin/python3 engine/src/test/scipy/law_doubt_reference.py}.
+     */
+    @Test
+    void limitsReachAsFarAsTheSteepestLawThatIsLeft() {
+        double[] seen = {
+            39.9, 32.5, 26.9, 22.2, 18.3, 15.7, 13.5, 11.9, 10.4, 9.6, 8.8, 8.4, 7.7, 7.4, 6.8, 7.1, 6.3, 6.7, 6.3, 6.2
+        };
+        List<Entry> minutes = new ArrayList<>();
+        List<Entry> temperatures = new ArrayList<>();
+        for (int i = 0; i < seen.length; i++) {
+            minutes.add(Entry.of(30 + 5 * i));
+            temperatures.add(Entry.of(seen[i]));
+        }
+        Readings readings = Readings.ofMinutes(minutes, temperatures, Scale.CELSIUS);
+        Graduation tenth = Graduation.of(0.1, Scale.CELSIUS);
+
+        Interval alone =
+                new FittedSurroundings().fit(readings, tenth).intervals(0.95).surroundings();
+        assertEquals(5.8114, alone.low(), 1e-3);
+        assertEquals(6.1501, alone.high(), 1e-3);
+        CoolingFit fit = CoolingFit.of(readings, new Surroundings.Unknown(), tenth);
+        Interval all = fit.intervals(0.95).surroundings();
+        assertEquals(5.9821, fit.surroundings().celsius(), 1e-4);
+        assertEquals(5.1981, all.low(), 2e-3);
+        assertEquals(6.1501, all.high(), 1e-3);
+        // The error grows as the wider side of the limits does.
+        double wider = (5.9821 - 5.1981) / (5.9821 - 5.8114);
+        assertEquals(
+                wider,
+                fit.surroundingsError().kelvins()
+                        / new FittedSurroundings()
+                                .fit(readings, tenth)
+                                .surroundingsError()
+                                .kelvins(),
+                0.02 * wider);
+    }
+
+    /** Readings on a straight line lead to no level, whatever the law: nothing limits the surroundings. */
+    @Test
+    void aStraightLineSetsNoLimits() {
+        FallingRate laws = new FallingRate(readings(40, 39, 38, 37, 36), 0.001 / 60);
+
+        assertEquals(new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY), laws.levels(0.25, 0.5));
+    }
 }

@@ -3,6 +3,7 @@ package org.snugsheet.engine.cooling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,6 +13,7 @@ import org.snugsheet.engine.quantity.Scale;
  * A small part of {@link CoverageReport} for several jars of one material, with fixed seeds: 1000 lessons each, so that limits
  * of true 95 % hold 93 to 97 % but three times in a thousand.
  */
+@Tag("simulation")
 class MaterialCoverageTest {
 
     private static final int RUNS = 1000;

@@ -192,4 +192,31 @@ class ModelsTest {
     private static List<Entry> entries(double[] values) {
         return Arrays.stream(values).mapToObj(Entry::of).toList();
     }
+
+    /** The clock started half an hour before; the two constants come out as they were put in, from eight readings on. */
+    @Test
+    void twoStagesAreFoundWhateverTheClock() {
+        int n = 8;
+        double[] minutes = new double[n];
+        double[] exact = new double[n];
+        for (int i = 0; i < n; i++) {
+            minutes[i] = 30 + 6 * i;
+            exact[i] = 5 + 28 * Math.exp(-0.02 * 6 * i) + 7 * Math.exp(-0.2 * 6 * i);
+        }
+        TwoStage law = new TwoStage(new Temperature(5));
+        TwoStageFit fit = law.fit(Readings.ofMinutes(minutes, exact, Scale.CELSIUS), Graduation.of(0.1, Scale.CELSIUS));
+
+        assertEquals(CoolingLaw.TWO_STAGE, law.law());
+        assertEquals(0.02, fit.slow().perMinute(), 1e-8);
+        assertEquals(0.2, fit.fast().perMinute(), 1e-7);
+        assertEquals(0, fit.sumOfSquares(), 1e-12);
+        assertEquals(8, fit.size());
+        InvalidInputException few = assertThrows(
+                InvalidInputException.class,
+                () -> law.fit(
+                        Readings.ofMinutes(Arrays.copyOf(minutes, 7), Arrays.copyOf(exact, 7), Scale.CELSIUS),
+                        Graduation.of(0.1, Scale.CELSIUS)));
+        assertEquals(Problem.TOO_FEW_READINGS, few.problem());
+        assertEquals(List.of(8, 7), few.finding().arguments());
+    }
 }

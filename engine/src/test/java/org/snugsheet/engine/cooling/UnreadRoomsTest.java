@@ -2,10 +2,12 @@ package org.snugsheet.engine.cooling;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** A part of {@link UnreadRoomsReport} with fixed seeds. */
+@Tag("simulation")
 class UnreadRoomsTest {
 
     private static final int RUNS = 200;
