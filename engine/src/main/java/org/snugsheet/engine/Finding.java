@@ -11,12 +11,13 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
- * Something found wrong, where, and with which numbers: what a sentence to the teacher is made of.
+ * Something found wrong, with its location and its numbers: the content of a message to the teacher.
  *
  * @param problem what is wrong
- * @param row the row to blame, counted from 1 within the cells given; empty when it is not one row’s trouble
- * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, {@code {0}} is its {@link Location};
- *     a {@link Phrase} among them is said in the language of the sentence, and of another finding what is wrong
+ * @param row the row concerned, counted from 1 within the cells given; empty if it does not concern a single row
+ * @param arguments the values for {@code {0}}, {@code {1}}, … of the sentence; with a row, {@code {0}} is its
+ *     {@link Location}; a {@link Phrase} among them appears in the language of the sentence, and of another finding the part
+ *     that says what is wrong
  */
 public record Finding(Problem problem, OptionalInt row, List<Object> arguments) {
 
@@ -68,10 +69,10 @@ public record Finding(Problem problem, OptionalInt row, List<Object> arguments) 
     }
 
     /**
-     * The same finding with more known of where it is.
+     * The same finding with a more precise location.
      *
-     * @param better the location made better
-     * @return the finding; the same if it names no location
+     * @param better turns the location into a more precise one
+     * @return the finding; unchanged if it has no location
      */
     public Finding located(UnaryOperator<Location> better) {
         if (location().isEmpty()) {
@@ -83,9 +84,9 @@ public record Finding(Problem problem, OptionalInt row, List<Object> arguments) 
     }
 
     /**
-     * Where it is.
+     * The location of the finding.
      *
-     * @return the location; empty if it is about no row
+     * @return the location; empty if it does not concern a row
      */
     public Optional<Location> location() {
         return !arguments.isEmpty() && arguments.get(0) instanceof Location location
@@ -121,7 +122,7 @@ public record Finding(Problem problem, OptionalInt row, List<Object> arguments) 
     }
 
     /**
-     * What is wrong, without what to do about it.
+     * The part of a sentence that says what is wrong, without the advice.
      *
      * @param sentence a sentence of a finding, in any language
      * @return the sentence up to its last part
@@ -132,10 +133,10 @@ public record Finding(Problem problem, OptionalInt row, List<Object> arguments) 
     }
 
     /**
-     * What to do about it: the last part of the sentence.
+     * The advice: the last part of the sentence.
      *
      * @param sentence a sentence of a finding, in any language
-     * @return the advice; empty if the sentence has no part of its own for it
+     * @return the advice; empty if the sentence has no separate advice
      */
     public static String whatToDo(String sentence) {
         int end = sentence.lastIndexOf(". ");

@@ -3,7 +3,7 @@ package org.snugsheet.engine;
 import java.util.OptionalInt;
 
 /**
- * The one way the engine says that it cannot answer.
+ * The only exception with which the engine reports input that it cannot use.
  *
  * <p>The message is the {@linkplain Finding#sentence() plain sentence} of a {@link Finding}: what is wrong, in which row,
  * and what to do.
@@ -20,7 +20,7 @@ public final class InvalidInputException extends RuntimeException {
     private final transient Finding finding;
 
     /**
-     * A refusal because of a finding.
+     * An exception for a finding.
      *
      * @param finding what is wrong
      */
@@ -30,42 +30,42 @@ public final class InvalidInputException extends RuntimeException {
     }
 
     /**
-     * A refusal that concerns the whole of what was given.
+     * An exception that concerns the input as a whole.
      *
      * @param problem what is wrong
      * @param arguments the values for {@code {0}}, {@code {1}}, … of its sentence
-     * @return the refusal, to be thrown
+     * @return the exception, to be thrown
      */
     public static InvalidInputException of(Problem problem, Object... arguments) {
         return new InvalidInputException(Finding.of(problem, arguments));
     }
 
     /**
-     * A refusal that concerns one row of what was given.
+     * An exception that concerns one row of the input.
      *
      * @param row the row, counted from 1 within the cells given; its {@link Location} is {@code {0}} in the sentence
      * @param problem what is wrong
      * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
-     * @return the refusal, to be thrown
+     * @return the exception, to be thrown
      */
     public static InvalidInputException atRow(int row, Problem problem, Object... arguments) {
         return new InvalidInputException(Finding.atRow(row, problem, arguments));
     }
 
     /**
-     * A refusal that concerns one of several things that are counted, such as the layers of a wrap.
+     * An exception that concerns one of several numbered items, such as the layers of a wrap.
      *
      * @param number which, counted from 1; it is {@code {0}} in the sentence
      * @param problem what is wrong
      * @param arguments the values for {@code {1}}, {@code {2}}, … of its sentence
-     * @return the refusal, to be thrown
+     * @return the exception, to be thrown
      */
     public static InvalidInputException atItem(int number, Problem problem, Object... arguments) {
         return new InvalidInputException(Finding.atItem(number, problem, arguments));
     }
 
     /**
-     * What was found wrong, ready to be said in any language.
+     * What is wrong, ready to be stated in any language.
      *
      * @return the finding
      */
@@ -74,7 +74,7 @@ public final class InvalidInputException extends RuntimeException {
     }
 
     /**
-     * What is wrong, apart from any language.
+     * What is wrong, independent of any language.
      *
      * @return the trouble
      */
@@ -83,9 +83,9 @@ public final class InvalidInputException extends RuntimeException {
     }
 
     /**
-     * The row that is to blame.
+     * The row concerned.
      *
-     * @return the row, counted from 1 within the cells given; empty when the trouble is not one row’s
+     * @return the row, counted from 1 within the cells given; empty if the problem does not concern a single row
      */
     public OptionalInt row() {
         return finding.row();

@@ -7,18 +7,18 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * Where in what was typed something is: a row of the cells given and, once somebody knows them, the minute typed in that row and
- * the jar. Words name what a person sees first: “wool sock, minute 12”, or “row 3 (minute 6)” where no jar has a name.
+ * A place in what was typed: a row of the cells given and, where known, the minute typed in that row and the jar. In messages
+ * it is named by what a person sees first: “wool sock, minute 12”, or “row 3 (minute 6)” where no jar has a name.
  *
  * @param row the row, counted from 1 within the cells given
  * @param minute the time typed in that row
  * @param jar the name of the jar
- * @param isOfAllJars whether it is a cell that all jars share, such as a time; then the words leave the row out too
+ * @param isOfAllJars whether it is a cell that all jars share, such as a time; then the row is left out as well
  */
 public record Location(int row, OptionalDouble minute, Optional<String> jar, boolean isOfAllJars) {
 
     /**
-     * A row, of which nothing else is known.
+     * A row about which nothing else is known.
      *
      * @param row the row, counted from 1
      * @return the location
@@ -27,7 +27,7 @@ public record Location(int row, OptionalDouble minute, Optional<String> jar, boo
         return new Location(row, OptionalDouble.empty(), Optional.empty(), false);
     }
 
-    /** Whether the words begin with a name that somebody typed, which is left as typed. */
+    /** Whether the text begins with a name that somebody typed, which keeps its capitalization. */
     boolean beginsWithAName() {
         return jar.isPresent();
     }

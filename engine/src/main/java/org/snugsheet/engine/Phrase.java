@@ -1,8 +1,8 @@
 package org.snugsheet.engine;
 
 /**
- * Words of the engine that have a name, so that they can be said in any language. The constants of an enum are phrases; English
- * stands beside each, and whoever speaks another language finds its words by {@link #key()}.
+ * Words of the engine with a key, so that they can be translated. The constants of an enum are phrases; each has its English
+ * text, and translations are found by {@link #key()}.
  */
 public interface Phrase {
 
@@ -14,7 +14,7 @@ public interface Phrase {
     String name();
 
     /**
-     * The enum it belongs to.
+     * The enum that the constant belongs to.
      *
      * @return its class
      */
@@ -28,7 +28,7 @@ public interface Phrase {
     String english();
 
     /**
-     * What the words are called, the same in every language and apart from all other phrases.
+     * The unique key of the phrase, the same in every language.
      *
      * @return such as {@code Problem.TOO_FEW_READINGS}
      */

@@ -1,6 +1,6 @@
 package org.snugsheet.engine;
 
-/** What a refused number is the measure of, as a noun for a sentence of {@link Problem}. */
+/** The quantity of a number that was refused, as a noun for a sentence of {@link Problem}. */
 public enum QuantityName implements Phrase {
     /** Of water in a closed pair. */
     AMOUNT_OF_WATER("amount of water"),
@@ -20,13 +20,13 @@ public enum QuantityName implements Phrase {
     LEAK_OF_THE_JAR("leak of the jar"),
     /** Heat that a tub takes up. */
     LEAK_OF_THE_TUB("leak of the tub"),
-    /** Metres. */
+    /** Meters. */
     LENGTH("length"),
     /** Kilograms. */
     MASS("mass"),
     /** How far a reading strays. */
     SCATTER("scatter of a reading"),
-    /** Metres per second. */
+    /** Meters per second. */
     SPEED("speed"),
     /** Of an estimate. */
     STANDARD_ERROR("standard error"),

@@ -1,10 +1,11 @@
 /**
- * What every part of the engine shares: how it refuses, and its words.
+ * What all parts of the engine share: the exception for invalid input, and the phrases.
  *
- * <p>The engine is physics and statistics of things that cool down. It knows no office, no file and no clock. Its values
- * are immutable, its functions pure and safe for threads, its units SI inside (temperatures in degrees Celsius, which is
- * an SI unit; see {@link org.snugsheet.engine.quantity}), and {@code null} is never passed or returned. A question that
- * cannot be answered is met with one exception, {@link org.snugsheet.engine.InvalidInputException}, never with a wrong number.
+ * <p>The engine is physics and statistics of things that cool down. It knows no office, no file and no clock. Its values are
+ * immutable, its functions pure and thread-safe, its internal units SI (temperatures in degrees Celsius, which is an SI unit;
+ * see {@link org.snugsheet.engine.quantity}), and {@code null} is never passed or returned. A question that cannot be
+ * answered raises a single type of exception, {@link org.snugsheet.engine.InvalidInputException}; it never gives a wrong
+ * number.
  *
  * <p>Where things live:
  *
@@ -13,9 +14,9 @@
  *   <li>{@link org.snugsheet.engine.water} – density and specific heat of liquid water
  *   <li>{@link org.snugsheet.engine.heat} – heat given off, and bodies that share it
  *   <li>{@link org.snugsheet.engine.reading} – what a class wrote down, and what is wrong with it
- *   <li>{@link org.snugsheet.engine.solver} – least squares; the only package that sees Commons Math’s optimisers
+ *   <li>{@link org.snugsheet.engine.solver} – least squares; the only package that uses Commons Math’s optimizers
  *   <li>{@link org.snugsheet.engine.cooling} – cooling curves, their fit and its uncertainty
- *   <li>{@link org.snugsheet.engine.comparison} – estimates set against each other: ratio, verdict, ranking
+ *   <li>{@link org.snugsheet.engine.comparison} – comparisons of estimates: ratio, verdict, ranking
  *   <li>{@link org.snugsheet.engine.insulation} – layers, materials, surfaces
  * </ul>
  *

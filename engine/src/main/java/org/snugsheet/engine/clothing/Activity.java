@@ -12,7 +12,7 @@ import org.snugsheet.engine.table.Keywords;
 import org.snugsheet.engine.table.Names;
 
 /**
- * How much heat a body makes at what it does, for each square metre of its skin.
+ * The metabolic rate of an activity per area of skin.
  *
  * @param wattsPerSquareMetre from 58 to 400 W/m², the range of ISO 11079:2007
  */
@@ -45,8 +45,8 @@ public record Activity(double wattsPerSquareMetre) {
      * Activities with a name.
      *
      * <p>Sources: ASHRAE Standard 55 and Handbook, metabolic rates for typical tasks in W/m², read at
-     * https://hvac-eng.com/metabolic-rates-for-typical-tasks; playing and shovelling from the Compendium of Physical
-     * Activities (2011), 3.5 and 5.3 times sitting still (from memory). All are of adults.
+     * https://hvac-eng.com/metabolic-rates-for-typical-tasks; playing and shoveling from the Compendium of Physical
+     * Activities (2011), 3.5 and 5.3 times sitting still (from memory). All are for adults.
      */
     public enum Usual {
         /** Seated, quiet: 60. */
@@ -77,7 +77,7 @@ public record Activity(double wattsPerSquareMetre) {
         }
 
         /**
-         * How much heat it makes.
+         * Its metabolic rate.
          *
          * @return the activity
          */
@@ -86,7 +86,7 @@ public record Activity(double wattsPerSquareMetre) {
         }
 
         /**
-         * What it is called.
+         * Its name.
          *
          * @return its name in plain English
          */
@@ -110,7 +110,7 @@ public record Activity(double wattsPerSquareMetre) {
     /**
      * The activity for a number.
      *
-     * @param number up to 10 in met (1 met = 58.2 W/m²), else in W/m²
+     * @param number up to 10 in met (1 met = 58.2 W/m²), otherwise in W/m²
      * @return the activity
      * @throws InvalidInputException if it makes less heat than 58 W/m² or more than 400 W/m²
      */

@@ -11,10 +11,10 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
- * What keeps an animal warm. Its conductivity is that of the same stuff in {@link Materials}, with the range its sources
- * give: living fur and blubber can be fluffed up, wetted or warmed by blood, so the range matters more than the digits.
+ * The covering of an animal. Its conductivity is that of the same material in {@link Materials}, with the range of its
+ * sources: living fur and blubber can be fluffed up, wet or warmed by blood, so the range matters more than the digits.
  *
- * @param material the stuff; dry, unless its name said otherwise
+ * @param material the material; dry, unless its name says otherwise
  */
 public record Covering(Material material) {
 
@@ -33,7 +33,7 @@ public record Covering(Material material) {
     }
 
     /**
-     * Finds a covering by name. Case, plural and the order of words do not matter, and other usual names will do.
+     * Finds a covering by name. Case, plural and the order of words do not matter, and other usual names are accepted.
      *
      * @param name its name, such as {@code fur}
      * @return the covering
@@ -58,7 +58,7 @@ public record Covering(Material material) {
     /**
      * The resistance of a layer of it: thickness divided by conductivity.
      *
-     * @param thickness how thick it stands on the animal
+     * @param thickness its thickness on the animal
      * @param figure the least, typical or greatest resistance that the sources give it
      * @return the resistance
      */

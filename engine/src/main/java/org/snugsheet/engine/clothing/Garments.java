@@ -15,8 +15,7 @@ import org.snugsheet.engine.table.Names;
 import org.snugsheet.engine.table.OtherNames;
 
 /**
- * The garments known here, read from the file {@code garments.csv} beside this class, which says where each figure comes
- * from.
+ * The garments known here, read from the file {@code garments.csv} in this package, which gives the source of each figure.
  *
  * <pre>{@code
  * Garments.find("T-Shirts").insulation().in(Unit.CLO); // 0.08
@@ -28,7 +27,7 @@ public final class Garments {
     private static final String FILE = "garments.csv";
     private static final String NAMES_FILE = "garment-names.csv";
 
-    /** Read once, when first asked for; the class loader sees to it that threads do not meet. */
+    /** Read once, on first use; the class loader takes care of concurrent threads. */
     private record Loaded(List<Garment> all, Names<Garment> names, OtherNames others) {
         static final Loaded TABLE = read();
 
@@ -68,7 +67,7 @@ public final class Garments {
      *
      * @param word such as {@code socks}; case and plural do not matter
      * @return at least one garment
-     * @throws InvalidInputException if there is none
+     * @throws InvalidInputException if there are none
      */
     public static List<Garment> with(String word) {
         List<String> wanted = Names.words(word);
@@ -82,7 +81,7 @@ public final class Garments {
     }
 
     /**
-     * Finds a garment by name. Case, blanks, plural and the order of words do not matter, and other usual names will do.
+     * Finds a garment by name. Case, blanks, plural and the order of words do not matter, and other usual names are accepted.
      *
      * @param name its name
      * @return the garment
@@ -93,10 +92,10 @@ public final class Garments {
     }
 
     /**
-     * Finds a garment that stands in a list.
+     * Finds a garment of a list.
      *
      * @param name its name
-     * @param row where it stands, for the refusal; 0 if it stands alone
+     * @param row its row, for the message; 0 if it is not in a list
      * @return the garment
      * @throws InvalidInputException if it is unknown, with a suggestion where one is near
      */
@@ -106,11 +105,11 @@ public final class Garments {
     }
 
     /**
-     * What a garment is called in a language.
+     * The name of a garment in a language.
      *
      * @param garment the garment
      * @param language the language
-     * @return its name there; the English one where there is none
+     * @return its name in that language, or else the English one
      */
     public static String nameIn(Garment garment, Locale language) {
         return Loaded.TABLE.others().shown(garment.name(), language).orElse(garment.name());

@@ -1,14 +1,16 @@
 package org.snugsheet.engine.clothing;
 
+import org.snugsheet.engine.quantity.Temperature;
+
 /**
- * What a body makes and what it loses, in W for each square metre of skin, when nothing of it warms or cools any more.
+ * The steady heat balance of a body, in W per square meter of skin.
  *
  * <p>Source: ISO 11079:2007, clauses 5 and 6 and annexes A and B, for the neutral level of strain (skin 35.7 − 0.0285·M °C,
  * wetted to 0.001·M), from memory, its constants compared with the public R package comf, calcIREQ. Where copies of the
  * standard’s program and its text differ, the sister standard ISO 7933:2004 decides (its program as in the public library
  * pythermalcomfort, models/phs.py): the clothed surface is 1 + 0.3 times the skin for each clo, its emissivity 0.97, 0.77 of
- * a standing body radiate, and vapour meets I + Ia/fcl, at a permeability index of 0.38. So all eight cases that ISO
- * 11079, Table F.1, prints come out to their digit; a surface of 1 + 1.197·I, as in copies of the program, gives five.
+ * a standing body radiate, and vapor meets I + Ia/fcl, at a permeability index of 0.38. So all eight cases that ISO 11079,
+ * Table F.1, prints come out to the printed digit; a surface of 1 + 1.197·I, as in copies of the program, gives five.
  */
 final class HeatBalance {
 
@@ -24,7 +26,7 @@ final class HeatBalance {
     /** Lewis relation over the permeability index, kPa/K: 0.06/0.38. */
     private static final double VAPOUR = 0.06 / 0.38;
 
-    private static final double KELVIN = 273.15;
+    private static final double KELVIN = -Temperature.ABSOLUTE_ZERO;
 
     private final Outdoors cold;
     private final double heat;
@@ -38,12 +40,12 @@ final class HeatBalance {
         this.wetness = 0.001 * heat;
     }
 
-    /** How fast the person moves in m/s: worked out from the activity, between 0.3 and 1.2. */
+    /** The walking speed in m/s, estimated from the activity, between 0.3 and 1.2. */
     double walking() {
         return Math.min(Math.max(0.0052 * (heat - 58), 0.3), 1.2);
     }
 
-    /** How much of their insulation wind and walking leave to air layers and, through their seams, to clothes. */
+    /** The share of their insulation that air layers and clothes keep in wind and while walking. */
     double stirring() {
         return Math.exp(-0.15 * cold.wind().metresPerSecond() - 0.22 * walking());
     }
@@ -58,7 +60,7 @@ final class HeatBalance {
         return 1 + WIDER * insulation;
     }
 
-    /** What is made less what is lost with clothes of that resistance, m²·K/W: below zero, the person cools. */
+    /** Heat production less heat loss with clothes of that resistance, m²·K/W: if negative, the person cools. */
     double surplus(double insulation) {
         double through = heat - breath() - sweat(insulation);
         double clothes = skin - insulation * through;
@@ -67,7 +69,7 @@ final class HeatBalance {
         return through - surface(insulation) * (radiation + convection);
     }
 
-    /** Heat and vapour that go with the breath, which leaves at 29 + 0.2·ta °C. */
+    /** Heat and vapor lost with the breath, which leaves at 29 + 0.2·ta °C. */
     private double breath() {
         double air = cold.air().celsius();
         double breath = 29 + 0.2 * air;
@@ -102,7 +104,7 @@ final class HeatBalance {
         return cold.humidity() * saturated(cold.air().celsius());
     }
 
-    /** Pressure of saturated vapour in kPa (Antoine’s equation as ISO 7730 and ISO 11079 give it). */
+    /** Saturation pressure of vapor in kPa (Antoine’s equation as ISO 7730 and ISO 11079 give it). */
     private static double saturated(double celsius) {
         return 0.1333 * Math.exp(18.6686 - 4030.183 / (celsius + 235));
     }

@@ -12,20 +12,20 @@ import org.snugsheet.engine.quantity.Unit;
  *
  * @param air temperature of the air
  * @param radiant mean temperature of what can be seen around: sky, snow, walls
- * @param wind speed of the air past the person; below 0.4 m/s it counts as 0.4, for nobody stands in quite still air
+ * @param wind speed of the air past the person; below 0.4 m/s it counts as 0.4, because outdoor air is never quite still
  * @param humidity relative humidity, from 0 to 1
  */
 public record Outdoors(Temperature air, Temperature radiant, Speed wind, double humidity) {
 
     private static final double WARMEST = 10;
 
-    /** As far down as the figures of the standard reach (ISO 11079:2007; from memory). */
+    /** The lowest temperature in the figures of the standard (ISO 11079:2007; from memory). */
     private static final double COLDEST = -50;
 
     private static final Speed CALMEST = new Speed(0.4);
     private static final Speed WINDIEST = new Speed(18);
 
-    /** Usual in winter, and of little weight: cold air holds hardly any water. */
+    /** Usual in winter, and not important: cold air holds hardly any water. */
     private static final double USUAL_HUMIDITY = 0.85;
 
     /**

@@ -7,28 +7,29 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 
 /**
- * The clothing that keeps an adult in balance with the cold for as long as wanted.
+ * The clothing that keeps an adult in thermal balance indefinitely.
  *
- * <p>Source: ISO 11079:2007, “insulation required” (IREQ) at the neutral level of strain: skin neither cold nor sweating
- * more than usual. Assumed: an adult, dry clothes, no work done on anything outside, windproof cloth (air permeability 8
- * l/(m²·s)), and a walking speed worked out from the activity. Bare hands, feet and faces are not in it. A child has more
+ * <p>Source: ISO 11079:2007, “insulation required” (IREQ) at the neutral level of strain: skin neither cold nor sweating more
+ * than usual. Assumed: an adult, dry clothes, no work done on anything outside, windproof cloth (air permeability 8
+ * l/(m²·s)), and a walking speed estimated from the activity. Bare hands, feet and faces are not included. A child has more
  * skin for each kilogram and loses heat faster.
  *
- * @param worn the resistance that clothes must have as they are worn, with wind and walking pumping air through them
- * @param outfit the resistance of an outfit, as ISO 9920 and {@link Outfit} count it in still air, that is left with that
+ * @param worn the resistance that clothes must have as worn, with wind and walking pumping air through them
+ * @param outfit the resistance in still air, as counted by ISO 9920 and {@link Outfit}, of an outfit that has this resistance
+ *     when worn
  */
 public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit) {
 
-    /** Below half a clo the standard does not speak (scope of ISO 11079:2007, from memory). */
+    /** Below half a clo the standard does not apply (scope of ISO 11079:2007, from memory). */
     private static final double LEAST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(0.5, Unit.CLO);
 
-    /** More than anybody can walk about in: about what the thickest sleeping bags have (common practice, no source). */
+    /** More than anybody can move in: about that of the thickest sleeping bags (common practice, no source). */
     private static final double MOST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(10, Unit.CLO);
 
     /**
-     * What an outfit in which people move about can have: a full winter outfit of {@link Garments} adds up to some 3.5 clo, the
-     * warmest arctic clothing has a little over 4, and 5 clo is what the coldest case of ISO 11079:2007, Table F.1, asks for in
-     * still air (common practice, no source for the limit itself).
+     * The most that an outfit to move in can have: a full winter outfit of {@link Garments} adds up to some 3.5 clo, the
+     * warmest arctic clothing has a little over 4, and 5 clo is required in still air by the coldest case of ISO 11079:2007,
+     * Table F.1 (common practice, no source for the limit itself).
      */
     private static final double WEARABLE = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(5, Unit.CLO);
 
@@ -44,7 +45,7 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
      * @param cold the cold around
      * @param activity what the person does
      * @return the clothing
-     * @throws InvalidInputException if less than half a clo would do, or nothing that can be worn
+     * @throws InvalidInputException if less than half a clo would be enough, or more than can be worn
      */
     public static RequiredClothing of(Outdoors cold, Activity activity) {
         HeatBalance balance = new HeatBalance(cold, activity);
@@ -63,7 +64,7 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
     }
 
     /**
-     * The outfit, if there is one.
+     * The outfit, if it can be worn.
      *
      * @return {@link #outfit()}
      * @throws InvalidInputException if it is above what clothing can give, 5 clo
@@ -76,8 +77,8 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
     }
 
     /**
-     * What an outfit must have in still air so that wind and walking leave it with so much (ISO 11079:2007, annex C; from
-     * memory, compared as {@link HeatBalance} was).
+     * The resistance in still air of an outfit that keeps a given resistance in wind and while walking (ISO 11079:2007, annex
+     * C; from memory, compared as {@link HeatBalance} was).
      */
     private static double inStillAir(double worn, HeatBalance balance) {
         double surface = HeatBalance.surface(worn);

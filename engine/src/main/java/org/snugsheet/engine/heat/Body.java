@@ -4,36 +4,36 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Temperature;
 
-/** A thing with one temperature throughout that holds heat. */
+/** A body with a uniform temperature. */
 public sealed interface Body permits WaterBody, DryBody {
 
     /**
-     * How warm it is.
+     * Its temperature.
      *
      * @return its temperature
      */
     Temperature temperature();
 
     /**
-     * The heat it gives off on its way to another temperature.
+     * The heat it gives off when it changes to another temperature.
      *
-     * @param end where it ends
+     * @param end the final temperature
      * @return J, negative if it takes heat up
-     * @throws InvalidInputException if it cannot be so warm or cold and stay what it is
+     * @throws InvalidInputException if it cannot have that temperature, such as liquid water below freezing
      */
     double heatGivenOff(Temperature end);
 
     /**
-     * Its heat capacity, once it is as warm as that.
+     * Its heat capacity at a temperature.
      *
-     * @param temperature how warm
+     * @param temperature the temperature
      * @return its heat capacity
-     * @throws InvalidInputException if it cannot be so warm or cold and stay what it is
+     * @throws InvalidInputException if it cannot have that temperature, such as liquid water below freezing
      */
     HeatCapacity heatCapacityAt(Temperature temperature);
 
     /**
-     * Its heat capacity as it is now.
+     * Its heat capacity at its own temperature.
      *
      * @return its heat capacity
      */

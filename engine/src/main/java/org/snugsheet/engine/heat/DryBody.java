@@ -7,18 +7,18 @@ import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * A thing without water: an empty jar before warm water is poured in, a stone from the windowsill. Its heat capacity stays
- * the same at all temperatures, so {@code Q = C·(T − T′)}.
+ * A body without water: an empty jar before warm water is poured in, a stone from the windowsill. Its heat capacity stays the
+ * same at all temperatures, so {@code Q = C·(T − T′)}.
  *
- * @param capacity its heat capacity, more than zero
- * @param temperature how warm it is
+ * @param capacity its heat capacity, positive
+ * @param temperature its temperature
  */
 public record DryBody(HeatCapacity capacity, Temperature temperature) implements Body {
 
     /**
-     * A thing without water.
+     * A body without water.
      *
-     * @throws InvalidInputException if its heat capacity is not more than zero
+     * @throws InvalidInputException if its heat capacity is not positive
      */
     public DryBody {
         if (!(capacity.joulesPerKelvin() > 0)) {

@@ -10,10 +10,10 @@ import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.water.Water;
 
 /**
- * Bodies that share their heat with each other and with nothing else, whether poured together or wall to wall.
+ * Bodies that exchange heat only with each other, poured together or wall to wall.
  *
- * <p>They end at the temperature at which what some gave off is what the others took up: {@code Σ Qᵢ(T) = 0}, the first law
- * for a closed system (Halliday, Resnick and Walker, Fundamentals of Physics, section 18-4).
+ * <p>At their final temperature the heat given off by some equals the heat taken up by the others: {@code Σ Qᵢ(T) = 0}, the
+ * first law for a closed system (Halliday, Resnick and Walker, Fundamentals of Physics, section 18-4).
  *
  * <pre>{@code
  * WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
@@ -31,7 +31,7 @@ public final class Mixing {
     private Mixing() {}
 
     /**
-     * The temperature that all of them reach in the end.
+     * The temperature that all of them reach.
      *
      * @param first a body
      * @param others the others
@@ -82,7 +82,7 @@ public final class Mixing {
         return new Temperature(guess);
     }
 
-    /** What they would still have to give off, all together, had they come to that temperature; falls as it rises. */
+    /** The heat that all of them together would have given off at that temperature; it decreases with temperature. */
     private static double heatLeft(List<Body> bodies, Temperature end) {
         return bodies.stream().mapToDouble(body -> body.heatGivenOff(end)).sum();
     }
@@ -93,7 +93,7 @@ public final class Mixing {
                 .sum();
     }
 
-    /** Where they would end if no heat capacity changed with temperature. */
+    /** The final temperature if no heat capacity changed with temperature. */
     private static double weightedMean(List<Body> bodies) {
         Temperature base = bodies.get(0).temperature();
         double excess = 0;

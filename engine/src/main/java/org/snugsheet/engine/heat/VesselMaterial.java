@@ -7,11 +7,11 @@ import org.snugsheet.engine.quantity.HeatCapacity;
 import org.snugsheet.engine.quantity.Mass;
 
 /**
- * What jars, cups and cans are made of, with a typical specific heat near room temperature.
+ * Materials of jars, cups and cans, with a typical specific heat near room temperature.
  *
- * <p>Published figures for one material differ by a tenth and more, since the name covers many kinds; beside 4.2 kJ for each
- * litre of water and kelvin that is little. “EN 12524” is EN 12524:2000, Table 1 (now ISO 10456:2007, Table 3), as carried
- * in the VDI Heat Atlas and the public repository CalebBell/ht, ht/insulation.py.
+ * <p>Published figures for one material differ by a tenth and more, since the name covers many kinds; that is little compared
+ * with the 4.2 kJ/K of each liter of water. “EN 12524” is EN 12524:2000, Table 1 (now ISO 10456:2007, Table 3), as carried in
+ * the VDI Heat Atlas and the public repository CalebBell/ht, ht/insulation.py.
  */
 public enum VesselMaterial {
     /** Glass. Halliday, Resnick and Walker, Fundamentals of Physics, Table 18-3; EN 12524 has 750 for soda-lime glass. */
@@ -22,11 +22,11 @@ public enum VesselMaterial {
     STEEL(450, "steel", "tin can", "can"),
     /** Stainless steel. EN 12524. */
     STAINLESS_STEEL(460, "stainless steel"),
-    /** Aluminium and its alloys. EN 12524; 900 for the pure metal in Halliday, Resnick and Walker, Table 18-3. */
+    /** Aluminum and its alloys. EN 12524; 900 for the pure metal in Halliday, Resnick and Walker, Table 18-3. */
     ALUMINIUM(880, "aluminium", "aluminum"),
     /** Copper. EN 12524. */
     COPPER(380, "copper"),
-    /** Polypropylene, PP, resin code 5: yoghurt tubs, lunch boxes. EN 12524. */
+    /** Polypropylene, PP, resin code 5: yogurt cups, lunch boxes. EN 12524. */
     POLYPROPYLENE(1800, "polypropylene", "pp"),
     /** Polyethylene of high density, HDPE, resin code 2: milk bottles, pails. EN 12524. */
     POLYETHYLENE(1800, "polyethylene", "hdpe", "pe"),
@@ -56,7 +56,7 @@ public enum VesselMaterial {
      * plastics differ by a half.
      *
      * @param text such as {@code glass}, {@code Stainless steel}, {@code PP}
-     * @return the material, or empty if it is none of these
+     * @return the material, or empty if it is not one of these
      */
     public static Optional<VesselMaterial> find(String text) {
         String name = text.strip().toLowerCase(Locale.ROOT);

@@ -8,11 +8,11 @@ import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.water.Water;
 
 /**
- * Water in its vessel, both equally warm: a jar, a tub.
+ * Water in its vessel, both at one temperature: a jar, a tub.
  *
- * <p>The volume is the one read off at the temperature given; its mass follows from the density there and stays what it is.
- * The heat is {@code Q = m·(h(T) − h(T′)) + C·(T − T′)}: the difference in enthalpy is the integral of the specific heat,
- * which changes with temperature, and C is the vessel’s own heat capacity (Çengel and Boles, Thermodynamics: An Engineering
+ * <p>The volume is the one read at the given temperature; the mass follows from the density there and is constant. The heat
+ * is {@code Q = m·(h(T) − h(T′)) + C·(T − T′)}: the difference in enthalpy is the integral of the specific heat, which
+ * changes with temperature, and C is the vessel’s own heat capacity (Çengel and Boles, Thermodynamics: An Engineering
  * Approach, section 4-5, from memory).
  *
  * <pre>{@code
@@ -24,7 +24,7 @@ import org.snugsheet.engine.water.Water;
  * }</pre>
  *
  * @param volume how much water, as read off at that temperature
- * @param temperature how warm water and vessel are, from 0 °C to 100 °C
+ * @param temperature the temperature of water and vessel, from 0 °C to 100 °C
  * @param vessel the heat capacity of the vessel; {@link HeatCapacity#NONE} leaves it out
  */
 public record WaterBody(Volume volume, Temperature temperature, HeatCapacity vessel) implements Body {
@@ -42,7 +42,7 @@ public record WaterBody(Volume volume, Temperature temperature, HeatCapacity ves
      * Water in a vessel so light that it does not count.
      *
      * @param volume how much water, as read off at that temperature
-     * @param temperature how warm it is, from 0 °C to 100 °C
+     * @param temperature its temperature, from 0 °C to 100 °C
      * @return the water
      * @throws InvalidInputException if it would be ice or steam
      */

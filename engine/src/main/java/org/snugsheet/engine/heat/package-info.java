@@ -1,11 +1,11 @@
 /**
- * Amounts of heat: what a jar of water gives off, and where bodies end that share their heat with nothing else.
+ * Amounts of heat: what a jar of water gives off, and the final temperature of bodies that exchange heat.
  *
  * <p>A {@link org.snugsheet.engine.heat.Body} has one temperature throughout. {@link org.snugsheet.engine.heat.WaterBody} is
  * a volume of water with the vessel it stands in, {@link org.snugsheet.engine.heat.DryBody} an empty vessel or a stone;
- * {@link org.snugsheet.engine.heat.Mixing} brings several to one temperature. {@link
- * org.snugsheet.engine.heat.VesselMaterial} lists specific heats, with sources. Heat is in joules. Water that evaporates
- * takes heat along that is not counted here: cover the jars.
+ * {@link org.snugsheet.engine.heat.Mixing} finds the common final temperature of several.
+ * {@link org.snugsheet.engine.heat.VesselMaterial} lists specific heats, with sources. Heat is in joules. The heat of
+ * evaporation is not included: cover the jars.
  *
  * <p>How fast heat is lost needs a cooling constant: see {@code HeatLoss} in {@code org.snugsheet.engine.cooling}.
  *

@@ -10,10 +10,10 @@ import org.snugsheet.engine.table.Names;
 /**
  * An unventilated gap of air between two layers.
  *
- * <p>Air in a gap conducts, turns over and is radiated through, so that its resistance hardly grows beyond 15 mm: ISO
- * 6946:2017, Table 8 (Table 2 of the 2007 edition), for ordinary surfaces, linear in between as the standard says. As a layer
- * it is given the conductivity that comes to the same on the flat, {@code λ = d/R}. A gap is as the table says only where it
- * is closed; air trapped in wool or fur is in the figures of those materials already.
+ * <p>Heat crosses the air in a gap by conduction, convection and radiation, so that its resistance hardly grows beyond 15 mm:
+ * ISO 6946:2017, Table 8 (Table 2 of the 2007 edition), for ordinary surfaces, with linear interpolation as in the standard.
+ * As a layer it has the conductivity that gives the same resistance on the flat, {@code λ = d/R}. The table holds only for a
+ * closed gap; air trapped in wool or fur is already included in the figures of those materials.
  */
 public final class AirGap {
 
@@ -26,7 +26,7 @@ public final class AirGap {
             new Point(25, 0.18),
             new Point(300, 0.18));
 
-    /** As far as the table goes; a hair more for what a change of units leaves. */
+    /** The end of the table, plus a little for the rounding of unit conversions. */
     private static final double WIDEST = 0.3 + 1e-9;
 
     private record Point(double millimetres, double resistance) {}
@@ -34,11 +34,11 @@ public final class AirGap {
     private AirGap() {}
 
     /**
-     * A gap beside an upright wall, through which heat flows sideways.
+     * A gap at a vertical wall, which heat crosses horizontally.
      *
      * @param thickness how wide it is, up to the 300 mm of the standard
      * @return the layer
-     * @throws InvalidInputException if it is wider: that is a room
+     * @throws InvalidInputException if it is wider, as a room is
      */
     public static Layer upright(Length thickness) {
         if (thickness.metres() > WIDEST) {
@@ -51,7 +51,7 @@ public final class AirGap {
         return Names.words(name).equals(List.of("air", "gap"));
     }
 
-    /** Whether a layer of this material would be nothing but air. */
+    /** Whether a layer of this material is air. */
     static boolean isMadeOf(Material material) {
         return material.name().equals("still air");
     }

@@ -6,9 +6,9 @@ import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.table.Names;
 
-/** How much water a material holds. Water carries heat about twenty times better than the air it pushes out. */
+/** How much water a material holds. Water conducts heat about twenty times better than the air it replaces. */
 public enum Condition implements Phrase {
-    /** As it lies in the room: no water added. Ice, water and metals have this condition alone. */
+    /** As it is in a room, without added water. Ice, water and metals have only this condition. */
     DRY("dry"),
     /** Moist to the touch, nothing drips. */
     DAMP("damp"),
@@ -27,7 +27,7 @@ public enum Condition implements Phrase {
      * @param text {@code dry}, {@code damp} or {@code soaked}, or another usual word in English, Spanish, French or
      *     German; case, accents and outer blanks do not matter
      * @return the condition
-     * @throws InvalidInputException if it is none of them
+     * @throws InvalidInputException if it is not one of them
      */
     public static Condition parse(String text) {
         return of(String.join(" ", Names.words(text)))

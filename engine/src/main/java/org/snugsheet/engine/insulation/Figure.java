@@ -4,7 +4,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.table.Keywords;
 
-/** Which of several published figures is wanted, where sources disagree. */
+/** Which of several published figures to use where sources disagree. */
 public enum Figure {
     /** The lowest that a source gives. */
     LOW,
@@ -18,7 +18,7 @@ public enum Figure {
      *
      * @param text {@code low}, {@code typical} or {@code high}, or that word in another language
      * @return the figure
-     * @throws InvalidInputException if it is none of them
+     * @throws InvalidInputException if it is not one of them
      */
     public static Figure parse(String text) {
         return switch (Keywords.FIGURE.plain(text)) {

@@ -9,16 +9,16 @@ import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
- * Layers that lie flat: the same area everywhere, so that their resistances simply add up (ISO 6946:2017, 6.7.1.2).
+ * Flat layers with the same area everywhere, so that their resistances add up (ISO 6946:2017, 6.7.1.2).
  *
- * <p>It serves for lids and bases, and for the side of a jar as long as the wrap is thin beside the jar’s radius.
+ * <p>It is used for lids and bases, and for the side of a jar if the wrap is thin compared with the jar’s radius.
  *
  * <pre>{@code
  * FlatWrap.of(Layers.NONE.with(4, "wool").with(1, "newspaper")).resistance().in(Unit.CLO);
  * }</pre>
  *
  * @param layers the layers from the inside out
- * @param inside the resistance of the surface inside; {@link ThermalResistance#NONE} where the stuff itself is touched
+ * @param inside the resistance of the surface inside; {@link ThermalResistance#NONE} where the layer itself is touched
  * @param outside the resistance of the surface outside, as {@code inside}
  */
 public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistance outside) implements Wrap {
@@ -61,7 +61,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
     }
 
     /**
-     * This wrap with one more layer round it.
+     * This wrap with one more layer around it.
      *
      * @param layer the new outermost layer
      * @return the thicker wrap
@@ -89,7 +89,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
     }
 
     /**
-     * The transmittance of all of it, {@code U = 1/R}; the trade calls it the U-value (ISO 6946:2017, 6.4).
+     * The transmittance of the whole wrap, {@code U = 1/R}, known in the trade as the U-value (ISO 6946:2017, 6.4).
      *
      * @return U in W/(m²·K)
      */
@@ -98,7 +98,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
     }
 
     /**
-     * How much heat goes through, in the steady state: {@code q = (T₁ − T₂)/R} (ISO 7345:2018).
+     * The density of heat flow in the steady state: {@code q = (T₁ − T₂)/R} (ISO 7345:2018).
      *
      * @param warm the temperature inside
      * @param cold the temperature outside

@@ -8,17 +8,17 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 /**
  * One layer of a wrap.
  *
- * @param thickness how thick it is
- * @param conductivity how easily heat goes through its stuff
- * @param material what it is made of, where that is known by name
+ * @param thickness its thickness
+ * @param conductivity its thermal conductivity
+ * @param material its material, where it has a name
  */
 public record Layer(Length thickness, Conductivity conductivity, Optional<Material> material) {
 
     /**
-     * A layer of unnamed stuff.
+     * A layer of an unnamed material.
      *
-     * @param thickness how thick it is
-     * @param conductivity how easily heat goes through it
+     * @param thickness its thickness
+     * @param conductivity its thermal conductivity
      */
     public Layer(Length thickness, Conductivity conductivity) {
         this(thickness, conductivity, Optional.empty());
@@ -27,7 +27,7 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
     /**
      * A layer of a material, with its typical conductivity.
      *
-     * @param thickness how thick it is
+     * @param thickness its thickness
      * @param material what it is made of
      * @return the layer
      */
@@ -36,7 +36,7 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
     }
 
     /**
-     * The resistance of this layer where it lies flat, {@code R = d/λ} (ISO 6946:2017, 6.7.1.1).
+     * The resistance of this layer when flat, {@code R = d/λ} (ISO 6946:2017, 6.7.1.1).
      *
      * @return its thermal resistance
      */
@@ -45,18 +45,18 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
     }
 
     /**
-     * This layer at its worst: as conductive as any source says.
+     * This layer at its worst, with the greatest published conductivity.
      *
-     * @return the layer with the greatest published conductivity; itself if its stuff has no name
+     * @return the layer with the greatest published conductivity; itself if its material has no name
      */
     public Layer atWorst() {
         return material.map(stuff -> withConductivity(stuff.high())).orElse(this);
     }
 
     /**
-     * This layer at its best: as little conductive as any source says.
+     * This layer at its best, with the least published conductivity.
      *
-     * @return the layer with the least published conductivity; itself if its stuff has no name
+     * @return the layer with the least published conductivity; itself if its material has no name
      */
     public Layer atBest() {
         return material.map(stuff -> withConductivity(stuff.low())).orElse(this);
@@ -65,7 +65,7 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
     /**
      * This layer with water in place of all its air.
      *
-     * @return the soaked layer; itself if water cannot enter its stuff, fills it already, or it has no name
+     * @return the soaked layer; itself if water cannot enter the material or already fills it, or if it has no name
      */
     public Layer soaked() {
         return material.filter(stuff -> stuff.soaks() && stuff.condition() != Condition.SOAKED)
@@ -73,15 +73,15 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
                 .orElse(this);
     }
 
-    /** Whether it keeps water from what lies within it: known stuff that water cannot enter. */
+    /** Whether it keeps the layers inside it dry: a known material that water cannot enter. */
     boolean keepsWaterOut() {
         return material.filter(stuff -> !stuff.soaks()).isPresent();
     }
 
     /**
-     * The same layer of stuff that conducts otherwise.
+     * The same layer with another conductivity.
      *
-     * @param other how easily heat goes through it
+     * @param other its thermal conductivity
      * @return the layer
      */
     public Layer withConductivity(Conductivity other) {
@@ -89,9 +89,9 @@ public record Layer(Length thickness, Conductivity conductivity, Optional<Materi
     }
 
     /**
-     * The same stuff, but thicker or thinner.
+     * The same material with another thickness.
      *
-     * @param other how thick it is
+     * @param other its thickness
      * @return the layer
      */
     public Layer withThickness(Length other) {

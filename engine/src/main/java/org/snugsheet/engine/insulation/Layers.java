@@ -11,9 +11,9 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Unit;
 
 /**
- * Layers one on the other, counted from the inside out, whatever the shape they are wrapped round.
+ * Layers on top of each other, counted from the inside out, independent of the shape they are wrapped around.
  *
- * <p>Numbers as they come from a class are given to {@code with}, which refuses a bad one by the number of its layer:
+ * <p>Numbers typed by a class are passed to {@code with}, which refuses an invalid one and names its layer:
  *
  * <pre>{@code
  * Layers.NONE.with(3, "wool").with(0.5, "newspaper").with(10, 0.035);
@@ -47,27 +47,28 @@ public record Layers(List<Layer> fromInside) {
     /**
      * These layers and one more outside of them, of known conductivity.
      *
-     * @param millimetres its thickness in mm
+     * @param millimeters its thickness in mm
      * @param wattsPerMetreKelvin its conductivity in W/(m·K)
      * @return all of them
      * @throws InvalidInputException naming the layer, if a number is NaN, infinite, zero or less
      */
-    public Layers with(double millimetres, double wattsPerMetreKelvin) {
-        Length thickness = thickness(millimetres);
+    public Layers with(double millimeters, double wattsPerMetreKelvin) {
+        Length thickness = thickness(millimeters);
         return with(new Layer(thickness, new Conductivity(positive(wattsPerMetreKelvin, QuantityName.CONDUCTIVITY))));
     }
 
     /**
-     * These layers and one more outside of them, of a material with its typical conductivity, or an {@linkplain AirGap air
-     * gap}. A layer of air is one too, whatever the language of its name: it turns over, and heat is radiated through it.
+     * These layers and one more outside of them, of a material with its typical conductivity, or an
+     * {@linkplain AirGap air gap}. A layer of air is an air gap as well, in any language, because of convection and
+     * radiation.
      *
-     * @param millimetres its thickness in mm
+     * @param millimeters its thickness in mm
      * @param material the name of a material, as {@link Materials#find(String)} takes it, or {@code air gap}
      * @return all of them
      * @throws InvalidInputException naming the layer, if the thickness is NaN, infinite, zero or less, or the material is unknown
      */
-    public Layers with(double millimetres, String material) {
-        Length thickness = thickness(millimetres);
+    public Layers with(double millimeters, String material) {
+        Length thickness = thickness(millimeters);
         if (AirGap.isMeantBy(material)) {
             return with(AirGap.upright(thickness));
         }
@@ -76,9 +77,9 @@ public record Layers(List<Layer> fromInside) {
     }
 
     /**
-     * Every layer changed in the same way.
+     * The layers after the same change to each.
      *
-     * @param change what becomes of each
+     * @param change the change
      * @return the changed layers, in the same order
      */
     public Layers each(UnaryOperator<Layer> change) {
@@ -86,9 +87,9 @@ public record Layers(List<Layer> fromInside) {
     }
 
     /**
-     * These layers as they are in a tub of water: from the outside in, each that water can enter is soaked, as far as the first
-     * that it cannot. The water is taken to find no way round that one, at its seams or from above (common practice, no source).
-     * A layer of unnamed conductivity stays as it was typed, and keeps nothing dry.
+     * These layers as they are in a tub of water: from the outside in, each that water can enter is soaked, as far as the
+     * first that it cannot. The water is assumed to find no way around that one, at its seams or from above (common practice,
+     * no source). A layer of unnamed conductivity stays as it was typed, and keeps nothing dry.
      *
      * @return the layers in water
      */
@@ -101,9 +102,9 @@ public record Layers(List<Layer> fromInside) {
     }
 
     /**
-     * How thick they are together.
+     * Their total thickness.
      *
-     * @return metres; zero for no layer
+     * @return meters; zero without layers
      */
     public double metresThick() {
         return fromInside.stream()
@@ -111,8 +112,8 @@ public record Layers(List<Layer> fromInside) {
                 .sum();
     }
 
-    private Length thickness(double millimetres) {
-        return Length.of(positive(millimetres, QuantityName.THICKNESS), Unit.MILLIMETRE);
+    private Length thickness(double millimeters) {
+        return Length.of(positive(millimeters, QuantityName.THICKNESS), Unit.MILLIMETRE);
     }
 
     private double positive(double value, QuantityName what) {

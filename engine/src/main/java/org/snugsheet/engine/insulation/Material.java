@@ -7,20 +7,20 @@ import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 
 /**
- * A material in one condition, with what is published about it.
+ * A material in one condition, with its published figures.
  *
- * <p>Published figures for loose stuff such as wool or paper differ by up to a factor of two, for they depend on how much
- * air is trapped. Hence a range and not one number.
+ * <p>Published figures for loose materials such as wool or paper differ by up to a factor of two, because they depend on how
+ * much air is trapped. Hence a range instead of a single number.
  *
  * @param name the name, in plain English and lower case
  * @param condition how wet it is
- * @param low the least conductivity that a source gives
- * @param typical the middle one, to be used when nothing better is known
- * @param high the greatest
+ * @param low the lowest conductivity of any source
+ * @param typical the middle one, for use when nothing better is known
+ * @param high the highest
  * @param layer how thick one layer of it usually is, where that makes sense; common practice, no source
  * @param source where the figures were published
- * @param provenance how far the source was seen by those who typed it in
- * @param note what else is worth knowing; may be empty
+ * @param provenance whether the source was seen
+ * @param note other remarks; may be empty
  * @param soaks whether water can fill its pores; common practice, no source
  */
 public record Material(
@@ -35,19 +35,19 @@ public record Material(
         String note,
         boolean soaks) {
 
-    /** What ISO 6946:2017 takes for ordinary surfaces. */
+    /** The value of ISO 6946:2017 for ordinary surfaces. */
     private static final double OF_NEARLY_ALL = 0.9;
 
     /**
-     * Bright aluminium foil: 0.05, ISO 6946:2007 and ASHRAE Handbook Fundamentals, chapter 26, Table 10, give films for it.
-     * Taken for any bare metal.
+     * Bright aluminum foil: 0.05, ISO 6946:2007 and ASHRAE Handbook Fundamentals, chapter 26, Table 10, give films for it.
+     * Used for any bare metal.
      */
     private static final double OF_BARE_METAL = 0.05;
 
     /**
-     * How well its surface radiates, as a share of a black body.
+     * The emissivity of its surface.
      *
-     * @return {@value #OF_BARE_METAL} of shiny foil, {@value #OF_NEARLY_ALL} of everything else
+     * @return {@value #OF_BARE_METAL} for shiny foil, otherwise {@value #OF_NEARLY_ALL}
      */
     public double emissivity() {
         return conductivityOfMetal() ? OF_BARE_METAL : OF_NEARLY_ALL;

@@ -15,19 +15,19 @@ import org.snugsheet.engine.table.OtherNames;
 /**
  * The content of {@code materials.csv}, and of {@code material-names.csv}.
  *
- * <p>A fault in that file is a fault of this project and not of a teacher: it is met with {@link IllegalStateException}.
+ * <p>An error in that file is a bug, not a mistake of a teacher, so it raises {@link IllegalStateException}.
  *
  * @param all every row
- * @param names leads from any usual name in English to the one in the file
- * @param otherNames does so from names in other languages
- * @param shown what to show in other languages
+ * @param names from any usual English name to the one in the file
+ * @param otherNames the same for names in other languages
+ * @param shown the names to show in other languages
  */
 record MaterialTable(List<Material> all, Names<String> names, Names<String> otherNames, OtherNames shown) {
 
     private static final String FILE = "materials.csv";
     private static final String NAMES_FILE = "material-names.csv";
 
-    /** The name in the file that somebody means, in whatever language; words as {@link Names#words} gives them. */
+    /** The name in the file that is meant, in any language; words as {@link Names#words} gives them. */
     Optional<String> find(List<String> words) {
         return names.find(words).or(() -> otherNames.find(words));
     }

@@ -10,8 +10,8 @@ import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.table.Names;
 
 /**
- * The materials known here, read from the file {@code materials.csv} beside this class, which says where each figure comes
- * from and how they were merged.
+ * The materials known here, read from the file {@code materials.csv} in this package, which gives the source of each figure
+ * and how they were merged.
  *
  * <pre>{@code
  * Materials.find("Wool").typical();
@@ -25,7 +25,7 @@ public final class Materials {
     /** Water at 10 °C: 0.6 W/(m·K), EN 12524:2000 (now ISO 10456); IAPWS R15-11 has 0.580 there and 0.598 at 20 °C. */
     public static final Conductivity WATER = new Conductivity(0.6);
 
-    /** Read once, when first asked for; the class loader sees to it that threads do not meet. */
+    /** Read once, on first use; the class loader takes care of concurrent threads. */
     private static final class Loaded {
         static final MaterialTable TABLE = MaterialTable.read();
     }
@@ -42,8 +42,8 @@ public final class Materials {
     }
 
     /**
-     * Finds a material by name. Case, blanks, plural and the order of words do not matter, and other usual names will do, in English, Spanish,
-     * French and German.
+     * Finds a material by name. Case, blanks, plural and the order of words do not matter, and other usual names are
+     * accepted, in English, Spanish, French and German.
      *
      * @param text its name, with or without a condition, such as {@code wool}, {@code Wet Sand}; dry if it has none
      * @return the material
@@ -66,10 +66,10 @@ public final class Materials {
     }
 
     /**
-     * A material with water in place of all its air. Where a figure is published for it soaked, such as for sand, that is
-     * taken. Otherwise it conducts as {@linkplain #WATER water} does: in loose stuff nine tenths and more were air, and what is
-     * left of the stuff takes no more than a few hundredths off that (wool fibre conducts 0.19 W/(m·K): S. Baxter, Proc. Phys.
-     * Soc. 58 (1946), 105, abstract).
+     * A material with water in place of all its air. Where a figure for the soaked material is published, such as for sand,
+     * that is used. Otherwise it conducts as {@linkplain #WATER water} does: in loose materials at least nine tenths were
+     * air, and the rest lowers the conductivity by a few percent at most (wool fiber conducts 0.19 W/(m·K): S. Baxter, Proc.
+     * Phys. Soc. 58 (1946), 105, abstract).
      *
      * @param material a material that water can enter
      * @return the same, soaked
@@ -92,7 +92,7 @@ public final class Materials {
         return find(text).typical();
     }
 
-    /** As {@link #find(String)}; a refusal names the layer unless that is 0. */
+    /** Like {@link #find(String)}; the exception names the layer unless that is 0. */
     static Material findForLayer(String text, int layer) {
         List<String> words = Names.words(text);
         if (Loaded.TABLE.find(words).isPresent()) {
@@ -106,11 +106,11 @@ public final class Materials {
     }
 
     /**
-     * What a material is called in a language.
+     * The name of a material in a language.
      *
      * @param material the material
      * @param language the language
-     * @return its name there; the English one where there is none
+     * @return its name in that language, or else the English one
      */
     public static String nameIn(Material material, Locale language) {
         return Loaded.TABLE.shown().shown(material.name(), language).orElse(material.name());

@@ -8,10 +8,10 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
- * Layers round a cylinder: the side of a jar, a pipe, an arm.
+ * Layers around a cylinder: the side of a jar, a pipe, an arm.
  *
- * <p>A layer from radius r₁ to r₂ has the resistance {@code r·ln(r₂/r₁)/λ} for each square metre at the radius r, and a
- * surface at r₂ has its own times {@code r/r₂}, for there is more of it. Source: ISO 12241:2008, 4.1.2 (from memory), and
+ * <p>A layer from radius r₁ to r₂ has the resistance {@code r·ln(r₂/r₁)/λ} for each square meter at the radius r, and that of
+ * a surface at r₂ is multiplied by {@code r/r₂}, because its area is larger. Source: ISO 12241:2008, 4.1.2 (from memory), and
  * Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, section 3.3.1. All resistances here are referred to the
  * innermost surface.
  *
@@ -24,13 +24,13 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  * @param radius of the innermost surface
  * @param layers the layers from the inside out
  * @param inside the resistance of the inside surface
- * @param outside the resistance of the outside surface, for each square metre of the outermost surface
+ * @param outside the resistance of the outside surface, for each square meter of the outermost surface
  */
 public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, ThermalResistance outside)
         implements Wrap {
 
     /**
-     * A wrap round a cylinder.
+     * A wrap around a cylinder.
      *
      * @throws InvalidInputException if there is neither a layer nor a surface resistance: nothing would keep heat in
      */
@@ -84,7 +84,7 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
     }
 
     /**
-     * How far out the wrap reaches.
+     * The outer radius of the wrap.
      *
      * @return the radius of its outermost surface
      */
@@ -93,9 +93,9 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
     }
 
     /**
-     * The heat that one metre of the cylinder loses in the steady state, {@code q = 2·π·r·(T₁ − T₂)/R}.
+     * The heat that one meter of the cylinder loses in the steady state, {@code q = 2·π·r·(T₁ − T₂)/R}.
      *
-     * @param kelvins how much warmer it is inside than outside
+     * @param kelvins the temperature difference, inside less outside
      * @return W/m
      */
     public double heatFlowPerMetre(double kelvins) {

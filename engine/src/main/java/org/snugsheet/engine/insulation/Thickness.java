@@ -7,7 +7,7 @@ import org.snugsheet.engine.quantity.Conductivity;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
-/** How thick a layer must be, and how thick is too little. */
+/** The thickness that a layer needs, and the critical radius. */
 public final class Thickness {
 
     /** Nobody wraps a jar thicker than this. */
@@ -20,7 +20,7 @@ public final class Thickness {
      *
      * @param target the resistance wanted
      * @param conductivity that of the material
-     * @return how thick it must be
+     * @return the thickness
      * @throws InvalidInputException if no resistance is wanted
      */
     public static Length flat(ThermalResistance target, Conductivity conductivity) {
@@ -28,13 +28,13 @@ public final class Thickness {
     }
 
     /**
-     * The thickness of a layer round a cylinder for a resistance referred to the inner surface, {@code d = r·(e^(R·λ/r) −
-     * 1)}: {@link RoundWrap} solved for its thickness.
+     * The thickness of a layer around a cylinder for a resistance referred to the inner surface,
+     * {@code d = r·(e^(R·λ/r) − 1)}: {@link RoundWrap} solved for its thickness.
      *
      * @param target the resistance wanted
      * @param conductivity that of the material
-     * @param radius of the surface it is wrapped round
-     * @return how thick it must be
+     * @param radius of the surface it is wrapped around
+     * @return the thickness
      * @throws InvalidInputException if no resistance is wanted, or the layer would be thicker than 10 m
      */
     public static Length round(ThermalResistance target, Conductivity conductivity, Length radius) {
@@ -43,14 +43,14 @@ public final class Thickness {
     }
 
     /**
-     * The critical radius: a cylinder thinner than this loses more heat when it is wrapped, up to this radius, for the surface
-     * grows faster than the wrap keeps heat in: {@code r = λ/h} (Incropera and DeWitt,
-     * Fundamentals of Heat and Mass Transfer, Example 3.5; Holman, Heat Transfer, section 2-6).
+     * The critical radius: a cylinder thinner than this loses more heat when it is wrapped, up to this radius, because the
+     * surface grows faster than the resistance: {@code r = λ/h} (Incropera and DeWitt, Fundamentals of Heat and Mass
+     * Transfer, Example 3.5; Holman, Heat Transfer, section 2-6).
      *
      * @param conductivity that of the wrap
      * @param surfaceCoefficient of the outside surface, W/(m²·K)
      * @return the radius of the outside at which the loss is greatest
-     * @throws InvalidInputException if the coefficient is not more than zero
+     * @throws InvalidInputException if the coefficient is not positive
      */
     public static Length criticalRadius(Conductivity conductivity, double surfaceCoefficient) {
         if (!(surfaceCoefficient > 0)) {

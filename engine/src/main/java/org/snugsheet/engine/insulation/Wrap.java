@@ -2,20 +2,20 @@ package org.snugsheet.engine.insulation;
 
 import org.snugsheet.engine.quantity.ThermalResistance;
 
-/** Layers wrapped round something, together with the shape of it. */
+/** Layers together with the shape they are wrapped around. */
 public sealed interface Wrap permits FlatWrap, RoundWrap {
 
     /**
-     * What the wrap is made of.
+     * The layers of the wrap.
      *
      * @return the layers from the inside out
      */
     Layers layers();
 
     /**
-     * The resistance of all of it, with the air or water that clings to its two surfaces.
+     * The total resistance, including the films of air or water on its two surfaces.
      *
-     * @return the thermal resistance, referred to a square metre of the innermost surface; more than zero
+     * @return the thermal resistance, referred to the innermost surface; positive
      */
     ThermalResistance resistance();
 }

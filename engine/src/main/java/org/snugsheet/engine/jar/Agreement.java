@@ -13,19 +13,20 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * The resistance that the readings show, held against the one that the layers should give.
+ * The comparison of the resistance that the readings show with the one that the layers should give.
  *
- * <p>What the layers should give is a range, for published conductivities differ. Measured and expected agree where the
- * limits of the one meet the range of the other. Where they do not, each usual {@link Reason} is put into the design at its
- * worst, with the published conductivities on its side, and the sum done again: a reason that reaches the measured limits could be the whole cause, one that does not could
- * not.
+ * <p>The layers should give a range, because published conductivities differ. Measured and expected values agree if the
+ * limits of the one overlap the range of the other. If they do not, each usual {@link Reason} is applied to the design at its
+ * worst, with the most favorable published conductivities: a reason that reaches the measured limits could be the whole
+ * cause; one that does not could not.
  *
- * @param measured what the readings show, m²·K/W, with its error
- * @param limits the limits of that
- * @param expected what the layers should give, from the worst published conductivities to the best, m²·K/W
- * @param typical what they should give at typical conductivities, m²·K/W
- * @param reasons what each reason could make of the expected, for those that apply to this side; empty if the two agree. The
- *     value is m²·K/W, save for the two about surroundings, where it is by how many kelvins those would have to differ
+ * @param measured the measured resistance with its error, m²·K/W
+ * @param limits its limits
+ * @param expected the expected resistance, from the worst published conductivities to the best, m²·K/W
+ * @param typical the expected resistance with typical conductivities, m²·K/W
+ * @param reasons the expected resistance that each reason could lead to, for those that act in this direction; empty if the
+ *     two agree. The value is in m²·K/W, except for the two about surroundings, for which it is the difference in kelvins
+ *     that they would need
  * @param enough the reasons that could be the whole cause, in the order of {@link Reason}
  */
 public record Agreement(
@@ -36,7 +37,7 @@ public record Agreement(
         Map<Reason, Double> reasons,
         List<Reason> enough) {
 
-    /** A bath that is off by more than this would have been noticed; common practice, no source. */
+    /** A larger error of the bath would have been noticed; common practice, no source. */
     private static final double UNNOTICED_KELVINS = 5;
 
     /** A gap wider than this would be seen. */
@@ -49,7 +50,7 @@ public record Agreement(
     }
 
     /**
-     * Whether the readings and the layers go together.
+     * Whether the readings and the layers agree.
      *
      * @return true if they do
      */
@@ -58,13 +59,13 @@ public record Agreement(
     }
 
     /**
-     * Holds a measured resistance against a design.
+     * Compares a measured resistance with a design.
      *
      * @param measured the resistance of the whole jar that the readings show, m²·K/W of all its surface
      * @param confidence how often the limits hold the truth, such as 0.95
      * @param design how the jar was wrapped
      * @param water the mean temperature of the water
-     * @param surroundings how warm it was where the jar stood
+     * @param surroundings the temperature of the place of the jar
      * @return the comparison
      * @throws org.snugsheet.engine.InvalidInputException as {@link Design#between} refuses
      */
@@ -135,7 +136,10 @@ public record Agreement(
             reasons.put(Reason.WARMER_SURROUNDINGS, Math.abs(difference()) * (1 - 1 / share));
         }
 
-        /** By how much the place would have to differ for the jar’s heat to double. In a tub only a share of it goes there. */
+        /**
+         * The temperature change of the place that would double the heat flow of the jar. In a tub only a part of it goes
+         * there.
+         */
         private double difference() {
             HeatFlow flow = design.between(water, surroundings);
             return water.minus(flow.end()).kelvins() / flow.shareToThePlace();
@@ -145,7 +149,7 @@ public record Agreement(
             return !layer.soaked().equals(layer);
         }
 
-        /** Stuff that is mostly air gives way: ISO 10456 calls insulating what conducts less than 0.1 W/(m·K). */
+        /** Materials that are mostly air can be squashed: ISO 10456 calls a material insulating below 0.1 W/(m·K). */
         private static boolean gives(Layer layer) {
             return layer.material()
                     .filter(stuff -> stuff.typical().wattsPerMetreKelvin() < 0.1)

@@ -18,25 +18,25 @@ import org.snugsheet.engine.surface.StillAir;
 import org.snugsheet.engine.surface.StillWater;
 
 /**
- * How a jar is wrapped and where it stands.
+ * The wrap of a jar and its place.
  *
- * <p>Heat leaves on three paths side by side: through the side, whose layers are round; through the lid and through the base,
- * whose layers are flat. Each path has its own films of water inside and of air or water outside. The water in the jar is
- * taken to be equally warm everywhere, stirred by its own free convection, with the film of the side at lid and base too. The
- * edges where the paths meet are left out, as is what evaporates under a lid that does not close.
+ * <p>Heat leaves on three parallel paths: through the side, with round layers, and through lid and base, with flat layers.
+ * Each path has its own films of water inside and of air or water outside. The water in the jar is assumed to be at a uniform
+ * temperature, stirred by its own free convection, with the film of the side at lid and base too. The edges where the paths
+ * meet are neglected, as is evaporation under a lid that does not close.
  *
- * <p>In a tub of water the jar stands up to its neck. Its side faces the water; what the water can enter is soaked ({@link
- * Layers#inWater()}). Its lid faces still air as warm as the {@code room}. Its base stands on the tub’s floor: a disc on a medium
- * that reaches far down and is as cold as the tub, {@code S = 2·D} (Incropera and DeWitt, Table 4.1, case 10), hence {@code R =
- * π·r/(4·λ)}, with the {@linkplain #TABLE λ of the table} that the tub stands on; the water that creeps under a jar lies still
- * there, for it is warmest at its top.
+ * <p>In a tub of water the jar stands up to its neck. Its side faces the water; what the water can enter is soaked
+ * ({@link Layers#inWater()}). Its lid faces still air at the temperature of the {@code room}. Its base is on the floor of the
+ * tub: a disk on a semi-infinite medium at the temperature of the tub, {@code S = 2·D} (Incropera and DeWitt, Table 4.1, case
+ * 10), hence {@code R = π·r/(4·λ)}, with the {@linkplain #TABLE λ of the table} that the tub stands on; water that creeps
+ * under a jar is still, because it is warmest at the top.
  *
  * @param jar the water
- * @param side the layers round its side, the jar’s own wall among them if it is to count
+ * @param side the layers around its side, including the jar’s own wall if it is to count
  * @param lid the resistance of the lid’s layers without their surfaces; {@link ThermalResistance#NONE} for a thin lid
- * @param base the resistance of the base’s layers, as the lid’s
- * @param place where it stands
- * @param room how warm the air above a tub is; elsewhere it does not count
+ * @param base the resistance of the base’s layers, like that of the lid
+ * @param place the place of the jar
+ * @param room the temperature of the air above a tub; not used elsewhere
  */
 public record Design(
         Jar jar, Layers side, ThermalResistance lid, ThermalResistance base, Ambient place, Temperature room) {
@@ -61,12 +61,12 @@ public record Design(
     }
 
     /**
-     * What the jar loses in the steady state.
+     * The heat flow in the steady state.
      *
-     * @param water how warm the water is
-     * @param surroundings how warm it is where the jar stands
-     * @return the heat flow, less than zero if the jar is the colder
-     * @throws InvalidInputException if both are equally warm, or the place cannot be so warm
+     * @param water the temperature of the water
+     * @param surroundings the temperature of its place
+     * @return the heat flow, negative if the jar is colder
+     * @throws InvalidInputException if both temperatures are equal, or the place cannot have that temperature
      */
     public HeatFlow between(Temperature water, Temperature surroundings) {
         if (water.equals(surroundings)) {
@@ -104,7 +104,7 @@ public record Design(
     }
 
     /**
-     * The layers round the side as they are where the jar stands: soaked in a tub, as far as water can enter.
+     * The layers around the side in the place of the jar: soaked in a tub, as far as water can enter.
      *
      * @return the layers from the inside out
      */
@@ -113,7 +113,7 @@ public record Design(
     }
 
     /**
-     * Whether water enters a layer where the jar stands, which was dry before.
+     * Whether water enters a dry layer in the place of the jar.
      *
      * @return true if some layer is soaked there
      */
@@ -132,7 +132,7 @@ public record Design(
     }
 
     /**
-     * The same jar with nothing but its thin lid on.
+     * The same jar with only its thin lid.
      *
      * @return the design
      */

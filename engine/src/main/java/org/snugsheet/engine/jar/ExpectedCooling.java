@@ -11,20 +11,20 @@ public final class ExpectedCooling {
     private ExpectedCooling() {}
 
     /**
-     * The cooling constant of a wrapped jar at one temperature, {@code k = G/C}: its {@linkplain HeatFlow#conductance()
-     * conductance}, all paths side by side, over heat capacity (Incropera and DeWitt, Fundamentals of Heat and Mass Transfer,
-     * section 5.1). The films grow thinner with the difference, so k falls a little as the jar cools: ask at the mean temperature
-     * of the lesson. What the wrap itself holds of heat is left out.
+     * The cooling constant of a wrapped jar at one temperature, {@code k = G/C}: its total
+     * {@linkplain HeatFlow#conductance() conductance} divided by its heat capacity (Incropera and DeWitt, Fundamentals of
+     * Heat and Mass Transfer, section 5.1). The films get thinner with a larger difference, so k decreases slightly as the
+     * jar cools: use the mean temperature of the lesson. The heat capacity of the wrap itself is neglected.
      *
-     * <p>In a tub the jar cools toward {@link HeatFlow#end()} with this constant. Readings show it if that is given as their
-     * surroundings; with the tub’s own temperature in its place they show {@code k·(T − Tₑ)/(T − Tₛ)} about the mean T, up to a
-     * fifth less for a jar that is wrapped well.
+     * <p>In a tub the jar cools toward {@link HeatFlow#end()} with this constant. Readings show that constant if this
+     * temperature is given as the surroundings; with the temperature of the tub they show {@code k·(T − Tₑ)/(T − Tₛ)} about
+     * the mean T, up to a fifth less for a well-wrapped jar.
      *
      * @param design how the jar is wrapped
-     * @param water what is in it, as warm as it is
-     * @param surroundings how warm it is where the jar stands
+     * @param water the water in it, at its temperature
+     * @param surroundings the temperature of its place
      * @return the cooling constant
-     * @throws InvalidInputException if both are equally warm, or the place cannot be so warm
+     * @throws InvalidInputException if both temperatures are equal, or the place cannot have that temperature
      */
     public static CoolingConstant of(Design design, WaterBody water, Temperature surroundings) {
         double conductance = design.between(water.temperature(), surroundings).conductance();

@@ -5,37 +5,37 @@ import org.snugsheet.engine.quantity.TemperatureDifference;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
 /**
- * What a jar loses in the steady state.
+ * The heat flow of a jar in the steady state.
  *
- * <p>Each path has a conductance, {@code Gᵢ = Aᵢ/Rᵢ}, and leads to a temperature of its own: in a tub, side and base lead to the
- * tub and the lid to the room. Kirchhoff’s laws of conductances side by side then give a jar of one temperature T and heat
- * capacity C
+ * <p>Each path has a conductance, {@code Gᵢ = Aᵢ/Rᵢ}, and leads to its own ambient temperature: in a tub, side and base lead
+ * to the tub and the lid to the room. Kirchhoff’s laws for parallel conductances then give for a jar of one temperature T and
+ * heat capacity C
  *
  * <pre>C·dT/dt = −Σ Gᵢ·(T − Tᵢ) = −G·(T − Tₑ),  G = Σ Gᵢ,  Tₑ = Σ Gᵢ·Tᵢ/G</pre>
  *
- * so that it still follows Newton’s law, with the rate {@code G/C}, toward {@link #end()} and not toward the tub (Incropera and
- * DeWitt, Fundamentals of Heat and Mass Transfer, section 5.3, the lumped capacitance with several terms; for Tₑ: J. Millman, Proc.
- * IRE 28 (1940), 413, the theorem on sources side by side, from memory).
- * Where all paths lead to one temperature, Tₑ is that.
+ * so that it still follows Newton’s law, with the rate {@code G/C}, toward {@link #end()} instead of the tub (Incropera and
+ * DeWitt, Fundamentals of Heat and Mass Transfer, section 5.3, the lumped capacitance with several terms; for Tₑ: J. Millman,
+ * Proc. IRE 28 (1940), 413, the theorem on parallel sources, from memory). If all paths lead to one temperature, Tₑ is that
+ * temperature.
  *
  * @param jar the water
- * @param side the way out through the side
- * @param lid the way out through the lid
- * @param base the way out through the base
+ * @param side the path through the side
+ * @param lid the path through the lid
+ * @param base the path through the base
  */
 public record HeatFlow(Jar jar, HeatPath side, HeatPath lid, HeatPath base) {
 
     /**
-     * The heat that goes out each second.
+     * The heat lost per second.
      *
-     * @return W, less than zero if it comes in
+     * @return W, negative if heat comes in
      */
     public double watts() {
         return side.flux() * jar.sideArea() + (lid.flux() + base.flux()) * jar.endArea();
     }
 
     /**
-     * The conductance of the jar as a whole, paths side by side: {@code Σ Aᵢ/Rᵢ} (ISO 6946:2017, 6.7.2).
+     * The conductance of the whole jar, with parallel paths: {@code Σ Aᵢ/Rᵢ} (ISO 6946:2017, 6.7.2).
      *
      * @return W/K
      */
@@ -44,7 +44,7 @@ public record HeatFlow(Jar jar, HeatPath side, HeatPath lid, HeatPath base) {
     }
 
     /**
-     * The conductance of lid and base, which a wrap round the side leaves alone.
+     * The conductance of lid and base, which a wrap around the side does not change.
      *
      * @return W/K
      */
@@ -53,28 +53,28 @@ public record HeatFlow(Jar jar, HeatPath side, HeatPath lid, HeatPath base) {
     }
 
     /**
-     * The resistance of the jar as a whole, {@code A/R = Σ Aᵢ/Rᵢ} (ISO 6946:2017, 6.7.2).
+     * The resistance of the whole jar, {@code A/R = Σ Aᵢ/Rᵢ} (ISO 6946:2017, 6.7.2).
      *
-     * @return for each square metre of water’s surface: side, lid and base together
+     * @return for each square meter of water’s surface: side, lid and base together
      */
     public ThermalResistance resistance() {
         return new ThermalResistance(jar.area() / conductance());
     }
 
     /**
-     * The temperature at which the jar would end if everything round it stayed as warm as it is, {@code Tₑ = Σ Gᵢ·Tᵢ/G}.
+     * The temperature that the jar would finally reach in constant surroundings, {@code Tₑ = Σ Gᵢ·Tᵢ/G}.
      *
-     * @return that of the place where all paths lead to it; in a tub one between the tub’s and the room’s
+     * @return that of the place if all paths lead there; in a tub a temperature between those of the tub and the room
      */
     public Temperature end() {
-        // From the place on, so that no digit is lost where all paths lead there.
+        // Relative to the place, so that no digits are lost where all paths lead there.
         Temperature place = outside(side);
         double above = ofLid() * outside(lid).minus(place).kelvins()
                 + ofBase() * outside(base).minus(place).kelvins();
         return place.plus(new TemperatureDifference(above / conductance()));
     }
 
-    /** What share of the conductance leads to the place, and not to a room above it. */
+    /** The share of the conductance that leads to the place rather than to the room above it. */
     double shareToThePlace() {
         return outside(lid).equals(outside(side)) ? 1 : 1 - ofLid() / conductance();
     }

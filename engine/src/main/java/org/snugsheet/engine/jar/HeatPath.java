@@ -9,16 +9,16 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.water.Water;
 
 /**
- * One way out of a jar, in the steady state: the same heat crosses the film inside, every layer, and the film outside.
+ * One heat path out of a jar in the steady state: the same heat crosses the film inside, every layer, and the film outside.
  *
- * @param flux W for each square metre of the inner surface
+ * @param flux heat flow per area of the inner surface, W/m²
  * @param resistances those of the film inside, of each layer, and of the film outside, referred to the inner surface
  * @param faces the temperatures of the water, of the innermost surface, between the layers, of the outermost surface, and of
  *     the surroundings: one more than there are resistances
  */
 public record HeatPath(double flux, List<ThermalResistance> resistances, List<Temperature> faces) {
 
-    /** Changes smaller than this share of the whole resistance count as none. */
+    /** Changes smaller than this share of the total resistance are ignored. */
     private static final double SETTLED = 1e-13;
 
     private static final int MOST_STEPS = 60;
@@ -30,7 +30,7 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
     }
 
     /**
-     * The resistance of all of it.
+     * The total resistance.
      *
      * @return referred to the inner surface
      */
@@ -39,9 +39,9 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
     }
 
     /**
-     * Finds the state in which the films suit the temperatures that they themselves bring about, by going round between the
-     * two until nothing changes. Films grow thinner with the difference, but slowly, so that it settles within a few turns.
-     * Only water about 4 °C, whose buoyancy turns round there, can swing to and fro: then the balance is bracketed.
+     * Iterates film resistances and surface temperatures to a fixed point. Films depend only weakly on the temperature
+     * difference, so that a few iterations suffice. Only water near 4 °C, where its buoyancy changes sign, can oscillate;
+     * then the balance is bracketed.
      *
      * @param widening how many times larger the outer surface is than the inner
      */
@@ -68,7 +68,7 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
             within = nextWithin;
             without = nextWithout;
             if (change <= SETTLED * total) {
-                // Refuses a surface that is truly colder than ice.
+                // Refuses a surface whose final temperature is below freezing.
                 inside.between(cooler(water, flux * within), water);
                 return path(within, layers, without, water, surroundings);
             }
@@ -79,7 +79,7 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
         return path(si(inside.between(new Temperature(innermost), water)), layers, without, water, surroundings);
     }
 
-    /** The heat that arrives at the outermost surface against the heat that leaves it, for a film that is never nothing. */
+    /** The heat that arrives at the outermost surface less the heat that leaves it, for a film with a resistance. */
     private record Balance(
             Film inside, double ofLayers, Film outside, double widening, Temperature water, Temperature surroundings) {
 
@@ -91,7 +91,7 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
             return new BracketingNthOrderBrentSolver(CLOSE, CLOSE, 5).solve(MOST_STEPS * 10, this::left, low, high);
         }
 
-        /** How many kelvins are left for the film inside beyond what it needs, if the outermost surface were so warm. */
+        /** The surplus of the temperature drop available to the inside film, for a given temperature of the outermost surface. */
         private double left(double surface) {
             double without = si(outside.between(new Temperature(surface), surroundings)) / widening;
             double flux = (surface - surroundings.celsius()) / without;
@@ -129,7 +129,7 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
         return new HeatPath(flux, all, faces);
     }
 
-    /** On the way to the balance a surface may seem colder than ice where in the end it is not. */
+    /** During the iteration a surface may seem to be below freezing although its final temperature is not. */
     private static Temperature liquid(Temperature surface, Temperature water) {
         return surface.compareTo(Water.FREEZES) < 0 && water.compareTo(Water.FREEZES) >= 0 ? Water.FREEZES : surface;
     }

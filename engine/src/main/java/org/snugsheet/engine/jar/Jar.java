@@ -4,7 +4,7 @@ import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Volume;
 
 /**
- * The water in a jar, taken for an upright cylinder. The jar’s own wall is the first layer of its wrap, if it is to count.
+ * The water in a jar, as an upright cylinder. The jar’s own wall, if it is to count, is the first layer of its wrap.
  *
  * @param radius of the water
  * @param height of the water
@@ -12,7 +12,7 @@ import org.snugsheet.engine.quantity.Volume;
 public record Jar(Length radius, Length height) {
 
     /**
-     * A jar that holds a volume.
+     * A jar with a volume of water.
      *
      * @param volume how much water
      * @param radius of the inside of the jar

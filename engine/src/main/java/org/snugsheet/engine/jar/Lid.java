@@ -17,7 +17,7 @@ import org.snugsheet.engine.surface.StillWater;
 import org.snugsheet.engine.table.Keywords;
 import org.snugsheet.engine.water.Water;
 
-/** What is on top of a jar in still air, and how much heat goes that way. */
+/** The top of a jar in still air, and the heat lost there. */
 public sealed interface Lid {
 
     /** A thin lid with nothing on it. */
@@ -26,17 +26,17 @@ public sealed interface Lid {
     /** No lid: the water lies open to a room. */
     Lid OPEN = new Open();
 
-    /** The air of a room holds half of the vapour it could (common practice, no source). */
+    /** The relative humidity of a room (common practice, no source). */
     double USUAL_HUMIDITY = 0.5;
 
     /**
-     * The heat that goes through it.
+     * The heat lost through it.
      *
      * @param jar the water
-     * @param water how warm it is
-     * @param air how warm the room is
-     * @return W, less than zero if it comes in
-     * @throws InvalidInputException if both are equally warm, or the water would be ice or steam
+     * @param water its temperature
+     * @param air the temperature of the room
+     * @return W, negative if heat comes in
+     * @throws InvalidInputException if both temperatures are equal, or the water would be ice or steam
      */
     double watts(Jar jar, Temperature water, Temperature air);
 
@@ -46,7 +46,7 @@ public sealed interface Lid {
      * @param text {@code open} or {@code none}, {@code bare} or {@code thin}, or a {@linkplain Keywords#LID word of another
      *     language}; case does not matter
      * @return the lid
-     * @throws InvalidInputException if it is none of them
+     * @throws InvalidInputException if it is not one of them
      */
     static Lid parse(String text) {
         return switch (Keywords.LID.plain(text)) {
@@ -57,7 +57,7 @@ public sealed interface Lid {
     }
 
     /**
-     * A thin lid with something on it, which lets no vapour out.
+     * A thin lid with a cover, which lets no vapor out.
      *
      * @param cover the resistance of what covers it, without its surfaces
      */
@@ -70,7 +70,7 @@ public sealed interface Lid {
         }
     }
 
-    /** Open water, a little colder at its surface than below: {@link OpenWater}, and a film as at the jar’s side. */
+    /** Open water, whose surface is slightly colder than the water below: {@link OpenWater}, and a film as at the jar’s side. */
     record Open() implements Lid {
 
         private static final double CLOSE = 1e-10;
@@ -87,7 +87,10 @@ public sealed interface Lid {
             return OpenWater.flux(diameter, surface, air, USUAL_HUMIDITY) * jar.endArea();
         }
 
-        /** Where the heat that comes up is the heat that leaves; nothing if it lies below 0 °C or above the water’s. */
+        /**
+         * The surface temperature at which the heat from below equals the heat lost; empty if it is below 0 °C or above that
+         * of the water.
+         */
         private static Optional<Temperature> surface(Jar jar, Length diameter, Temperature water, Temperature air) {
             Face inside = new Face(Orientation.SIDE, jar.height(), diameter, Face.USUAL_EMISSIVITY);
             UnivariateFunction left = celsius -> {

@@ -7,13 +7,13 @@ import org.snugsheet.engine.comparison.Estimate;
 import org.snugsheet.engine.quantity.HeatCapacity;
 
 /**
- * The resistance that cooling constants show.
+ * The thermal resistance that follows from cooling constants.
  *
  * <p>A jar of heat capacity C with the surface A cools with {@code k = A/(R·C)} (Incropera and DeWitt, Fundamentals of Heat
  * and Mass Transfer, section 5.1), hence {@code R = A/(k·C)}. Between a wrapped and a bare jar the films on the surfaces, and
- * the jar’s own wall, cancel: {@code R = A/C·(1/k₂ − 1/k₁)}, as far as they are the same on both. What lid and base lose goes
- * past the wrap, so that their conductance L is taken off first: {@code R = A/(k·C − L)}. Errors are carried on by
- * JCGM 100:2008, 5.1.2: {@code s(1/k) = s(k)/k²}.
+ * the jar’s own wall, cancel: {@code R = A/C·(1/k₂ − 1/k₁)}, as far as they are the same on both. The heat through lid and
+ * base bypasses the wrap, so their conductance L is subtracted first: {@code R = A/(k·C − L)}. Errors are propagated by JCGM
+ * 100:2008, 5.1.2: {@code s(1/k) = s(k)/k²}.
  */
 public final class MeasuredResistance {
 
@@ -38,9 +38,9 @@ public final class MeasuredResistance {
      * @param perSecond its cooling constant, 1/s
      * @param capacity of water and vessel
      * @param squareMetres the surface of interest
-     * @param elsewhere the conductance L of what is not that surface, such as {@link HeatFlow#ofEnds()}, W/K
+     * @param elsewhere the conductance L of everything else, such as {@link HeatFlow#ofEnds()}, W/K
      * @return the resistance in m²·K/W with its error
-     * @throws InvalidInputException if the jar does not cool, or loses no more than what goes elsewhere
+     * @throws InvalidInputException if the jar does not cool, or loses no more than the heat that goes elsewhere
      */
     public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres, double elsewhere) {
         if (!(elsewhere >= 0)) {
@@ -64,7 +64,7 @@ public final class MeasuredResistance {
      * @param wrapped that of the wrapped jar, 1/s
      * @param capacity of water and vessel, of either jar
      * @param squareMetres the surface that is wrapped
-     * @return the resistance in m²·K/W with its error; below zero if the wrapped jar cooled faster
+     * @return the resistance in m²·K/W with its error; negative if the wrapped jar cooled faster
      * @throws InvalidInputException if either jar does not cool
      */
     public static Estimate ofTheWrap(Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres) {
@@ -79,8 +79,8 @@ public final class MeasuredResistance {
      * @param capacity of water and vessel, of either jar
      * @param squareMetres the surface that is wrapped
      * @param elsewhere the conductance of what is not wrapped, of either jar, W/K; zero if all of it is
-     * @return the resistance in m²·K/W with its error; below zero if the wrapped jar cooled faster
-     * @throws InvalidInputException if either jar does not cool, or loses no more than what goes elsewhere
+     * @return the resistance in m²·K/W with its error; negative if the wrapped jar cooled faster
+     * @throws InvalidInputException if either jar does not cool, or loses no more than the heat that goes elsewhere
      */
     public static Estimate ofTheWrap(
             Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres, double elsewhere) {

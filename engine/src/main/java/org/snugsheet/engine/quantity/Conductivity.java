@@ -4,7 +4,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * Thermal conductivity of a material: how easily heat goes through it, apart from any thickness (ISO 7345:2018).
+ * Thermal conductivity of a material: how easily heat passes through it, regardless of thickness (ISO 7345:2018).
  *
  * @param wattsPerMetreKelvin W/(m·K), finite, more than zero
  */
@@ -34,7 +34,7 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
     /**
      * The resistance of a flat layer of this material, {@code R = d/λ} (ISO 6946:2017, 6.7.1.1).
      *
-     * @param thickness how thick the layer is
+     * @param thickness the thickness of the layer
      * @return its thermal resistance
      */
     public ThermalResistance through(Length thickness) {

@@ -2,13 +2,13 @@ package org.snugsheet.engine.quantity;
 
 import org.snugsheet.engine.Phrase;
 
-/** What a {@link Unit} measures. Only units of one dimension turn into each other. */
+/** The dimension of a {@link Unit}. Only units of the same dimension can be converted into each other. */
 public enum Dimension implements Phrase {
-    /** Length; SI unit metre. */
+    /** Length; SI unit meter. */
     LENGTH("length"),
-    /** Area; SI unit square metre. */
+    /** Area; SI unit square meter. */
     AREA("area"),
-    /** Volume; SI unit cubic metre. */
+    /** Volume; SI unit cubic meter. */
     VOLUME("volume"),
     /** Mass; SI unit kilogram. */
     MASS("mass"),
@@ -16,17 +16,17 @@ public enum Dimension implements Phrase {
     ENERGY("energy"),
     /** Power; SI unit watt. */
     POWER("power"),
-    /** Speed; SI unit metre per second. */
+    /** Speed; SI unit meter per second. */
     SPEED("speed"),
     /** Specific heat; SI unit J/(kg·K). */
     SPECIFIC_HEAT("specific heat"),
-    /** Thermal resistance of a square metre, the R-value; SI unit m²·K/W. */
+    /** Thermal resistance of a square meter, the R-value; SI unit m²·K/W. */
     THERMAL_RESISTANCE("thermal resistance"),
     /** Thermal transmittance, the U-value; SI unit W/(m²·K). */
     THERMAL_TRANSMITTANCE("thermal transmittance"),
     /** Thermal conductivity; SI unit W/(m·K). */
     CONDUCTIVITY("conductivity"),
-    /** Resistance for each unit of thickness; SI unit m·K/W. */
+    /** Resistance per unit of thickness; SI unit m·K/W. */
     RESISTIVITY("resistance per thickness");
 
     private final String english;

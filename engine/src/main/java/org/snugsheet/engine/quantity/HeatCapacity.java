@@ -4,7 +4,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * How much heat a thing takes up for each kelvin it warms (ISO 80000-5:2019, 5-15).
+ * The heat that a body takes up per kelvin of warming (ISO 80000-5:2019, 5-15).
  *
  * @param joulesPerKelvin J/K, finite, zero or more
  */
@@ -16,16 +16,16 @@ public record HeatCapacity(double joulesPerKelvin) implements Comparable<HeatCap
     /**
      * A heat capacity in J/K.
      *
-     * @throws InvalidInputException if it is negative or no finite number
+     * @throws InvalidInputException if it is negative or not a finite number
      */
     public HeatCapacity {
         Require.notNegative(joulesPerKelvin, QuantityName.HEAT_CAPACITY);
     }
 
     /**
-     * The heat capacity of two things together.
+     * The heat capacity of two bodies together.
      *
-     * @param other the other thing’s
+     * @param other that of the other body
      * @return the sum
      */
     public HeatCapacity plus(HeatCapacity other) {

@@ -4,14 +4,14 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * A length that something has: a thickness or a radius.
+ * A length, such as a thickness or a radius.
  *
- * @param metres metres, finite, more than zero
+ * @param metres meters, finite, more than zero
  */
 public record Length(double metres) implements Comparable<Length> {
 
     /**
-     * A length in metres.
+     * A length in meters.
      *
      * @throws InvalidInputException if it is not more than zero
      */

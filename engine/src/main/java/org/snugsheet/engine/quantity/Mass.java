@@ -4,7 +4,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * A mass that something has.
+ * A mass.
  *
  * @param kilograms kg, finite, more than zero
  */

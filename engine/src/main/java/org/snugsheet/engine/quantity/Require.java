@@ -4,7 +4,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.QuantityName;
 
-/** The checks at the door of the value types. */
+/** Checks of the values of this package. */
 final class Require {
 
     private Require() {}

@@ -13,7 +13,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
     /**
      * A speed in m/s.
      *
-     * @throws InvalidInputException if it is negative or no finite number
+     * @throws InvalidInputException if it is negative or not a finite number
      */
     public Speed {
         Require.notNegative(metresPerSecond, QuantityName.SPEED);
@@ -25,7 +25,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      * @param value how many
      * @param unit a unit of speed
      * @return the speed
-     * @throws InvalidInputException if it is negative, no finite number, or the unit measures something else
+     * @throws InvalidInputException if it is negative, not a finite number, or the unit measures something else
      */
     public static Speed of(double value, Unit unit) {
         Require.notNegative(value, QuantityName.SPEED);

@@ -3,7 +3,8 @@ package org.snugsheet.engine.quantity;
 import org.snugsheet.engine.InvalidInputException;
 
 /**
- * A distance between two temperatures. It changes scale by its factor alone: nothing is added or taken away.
+ * A distance between two temperatures. Conversion between scales only multiplies it by a factor: nothing is added or
+ * subtracted.
  *
  * <pre>{@code
  * TemperatureDifference.of(9, Scale.FAHRENHEIT).in(Scale.CELSIUS); // 5.0
@@ -16,19 +17,19 @@ public record TemperatureDifference(double kelvins) implements Comparable<Temper
     /**
      * A difference in kelvins.
      *
-     * @throws InvalidInputException if it is no finite number
+     * @throws InvalidInputException if it is not a finite number
      */
     public TemperatureDifference {
         Require.finite(kelvins);
     }
 
     /**
-     * A difference as counted on a scale.
+     * A difference in the degrees of a scale.
      *
      * @param degrees how many degrees
      * @param scale the degrees of which scale
      * @return the difference
-     * @throws InvalidInputException if it is no finite number
+     * @throws InvalidInputException if it is not a finite number
      */
     public static TemperatureDifference of(double degrees, Scale scale) {
         return new TemperatureDifference(scale.toKelvins(degrees));

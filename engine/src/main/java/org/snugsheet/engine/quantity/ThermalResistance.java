@@ -4,9 +4,9 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * Thermal resistance of one square metre: how well a layer keeps heat in. The trade calls it the R-value.
+ * Thermal resistance of one square meter: how well a layer insulates. In the trade it is called the R-value.
  *
- * <p>ISO 7345:2018 defines it as the temperature difference over the density of heat flow in the steady state.
+ * <p>ISO 7345:2018 defines it as the temperature difference divided by the density of heat flow in the steady state.
  *
  * @param squareMetreKelvinsPerWatt m²·K/W, finite, zero or more
  */
@@ -18,7 +18,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
     /**
      * A resistance in m²·K/W.
      *
-     * @throws InvalidInputException if it is negative or no finite number
+     * @throws InvalidInputException if it is negative or not a finite number
      */
     public ThermalResistance {
         Require.notNegative(squareMetreKelvinsPerWatt, QuantityName.THERMAL_RESISTANCE);
@@ -30,7 +30,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @param value how many
      * @param unit a unit of thermal resistance
      * @return the resistance
-     * @throws InvalidInputException if it is negative, no finite number, or the unit measures something else
+     * @throws InvalidInputException if it is negative, not a finite number, or the unit measures something else
      */
     public static ThermalResistance of(double value, Unit unit) {
         return new ThermalResistance(Unit.SQUARE_METRE_KELVIN_PER_WATT.from(value, unit));
@@ -48,7 +48,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
     }
 
     /**
-     * Two layers one behind the other: resistances in series add up (ISO 6946:2017, 6.7.1.2).
+     * Two layers in series: their resistances add up (ISO 6946:2017, 6.7.1.2).
      *
      * @param other the other layer
      * @return the resistance of both

@@ -16,13 +16,13 @@ import org.snugsheet.engine.Problem;
  * name says otherwise. Temperature scales are not here: see {@link Scale}.
  */
 public enum Unit {
-    /** Metre. */
+    /** Meter. */
     METRE(LENGTH, 1, "m", "metre", "meter"),
-    /** Centimetre. */
+    /** Centimeter. */
     CENTIMETRE(LENGTH, 1e-2, "cm", "centimetre", "centimeter"),
-    /** Millimetre. */
+    /** Millimeter. */
     MILLIMETRE(LENGTH, 1e-3, "mm", "millimetre", "millimeter"),
-    /** Kilometre. */
+    /** Kilometer. */
     KILOMETRE(LENGTH, 1e3, "km", "kilometre", "kilometer"),
     /** Inch, exact. */
     INCH(LENGTH, 0.0254, "in", "inch", "inches", "\"", "″"),
@@ -33,22 +33,22 @@ public enum Unit {
     /** Mile, exact. */
     MILE(LENGTH, 1609.344, "mi", "mile"),
 
-    /** Square metre. */
+    /** Square meter. */
     SQUARE_METRE(AREA, 1, "m²", "sq m", "sqm", "square metre", "square meter"),
-    /** Square centimetre. */
+    /** Square centimeter. */
     SQUARE_CENTIMETRE(AREA, 1e-4, "cm²", "sq cm", "square centimetre", "square centimeter"),
     /** Square foot, exact. */
     SQUARE_FOOT(AREA, 0.09290304, "ft²", "sq ft", "square foot", "square feet"),
     /** Square inch, exact. */
     SQUARE_INCH(AREA, 0.00064516, "in²", "sq in", "square inch", "square inches"),
 
-    /** Cubic metre. */
+    /** Cubic meter. */
     CUBIC_METRE(VOLUME, 1, "m³", "cubic metre", "cubic meter"),
-    /** Litre. */
+    /** Liter. */
     LITRE(VOLUME, 1e-3, "L", "litre", "liter"),
-    /** Millilitre. */
+    /** Milliliter. */
     MILLILITRE(VOLUME, 1e-6, "mL", "cm³", "cc", "millilitre", "milliliter", "cubic centimetre", "cubic centimeter"),
-    /** Centilitre. */
+    /** Centiliter. */
     CENTILITRE(VOLUME, 1e-5, "cL", "centilitre", "centiliter"),
     /** US fluid ounce: 1/128 of the gallon of 231 cubic inches. */
     US_FLUID_OUNCE(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 128, "fl oz", "us fl oz", "fluid ounce", "us fluid ounce"),
@@ -102,9 +102,9 @@ public enum Unit {
     /** Btu (IT) per hour. */
     BTU_PER_HOUR(POWER, 1055.05585262 / 3600, "Btu/h", "btu/hr", "btuh", "btu per hour"),
 
-    /** Metre per second. */
+    /** Meter per second. */
     METRE_PER_SECOND(SPEED, 1, "m/s", "metres per second", "meters per second"),
-    /** Kilometre per hour. */
+    /** Kilometer per hour. */
     KILOMETRE_PER_HOUR(
             SPEED, 1 / 3.6, "km/h", "km/hr", "kmh", "kph", "kmph", "kilometres per hour", "kilometers per hour"),
     /** Mile per hour, exact. */
@@ -141,7 +141,7 @@ public enum Unit {
 
     /** W/(m²·K), in the trade also USI. */
     WATT_PER_SQUARE_METRE_KELVIN(THERMAL_TRANSMITTANCE, 1, "W/(m²·K)", "w/m2/k", "w/m2c", "usi"),
-    /** Btu/(h·ft²·°F), the US U-value. A plain U is taken for it as a plain R is for the US R-value; in SI write USI. */
+    /** Btu/(h·ft²·°F), the US U-value. A plain U means this unit, as a plain R means the US R-value; for SI write USI. */
     US_U_VALUE(
             THERMAL_TRANSMITTANCE,
             1055.05585262 / 3600 / 0.09290304 * 9 / 5,
@@ -183,7 +183,7 @@ public enum Unit {
 
     private static final Map<String, Unit> BY_NAME = byName();
 
-    /** So that “ms”, a millisecond, is not taken for metres. */
+    /** So that “ms”, a millisecond, does not mean meters. */
     private static final int SHORTEST_PLURAL = 3;
 
     private final Dimension dimension;
@@ -222,7 +222,7 @@ public enum Unit {
     }
 
     /**
-     * Turns a value of another unit into this one.
+     * Converts a value in another unit into this one.
      *
      * @param value how many of the other unit
      * @param other the other unit
@@ -237,7 +237,7 @@ public enum Unit {
     }
 
     /**
-     * What this unit measures.
+     * The dimension of this unit.
      *
      * @return its dimension
      */

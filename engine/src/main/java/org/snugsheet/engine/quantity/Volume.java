@@ -4,7 +4,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.QuantityName;
 
 /**
- * A volume that something fills.
+ * A volume.
  *
  * @param cubicMetres m³, finite, more than zero
  */

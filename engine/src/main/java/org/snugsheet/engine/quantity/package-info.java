@@ -1,17 +1,18 @@
 /**
  * Physical quantities as immutable values, and the table of units.
  *
- * <p>A <em>temperature</em> is a point on a scale; a <em>temperature difference</em> is a distance between two points.
- * They are two types, because the first is shifted by 32 when it changes scale and the second never is, and because two
- * temperatures cannot be added.
+ * <p>A <em>temperature</em> is a point on a scale; a <em>temperature difference</em> is a distance between two points. They
+ * are two types, because conversion shifts the first by 32 but never the second, and because two temperatures cannot be
+ * added.
  *
- * <p>Values are SI inside. Temperatures are held in degrees Celsius, a unit of the SI: so 20 °C stays 20 exactly, which a
- * trip through 293.15 K would not allow. Every {@code of} refuses NaN, infinity and what nature does not have (colder than
- * absolute zero, a resistance below zero) with a {@link org.snugsheet.engine.InvalidInputException}; a value that exists is a good one.
+ * <p>Internally values are in SI units. Temperatures are in degrees Celsius, an SI unit, so that 20 °C stays exactly 20,
+ * which a conversion to 293.15 K and back would not ensure. Every {@code of} refuses NaN, infinity and impossible values
+ * (colder than absolute zero, a negative resistance) with a {@link org.snugsheet.engine.InvalidInputException}; so every
+ * value that exists is valid.
  *
  * <p>Source of every factor: NIST Special Publication 811 (2008), Appendix B.8; each row of
  * {@link org.snugsheet.engine.quantity.Unit} that comes from elsewhere says so.
  *
- * <p>This package uses nothing but {@link org.snugsheet.engine}.
+ * <p>This package uses only {@link org.snugsheet.engine}.
  */
 package org.snugsheet.engine.quantity;

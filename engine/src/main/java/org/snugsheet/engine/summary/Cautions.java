@@ -12,19 +12,22 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Surroundings;
 
 /**
- * What somebody should know of readings that can be used as they are: errors of the whole column, as far as it shows them.
+ * Cautions about readings that can be used as they are: errors of the whole column, as far as the readings show them.
  *
- * <p>How large such errors are where it does not is worked out by {@code CHECK.FAIR}.
+ * <p>{@code CHECK.FAIR} estimates the size of such errors where they do not show.
  */
 final class Cautions {
 
-    /** Marks of thermometers go by twos, fives and tens. */
+    /** Marks of thermometers are spaced by twos, fives and tens. */
     private static final List<Integer> COARSER = List.of(10, 5, 2);
 
-    /** How seldom readings may seem to keep to coarser marks by chance (common practice, no source). */
+    /** How rarely readings may fall on coarser marks by chance (common practice, no source). */
     private static final double BY_CHANCE = 1.0 / 200;
 
-    /** “Considerably less” support (K. P. Burnham and D. R. Anderson, Model Selection and Multimodel Inference, 2002, section 2.6). */
+    /**
+     * “Considerably less” support (K. P. Burnham and D. R. Anderson, Model Selection and Multimodel Inference, 2002, section
+     * 2.6).
+     */
     private static final double BEYOND_DOUBT = 4;
 
     private static final double NEAR = 1e-6;
@@ -32,7 +35,7 @@ final class Cautions {
     private Cautions() {}
 
     static List<Finding> of(TypedJar jar, CoolingFit fit) {
-        // Round a curve towards the wrong level all readings wander; that says why.
+        // About a curve toward the wrong level all readings wander; this caution says why.
         Optional<Finding> bend = bendsElsewhere(jar, fit)
                 .or(() -> fit.isWandering() ? Optional.of(Finding.of(Problem.READINGS_WANDER)) : Optional.empty());
         return Stream.of(bend, coarserThanMark(jar, fit))
@@ -41,9 +44,9 @@ final class Cautions {
     }
 
     /**
-     * Readings that support other surroundings than those typed, beyond doubt by the criterion of {@link ModelChoice}, against each law
-     * in those typed: a room that drifts or thermometers that differ bend the whole curve towards another level, and so does a jar
-     * in still air a little. Melting ice is what it is.
+     * Readings that support surroundings other than those typed, clearly by the criterion of {@link ModelChoice} and against
+     * every law in those typed: a room that drifts or thermometers that differ bend the whole curve toward another level, and
+     * so, slightly, does a jar in still air. Melting ice is never doubted.
      */
     private static Optional<Finding> bendsElsewhere(TypedJar jar, CoolingFit fit) {
         if (!(jar.around() instanceof Surroundings.Constant typed) || typed.isExact()) {
@@ -67,7 +70,7 @@ final class Cautions {
         return Optional.empty();
     }
 
-    /** Of readings at d different marks all fall on every m-th mark by chance once in m^d. */
+    /** The probability that readings at d different marks all fall on every m-th mark by chance is m^−d. */
     private static Optional<Finding> coarserThanMark(TypedJar jar, CoolingFit fit) {
         Scale scale = jar.scale();
         double mark = jar.mark().graduation().in(scale);

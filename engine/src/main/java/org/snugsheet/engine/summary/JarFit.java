@@ -5,8 +5,8 @@ import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.quantity.Temperature;
 
 /**
- * The fit of one jar’s readings, and what can be told from it. Each is a value or the reason why there is none, by one rule for all
- * who show it.
+ * The fit of one jar’s readings and what follows from it. Each result is a value or the reason why there is no value, by the
+ * same rule wherever it is shown.
  *
  * @param fit the fit
  */
@@ -16,7 +16,7 @@ public record JarFit(Known<CoolingFit> fit) {
      * Fits what was typed for a jar.
      *
      * @param jar what was typed
-     * @return its fit, or why there is none
+     * @return its fit, or why it has none
      */
     public static JarFit of(TypedJar jar) {
         return new JarFit(Known.of(() -> jar.located(() -> CoolingFit.of(jar.readings(), jar.around(), jar.mark()))));
@@ -34,7 +34,7 @@ public record JarFit(Known<CoolingFit> fit) {
     /**
      * The half-time.
      *
-     * @return seconds, or why there is none, as {@link CoolingFit#halfTime()} says
+     * @return seconds, or why it has no half-time, as {@link CoolingFit#halfTime()} says
      */
     public Known<Double> halfTime() {
         return fit.then(CoolingFit::halfTime);
@@ -43,7 +43,7 @@ public record JarFit(Known<CoolingFit> fit) {
     /**
      * The temperature at minute 0.
      *
-     * @return the start, or why it cannot be told, as {@link CoolingFit#start()} says
+     * @return the start, or why it is unknown, as {@link CoolingFit#start()} says
      */
     public Known<Temperature> start() {
         return fit.then(CoolingFit::start);

@@ -13,12 +13,12 @@ import org.snugsheet.engine.comparison.Ranking;
 import org.snugsheet.engine.cooling.CoolingConstant;
 
 /**
- * A ranking of the jars that can be used; the others are held back and take nothing from it.
+ * A ranking of the usable jars; the others are held back and do not influence it.
  *
- * @param ranking the ranking, in which nothing speaks of those held back
+ * @param ranking the ranking, without the jars held back
  * @param ranked the jars in it, in the order they were given
  * @param heldBack the jars left out, in that order
- * @param spread how much jars wrapped alike differ, counted in where a material has one jar; 0 if it is not
+ * @param spread how much jars wrapped alike differ, included where a material has one jar; 0 if not
  */
 public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSummary> heldBack, double spread) {
 
@@ -32,9 +32,11 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
      * Ranks jars.
      *
      * @param jars their summaries; jars of one name are jars of one material
-     * @param spread how much jars wrapped alike differ, as a share of their constant; 0 if single jars are to speak of themselves
+     * @param spread how much jars wrapped alike differ, as a share of their constant; 0 if single jars stand only for
+     *     themselves
      * @return the ranking
-     * @throws InvalidInputException if the spread is no share, or jars of at least two names are not left; it says which jars are held back and why
+     * @throws InvalidInputException if the spread is not a share, or fewer than two names are left; the message says which
+     *     jars are held back and why
      */
     public static JarRanking of(List<JarSummary> jars, double spread) {
         List<JarSummary> usable = jars.stream().filter(JarSummary::isUsable).toList();
@@ -57,10 +59,10 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
     }
 
     /**
-     * The half-time of a material: of a single jar its own, of several that of their mean, by the rule of a single jar.
+     * The half-time of a material: that of a single jar, or that of the mean of several, by the same rule.
      *
      * @param material one of the ranked
-     * @return seconds, or why there is none
+     * @return seconds, or why it has no half-time
      */
     public Known<Double> halfTime(RankedMaterial material) {
         if (material.jars().isSingleJar()) {
@@ -76,7 +78,7 @@ public record JarRanking(Ranking ranking, List<JarSummary> ranked, List<JarSumma
                 CoolingConstant.ofPerMinute(mean.value()).halfTime(CoolingConstant.ofPerMinute(mean.combinedError())));
     }
 
-    /** What holds back all jars alike, such as clock times, is told once, with what to do. */
+    /** A reason that holds back all jars, such as clock times, is stated once, with its advice. */
     private static void requireMoreThanOneReason(List<JarSummary> jars) {
         List<Optional<Finding>> reasons =
                 jars.stream().map(JarSummary::heldBackBecause).distinct().toList();

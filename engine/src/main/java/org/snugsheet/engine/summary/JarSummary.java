@@ -12,7 +12,7 @@ import org.snugsheet.engine.slips.SlipFinder;
 import org.snugsheet.engine.slips.SlipKind;
 
 /**
- * All that is to be said of one jar’s readings.
+ * Everything that is reported about one jar’s readings.
  *
  * <pre>{@code
  * JarSummary jar = JarSummary.of(typed);
@@ -21,9 +21,9 @@ import org.snugsheet.engine.slips.SlipKind;
  * }</pre>
  *
  * @param typed what was typed
- * @param findings what the checks find, each with its place: water that is too hot for pupils, then the surest first, other
- *     cautions last
- * @param fit the fit of the readings as they stand
+ * @param findings what the checks find, each with its location: water that is too hot for pupils, then the most certain
+ *     first, other cautions last
+ * @param fit the fit of the readings as they are
  */
 public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
 
@@ -33,10 +33,10 @@ public record JarSummary(TypedJar typed, List<Slip> findings, JarFit fit) {
     }
 
     /**
-     * Looks at one jar.
+     * Summarizes one jar.
      *
      * @param jar what was typed
-     * @return its summary; a jar that waits for its first reading has one finding, that there is none
+     * @return its summary; the only finding for a jar that waits for its first reading is that it has none
      */
     public static JarSummary of(TypedJar jar) {
         if (jar.isWaiting()) {

@@ -7,7 +7,7 @@ import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.InvalidInputException;
 
 /**
- * A value, or the reason why there is none.
+ * A value, or the reason why it is unknown.
  *
  * @param <T> the type of the value
  */
@@ -25,16 +25,16 @@ public sealed interface Known<T> {
      * No value.
      *
      * @param <T> the type it would have
-     * @param reason why there is none
+     * @param reason why it is unknown
      */
     record Not<T>(Finding reason) implements Known<T> {}
 
     /**
-     * What a call answers, or why it refuses.
+     * The result of a call, or why it failed.
      *
      * @param <T> the type of the answer
      * @param call the call
-     * @return its answer or the reason of its refusal
+     * @return its result, or the reason why it failed
      */
     static <T> Known<T> of(Supplier<T> call) {
         try {
@@ -45,11 +45,11 @@ public sealed interface Known<T> {
     }
 
     /**
-     * What follows from the value, which may in turn be refused.
+     * A result computed from the value, which may fail in turn.
      *
      * @param <U> the type of what follows
-     * @param next what follows from a value
-     * @return what follows; without a value the same reason
+     * @param next computes the result from a value
+     * @return the result; without a value the same reason
      */
     default <U> Known<U> then(Function<T, U> next) {
         if (this instanceof Value<T> known) {
@@ -62,7 +62,7 @@ public sealed interface Known<T> {
      * The value.
      *
      * @return the value
-     * @throws InvalidInputException for its reason if there is none
+     * @throws InvalidInputException for its reason if there is no value
      */
     default T orRefuse() {
         if (this instanceof Value<T> known) {

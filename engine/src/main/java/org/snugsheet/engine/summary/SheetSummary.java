@@ -8,8 +8,8 @@ import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.slips.Slip;
 
 /**
- * The jars of a block, and what is to be said of all of them at once: what is wrong with the times or the surroundings is not said
- * again for each jar.
+ * The jars of a block and the findings that concern all of them: a problem with the times or the surroundings is not repeated
+ * for each jar.
  *
  * @param jars the jars
  * @param common what is found in every jar that has readings
@@ -26,7 +26,7 @@ public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
     }
 
     /**
-     * Looks at the jars of a block.
+     * Summarizes the jars of a block.
      *
      * @param jars their summaries
      * @return the summary of all
@@ -47,10 +47,10 @@ public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
     }
 
     /**
-     * What is found in one jar alone.
+     * The findings of one jar alone.
      *
      * @param jar one of the jars
-     * @return its findings without those common to all; none for a jar that waits for its first reading
+     * @return its findings without those common to all; empty for a jar that waits for its first reading
      */
     public List<Slip> own(JarSummary jar) {
         return jar.isWaiting()
@@ -64,7 +64,7 @@ public record SheetSummary(List<JarSummary> jars, List<Slip> common) {
         return jar.findings().stream().anyMatch(own -> isSame(own, slip));
     }
 
-    /** Each jar is as sure of it as its own readings make it. */
+    /** The certainty differs from jar to jar, as their readings do. */
     private static boolean isSame(Slip one, Slip other) {
         return one.kind() == other.kind() && one.finding().equals(other.finding());
     }

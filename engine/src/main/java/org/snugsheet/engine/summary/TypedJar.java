@@ -23,7 +23,7 @@ import org.snugsheet.engine.reading.TimeColumn;
 /**
  * What was typed for one jar.
  *
- * @param name what it is called; empty for columns that nobody named
+ * @param name its name; empty for columns without one
  * @param minutes what was typed for the times, one for each row
  * @param temperatures what was typed for the readings
  * @param surroundings what was typed for the surroundings: one temperature, one for each row, or the word {@code fit}
@@ -38,7 +38,7 @@ public record TypedJar(
         Graduation mark,
         Scale scale) {
 
-    /** What is wrong with a time, or with the surroundings at a time: cells that the jars of a block share. */
+    /** Problems with a time, or with the surroundings at a time: cells that the jars of a block share. */
     private static final Set<Problem> OF_ALL_JARS = EnumSet.of(
             Problem.ROW_NOT_A_NUMBER,
             Problem.TIME_NOT_LATER,
@@ -72,11 +72,11 @@ public record TypedJar(
     }
 
     /**
-     * The jars of a block. A jar whose heading names a scale was read on that; the surroundings, and a mark that somebody typed,
-     * are on the common scale.
+     * The jars of a block. A jar whose heading names a scale was read on that scale; the surroundings and a typed mark are on
+     * the common scale.
      *
      * @param block the block
-     * @param called what each jar is called
+     * @param called the name of each jar
      * @param surroundings what was typed for the surroundings of all
      * @param mark the mark of the thermometers; empty for the usual one of each jar’s scale
      * @param common the scale of jars whose headings name none
@@ -124,7 +124,7 @@ public record TypedJar(
     }
 
     /**
-     * What it stood in.
+     * Its surroundings.
      *
      * @return the surroundings
      * @throws InvalidInputException as {@link Surroundings#of} does, with the place
@@ -133,7 +133,7 @@ public record TypedJar(
         return located(() -> Surroundings.of(surroundings, minutes, scale));
     }
 
-    /** What a call answers; a refusal that names a row names the minute and the jar too. */
+    /** The result of a call; an exception that names a row then also names the minute and the jar. */
     <T> T located(Supplier<T> call) {
         try {
             return call.get();

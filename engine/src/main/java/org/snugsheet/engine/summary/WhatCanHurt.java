@@ -24,13 +24,13 @@ import org.snugsheet.engine.winter.Frostbite;
  * Finds what can hurt in what was typed for a jar: water that is too hot for pupils, and surroundings so cold that bare skin
  * freezes. The limits and their sources are those of {@link SafeStart} and {@link Frostbite.ForChildren}.
  *
- * <p>Hot water comes before every slip: readings of 85 °C may have been meant in °F, but if not, somebody can be scalded. Readings
- * of more than 100 °C were. A number that a slip explains as another one, such as 62 for 26, is no water; one that is hotter than
- * the reading before it may be none, so there the slip comes first.
+ * <p>Hot water comes before every slip: readings of 85 °C may have been meant in °F, but if they were not, somebody can be
+ * scalded. Readings above 100 °C certainly were. A number that a slip explains as another one, such as 62 for 26, is not hot
+ * water; one that is hotter than the reading before it may not be, so there the slip comes first.
  */
 final class WhatCanHurt {
 
-    /** Slips in which the number typed is taken for a cooler one. */
+    /** Slips in which the number typed was meant as a cooler one. */
     private static final Set<SlipKind> MISPRINTS = EnumSet.of(
             SlipKind.READING_ON_OTHER_SCALE,
             SlipKind.DIGITS_SWAPPED,
@@ -44,7 +44,7 @@ final class WhatCanHurt {
 
     private WhatCanHurt() {}
 
-    /** All findings of a jar, in their order: what can hurt, and its slips. */
+    /** All findings of a jar in order: dangers first, then its slips. */
     static List<Slip> among(TypedJar jar, List<Slip> slips) {
         List<Slip> all = new ArrayList<>(slips);
         if (slips.stream().noneMatch(slip -> slip.kind() == SlipKind.SURROUNDINGS_ON_OTHER_SCALE)) {

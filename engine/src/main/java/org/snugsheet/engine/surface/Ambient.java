@@ -7,7 +7,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.table.Keywords;
 
 /**
- * Where a jar stands, as far as it sets how easily heat leaves its outermost surface.
+ * The ambient of a jar, as far as it determines the heat transfer at its outermost surface.
  *
  * <pre>{@code
  * Ambient.parse("still air");
@@ -18,18 +18,18 @@ import org.snugsheet.engine.table.Keywords;
 public sealed interface Ambient permits StillAir, Wind, StillWater, StirredWater, KnownSurface {
 
     /**
-     * The resistance between a surface and the place, at the temperatures they have.
+     * The resistance between a surface and the place, at their temperatures.
      *
      * @param face the surface
-     * @param surface how warm the surface is
-     * @param place how warm it is farther away
+     * @param surface the temperature of the surface
+     * @param place the temperature farther away
      * @return the surface resistance; {@link ThermalResistance#NONE} where they touch
-     * @throws InvalidInputException if there is no such place at that temperature, such as liquid water below 0 °C
+     * @throws InvalidInputException if such a place cannot have that temperature, such as liquid water below 0 °C
      */
     ThermalResistance resistance(Face face, Temperature surface, Temperature place);
 
     /**
-     * Whether a jar stands in it up to its neck: a tub of water, whose surface the lid looks out of.
+     * Whether it is a tub of water, in which a jar stands up to its neck with the lid above the surface.
      *
      * @return true in water
      */
@@ -43,7 +43,7 @@ public sealed interface Ambient permits StillAir, Wind, StillWater, StirredWater
      * @param text {@code still air}, {@code wind 20 km/h}, {@code still water}, {@code stirred water} or {@code contact};
      *     case does not matter
      * @return the place
-     * @throws InvalidInputException if it is none of them
+     * @throws InvalidInputException if it is not one of them
      */
     static Ambient parse(String text) {
         String words = Keywords.PLACE.plain(text).replaceAll("\\s+", " ");

@@ -1,8 +1,8 @@
 package org.snugsheet.engine.surface;
 
 /**
- * How much better a moving fluid carries heat off a surface than one at rest: Nusselt numbers, each from a published
- * correlation. All are pure numbers, as are their arguments.
+ * Nusselt numbers, the ratio of convection to pure conduction at a surface, each from a published correlation. The arguments
+ * are dimensionless too.
  */
 final class Convection {
 
@@ -38,17 +38,17 @@ final class Convection {
     }
 
     /**
-     * Free convection where the heated fluid can leave: over a warm face that looks up, or under a cold one that looks
+     * Free convection where the heated fluid can leave: above a warm surface that faces up, or below a cold one that faces
      * down. {@code Nu = 0.54·Ra^(1/4)} or {@code 0.15·Ra^(1/3)}, over area divided by edge. McAdams, Heat Transmission, 3rd
-     * edition, 1954, published for Ra from 10⁴ to 10⁷ and from there to 10¹¹; the larger of the two is taken, so that
-     * there is no jump between them.
+     * edition, 1954, published for Ra from 10⁴ to 10⁷ and from there to 10¹¹; the larger of the two is taken, so that there
+     * is no jump between them.
      */
     static double free(double rayleigh) {
         return Math.max(0.54 * Math.pow(rayleigh, 0.25), 0.15 * Math.cbrt(rayleigh));
     }
 
     /**
-     * Free convection where the heated fluid is trapped: under a warm face that looks down, or over a cold one that looks
+     * Free convection where the heated fluid is trapped: below a warm surface that faces down, or above a cold one that faces
      * up. {@code Nu = 0.27·Ra^(1/4)}, over area divided by edge. McAdams, as above, for Ra from 10⁵ to 10¹⁰.
      */
     static double trapped(double rayleigh) {
@@ -56,8 +56,9 @@ final class Convection {
     }
 
     /**
-     * A stream across a cylinder, over its diameter: {@code Nu = 0.3 + 0.62·Re^(1/2)·Pr^(1/3)/(1 + (0.4/Pr)^(2/3))^(1/4)·(1 +
-     * (Re/282000)^(5/8))^(4/5)}. Churchill and Bernstein, J. Heat Transfer 99 (1977), 300.
+     * Flow across a cylinder, over its diameter:
+     * {@code Nu = 0.3 + 0.62·Re^(1/2)·Pr^(1/3)/(1 + (0.4/Pr)^(2/3))^(1/4)·(1 + (Re/282000)^(5/8))^(4/5)}. Churchill and
+     * Bernstein, J. Heat Transfer 99 (1977), 300.
      */
     static double acrossCylinder(double reynolds, double prandtl) {
         double ofPrandtl = Math.pow(1 + Math.pow(0.4 / prandtl, 2.0 / 3), 0.25);

@@ -5,17 +5,16 @@ import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Length;
 
 /**
- * One surface of a jar, as far as the film on it depends on it.
+ * The properties of a surface of a jar that determine its film.
  *
- * @param facing which way it looks
- * @param height how high the jar stands
- * @param diameter how wide it is, from outside to outside
- * @param emissivity how well it radiates, as a share of a black body: {@link #USUAL_EMISSIVITY} of nearly everything, far
- *     less of bare metal
+ * @param facing the direction it faces
+ * @param height the height of the jar
+ * @param diameter the outside diameter
+ * @param emissivity the emissivity: {@link #USUAL_EMISSIVITY} for nearly everything, far less for bare metal
  */
 public record Face(Orientation facing, Length height, Length diameter, double emissivity) {
 
-    /** What ISO 6946:2017 takes for ordinary surfaces. */
+    /** The value of ISO 6946:2017 for ordinary surfaces. */
     public static final double USUAL_EMISSIVITY = 0.9;
 
     /**
@@ -30,8 +29,8 @@ public record Face(Orientation facing, Length height, Length diameter, double em
     }
 
     /**
-     * The length that free convection depends on: the height of a side, the area over the edge of a lid or base, which is a
-     * quarter of its diameter.
+     * The characteristic length of free convection: the height of a side, or the area divided by the perimeter of a lid or
+     * base, a quarter of its diameter.
      */
     double length() {
         return facing == Orientation.SIDE ? height.metres() : diameter.metres() / 4;

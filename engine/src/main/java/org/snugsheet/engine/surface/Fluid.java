@@ -7,7 +7,7 @@ import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.water.Water;
 
 /**
- * What a film of air or water is like at its mean temperature.
+ * The properties of a film of air or water at its mean temperature.
  *
  * @param conductivity W/(m·K)
  * @param kinematicViscosity m²/s
@@ -22,7 +22,6 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
 
     private static final double GAS_CONSTANT = 287.053;
 
-    private static final double KELVIN = 273.15;
     private static final double COLDEST = 200;
     private static final double HOTTEST = 400;
 
@@ -37,7 +36,7 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
      */
     static Fluid air(double kelvins) {
         if (!(kelvins >= COLDEST && kelvins <= HOTTEST)) {
-            throw InvalidInputException.of(Problem.AIR_OUT_OF_RANGE, kelvins - KELVIN);
+            throw InvalidInputException.of(Problem.AIR_OUT_OF_RANGE, kelvins + Temperature.ABSOLUTE_ZERO);
         }
         double density = airDensity(kelvins);
         double viscosity = 1.458e-6 * Math.pow(kelvins, 1.5) / (kelvins + 110.4);
@@ -65,14 +64,14 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
         return water(new Temperature((one.celsius() + other.celsius()) / 2));
     }
 
-    /** How much lighter air is at one temperature than at another, as a share of its density; more than zero or zero. */
+    /** The relative difference in density of air at two temperatures; zero or positive. */
     static double buoyancyOfAir(Temperature one, Temperature other) {
         double a = airDensity(one.in(Scale.KELVIN));
         double b = airDensity(other.in(Scale.KELVIN));
         return Math.abs(a - b) * 2 / (a + b);
     }
 
-    /** Air at sea level with vapour of some pressure in Pa in it, which weighs 0.622 of the air it stands in for; kg/m³. */
+    /** The density of moist air at sea level, with a vapor pressure in Pa; vapor weighs 0.622 of the air it replaces; kg/m³. */
     static double densityOfMoistAir(Temperature temperature, double vapour) {
         return airDensity(temperature.in(Scale.KELVIN)) * (1 - 0.378 * vapour / PRESSURE);
     }

@@ -3,7 +3,7 @@ package org.snugsheet.engine.surface;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 
-/** Chooses the correlation of free convection that belongs to a face. */
+/** Chooses the correlation of free convection for a surface. */
 final class FreeFilm {
 
     /** The greatest Rayleigh numbers of the three correlations, as {@link Convection} names them. */
@@ -18,7 +18,7 @@ final class FreeFilm {
      * The Nusselt number over {@link Face#length()}.
      *
      * @param rises whether the fluid at the face becomes lighter there
-     * @throws InvalidInputException if the face is so large, or the difference so great, that no correlation reaches so far
+     * @throws InvalidInputException if the surface or the difference is too large for the correlations
      */
     static double nusselt(Face face, double prandtl, double grashof, boolean rises) {
         if (face.facing() == Orientation.SIDE) {
@@ -29,7 +29,7 @@ final class FreeFilm {
         boolean leaves = (face.facing() == Orientation.UP) == rises;
         double rayleigh = prandtl * grashof;
         require(rayleigh, leaves ? MOST_LEAVING : MOST_TRAPPED);
-        // Fluid that does not move still conducts; these correlations alone would fall to nothing with the difference.
+        // A fluid at rest still conducts; the correlations alone would approach zero with the difference.
         return Math.max(1, leaves ? Convection.free(rayleigh) : Convection.trapped(rayleigh));
     }
 

@@ -8,11 +8,11 @@ import org.snugsheet.engine.water.Vapour;
 /**
  * The open surface of water in still air: free convection and radiation as on a lid, and evaporation.
  *
- * <p>Vapour is carried off by the same stream of air as heat, so that its coefficient follows from that of convection: {@code
- * hₘ = h/(ρ·c·Le^(2/3))} with {@code Le = a/D} (Chilton and Colburn, Ind. Eng. Chem. 26 (1934), 1183; Incropera and DeWitt,
- * section 6.7). D is {@code 1.87·10⁻¹⁰·T^2.072} m²/s at one atmosphere (Marrero and Mason, J. Phys. Chem. Ref. Data 1
- * (1972), 3). Moist air is lighter than dry air, {@code ρ = (p − 0.378·e)/(R·T)}, which drives the stream too. That the
- * vapour itself thickens the film is left out: 2 % at 30 °C, 4 % at 40 °C.
+ * <p>Vapor is carried off by the same airflow as heat, so its coefficient follows from that of convection:
+ * {@code hₘ = h/(ρ·c·Le^(2/3))} with {@code Le = a/D} (Chilton and Colburn, Ind. Eng. Chem. 26 (1934), 1183; Incropera and
+ * DeWitt, section 6.7). D is {@code 1.87·10⁻¹⁰·T^2.072} m²/s at one atmosphere (Marrero and Mason, J. Phys. Chem. Ref. Data 1
+ * (1972), 3). Moist air is lighter than dry air, {@code ρ = (p − 0.378·e)/(R·T)}, which drives the flow too. The thickening
+ * of the film by the vapor itself is neglected: 2 % at 30 °C, 4 % at 40 °C.
  */
 public final class OpenWater {
 
@@ -27,9 +27,9 @@ public final class OpenWater {
      * The heat it gives off.
      *
      * @param diameter of the surface
-     * @param surface how warm the surface is
-     * @param air how warm the room is
-     * @param humidity of the room, as a share of what its air can hold
+     * @param surface the temperature of the surface
+     * @param air the temperature of the room
+     * @param humidity the relative humidity of the room, from 0 to 1
      * @return W/m², all three ways together
      */
     public static double flux(Length diameter, Temperature surface, Temperature air, double humidity) {
@@ -49,7 +49,7 @@ public final class OpenWater {
         return FreeFilm.nusselt(face, film.prandtl(), grashof, above <= around) * film.conductivity() / face.length();
     }
 
-    /** The heat that evaporation takes at a coefficient of convection, W/m²; less than zero where vapour settles. */
+    /** The heat that evaporation takes at a coefficient of convection, W/m²; negative where vapor condenses. */
     static double evaporation(double convection, Temperature surface, Temperature air, double humidity) {
         double kelvins = (surface.in(Scale.KELVIN) + air.in(Scale.KELVIN)) / 2;
         Fluid film = Fluid.air(kelvins);

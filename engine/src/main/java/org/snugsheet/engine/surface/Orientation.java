@@ -10,7 +10,7 @@ public enum Orientation {
     SIDE,
     /** Lying, and looking up: the lid. */
     UP,
-    /** Lying, and looking down: the base of a jar that stands on feet or hangs. */
+    /** Horizontal, facing down: the base of a jar that stands on feet or hangs. */
     DOWN;
 
     /**
@@ -18,7 +18,7 @@ public enum Orientation {
      *
      * @param text {@code side}, {@code up} or {@code down}, or {@code lid} or {@code base}; case does not matter
      * @return the direction
-     * @throws InvalidInputException if it is none of them
+     * @throws InvalidInputException if it is not one of them
      */
     public static Orientation parse(String text) {
         return switch (Keywords.FACING.plain(text)) {

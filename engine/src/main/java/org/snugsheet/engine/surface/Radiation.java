@@ -3,7 +3,7 @@ package org.snugsheet.engine.surface;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
-/** What a surface radiates to a room that is everywhere as warm as its air. */
+/** Radiation from a surface to a room whose walls have the temperature of its air. */
 final class Radiation {
 
     /** W/(m²·K⁴), CODATA 2018 (exact to the digits given). */

@@ -3,7 +3,7 @@ package org.snugsheet.engine.surface;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.ThermalResistance;
 
-/** A room, or a windowsill on a calm day: free convection and radiation side by side. */
+/** A room, or a windowsill on a calm day: free convection and radiation in parallel. */
 public record StillAir() implements Ambient {
 
     @Override

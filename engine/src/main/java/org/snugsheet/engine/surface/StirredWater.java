@@ -6,9 +6,9 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 /**
  * A tub of water, or of slush, that is stirred by hand.
  *
- * <p>How well depends on the hand. {@value #COEFFICIENT} W/(m²·K) is common practice, no source; it lies in the range of
- * forced convection in liquids, 100 to 20 000 W/(m²·K), of Incropera and DeWitt, Table 1.1 (from memory). Beside any wrap its
- * resistance hardly counts.
+ * <p>The coefficient depends on how it is stirred. {@value #COEFFICIENT} W/(m²·K) is common practice, no source; it lies in
+ * the range of forced convection in liquids, 100 to 20 000 W/(m²·K), of Incropera and DeWitt, Table 1.1 (from memory).
+ * Compared with any wrap its resistance hardly counts.
  */
 public record StirredWater() implements Ambient {
 

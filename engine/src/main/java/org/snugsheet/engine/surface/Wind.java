@@ -11,18 +11,20 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.table.Keywords;
 
 /**
- * Air that moves past: round the side by {@linkplain Convection#acrossCylinder the correlation of Churchill and Bernstein},
- * over lid and base by {@code 4 + 4·v} of ISO 6946:2017, annex C; and radiation beside it. No wind cools less than still air
- * does.
+ * Moving air: around the side by {@linkplain Convection#acrossCylinder the correlation of Churchill and Bernstein}, over lid
+ * and base by {@code 4 + 4·v} of ISO 6946:2017, annex C; and radiation in parallel. No wind cools less than still air.
  *
- * @param metresPerSecond how fast the air moves at the jar, m/s, zero or more
+ * @param metresPerSecond the speed of the air at the jar, m/s, zero or more
  */
 public record Wind(double metresPerSecond) implements Ambient {
 
-    /** As far as the data of Churchill and Bernstein go, 10⁷ (Incropera and DeWitt, section 7.4, from memory). */
+    /** The limit of the data of Churchill and Bernstein, 10⁷ (Incropera and DeWitt, section 7.4, from memory). */
     private static final double MOST_REYNOLDS = 1e7;
 
-    /** Stronger than any wind measured near the ground: 113.2 m/s, Barrow Island 1996 (World Meteorological Organization, from memory). */
+    /**
+     * Stronger than any wind measured near the ground: 113.2 m/s, Barrow Island 1996 (World Meteorological Organization, from
+     * memory).
+     */
     private static final double WINDIEST = 114;
 
     private static final Pattern FIRST_WORD = Pattern.compile("(\\p{L}+)( .*)");
@@ -31,7 +33,7 @@ public record Wind(double metresPerSecond) implements Ambient {
     /**
      * Moving air.
      *
-     * @throws InvalidInputException if the speed is negative, no finite number, or more than any wind on Earth has
+     * @throws InvalidInputException if the speed is negative, not a finite number, or more than any wind on Earth has
      */
     public Wind {
         if (!Double.isFinite(metresPerSecond)) {
@@ -56,7 +58,7 @@ public record Wind(double metresPerSecond) implements Ambient {
         return Optional.of(new Wind(speed * metresPerSecond(wind.group(2) == null ? "km/h" : wind.group(2))));
     }
 
-    /** How many m/s one of a unit is: exact factors of NIST SP 811, appendix B.8. */
+    /** The speed of one unit in m/s: exact factors of NIST SP 811, appendix B.8. */
     private static double metresPerSecond(String unit) {
         return switch (unit) {
             case "mph" -> 0.44704;

@@ -13,10 +13,10 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A file of comma-separated values that lies beside a class. Lines that begin with # are remarks; the first other line
+ * A file of comma-separated values in the package of a class. Lines that begin with # are comments; the first other line
  * names the columns.
  *
- * <p>A fault in such a file is a fault of this project and not of a teacher: it is met with {@link IllegalStateException}.
+ * <p>An error in such a file is a bug, not a mistake of a teacher, so it raises {@link IllegalStateException}.
  */
 public final class DataFile {
 
@@ -26,7 +26,7 @@ public final class DataFile {
      * One row.
      *
      * @param file the name of its file
-     * @param cells from each column’s name to what stands there
+     * @param cells the text of each column
      */
     public record Row(String file, Map<String, String> cells) {
 
@@ -36,7 +36,7 @@ public final class DataFile {
         }
 
         /**
-         * What stands in a column.
+         * The text in a column.
          *
          * @param column the column’s name
          * @return the text there; may be empty

@@ -1,9 +1,9 @@
 package org.snugsheet.engine.table;
 
 /**
- * How many slips of the keyboard lie between two words: letters left out, added or exchanged, and neighbours swapped.
+ * The number of typing errors between two words: letters left out, added or replaced, and neighbors swapped.
  *
- * <p>Source: V. I. Levenshtein, Soviet Physics Doklady 10 (1966), 707; swapped neighbours after F. J. Damerau, Comm. ACM 7
+ * <p>Source: V. I. Levenshtein, Soviet Physics Doklady 10 (1966), 707; swapped neighbors after F. J. Damerau, Comm. ACM 7
  * (1964), 171, in the restricted form where no letter is touched twice.
  */
 final class EditDistance {

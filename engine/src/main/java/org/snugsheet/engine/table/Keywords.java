@@ -8,12 +8,12 @@ import java.util.Map;
 
 /**
  * The fixed words that people type as arguments, such as {@code still air}, in all languages: read from {@code keywords.csv}
- * beside this class. English is understood everywhere, so that a sheet can be passed on.
+ * beside this class. English is understood everywhere, so that a sheet can be shared.
  */
 public enum Keywords {
     /** Surroundings that are to be fitted. */
     SURROUNDINGS,
-    /** Where a jar stands; of a wind only its first word. */
+    /** Places for a jar; of a wind only its first word. */
     PLACE,
     /** What is on top of a jar. */
     LID,
@@ -26,7 +26,7 @@ public enum Keywords {
 
     private static final String FILE = "keywords.csv";
 
-    /** Read once, when first asked for; the class loader sees to it that threads do not meet. */
+    /** Read once, on first use; the class loader takes care of concurrent threads. */
     private static final class Loaded {
         static final Map<Keywords, Names<String>> NAMES = read();
 
@@ -60,7 +60,7 @@ public enum Keywords {
      * The English word for one that was typed.
      *
      * @param typed a word in any of the languages; case and accents do not matter
-     * @return the English word; what was typed if it is none of these words
+     * @return the English word; what was typed if it is not one of these words
      */
     public String english(String typed) {
         Names<String> names = Loaded.NAMES.get(this);

@@ -13,16 +13,16 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Finds what somebody means by a name, however loosely typed.
+ * Finds what a loosely typed name means.
  *
- * <p>Case, accents, blanks, hyphens, the order of words and the English plural do not matter. Names of any language may
- * stand side by side in one index: another language is a matter of more names, not of other code.
+ * <p>Case, accents, blanks, hyphens, the order of words and the English plural do not matter. Names in any language can share
+ * one index: another language means more names, not other code.
  *
- * @param <T> what the names stand for
+ * @param <T> what the names mean
  */
 public final class Names<T> {
 
-    /** The share of letters that may be wrong for a name still to be suggested; tried out, no source. */
+    /** The share of letters that may be wrong for a name to be suggested (found by trial, no source). */
     private static final double SLIPS_PER_LETTER = 1.0 / 3;
 
     private final Map<String, T> inOrder;
@@ -38,10 +38,10 @@ public final class Names<T> {
     /**
      * An index over names.
      *
-     * @param <T> what the names stand for
+     * @param <T> what the names mean
      * @param namesOf the names of each thing, in the order in which they are to be suggested
      * @return the index
-     * @throws IllegalArgumentException if one name stands for two things
+     * @throws IllegalArgumentException if one name has two meanings
      */
     public static <T> Names<T> of(Map<T, List<String>> namesOf) {
         Map<String, T> inOrder = new HashMap<>();
@@ -63,10 +63,10 @@ public final class Names<T> {
     }
 
     /**
-     * What a name stands for.
+     * The meaning of a name.
      *
      * @param words the name as {@link #words(String)} gives it
-     * @return what it stands for; empty if nothing is called so
+     * @return its meaning; empty if there is no such name
      */
     public Optional<T> find(List<String> words) {
         T found = inOrder.get(inOrder(words));
@@ -80,7 +80,7 @@ public final class Names<T> {
 
     /**
      * The name that was most likely meant. One word that is part of a name leads there, so that “sock” is not taken for a
-     * slip of “rock”; else the nearest by letters; else a name with a word in common.
+     * slip of “rock”; otherwise the nearest by letters; otherwise a name with a word in common.
      *
      * @param words what was typed, as {@link #words(String)} gives it
      * @return a known name; empty if none is near
@@ -96,7 +96,7 @@ public final class Names<T> {
         int least = (int) (typed.length() * SLIPS_PER_LETTER) + 1;
         for (String name : asWritten.keySet()) {
             String key = inOrder(words(name));
-            // The difference in length is the least there can be: no need to look at what is farther off than the best.
+            // The difference in length is a lower bound, so names that differ more than the best so far are skipped.
             if (Math.abs(key.length() - typed.length()) < least) {
                 int distance = EditDistance.between(typed, key);
                 if (distance < least) {

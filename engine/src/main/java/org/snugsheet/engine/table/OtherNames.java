@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What things are called in other languages than English, from a data file with a column {@code name} for the English name
- * and one for each language, such as {@code de}. Several names are separated by semicolons; the first is the one to show.
+ * Names in languages other than English, from a data file with a column {@code name} for the English name and one for each
+ * language, such as {@code de}. Several names are separated by semicolons; the first is the one to show.
  *
  * @param rows from each English name to its row
  */
@@ -60,7 +60,7 @@ public record OtherNames(Map<String, DataFile.Row> rows) {
      *
      * @param name the English name
      * @param language the language
-     * @return its first name there; empty if that is English, no language of the file, or nothing is called so
+     * @return its first name there; empty for English, a language that the file does not have, or an unknown name
      */
     public Optional<String> shown(String name, Locale language) {
         DataFile.Row row = rows.get(name);

@@ -6,9 +6,9 @@ import java.util.List;
  * The equations of IAPWS SR6-08(2011) for liquid water at 0.1 MPa, and their coefficients (Tables 1, 2, 4 and 5
  * there; the last two, of viscosity and conductivity, typed in from memory and checked against IAPWS values).
  *
- * <p>They are valid from 253.15 K to 383.15 K. With {@code τ = T/10 K}, {@code α = 10 K/(593 K − T)} and {@code β = 10 K/(T −
- * 232 K)} the Gibbs energy is {@code g = R·10 K·(c₁ + c₂·τ + c₃·τ·ln τ + Σ aᵢ·α^nᵢ + Σ bᵢ·β^mᵢ)}, and the specific volume
- * has a sum of its own of the same form.
+ * <p>They are valid from 253.15 K to 383.15 K. With {@code τ = T/10 K}, {@code α = 10 K/(593 K − T)} and
+ * {@code β = 10 K/(T − 232 K)} the Gibbs energy is {@code g = R·10 K·(c₁ + c₂·τ + c₃·τ·ln τ + Σ aᵢ·α^nᵢ + Σ bᵢ·β^mᵢ)}, and
+ * the specific volume is a sum of the same form.
  */
 final class LiquidWater {
 
@@ -101,8 +101,8 @@ final class LiquidWater {
     }
 
     /**
-     * J/kg at a temperature in kelvins: {@code h = g − T·∂g/∂T}, in which c₂ and the logarithm cancel. Its zero means
-     * nothing here; only differences are used.
+     * J/kg at a temperature in kelvins: {@code h = g − T·∂g/∂T}, in which c₂ and the logarithm cancel. Its zero is arbitrary;
+     * only differences are used.
      */
     static double enthalpy(double kelvins) {
         double tau = kelvins / REDUCING_TEMPERATURE;

@@ -3,7 +3,7 @@ package org.snugsheet.engine.water;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
-/** What rises from water: the pressure of its saturated vapour, and the heat that goes with it. */
+/** Water vapor: the saturation pressure and the heat of evaporation. */
 public final class Vapour {
 
     private static final double CRITICAL_KELVINS = 647.096;
@@ -17,11 +17,10 @@ public final class Vapour {
     private Vapour() {}
 
     /**
-     * The pressure of saturated vapour over liquid water: {@code ln(p/pc) = Tc/T·Σ aᵢ·τ^bᵢ} with {@code τ = 1 − T/Tc}. IAPWS
-     * SR1-86(1992), equation (1). Below 0 °C it is that over water colder than ice, up to a tenth more than over ice at
-     * −10 °C.
+     * The saturation pressure over liquid water: {@code ln(p/pc) = Tc/T·Σ aᵢ·τ^bᵢ} with {@code τ = 1 − T/Tc}. IAPWS
+     * SR1-86(1992), equation (1). Below 0 °C it is that over supercooled water, at −10 °C a tenth more than over ice.
      *
-     * @param temperature of the water, or of air that holds all the vapour it can
+     * @param temperature of the water, or of saturated air
      * @return Pa
      */
     public static double pressure(Temperature temperature) {
@@ -35,7 +34,7 @@ public final class Vapour {
     }
 
     /**
-     * The heat that each kilogram takes with it: {@code 2501 − 2.326·t} kJ/kg (ASHRAE Handbook Fundamentals, chapter
+     * The heat of evaporation per kilogram: {@code 2501 − 2.326·t} kJ/kg (ASHRAE Handbook Fundamentals, chapter
      * Psychrometrics, in the equation of the wet bulb; from memory).
      *
      * @param temperature of the water

@@ -10,10 +10,10 @@ import org.snugsheet.engine.quantity.Volume;
 /**
  * Liquid water from 0 °C to 100 °C under the air’s pressure.
  *
- * <p>Source: IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa. The release holds
- * from −20 °C to 110 °C, but there for water that ought to be ice or steam; a jar in a classroom holds neither, so both are
- * refused. At one atmosphere in place of 0.1 MPa the water is denser by less than 0.001 kg/m³, and its specific heat changes
- * in the sixth digit.
+ * <p>Source: IAPWS SR6-08(2011), Revised Supplementary Release on Properties of Liquid Water at 0.1 MPa. The release is valid
+ * from −20 °C to 110 °C, but below 0 °C and above 100 °C for metastable water; a jar in a classroom holds none, so these
+ * temperatures are refused. At one atmosphere instead of 0.1 MPa the water is denser by less than 0.001 kg/m³, and its
+ * specific heat changes in the sixth digit.
  *
  * <pre>{@code
  * Water.mass(Volume.of(250, Unit.MILLILITRE), new Temperature(40));   // 0.24805 kg, not 0.25
@@ -54,11 +54,11 @@ public final class Water {
     }
 
     /**
-     * The heat that each kilogram gives off on its way from one temperature to another: the difference in enthalpy, which
-     * is the integral of the specific heat.
+     * The heat that each kilogram gives off between two temperatures: the difference in enthalpy, which is the integral of
+     * the specific heat.
      *
-     * @param from where it starts, from 0 °C to 100 °C
-     * @param to where it ends, from 0 °C to 100 °C
+     * @param from the initial temperature, from 0 °C to 100 °C
+     * @param to the final temperature, from 0 °C to 100 °C
      * @return J/kg, negative if the water takes heat up
      * @throws InvalidInputException if the water would be ice or steam
      */

@@ -9,8 +9,8 @@ import org.snugsheet.engine.quantity.Unit;
  * How soon bare skin can freeze, by the bands that Environment Canada publishes with the wind chill index of 2001 (its table
  * of wind chill hazards, as restated at https://almanac.com/content/windchill-chart-canada).
  *
- * <p>Those bands are made for adults, and children cool faster; so what pupils are told follows {@link ForChildren}, and a band’s
- * minutes only say how soon. They are cautions and no promise that all is well.
+ * <p>Those bands are for adults, and children cool faster. So advice for pupils follows {@link ForChildren}, and a band gives
+ * only the minutes. They are cautions, not a promise of safety.
  *
  * @param windChill the index in degrees Celsius, rounded to a whole number as it is published
  * @param band the band it falls into
@@ -27,15 +27,16 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     private static final double STRONG_KILOMETRES_PER_HOUR = 50;
 
     /**
-     * What the weather means for children at school, by wind chill.
+     * The risk for children at school, by wind chill.
      *
      * <p>Sources: Child Care Weather Watch (Healthy Child Care Iowa, after the US National Weather Service; read at
-     * https://hdfs.missouri.edu/cdl/child-care-weather-watch): 15 °F to 30 °F cold, 0 °F to 15 °F very cold, −20 °F to 0 °F bitter cold
-     * with significant risk of frostbite. Canadian Paediatric Society, Winter safety (caringforkids.cps.ca, read in a copy):
-     * indoors at −27 °C (−16 °F) or lower, when exposed skin begins to freeze. Each limit counts for the colder band.
+     * https://hdfs.missouri.edu/cdl/child-care-weather-watch): 15 °F to 30 °F cold, 0 °F to 15 °F very cold, −20 °F to 0 °F
+     * bitter cold with significant risk of frostbite. Canadian Paediatric Society, Winter safety (caringforkids.cps.ca, read
+     * in a copy): indoors at −27 °C (−16 °F) or lower, when exposed skin begins to freeze. Each limit belongs to the colder
+     * band.
      */
     public enum ForChildren {
-        /** Above 10 °C (50 °F), beyond the index: frost is no matter. */
+        /** Above 10 °C (50 °F), beyond the index: no risk of frost. */
         NO_FROST,
         /** Milder than 15 °F, −9 °C. */
         COLD,
@@ -51,7 +52,7 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     public enum Band {
         /** −9 and milder: low risk of frostbite. */
         MILD(-9),
-        /** −10 to −27: low risk of frostbite, but cold through and through if outside for long. */
+        /** −10 to −27: low risk of frostbite, but cold through and through if outside for a long time. */
         LOW(-27),
         /** −28 to −39: exposed skin can freeze in 10 to 30 minutes. */
         HALF_AN_HOUR(-39, 10, 30),
@@ -105,17 +106,17 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     }
 
     /**
-     * Whether the table says that skin freezes sooner in so strong a wind: it does for the bands of 5 to 10 and of 2 to 5
-     * minutes only.
+     * Whether the table says that skin freezes sooner in such a strong wind: it does so only for the bands of 5 to 10 and of
+     * 2 to 5 minutes.
      *
-     * @return whether to say so
+     * @return true if it does
      */
     public boolean fasterInThisWind() {
         return strongWind && (band == Band.TEN_MINUTES || band == Band.FIVE_MINUTES);
     }
 
     /**
-     * What it means for children.
+     * The risk for children.
      *
      * @return the band for children
      */
@@ -133,7 +134,7 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     }
 
     /**
-     * Whether air in which there is no wind threatens the bare skin of children.
+     * Whether calm air endangers the bare skin of children.
      *
      * @param air its temperature
      * @return true from −18 °C, 0 °F, on: see {@link ForChildren#RISK}
@@ -143,7 +144,7 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     }
 
     /**
-     * The risk in this weather. In air too calm for a wind chill the cold of the air itself counts.
+     * The risk in this weather. In air too calm for a wind chill the air temperature counts.
      *
      * @param air temperature of the air
      * @param wind speed of the wind, 10 m above the ground
@@ -151,7 +152,7 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
      */
     public static Frostbite of(Temperature air, Speed wind) {
         double kilometresPerHour = wind.in(Unit.KILOMETRE_PER_HOUR);
-        // Warmer than the index reaches, wind makes no difference that matters here.
+        // Above the range of the index, wind makes no difference that matters here.
         double index = air.celsius() > WARMEST ? air.celsius() : WindChill.inAnyWind(air.celsius(), kilometresPerHour);
         int rounded = (int) Math.round(index);
         return new Frostbite(rounded, Band.of(rounded), kilometresPerHour > STRONG_KILOMETRES_PER_HOUR);

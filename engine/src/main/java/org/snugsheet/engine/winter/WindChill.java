@@ -11,11 +11,12 @@ import org.snugsheet.engine.quantity.Unit;
  * Wind chill: the temperature at which a bare face would cool as fast without wind as it does in this wind.
  *
  * <p>Source: the index of the US National Weather Service and Environment Canada, 2001, with the wind as weather stations
- * measure it, 10 m above the ground. It is published as two formulas that differ in the last digits, one for each scale;
- * each is worked out in its own, so that the cells of both charts come out as printed.
+ * measure it, 10 m above the ground. It is published as two formulas that differ in the last digits, one for each scale; each
+ * is computed by its own formula, so that both charts are reproduced as printed.
  *
- * <p>It has a meaning in air of at most 10 °C (50 °F) and a wind of at least 5 km/h (Canadian chart) or more than 3 mph
- * (US chart), and nowhere else. No chart goes below −50 °C (the Canadian one) or above 60 mph (the US one), and nobody tried it there.
+ * <p>It is defined in air of at most 10 °C (50 °F) and a wind of at least 5 km/h (Canadian chart) or more than 3 mph (US
+ * chart), and only there. No chart goes below −50 °C (the Canadian one) or above 60 mph (the US one), where it was not
+ * tested.
  */
 public final class WindChill {
 
@@ -26,7 +27,7 @@ public final class WindChill {
 
     private static final double WINDIEST_MILES_PER_HOUR = 60;
 
-    /** What a speed may be off by from a change of units and back. */
+    /** The rounding of a speed converted to another unit and back. */
     private static final double SLACK = 1e-9;
 
     private WindChill() {}
@@ -36,7 +37,8 @@ public final class WindChill {
      *
      * @param air temperature of the air
      * @param wind speed of the wind, 10 m above the ground
-     * @param scale the scale wanted, which also chooses the formula: that of the US chart for Fahrenheit, else the Canadian
+     * @param scale the scale wanted, which also chooses the formula: that of the US chart for Fahrenheit, otherwise the
+     *     Canadian one
      * @return degrees on that scale, not rounded; both charts print it rounded to a whole number
      * @throws InvalidInputException if the air is too warm, too cold, too calm or too windy for the index
      */
@@ -68,8 +70,8 @@ public final class WindChill {
     }
 
     /**
-     * The index in degrees Celsius in any wind. Below 5 km/h it runs straight from the temperature itself to the index at 5
-     * km/h: {@code T + (0.1345·T − 1.59)·V/5}, as Environment Canada works it out for its forecasts (from memory).
+     * The index in degrees Celsius in any wind. Below 5 km/h it is linear between the temperature itself and the index at 5
+     * km/h: {@code T + (0.1345·T − 1.59)·V/5}, as Environment Canada computes it for forecasts (from memory).
      */
     static double inAnyWind(double celsius, double kilometresPerHour) {
         return kilometresPerHour < CALMEST_KILOMETRES_PER_HOUR
