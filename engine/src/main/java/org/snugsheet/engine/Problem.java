@@ -117,8 +117,8 @@ public enum Problem implements Phrase {
     /** Readings that bend toward a temperature other than that of the surroundings. */
     BENDS_ELSEWHERE(
             "These readings bend towards {0,number,0.#} {2}, not towards the {1} {2} typed for the surroundings. Did"
-                + " the surroundings change, or do the thermometers differ? Read the surroundings each time, and hold"
-                + " all thermometers in one glass of water."),
+                    + " the surroundings change, or do the thermometers differ? Read the surroundings each time, and hold"
+                    + " all thermometers in one glass of water."),
     /** Readings at coarser marks than the thermometer is said to have. */
     COARSER_THAN_MARK(
             "All readings are multiples of {0} {2}, but the mark is taken for {1} {2}. If the thermometer was read to"
@@ -264,8 +264,8 @@ public enum Problem implements Phrase {
     /** Surroundings in which bare skin freezes; {0} in °C, {1} in °F. */
     SURROUNDINGS_TOO_COLD(
             "Surroundings of {0,number,0.#} °C ({1,number,0.#} °F) can freeze bare skin: outdoors, children are at"
-                + " risk from -18 °C (0 °F) of wind chill on, and from -27 °C (-16 °F) on they stay in. Let an adult"
-                + " stand the jars there, and read them from indoors."),
+                    + " risk from -18 °C (0 °F) of wind chill on, and from -27 °C (-16 °F) on they stay in. Let an adult"
+                    + " stand the jars there, and read them from indoors."),
     /** An answer that no number can hold. */
     ANSWER_TOO_LARGE("The answer would be larger than any number here. Check how large the numbers are that you gave."),
     /** Whole columns where the used part was meant; {0} cells, at most {1}. */

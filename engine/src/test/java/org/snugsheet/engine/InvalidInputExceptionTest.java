@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class InvalidInputExceptionTest {
 
     @Test
-    void it_says_its_sentence_in_english() {
+    void itSaysItsSentenceInEnglish() {
         InvalidInputException refusal = InvalidInputException.of(Problem.UNKNOWN_UNIT, "furlong");
         assertEquals("“furlong” is not a unit known here. Use one such as mm, US, clo or tog.", refusal.getMessage());
         assertSame(Problem.UNKNOWN_UNIT, refusal.problem());
@@ -19,7 +19,7 @@ class InvalidInputExceptionTest {
     }
 
     @Test
-    void it_names_its_layer_and_the_number_is_the_first_value_of_the_sentence() {
+    void itNamesItsLayerAndTheNumberIsTheFirstValueOfTheSentence() {
         InvalidInputException refusal =
                 InvalidInputException.atItem(4, Problem.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5);
         assertEquals(
@@ -30,7 +30,7 @@ class InvalidInputExceptionTest {
     }
 
     @Test
-    void it_says_the_same_in_another_language_with_that_language_s_numbers() {
+    void itSaysTheSameInAnotherLanguageWithThatLanguageSNumbers() {
         Finding finding = InvalidInputException.atItem(4, Problem.LAYER_NOT_POSITIVE, QuantityName.THICKNESS, -2.5)
                 .finding();
         assertEquals(
@@ -41,7 +41,7 @@ class InvalidInputExceptionTest {
     }
 
     @Test
-    void what_somebody_typed_is_never_taken_for_a_pattern() {
+    void whatSomebodyTypedIsNeverTakenForAPattern() {
         String odd = "it's {0} or {9} {";
         assertEquals(
                 "“it's {0} or {9} {” is not a unit known here. Use one such as mm, US, clo or tog.",
@@ -49,7 +49,7 @@ class InvalidInputExceptionTest {
     }
 
     @Test
-    void a_finding_and_the_refusal_made_of_it_agree() {
+    void aFindingAndTheRefusalMadeOfItAgree() {
         Finding finding = Finding.atRow(2, Problem.LAYER_NOT_A_NUMBER, QuantityName.THICKNESS);
         InvalidInputException refusal = new InvalidInputException(finding);
         assertEquals(finding, refusal.finding());

@@ -16,7 +16,7 @@ class ProblemTest {
 
     @ParameterizedTest
     @EnumSource(Problem.class)
-    void every_sentence_is_a_pattern_that_can_be_said(Problem problem) {
+    void everySentenceIsAPatternThatCanBeSaid(Problem problem) {
         String pattern = problem.english();
         int values = new MessageFormat(pattern, Locale.ENGLISH).getFormatsByArgumentIndex().length;
         Object[] arguments = new Object[values];
@@ -38,13 +38,13 @@ class ProblemTest {
 
     @ParameterizedTest
     @EnumSource(Problem.class)
-    void no_sentence_has_the_apostrophe_that_would_hide_its_values(Problem problem) {
+    void noSentenceHasTheApostropheThatWouldHideItsValues(Problem problem) {
         assertFalse(problem.english().contains("'"), problem.english());
     }
 
     @ParameterizedTest
     @EnumSource(Problem.class)
-    void every_sentence_begins_and_ends_as_one(Problem problem) {
+    void everySentenceBeginsAndEndsAsOne(Problem problem) {
         String sentence = problem.english();
         char first = sentence.charAt(0);
         assertTrue(Character.isUpperCase(first) || first == '“' || first == '{', sentence);
@@ -61,7 +61,7 @@ class ProblemTest {
             value = Problem.class,
             mode = EnumSource.Mode.MATCH_ANY,
             names = {"ROW_.*", "LAYER_.*"})
-    void the_trouble_of_a_row_says_which(Problem problem) {
+    void theTroubleOfARowSaysWhich(Problem problem) {
         String place = problem.name().startsWith("ROW_") ? "{0}: " : "Layer {0}";
         assertTrue(problem.english().startsWith(place), problem.english());
     }

@@ -63,7 +63,7 @@ class RangesTest {
 
     @ParameterizedTest
     @MethodSource("bounds")
-    void it_answers_just_inside_and_refuses_just_outside(Bound bound) {
+    void itAnswersJustInsideAndRefusesJustOutside(Bound bound) {
         assertDoesNotThrow(bound.inside());
         assertEquals(
                 bound.why(),
@@ -133,7 +133,7 @@ class RangesTest {
 
     /** From half a clo, where the standard begins, to 5 clo, which is what can be worn: the bounds are searched for by bisection. */
     @Test
-    void clothing_is_answered_from_half_a_clo_to_five() {
+    void clothingIsAnsweredFromHalfACloToFive() {
         Speed wind = new Speed(1);
         double coldest = bisected(-50, 0, t -> answers(t, 115) ? -1 : 1);
         ThermalResistance most = RequiredClothing.of(Outdoors.of(at(coldest + 0.01), wind), new Activity(115))

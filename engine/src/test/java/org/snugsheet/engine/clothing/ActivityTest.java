@@ -33,19 +33,19 @@ class ActivityTest {
         "145 W/m², 145",
         "145 w/m2, 145"
     })
-    void words_and_units_are_understood(String typed, double wattsPerSquareMetre) {
+    void wordsAndUnitsAreUnderstood(String typed, double wattsPerSquareMetre) {
         assertEquals(wattsPerSquareMetre, Activity.parse(typed).wattsPerSquareMetre(), 1e-9);
     }
 
     @Test
-    void a_small_number_is_met_and_a_large_one_watts() {
+    void aSmallNumberIsMetAndALargeOneWatts() {
         assertEquals(2 * 58.2, Activity.of(2).wattsPerSquareMetre(), 1e-9);
         assertEquals(90, Activity.of(90).wattsPerSquareMetre());
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -5, 0.9, 7, 10, 11, 57, 401, Double.NaN})
-    void numbers_that_can_be_neither_are_refused(double number) {
+    void numbersThatCanBeNeitherAreRefused(double number) {
         assertSame(
                 Problem.ACTIVITY_OUT_OF_RANGE,
                 assertThrows(InvalidInputException.class, () -> Activity.of(number))
@@ -54,7 +54,7 @@ class ActivityTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "flying", "12 horses"})
-    void an_unknown_activity_is_refused(String typed) {
+    void anUnknownActivityIsRefused(String typed) {
         assertSame(
                 Problem.UNKNOWN_ACTIVITY,
                 assertThrows(InvalidInputException.class, () -> Activity.parse(typed))
@@ -63,7 +63,7 @@ class ActivityTest {
 
     @ParameterizedTest
     @EnumSource(Activity.Usual.class)
-    void every_usual_activity_is_found_by_its_name(Activity.Usual usual) {
+    void everyUsualActivityIsFoundByItsName(Activity.Usual usual) {
         assertEquals(usual.activity(), Activity.parse(usual.english()));
     }
 }

@@ -19,7 +19,7 @@ import org.snugsheet.engine.quantity.Unit;
 class CoveringTest {
 
     @Test
-    void an_inch_of_fur_is_the_clo_that_was_measured_on_northern_mammals() {
+    void anInchOfFurIsTheCloThatWasMeasuredOnNorthernMammals() {
         // Source: Hammel, Am. J. Physiol. 182 (1955), 369-376: 4.2 clo for each inch, ±10 %; rounded to three digits of
         // conductivity here.
         Covering fur = Covering.find("fur");
@@ -31,7 +31,7 @@ class CoveringTest {
     }
 
     @Test
-    void blubber_conducts_as_was_measured_on_dolphins() {
+    void blubberConductsAsWasMeasuredOnDolphins() {
         // Source: Dunkin, McLellan, Blum and Pabst, J. Exp. Biol. 208 (2005): 0.11 to 0.24, healthy adults 0.18
         // W/(m·K).
         Covering blubber = Covering.find("blubber");
@@ -43,13 +43,13 @@ class CoveringTest {
 
     @ParameterizedTest
     @CsvSource({"Fur, fur", "goose down, down", "sheep wool, wool", "feather, feathers", "whale blubber, blubber"})
-    void usual_names_are_understood(String typed, String name) {
+    void usualNamesAreUnderstood(String typed, String name) {
         assertEquals(name, Covering.find(typed).material().name());
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"newspaper", "scales", "", "fleece"})
-    void what_covers_no_animal_is_refused(String typed) {
+    void whatCoversNoAnimalIsRefused(String typed) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Covering.find(typed));
         assertSame(Problem.NO_COVERING, refusal.problem());
         assertTrue(refusal.finding().sentence().contains("blubber"));
@@ -57,7 +57,7 @@ class CoveringTest {
 
     /** Fur that has lost all its air to water is no better than that water, 0.6 W/(m·K) at 10 °C (EN 12524). */
     @Test
-    void soaked_fur_keeps_nobody_warm() {
+    void soakedFurKeepsNobodyWarm() {
         double resistance = Covering.find("soaked fur")
                 .resistance(new Length(0.03), Figure.TYPICAL)
                 .squareMetreKelvinsPerWatt();
@@ -65,7 +65,7 @@ class CoveringTest {
     }
 
     @Test
-    void a_covering_nobody_measured_wet_is_refused_as_such() {
+    void aCoveringNobodyMeasuredWetIsRefusedAsSuch() {
         assertSame(
                 Problem.NO_SUCH_CONDITION,
                 assertThrows(InvalidInputException.class, () -> Covering.find("damp fur"))
@@ -73,7 +73,7 @@ class CoveringTest {
     }
 
     @Test
-    void thicker_is_never_less_and_the_range_holds_the_typical() {
+    void thickerIsNeverLessAndTheRangeHoldsTheTypical() {
         Random random = new Random(1955);
         for (Covering covering : Covering.all()) {
             for (int i = 0; i < 50; i++) {

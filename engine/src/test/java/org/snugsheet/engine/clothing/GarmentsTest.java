@@ -25,7 +25,7 @@ import org.snugsheet.engine.quantity.Unit;
 class GarmentsTest {
 
     @TestFactory
-    List<DynamicTest> garments_are_as_published() {
+    List<DynamicTest> garmentsAreAsPublished() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(GarmentsTest.class, "clothing.csv")) {
             String name = cell(row, "name");
@@ -64,12 +64,12 @@ class GarmentsTest {
         "top long underwear, Long underwear top",
         "hoodie, Long-sleeve sweat shirt"
     })
-    void names_may_be_typed_loosely(String typed, String name) {
+    void namesMayBeTypedLoosely(String typed, String name) {
         assertEquals(name, Garments.find(typed).name());
     }
 
     @Test
-    void an_unknown_garment_is_refused_with_the_nearest_name() {
+    void anUnknownGarmentIsRefusedWithTheNearestName() {
         InvalidInputException near = assertThrows(InvalidInputException.class, () -> Garments.find("sweatter"));
         assertSame(Problem.UNKNOWN_GARMENT_NEAR, near.problem());
         assertTrue(near.finding().sentence().contains("Sweater"), near.finding().sentence());
@@ -80,7 +80,7 @@ class GarmentsTest {
     }
 
     @Test
-    void in_a_list_the_refusal_names_its_row() {
+    void inAListTheRefusalNamesItsRow() {
         InvalidInputException near = assertThrows(InvalidInputException.class, () -> Garments.find("parkka", 3));
         assertEquals(OptionalInt.of(3), near.row());
         assertTrue(
@@ -91,7 +91,7 @@ class GarmentsTest {
     }
 
     @Test
-    void garments_of_a_kind_can_be_listed() {
+    void garmentsOfAKindCanBeListed() {
         List<Garment> socks = Garments.with("socks");
         assertTrue(socks.size() >= 4);
         assertTrue(socks.stream().allMatch(garment -> garment.name().contains("socks")));
@@ -99,14 +99,14 @@ class GarmentsTest {
     }
 
     @Test
-    void every_garment_says_where_its_figure_comes_from() {
+    void everyGarmentSaysWhereItsFigureComesFrom() {
         for (Garment garment : Garments.all()) {
             assertFalse(garment.source().isBlank(), garment.name());
         }
     }
 
     @Test
-    void every_garment_is_known_by_its_names_in_other_languages_and_shown_by_the_first() {
+    void everyGarmentIsKnownByItsNamesInOtherLanguagesAndShownByTheFirst() {
         for (Locale language : List.of(Locale.forLanguageTag("es"), Locale.FRENCH, Locale.GERMAN)) {
             for (Garment garment : Garments.all()) {
                 String name = Garments.nameIn(garment, language);

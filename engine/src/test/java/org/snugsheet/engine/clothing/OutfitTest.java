@@ -42,7 +42,7 @@ class OutfitTest {
                 "Jacket, Trousers, long-sleeve shirt | single-breasted coat (thin); thick trousers; "
                         + "long-sleeve dress shirt; calf length socks; shoes; men's underwear"
             })
-    void published_ensembles_come_out_within_a_twentieth_of_a_clo(String ensemble, String garments) {
+    void publishedEnsemblesComeOutWithinATwentiethOfAClo(String ensemble, String garments) {
         double published = PublishedTable.rows(OutfitTest.class, "clothing.csv").stream()
                 .filter(row -> row.getOrDefault("name", "").equals(ensemble))
                 .mapToDouble(row -> Double.parseDouble(row.getOrDefault("clo", "")))
@@ -53,7 +53,7 @@ class OutfitTest {
 
     /** ISO 9920:2007, after McCullough, Jones and Huck, ASHRAE Transactions 91 (1985): 0.161 + 0.835·ΣIclu; from memory. */
     @Test
-    void it_agrees_with_the_other_sum_for_a_winter_outfit() {
+    void itAgreesWithTheOtherSumForAWinterOutfit() {
         Outfit winter = outfit(
                 "long underwear top",
                 "long underwear bottoms",
@@ -70,18 +70,18 @@ class OutfitTest {
     }
 
     @Test
-    void two_thick_layers_by_hand() {
+    void twoThickLayersByHand() {
         // By hand: 0.28 + 0.70 = 0.98.
         assertEquals(0.98, clo(outfit("sweater", "parka")), 1e-12);
     }
 
     @Test
-    void one_garment_is_what_the_table_says_of_it() {
+    void oneGarmentIsWhatTheTableSaysOfIt() {
         assertEquals(0.08, clo(outfit("T-shirt")), 1e-12);
     }
 
     @Test
-    void more_garments_never_lower_it_and_their_order_does_not_matter() {
+    void moreGarmentsNeverLowerItAndTheirOrderDoesNotMatter() {
         Random random = new Random(9920);
         List<Garment> all = Garments.all();
         for (int i = 0; i < 500; i++) {
@@ -100,7 +100,7 @@ class OutfitTest {
     }
 
     @Test
-    void nothing_is_no_outfit() {
+    void nothingIsNoOutfit() {
         assertSame(
                 Problem.NO_GARMENTS,
                 assertThrows(InvalidInputException.class, () -> new Outfit(List.of()))

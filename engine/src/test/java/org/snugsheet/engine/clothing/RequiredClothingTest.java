@@ -32,7 +32,7 @@ class RequiredClothingTest {
 
     /** To half of the printed digit, 0.05 clo. */
     @TestFactory
-    List<DynamicTest> the_cases_of_the_standard() {
+    List<DynamicTest> theCasesOfTheStandard() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(RequiredClothingTest.class, "clothing.csv")) {
             if (row.getOrDefault("kind", "").equals("ireq_neutral")) {
@@ -60,7 +60,7 @@ class RequiredClothingTest {
     }
 
     @Test
-    void an_outfit_in_still_air_loses_to_wind_and_walking_what_the_standard_s_program_says() {
+    void anOutfitInStillAirLosesToWindAndWalkingWhatTheStandardSProgramSays() {
         // Source: the example of calcIREQ in the public R package comf (116 W/m², −15 °C, windproof, 0.4 m/s); its
         // formulas,
         // worked out apart from this code, give 2.85 clo required and 3.05 clo of basic insulation. Its clothed surface
@@ -73,7 +73,7 @@ class RequiredClothingTest {
     }
 
     @Test
-    void the_balance_closes() {
+    void theBalanceCloses() {
         for (Answered each : answered(500)) {
             assertEquals(
                     0,
@@ -84,7 +84,7 @@ class RequiredClothingTest {
     }
 
     @Test
-    void colder_air_or_less_activity_never_needs_less() {
+    void colderAirOrLessActivityNeverNeedsLess() {
         for (Answered each : answered(1000)) {
             double worn = each.needed.worn().in(Unit.CLO);
             double outfit = each.needed.outfit().in(Unit.CLO);
@@ -100,7 +100,7 @@ class RequiredClothingTest {
     }
 
     @Test
-    void more_wind_never_needs_less_of_an_outfit() {
+    void moreWindNeverNeedsLessOfAnOutfit() {
         for (Answered each : answered(1000)) {
             double wind = each.cold.wind().metresPerSecond();
             if (wind < 17) {
@@ -147,7 +147,7 @@ class RequiredClothingTest {
     }
 
     @Test
-    void calm_air_counts_as_the_least_wind_of_the_standard() {
+    void calmAirCountsAsTheLeastWindOfTheStandard() {
         assertEquals(
                 RequiredClothing.of(Outdoors.of(new Temperature(-5), new Speed(0.4)), new Activity(100)),
                 RequiredClothing.of(Outdoors.of(new Temperature(-5), new Speed(0)), new Activity(100)));
@@ -159,7 +159,7 @@ class RequiredClothingTest {
      */
     @ParameterizedTest
     @CsvSource({"-20, 0.4, 70, true", "-30, 0.4, 70, true", "-5, 0.4, 70, false", "-30, 0.4, 115, false"})
-    void what_no_clothing_gives_is_no_answer(double air, double wind, double activity, boolean refused) {
+    void whatNoClothingGivesIsNoAnswer(double air, double wind, double activity, boolean refused) {
         RequiredClothing needed =
                 RequiredClothing.of(Outdoors.of(new Temperature(air), new Speed(wind)), new Activity(activity));
         if (refused) {
@@ -183,7 +183,7 @@ class RequiredClothingTest {
         "0, 1, 57, ACTIVITY_OUT_OF_RANGE",
         "0, 1, 401, ACTIVITY_OUT_OF_RANGE"
     })
-    void what_the_standard_does_not_cover_is_refused(double air, double wind, double activity, Problem problem) {
+    void whatTheStandardDoesNotCoverIsRefused(double air, double wind, double activity, Problem problem) {
         InvalidInputException refusal = assertThrows(
                 InvalidInputException.class,
                 () -> RequiredClothing.of(Outdoors.of(new Temperature(air), new Speed(wind)), new Activity(activity)));

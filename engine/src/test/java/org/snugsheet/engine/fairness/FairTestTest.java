@@ -27,7 +27,7 @@ class FairTestTest {
     /** {@code θ = A·(1 + b·A^¼·t/4)^(−4)}, the solution of θ′ = −b·θ^1.25. */
     @ParameterizedTest
     @CsvSource({"40, 30, 5, 5, 30, 30", "40, 40, 5, 12, 30, 30", "40, 40, 5, 5, 20, 45", "42, 36, 2, 6, 25, 35"})
-    void the_bias_foretold_is_the_bias_found(
+    void theBiasForetoldIsTheBiasFound(
             double start, double otherStart, double around, double otherAround, double minutes, double otherMinutes) {
         CoolingFit first = fit(start, around, minutes);
         CoolingFit second = fit(otherStart, otherAround, otherMinutes);
@@ -39,7 +39,7 @@ class FairTestTest {
     }
 
     @Test
-    void jars_alike_make_a_fair_test() {
+    void jarsAlikeMakeAFairTest() {
         CoolingFit jar = fit(40, 5, 30);
         Volume half = Volume.of(250, Unit.MILLILITRE);
         for (FairTest.Difference difference : FairTest.of(jar, jar, List.of(half, half), List.of(Lid.BARE, Lid.BARE))) {
@@ -50,7 +50,7 @@ class FairTestTest {
 
     /** Twice the water in a jar of the same shape cools 2^(1/3), 26 %, slower. */
     @Test
-    void more_water_cools_slower_by_its_cube_root() {
+    void moreWaterCoolsSlowerByItsCubeRoot() {
         CoolingFit jar = fit(40, 5, 30);
         FairTest.Difference volume = FairTest.of(
                         jar, jar, List.of(Volume.of(200, Unit.MILLILITRE), Volume.of(400, Unit.MILLILITRE)), List.of())
@@ -66,7 +66,7 @@ class FairTestTest {
      * 0.403)/(7.62 − 0.403).
      */
     @Test
-    void lids_bias_the_ratio_by_what_goes_through_them() {
+    void lidsBiasTheRatioByWhatGoesThroughThem() {
         CoolingFit jar = newton(0.02, 10);
         FairTest.Difference open = lids(jar, Lid.OPEN, Lid.BARE);
         assertEquals(100 * (8.571 / 6.669 - 1), open.percent(), 1);
@@ -88,7 +88,7 @@ class FairTestTest {
     }
 
     @Test
-    void the_better_the_wrap_the_more_the_lid_matters() {
+    void theBetterTheWrapTheMoreTheLidMatters() {
         double poor = lids(newton(0.03, 10), Lid.OPEN, Lid.BARE).percent();
         double good = lids(newton(0.01, 10), Lid.OPEN, Lid.BARE).percent();
         assertTrue(good > 1.5 * poor, good + " and " + poor);

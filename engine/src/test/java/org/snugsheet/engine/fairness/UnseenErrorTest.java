@@ -29,8 +29,7 @@ class UnseenErrorTest {
 
     @ParameterizedTest
     @CsvSource({"42, 5, 0.05, 40, 9", "38, 20, 0.02, 60, 7", "40, 2, 0.08, 30, 16", "4, 21, 0.03, 40, 9"})
-    void each_size_is_the_one_that_stepped_readings_show(
-            double start, double around, double rate, double minutes, int count) {
+    void eachSizeIsTheOneThatSteppedReadingsShow(double start, double around, double rate, double minutes, int count) {
         double[] times = IntStream.range(0, count)
                 .mapToDouble(i -> minutes * i / (count - 1))
                 .toArray();
@@ -64,7 +63,7 @@ class UnseenErrorTest {
      * middle.
      */
     @Test
-    void the_sizes_are_those_of_whole_lessons() {
+    void theSizesAreThoseOfWholeLessons() {
         double[] times = IntStream.range(0, 9).mapToDouble(i -> 5.0 * i).toArray();
         CoolingFit fit = fit(times, stepped(times, 40.5, 5, 0.055, 0), Surroundings.constant(new Temperature(5)));
         List<UnseenError> found = UnseenError.of(fit, fit, HALF, Scale.CELSIUS);
@@ -77,7 +76,7 @@ class UnseenErrorTest {
 
     /** A degree of Fahrenheit is five ninths of one of Celsius, and these errors are small enough to go in proportion. */
     @Test
-    void a_degree_is_one_of_the_scale() {
+    void aDegreeIsOneOfTheScale() {
         double[] times = {0, 5, 10, 15, 20};
         CoolingFit fit = fit(times, stepped(times, 40, 5, 0.05, 0), Surroundings.constant(new Temperature(5)));
         double celsius = UnseenError.of(fit, fit, HALF, Scale.CELSIUS).get(0).first();
@@ -87,7 +86,7 @@ class UnseenErrorTest {
     }
 
     @Test
-    void two_jars_share_an_error_as_far_as_their_own_go_alike() {
+    void twoJarsShareAnErrorAsFarAsTheirOwnGoAlike() {
         double[] times = {0, 10, 20, 30, 40};
         Surroundings room = Surroundings.constant(new Temperature(5));
         CoolingFit bare = fit(times, stepped(times, 40, 5, 0.06, 0), room);
@@ -98,7 +97,7 @@ class UnseenErrorTest {
     }
 
     @Test
-    void ice_does_not_warm_and_what_was_read_or_fitted_was_not_typed_once() {
+    void iceDoesNotWarmAndWhatWasReadOrFittedWasNotTypedOnce() {
         double[] times = {0, 5, 10, 15, 20, 25, 30};
         assertEquals(
                 List.of(Cause.THERMOMETER_HIGH, Cause.FIRST_TOO_SOON, Cause.READ_DOWN),

@@ -19,7 +19,7 @@ import org.snugsheet.engine.surface.Ambient;
 class AirGapTest {
 
     @TestFactory
-    List<DynamicTest> gaps_are_as_resistant_as_the_standard_says() {
+    List<DynamicTest> gapsAreAsResistantAsTheStandardSays() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(Ambient.class, "surface-resistance.csv")) {
             double millimetres = row.getOrDefault("thickness_mm", "").isEmpty()
@@ -38,14 +38,14 @@ class AirGapTest {
     }
 
     @Test
-    void between_the_rows_it_is_linear_up_to_the_last() {
+    void betweenTheRowsItIsLinearUpToTheLast() {
         assertEquals(0.14, resistance(8.5), 1e-12);
         assertEquals(0.055, resistance(2.5), 1e-12);
         assertEquals(0.18, resistance(300), 1e-12);
     }
 
     @Test
-    void a_layer_may_be_called_an_air_gap() {
+    void aLayerMayBeCalledAnAirGap() {
         assertEquals(
                 0.15, FlatWrap.of(Layers.NONE.with(10, "Air gap")).resistance().squareMetreKelvinsPerWatt(), 1e-12);
     }
@@ -53,7 +53,7 @@ class AirGapTest {
     /** Air that nothing holds still turns over, and heat is radiated through it: 50 mm of it keep in what the standard gives. */
     @ParameterizedTest
     @ValueSource(strings = {"air", "still air", "Luft", "aire", "air immobile"})
-    void a_layer_of_air_is_an_air_gap_in_every_language(String name) {
+    void aLayerOfAirIsAnAirGapInEveryLanguage(String name) {
         assertEquals(0.18, FlatWrap.of(Layers.NONE.with(50, name)).resistance().squareMetreKelvinsPerWatt(), 1e-12);
     }
 

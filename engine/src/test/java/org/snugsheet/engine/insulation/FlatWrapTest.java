@@ -25,7 +25,7 @@ class FlatWrapTest {
     private static final int TRIALS = 1000;
 
     @Test
-    void the_order_of_layers_does_not_matter() {
+    void theOrderOfLayersDoesNotMatter() {
         Random random = new Random(SEED);
         for (int i = 0; i < TRIALS; i++) {
             FlatWrap wrap = wrap(random);
@@ -37,7 +37,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void one_more_layer_never_lets_more_heat_through() {
+    void oneMoreLayerNeverLetsMoreHeatThrough() {
         Random random = new Random(SEED);
         for (int i = 0; i < TRIALS; i++) {
             FlatWrap wrap = wrap(random);
@@ -48,7 +48,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void two_layers_of_one_material_are_one_of_double_thickness() {
+    void twoLayersOfOneMaterialAreOneOfDoubleThickness() {
         Random random = new Random(SEED);
         for (int i = 0; i < TRIALS; i++) {
             Layer once = layer(random);
@@ -62,7 +62,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void the_parts_make_up_the_whole() {
+    void thePartsMakeUpTheWhole() {
         Random random = new Random(SEED);
         for (int i = 0; i < TRIALS; i++) {
             FlatWrap wrap = wrap(random);
@@ -77,7 +77,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void the_same_heat_goes_through_every_layer() {
+    void theSameHeatGoesThroughEveryLayer() {
         Random random = new Random(SEED);
         for (int i = 0; i < TRIALS; i++) {
             FlatWrap wrap = wrap(random);
@@ -103,7 +103,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void no_heat_goes_between_equals_and_it_turns_round_with_the_sides() {
+    void noHeatGoesBetweenEqualsAndItTurnsRoundWithTheSides() {
         FlatWrap wrap = FlatWrap.of(Layers.NONE.with(5, "wool"));
         Temperature warm = Temperature.of(40, Scale.CELSIUS);
         Temperature cold = Temperature.of(0, Scale.CELSIUS);
@@ -113,7 +113,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void nothing_at_all_is_no_wrap() {
+    void nothingAtAllIsNoWrap() {
         assertSame(
                 Problem.NO_LAYERS,
                 assertThrows(InvalidInputException.class, () -> FlatWrap.of(Layers.NONE))
@@ -129,7 +129,7 @@ class FlatWrapTest {
     }
 
     @Test
-    void nobody_can_change_a_wrap_from_outside() {
+    void nobodyCanChangeAWrapFromOutside() {
         List<Layer> layers = new ArrayList<>(Layers.NONE.with(5, 0.04).fromInside());
         FlatWrap wrap = FlatWrap.of(layers, ThermalResistance.NONE, ThermalResistance.NONE);
         double before = r(wrap);

@@ -18,7 +18,7 @@ class LayersTest {
     private static final Layers TWO = Layers.NONE.with(3, "wool").with(0.5, 0.05);
 
     @Test
-    void a_layer_may_be_given_by_material_or_by_conductivity() {
+    void aLayerMayBeGivenByMaterialOrByConductivity() {
         // Source: R = d/λ, ISO 6946:2017, 6.7.1.1.
         assertEquals(0.01, TWO.fromInside().get(1).resistance().squareMetreKelvinsPerWatt(), 1e-15);
         assertEquals(
@@ -28,7 +28,7 @@ class LayersTest {
     }
 
     @Test
-    void a_wet_layer_is_found_by_its_condition() {
+    void aWetLayerIsFoundByItsCondition() {
         Layers wet = Layers.NONE.with(50, "damp sand");
         assertEquals(
                 Materials.find("sand", Condition.DAMP).typical(),
@@ -36,7 +36,7 @@ class LayersTest {
     }
 
     @Test
-    void more_layers_lie_outside_and_leave_the_others_alone() {
+    void moreLayersLieOutsideAndLeaveTheOthersAlone() {
         Layers three = TWO.with(2, "felt");
         assertEquals(2, TWO.fromInside().size());
         assertEquals(TWO.fromInside(), three.fromInside().subList(0, 2));
@@ -44,7 +44,7 @@ class LayersTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1, -1e-9})
-    void a_thickness_or_conductivity_that_is_not_positive_is_refused_by_its_layer(double value) {
+    void aThicknessOrConductivityThatIsNotPositiveIsRefusedByItsLayer(double value) {
         assertThirdLayer(Problem.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, 0.04));
         assertThirdLayer(Problem.LAYER_NOT_POSITIVE, "thickness", () -> TWO.with(value, "wool"));
         assertThirdLayer(Problem.LAYER_NOT_POSITIVE, "conductivity", () -> TWO.with(3, value));
@@ -52,14 +52,14 @@ class LayersTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
-    void what_is_no_number_is_refused_by_its_layer(double value) {
+    void whatIsNoNumberIsRefusedByItsLayer(double value) {
         assertThirdLayer(Problem.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, 0.04));
         assertThirdLayer(Problem.LAYER_NOT_A_NUMBER, "thickness", () -> TWO.with(value, "wool"));
         assertThirdLayer(Problem.LAYER_NOT_A_NUMBER, "conductivity", () -> TWO.with(3, value));
     }
 
     @Test
-    void a_number_too_small_or_too_great_for_a_computer_is_refused_too() {
+    void aNumberTooSmallOrTooGreatForAComputerIsRefusedToo() {
         assertThrows(InvalidInputException.class, () -> TWO.with(Double.MIN_VALUE, 0.04));
         assertThrows(
                 InvalidInputException.class,
@@ -67,7 +67,7 @@ class LayersTest {
     }
 
     @Test
-    void an_unknown_material_is_refused_by_its_layer() {
+    void anUnknownMaterialIsRefusedByItsLayer() {
         assertThirdLayer(Problem.LAYER_UNKNOWN_MATERIAL, "“kryptonite”", () -> TWO.with(3, "kryptonite"));
         assertThirdLayer(Problem.LAYER_UNKNOWN_MATERIAL_NEAR, "“fleece”", () -> TWO.with(3, "fleese"));
         assertThirdLayer(Problem.LAYER_NO_SUCH_CONDITION, "soaked cork", () -> TWO.with(3, "wet cork"));

@@ -37,7 +37,7 @@ class MaterialTableTest {
             .toList();
 
     @TestFactory
-    List<DynamicTest> every_row_is_what_its_sources_merge_to() {
+    List<DynamicTest> everyRowIsWhatItsSourcesMergeTo() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> shipped : SHIPPED) {
             tests.add(DynamicTest.dynamicTest(
@@ -62,7 +62,7 @@ class MaterialTableTest {
     }
 
     @TestFactory
-    List<DynamicTest> every_row_names_all_its_sources() {
+    List<DynamicTest> everyRowNamesAllItsSources() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> shipped : SHIPPED) {
             tests.add(DynamicTest.dynamicTest(cell(shipped, "name") + ", " + cell(shipped, "condition"), () -> {
@@ -85,7 +85,7 @@ class MaterialTableTest {
 
     /** A list without author, handbook or temperature has no vote, so it decides no typical value, alone or with others. */
     @TestFactory
-    List<DynamicTest> what_nobody_vouches_for_has_no_vote() {
+    List<DynamicTest> whatNobodyVouchesForHasNoVote() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PUBLISHED) {
             tests.add(DynamicTest.dynamicTest(cell(row, "material") + ", " + cell(row, "note"), () -> {
@@ -98,7 +98,7 @@ class MaterialTableTest {
     }
 
     @Test
-    void no_published_figure_is_left_out_but_the_outlier() {
+    void noPublishedFigureIsLeftOutButTheOutlier() {
         Set<Map<String, String>> used = new HashSet<>();
         SHIPPED.forEach(shipped -> used.addAll(sources(shipped)));
         List<String> unused = PUBLISHED.stream()
@@ -109,7 +109,7 @@ class MaterialTableTest {
     }
 
     @Test
-    void ranges_are_in_order_and_between_still_air_and_copper() {
+    void rangesAreInOrderAndBetweenStillAirAndCopper() {
         // Source: air 0.0243 W/(m·K) at 0 °C, copper 401 at 25 °C (rows of the files): nothing here is outside of
         // these.
         for (Material material : Materials.all()) {
@@ -121,7 +121,7 @@ class MaterialTableTest {
     }
 
     @Test
-    void layers_are_of_a_thickness_that_goes_round_a_jar() {
+    void layersAreOfAThicknessThatGoesRoundAJar() {
         for (Material material : Materials.all()) {
             material.layer()
                     .ifPresent(layer -> assertTrue(layer.metres() >= 10e-6 && layer.metres() <= 0.1, material.name()));
@@ -129,7 +129,7 @@ class MaterialTableTest {
     }
 
     @Test
-    void the_reader_and_this_test_read_the_same_file() {
+    void theReaderAndThisTestReadTheSameFile() {
         List<Material> read = MaterialTable.read().all();
         assertEquals(SHIPPED.size(), read.size());
         for (int i = 0; i < read.size(); i++) {

@@ -27,7 +27,7 @@ import org.snugsheet.engine.water.Water;
 class MaterialsTest {
 
     @Test
-    void there_are_about_sixty_in_all_conditions_each_once() {
+    void thereAreAboutSixtyInAllConditionsEachOnce() {
         Set<String> names = new HashSet<>();
         Set<String> rows = new HashSet<>();
         for (Material material : Materials.all()) {
@@ -39,7 +39,7 @@ class MaterialsTest {
     }
 
     @Test
-    void each_is_found_by_its_own_name_in_its_own_condition() {
+    void eachIsFoundByItsOwnNameInItsOwnCondition() {
         for (Material material : Materials.all()) {
             assertSame(material, Materials.find(material.name(), material.condition()));
             assertSame(material, Materials.find(material.name().toUpperCase(Locale.ROOT), material.condition()));
@@ -78,7 +78,7 @@ class MaterialsTest {
         "balloons, rubber",
         "föil, aluminium foil"
     })
-    void names_match_loosely(String typed, String name) {
+    void namesMatchLoosely(String typed, String name) {
         assertEquals(name, Materials.find(typed).name());
         assertEquals(Materials.find(name).typical(), Materials.conductivityOf(typed));
     }
@@ -94,12 +94,12 @@ class MaterialsTest {
         "soaked cotton, cotton cloth, SOAKED",
         "wet woollen socks, wool, SOAKED"
     })
-    void the_condition_may_stand_with_the_name(String typed, String name, Condition condition) {
+    void theConditionMayStandWithTheName(String typed, String name, Condition condition) {
         assertEquals(Materials.find(name, condition), Materials.find(typed));
     }
 
     @Test
-    void wetter_never_keeps_heat_better() {
+    void wetterNeverKeepsHeatBetter() {
         // Water conducts about 0.6 W/(m·K), still air about 0.026 (NIST; IAPWS R15-11): wet stuff conducts more than
         // dry.
         for (Material wet : Materials.all()) {
@@ -123,7 +123,7 @@ class MaterialsTest {
         "wooly jumper, wool jumper",
         "wet fleese, fleece"
     })
-    void an_unknown_name_near_a_known_one_is_refused_with_a_suggestion(String typed, String meant) {
+    void anUnknownNameNearAKnownOneIsRefusedWithASuggestion(String typed, String meant) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Materials.find(typed));
         assertSame(Problem.UNKNOWN_MATERIAL_NEAR, refusal.problem());
         assertEquals(OptionalInt.empty(), refusal.row());
@@ -135,20 +135,20 @@ class MaterialsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "kryptonite", "12", "wet", "?!", "zzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzzz"})
-    void an_unknown_name_far_from_all_is_refused_without(String typed) {
+    void anUnknownNameFarFromAllIsRefusedWithout(String typed) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Materials.find(typed));
         assertSame(Problem.UNKNOWN_MATERIAL, refusal.problem());
         assertTrue(refusal.finding().sentence().contains("“" + typed.strip() + "”"));
     }
 
     @Test
-    void a_cell_full_of_text_is_refused_at_once() {
+    void aCellFullOfTextIsRefusedAtOnce() {
         String essay = "wool and felt ".repeat(5000);
         assertThrows(InvalidInputException.class, () -> Materials.find(essay));
     }
 
     @Test
-    void a_condition_nothing_is_known_about_is_refused_with_those_that_are() {
+    void aConditionNothingIsKnownAboutIsRefusedWithThoseThatAre() {
         InvalidInputException refusal =
                 assertThrows(InvalidInputException.class, () -> Materials.find("neoprene", Condition.SOAKED));
         assertSame(Problem.NO_SUCH_CONDITION, refusal.problem());
@@ -166,7 +166,7 @@ class MaterialsTest {
      * and 20 °C (water.csv), but for the third digit. What is published for soaked stuff itself, such as sand, goes before.
      */
     @Test
-    void soaked_stuff_conducts_as_the_water_in_it_does() {
+    void soakedStuffConductsAsTheWaterInItDoes() {
         for (String name : List.of("wool", "fleece", "cotton cloth", "feathers", "newspaper")) {
             Material soaked = Materials.find(name, Condition.SOAKED);
             assertEquals(0.6, soaked.typical().wattsPerMetreKelvin());
@@ -180,14 +180,14 @@ class MaterialsTest {
 
     @ParameterizedTest
     @CsvSource({"dry, DRY", "Damp, DAMP", "' moist ', DAMP", "WET, SOAKED", "soaked, SOAKED"})
-    void conditions_are_understood(String typed, Condition condition) {
+    void conditionsAreUnderstood(String typed, Condition condition) {
         assertSame(condition, Condition.parse(typed));
         assertSame(condition, Condition.parse(condition.english()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "soggy", "dry damp"})
-    void any_other_condition_is_refused(String typed) {
+    void anyOtherConditionIsRefused(String typed) {
         assertSame(
                 Problem.UNKNOWN_CONDITION,
                 assertThrows(InvalidInputException.class, () -> Condition.parse(typed))
@@ -210,18 +210,18 @@ class MaterialsTest {
         "Alufolie, aluminium foil",
         "Laub, leaves"
     })
-    void each_is_found_in_the_other_languages_too(String typed, String name) {
+    void eachIsFoundInTheOtherLanguagesToo(String typed, String name) {
         assertEquals(name, Materials.find(typed).name());
     }
 
     @ParameterizedTest
     @CsvSource({"arena mojada, SOAKED", "sable humide, DAMP", "nasser Sand, SOAKED", "trockener Sand, DRY"})
-    void so_are_the_conditions(String typed, Condition condition) {
+    void soAreTheConditions(String typed, Condition condition) {
         assertSame(Materials.find("sand", condition), Materials.find(typed));
     }
 
     @Test
-    void every_material_has_a_name_in_every_language() {
+    void everyMaterialHasANameInEveryLanguage() {
         Set<String> translated = new HashSet<>();
         for (Map<String, String> row : PublishedTable.rows(Materials.class, "material-names.csv")) {
             row.forEach((language, names) -> assertFalse(names.isBlank(), () -> language + " " + row));
@@ -231,7 +231,7 @@ class MaterialsTest {
     }
 
     @Test
-    void a_slip_in_another_language_is_met_with_a_name_in_it() {
+    void aSlipInAnotherLanguageIsMetWithANameInIt() {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Materials.find("Alufolje"));
         assertTrue(
                 refusal.finding().sentence().contains("Alufolie"),

@@ -25,7 +25,7 @@ class RoundWrapTest {
     private static final Length JAR = Length.of(40, Unit.MILLIMETRE);
 
     @RepeatedTest(50)
-    void another_layer_never_lowers_a_flat_resistance(RepetitionInfo seed) {
+    void anotherLayerNeverLowersAFlatResistance(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Layers layers = randomLayers(random, 1 + random.nextInt(5));
         double before = FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt();
@@ -35,7 +35,7 @@ class RoundWrapTest {
     }
 
     @RepeatedTest(50)
-    void the_order_of_layers_matters_on_a_cylinder_and_not_on_a_wall(RepetitionInfo seed) {
+    void theOrderOfLayersMattersOnACylinderAndNotOnAWall(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Layers layers = Layers.NONE.with(5, 0.03).with(5 + random.nextInt(20), 0.5);
         List<Layer> turned = new ArrayList<>(layers.fromInside());
@@ -52,7 +52,7 @@ class RoundWrapTest {
     }
 
     @RepeatedTest(50)
-    void two_layers_of_one_material_are_one_of_double_thickness(RepetitionInfo seed) {
+    void twoLayersOfOneMaterialAreOneOfDoubleThickness(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Layer single = randomLayer(random);
         Layer twice = single.withThickness(new Length(2 * single.thickness().metres()));
@@ -69,7 +69,7 @@ class RoundWrapTest {
     }
 
     @RepeatedTest(50)
-    void at_the_critical_radius_the_loss_is_greatest(RepetitionInfo seed) {
+    void atTheCriticalRadiusTheLossIsGreatest(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Conductivity conductivity = new Conductivity(0.02 + random.nextDouble());
         double coefficient = 2 + 10 * random.nextDouble();
@@ -82,7 +82,7 @@ class RoundWrapTest {
     }
 
     @Test
-    void on_a_wide_cylinder_a_layer_is_as_good_as_lying_flat() {
+    void onAWideCylinderALayerIsAsGoodAsLyingFlat() {
         Layers layers = Layers.NONE.with(3, "wool").with(5, 0.035);
         double flat = FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt();
         double round = RoundWrap.of(new Length(1000), layers).resistance().squareMetreKelvinsPerWatt();
@@ -90,7 +90,7 @@ class RoundWrapTest {
     }
 
     @RepeatedTest(50)
-    void a_thickness_for_a_resistance_gives_that_resistance(RepetitionInfo seed) {
+    void aThicknessForAResistanceGivesThatResistance(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         ThermalResistance target = new ThermalResistance(0.01 + 0.5 * random.nextDouble());
         Conductivity conductivity = new Conductivity(0.02 + 0.1 * random.nextDouble());
@@ -103,7 +103,7 @@ class RoundWrapTest {
     }
 
     @Test
-    void a_wrap_of_nothing_and_a_thickness_beyond_reason_are_refused() {
+    void aWrapOfNothingAndAThicknessBeyondReasonAreRefused() {
         assertEquals(
                 Problem.NO_LAYERS,
                 assertThrows(InvalidInputException.class, () -> RoundWrap.of(JAR, Layers.NONE))

@@ -26,7 +26,7 @@ class WorkedExamplesTest {
     private final Map<String, Double> computed = new HashMap<>();
 
     @TestFactory
-    List<DynamicTest> walls_and_pipes_of_the_textbooks() {
+    List<DynamicTest> wallsAndPipesOfTheTextbooks() {
         computeAll();
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(WorkedExamplesTest.class, "worked-examples.csv")) {

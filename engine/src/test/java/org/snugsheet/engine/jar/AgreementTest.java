@@ -27,7 +27,7 @@ class AgreementTest {
             JAR, Layers.NONE.with(20, "wool"), new ThermalResistance(0.4), new ThermalResistance(0.4), new StillAir());
 
     @Test
-    void what_the_layers_give_agrees_with_them() {
+    void whatTheLayersGiveAgreesWithThem() {
         Agreement agreement = judge(DESIGN, AROUND);
         assertTrue(agreement.agrees());
         assertTrue(agreement.reasons().isEmpty());
@@ -36,7 +36,7 @@ class AgreementTest {
     }
 
     @Test
-    void a_wet_wrap_is_told_and_squashing_is_ruled_out() {
+    void aWetWrapIsToldAndSquashingIsRuledOut() {
         Design wet = DESIGN.withSide(DESIGN.side().each(layer -> layer.withConductivity(Materials.WATER)));
         Agreement agreement = judge(wet, AROUND);
         assertFalse(agreement.agrees());
@@ -45,7 +45,7 @@ class AgreementTest {
     }
 
     @Test
-    void a_squashed_wrap_is_told() {
+    void aSquashedWrapIsTold() {
         Design squashed = DESIGN.withSide(DESIGN.side()
                 .each(layer -> layer.atWorst().withThickness(Length.of(8, Unit.MILLIMETRE))));
         Agreement agreement = judge(squashed, AROUND);
@@ -54,14 +54,14 @@ class AgreementTest {
     }
 
     @Test
-    void a_bare_lid_is_told() {
+    void aBareLidIsTold() {
         Agreement agreement =
                 judge(DESIGN.withSide(DESIGN.side().each(Layer::atWorst)).withBareLid(), AROUND);
         assertTrue(agreement.enough().contains(Reason.GAP_AT_THE_LID), agreement.toString());
     }
 
     @Test
-    void surroundings_that_were_warmer_are_told_by_how_much() {
+    void surroundingsThatWereWarmerAreToldByHowMuch() {
         // The fit divides the loss by 30 K, but the bath had warmed by 4 K: the resistance seems larger by 30/26.
         Layers known = Layers.NONE.with(20, 0.05);
         double truth =
@@ -73,7 +73,7 @@ class AgreementTest {
     }
 
     @Test
-    void squashing_halves_what_gives_and_nothing_else() {
+    void squashingHalvesWhatGivesAndNothingElse() {
         Design glassAndWool = DESIGN.withSide(Layers.NONE.with(3, "glass").with(20, "wool"));
         Agreement agreement = Agreement.of(new Estimate(0.05, 0.001, 10), 0.95, glassAndWool, WATER, AROUND);
         double squashed = DESIGN.withSide(
@@ -85,7 +85,7 @@ class AgreementTest {
     }
 
     @Test
-    void glass_is_neither_soaked_nor_squashed() {
+    void glassIsNeitherSoakedNorSquashed() {
         Design glass = DESIGN.withSide(Layers.NONE.with(3, "glass"));
         Agreement agreement = Agreement.of(new Estimate(0.02, 0.001, 10), 0.95, glass, WATER, AROUND);
         assertFalse(agreement.agrees());
@@ -97,7 +97,7 @@ class AgreementTest {
     }
 
     @Test
-    void air_gets_between_layers_only_where_there_are_any() {
+    void airGetsBetweenLayersOnlyWhereThereAreAny() {
         assertTrue(Agreement.of(new Estimate(2, 0.001, 10), 0.95, DESIGN, WATER, AROUND)
                 .reasons()
                 .containsKey(Reason.AIR_BETWEEN_LAYERS));
@@ -108,7 +108,7 @@ class AgreementTest {
 
     /** Surroundings colder by x of 30 K make the resistance seem smaller by 30/(30 + x); a few kelvins nobody notices, 15 one does. */
     @Test
-    void colder_surroundings_are_reason_enough_only_if_nobody_noticed() {
+    void colderSurroundingsAreReasonEnoughOnlyIfNobodyNoticed() {
         Design known = DESIGN.withSide(Layers.NONE.with(20, 0.05));
         double truth = known.between(WATER, AROUND).resistance().squareMetreKelvinsPerWatt();
         for (double colder : new double[] {2, 15}) {

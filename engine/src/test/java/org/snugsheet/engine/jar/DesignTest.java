@@ -49,14 +49,14 @@ class DesignTest {
     }
 
     @Test
-    void a_jar_is_as_high_as_it_is_full() {
+    void aJarIsAsHighAsItIsFull() {
         assertEquals(0.06496, JAR.height().metres(), 5e-6);
         assertEquals(JAR.sideArea() + 2 * JAR.endArea(), JAR.area(), 1e-15);
     }
 
     @ParameterizedTest
     @MethodSource("places")
-    void heat_in_is_heat_out_at_every_face(Ambient place) {
+    void heatInIsHeatOutAtEveryFace(Ambient place) {
         Layers layers =
                 Layers.NONE.with(2, "glass").with(3, "wool").with(5, "air gap").with(0.02, "foil");
         Design design = new Design(JAR, layers, new ThermalResistance(0.02), new ThermalResistance(0.1), place);
@@ -92,7 +92,7 @@ class DesignTest {
     }
 
     @RepeatedTest(100)
-    void it_settles_whatever_the_jar(RepetitionInfo seed) {
+    void itSettlesWhateverTheJar(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Layers layers = Layers.NONE;
         for (int i = random.nextInt(4); i > 0; i--) {
@@ -114,7 +114,7 @@ class DesignTest {
     }
 
     @Test
-    void a_better_lid_lowers_the_loss_and_so_does_a_layer() {
+    void aBetterLidLowersTheLossAndSoDoesALayer() {
         Design bare = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir());
         Design wrapped = bare.withSide(Layers.NONE.with(5, "fleece"));
         Design covered = new Design(JAR, wrapped.side(), new ThermalResistance(0.1), wrapped.base(), wrapped.place());
@@ -133,7 +133,7 @@ class DesignTest {
      * of a cylinder and two discs. The film inside is at most 3 % of it here.
      */
     @Test
-    void with_known_films_it_is_the_sum_of_the_handbooks() {
+    void withKnownFilmsItIsTheSumOfTheHandbooks() {
         double film = 0.13;
         Design design = new Design(
                 JAR,
@@ -148,7 +148,7 @@ class DesignTest {
     }
 
     @Test
-    void the_expected_constant_is_loss_over_what_the_water_holds() {
+    void theExpectedConstantIsLossOverWhatTheWaterHolds() {
         Design design = new Design(
                 JAR, Layers.NONE.with(5, "fleece"), ThermalResistance.NONE, ThermalResistance.NONE, new StillAir());
         WaterBody water = WaterBody.of(VOLUME, WARM);
@@ -159,7 +159,7 @@ class DesignTest {
 
     /** 300 ml of water in a bare mug cool with 0.03 per minute or so in a room: common practice, no source. */
     @Test
-    void a_bare_jar_cools_as_fast_as_one_does() {
+    void aBareJarCoolsAsFastAsOneDoes() {
         Design mug = new Design(
                 Jar.holding(Volume.of(300, Unit.MILLILITRE), Length.of(40, Unit.MILLIMETRE)),
                 Layers.NONE.with(4, "porcelain"),
@@ -173,7 +173,7 @@ class DesignTest {
 
     /** What a film lets through suits the difference across it, however small: the heat of a bare lid is never less than of a covered. */
     @Test
-    void a_lid_loses_less_the_more_is_on_it_at_any_difference() {
+    void aLidLosesLessTheMoreIsOnItAtAnyDifference() {
         for (double warmer = 0.25; warmer < 20; warmer *= 1.3) {
             double last = Double.POSITIVE_INFINITY;
             for (double cover = 0; cover < 0.2; cover += 0.02) {
@@ -189,7 +189,7 @@ class DesignTest {
 
     /** On the way to the balance the inside seems colder than ice; in the end the glass is at 8 °C. */
     @Test
-    void warm_water_in_a_bare_jar_in_frost_is_no_ice() {
+    void warmWaterInABareJarInFrostIsNoIce() {
         HeatPath side = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir())
                 .between(new Temperature(9), new Temperature(-15))
                 .side();
@@ -197,7 +197,7 @@ class DesignTest {
     }
 
     @Test
-    void equal_temperatures_and_frozen_water_are_refused() {
+    void equalTemperaturesAndFrozenWaterAreRefused() {
         Design design = new Design(JAR, Layers.NONE, ThermalResistance.NONE, ThermalResistance.NONE, new StillWater());
         assertEquals(
                 Problem.NO_DIFFERENCE,

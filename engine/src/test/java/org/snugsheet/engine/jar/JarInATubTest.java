@@ -43,7 +43,7 @@ class JarInATubTest {
      * Kuphaldt, Lessons in Electric Circuits, volume I, chapter 10, “Millman’s theorem”).
      */
     @Test
-    void it_ends_where_the_textbook_of_sources_side_by_side_says() {
+    void itEndsWhereTheTextbookOfSourcesSideBySideSays() {
         HeatFlow flow =
                 new HeatFlow(JAR, path(JAR.sideArea() * 4, 28), path(JAR.endArea() * 2, 0), path(JAR.endArea() * 1, 7));
         assertEquals(8, flow.end().celsius(), 1e-12);
@@ -56,7 +56,7 @@ class JarInATubTest {
     /** The three heat balances, solved by Dormand and Prince’s method (Apache Commons Math), against Newton’s law toward the end. */
     @ParameterizedTest
     @CsvSource({"40, 5, 21, 30", "40, 0, 25, 120", "20, 5, 21, 60", "8, 5, 21, 90"})
-    void it_cools_by_newtons_law_toward_that_end(double warm, double tub, double room, double minutes) {
+    void itCoolsByNewtonsLawTowardThatEnd(double warm, double tub, double room, double minutes) {
         HeatFlow flow = design(DRY, room).between(new Temperature((warm + 2 * tub) / 3 + 1), new Temperature(tub));
         double capacity =
                 WaterBody.of(VOLUME, new Temperature(warm)).heatCapacity().joulesPerKelvin();
@@ -95,7 +95,7 @@ class JarInATubTest {
      * disc deep inside, case 13, {@code q* = 2·√2/π} over {@code √(A/4π)} with both faces in A.
      */
     @Test
-    void its_base_is_a_disc_on_what_the_tub_stands_on() {
+    void itsBaseIsADiscOnWhatTheTubStandsOn() {
         double diameter = 0.07;
         double bothFaces = Math.PI * diameter * diameter / 2;
         double deepInside = 2 * Math.sqrt(2) / Math.PI * bothFaces / Math.sqrt(bothFaces / (4 * Math.PI));
@@ -108,7 +108,7 @@ class JarInATubTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"still water", "stirred water"})
-    void its_lid_is_under_the_room_and_not_under_water(String place) {
+    void itsLidIsUnderTheRoomAndNotUnderWater(String place) {
         Design tub = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, Ambient.parse(place), ROOM);
         Design room = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir());
         assertEquals(
@@ -129,7 +129,7 @@ class JarInATubTest {
     }
 
     @Test
-    void in_air_everything_leads_to_one_temperature() {
+    void inAirEverythingLeadsToOneTemperature() {
         HeatFlow flow = new Design(JAR, DRY, ThermalResistance.NONE, ThermalResistance.NONE, new StillAir(), ROOM)
                 .between(WARM, TUB);
         assertEquals(TUB, flow.end());
@@ -137,7 +137,7 @@ class JarInATubTest {
     }
 
     @Test
-    void what_water_can_enter_is_soaked() {
+    void whatWaterCanEnterIsSoaked() {
         assertEquals(
                 List.of(Condition.DRY, Condition.SOAKED),
                 conditions(Layers.NONE.with(3, "glass").with(10, "wool")));
@@ -166,7 +166,7 @@ class JarInATubTest {
 
     /** The readings of such a jar, fitted toward its end, agree with its layers; the heat that passes the wrap is taken off. */
     @Test
-    void what_it_shows_is_what_its_layers_give() {
+    void whatItShowsIsWhatItsLayersGive() {
         Design bare = design(Layers.NONE.with(3, "glass"), 21);
         Design wrapped = design(DRY, 21);
         WaterBody water = WaterBody.of(VOLUME, WARM);
@@ -188,7 +188,7 @@ class JarInATubTest {
 
     /** A tub 2 K colder than typed: what the readings seem to show is exactly that, told in kelvins of the tub. */
     @Test
-    void a_colder_tub_is_told_by_how_much() {
+    void aColderTubIsToldByHowMuch() {
         Layers known = Layers.NONE.with(3, 1.0).with(10, 0.05);
         Design design = design(known, 21);
         HeatFlow flow = design.between(WARM, TUB);

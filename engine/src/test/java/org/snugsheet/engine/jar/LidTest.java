@@ -32,7 +32,7 @@ class LidTest {
         "250, 35, 40, 20, 1.0127, 0.2635, 3.7683",
         "400, 40.937, 35, 5, 2.0867, 0.5377, 5.3838"
     })
-    void the_heat_through_a_lid_is_that_of_a_sum_from_tables(
+    void theHeatThroughALidIsThatOfASumFromTables(
             double volume, double radius, double water, double air, double bare, double covered, double open) {
         Jar jar = Jar.holding(Volume.of(volume, Unit.MILLILITRE), Length.of(radius, Unit.MILLIMETRE));
         Temperature warm = new Temperature(water);
@@ -43,7 +43,7 @@ class LidTest {
     }
 
     @Test
-    void an_open_jar_loses_more_than_one_under_a_lid_and_that_more_than_one_under_a_cover() {
+    void anOpenJarLosesMoreThanOneUnderALidAndThatMoreThanOneUnderACover() {
         Lid cover = new Lid.Closed(new ThermalResistance(0.1));
         for (double air = -15; air < 25; air += 2.5) {
             for (double water = air + 1; water < 60; water += 3) {
@@ -60,12 +60,12 @@ class LidTest {
     }
 
     @Test
-    void heat_comes_in_through_the_lid_of_a_cold_jar() {
+    void heatComesInThroughTheLidOfAColdJar() {
         assertTrue(Lid.BARE.watts(JAR, new Temperature(5), new Temperature(20)) < 0);
     }
 
     @Test
-    void lids_are_found_by_their_words() {
+    void lidsAreFoundByTheirWords() {
         assertEquals(Lid.OPEN, Lid.parse(" Open"));
         assertEquals(Lid.OPEN, Lid.parse("no lid"));
         assertEquals(Lid.BARE, Lid.parse("THIN"));
@@ -77,7 +77,7 @@ class LidTest {
     }
 
     @Test
-    void equal_temperatures_are_refused() {
+    void equalTemperaturesAreRefused() {
         Temperature same = new Temperature(20);
         for (Lid lid : new Lid[] {Lid.OPEN, Lid.BARE}) {
             assertSame(

@@ -18,7 +18,7 @@ class MeasuredResistanceTest {
     private static final double AREA = 0.02;
 
     @Test
-    void a_resistance_put_in_comes_out_again() {
+    void aResistancePutInComesOutAgain() {
         double film = 0.1;
         double wrap = 0.06;
         Estimate bare = exact(AREA / (film * 1000));
@@ -34,7 +34,7 @@ class MeasuredResistanceTest {
 
     /** The error carried on by JCGM 100:2008 against that of many drawn pairs of constants (JCGM 101:2008, 5.3.2). */
     @Test
-    void the_error_is_that_of_a_simulation() {
+    void theErrorIsThatOfASimulation() {
         Estimate bare = new Estimate(2e-4, 4e-6, 10);
         Estimate wrapped = new Estimate(1.2e-4, 3e-6, 10);
         Estimate wrap = MeasuredResistance.ofTheWrap(bare, wrapped, CAPACITY, AREA);
@@ -56,7 +56,7 @@ class MeasuredResistanceTest {
      * 13.74. A constant k of error s shows 0.02/(1000·k) m²·K/W with an error of 0.02·s/(1000·k²).
      */
     @Test
-    void degrees_of_freedom_are_those_of_welch_and_satterthwaite() {
+    void degreesOfFreedomAreThoseOfWelchAndSatterthwaite() {
         Estimate wrap =
                 MeasuredResistance.ofTheWrap(new Estimate(2e-4, 6e-6, 6), new Estimate(1e-4, 2e-6, 8), CAPACITY, AREA);
         assertEquals(0.1, wrap.value(), 1e-12);
@@ -66,7 +66,7 @@ class MeasuredResistanceTest {
 
     /** 1e−4 per second of 1000 J/K is 0.1 W/K. */
     @Test
-    void a_jar_must_lose_more_than_what_goes_elsewhere() {
+    void aJarMustLoseMoreThanWhatGoesElsewhere() {
         assertEquals(
                 AREA / 0.001,
                 MeasuredResistance.ofOneJar(exact(1e-4), CAPACITY, AREA, 0.099).value(),
@@ -83,14 +83,14 @@ class MeasuredResistanceTest {
     }
 
     @Test
-    void a_wrap_that_cools_faster_has_less_than_none() {
+    void aWrapThatCoolsFasterHasLessThanNone() {
         assertTrue(MeasuredResistance.ofTheWrap(exact(1e-4), exact(2e-4), CAPACITY, AREA)
                         .value()
                 < 0);
     }
 
     @Test
-    void a_jar_that_does_not_cool_shows_nothing() {
+    void aJarThatDoesNotCoolShowsNothing() {
         assertEquals(
                 Problem.RATE_TELLS_NO_RESISTANCE,
                 assertThrows(InvalidInputException.class, () -> MeasuredResistance.ofOneJar(exact(0), CAPACITY, AREA))

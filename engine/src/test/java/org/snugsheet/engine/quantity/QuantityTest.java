@@ -16,14 +16,14 @@ import org.snugsheet.engine.Problem;
 class QuantityTest {
 
     @Test
-    void a_layer_resists_by_its_thickness_over_its_conductivity() {
+    void aLayerResistsByItsThicknessOverItsConductivity() {
         // Source: Building Construction Handbook, p. 468: 102 mm of brick, 0.84 W/(m·K), has R = 0.121 m²·K/W.
         Conductivity brick = Conductivity.of(0.84, Unit.WATT_PER_METRE_KELVIN);
         assertEquals(0.121, brick.through(Length.of(102, Unit.MILLIMETRE)).squareMetreKelvinsPerWatt(), 0.0005);
     }
 
     @Test
-    void the_same_layer_in_british_units_resists_the_same() {
+    void theSameLayerInBritishUnitsResistsTheSame() {
         // Source of the formula in these units: Kern, Process Heat Transfer, 1950, Example 2.2: 4 in, k 0.15, R = 2.22.
         Conductivity brick = Conductivity.of(0.15, Unit.BTU_FOOT);
         assertEquals(2.22, brick.through(Length.of(4, Unit.INCH)).in(Unit.US_R_VALUE), 0.005);
@@ -33,7 +33,7 @@ class QuantityTest {
     }
 
     @Test
-    void resistances_in_series_add_up_in_any_order() {
+    void resistancesInSeriesAddUpInAnyOrder() {
         Random random = new Random(20261125);
         for (int i = 0; i < 1000; i++) {
             ThermalResistance a = ThermalResistance.of(random.nextDouble() * 5, Unit.CLO);
@@ -48,20 +48,20 @@ class QuantityTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1, -1e-300})
-    void what_must_be_more_than_zero_is_refused_otherwise(double value) {
+    void whatMustBeMoreThanZeroIsRefusedOtherwise(double value) {
         assertNamed("length", Problem.NOT_POSITIVE, () -> Length.of(value, Unit.MILLIMETRE));
         assertNamed("conductivity", Problem.NOT_POSITIVE, () -> new Conductivity(value));
     }
 
     @Test
-    void a_resistance_may_be_none_but_not_less() {
+    void aResistanceMayBeNoneButNotLess() {
         assertEquals(0, new ThermalResistance(0).squareMetreKelvinsPerWatt());
         assertNamed("thermal resistance", Problem.NEGATIVE, () -> ThermalResistance.of(-0.1, Unit.CLO));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
-    void what_is_no_number_is_refused(double value) {
+    void whatIsNoNumberIsRefused(double value) {
         assertSame(
                 Problem.NOT_A_NUMBER,
                 assertThrows(InvalidInputException.class, () -> new Length(value))
@@ -77,14 +77,14 @@ class QuantityTest {
     }
 
     @Test
-    void a_number_too_great_to_hold_is_refused_and_not_made_infinite() {
+    void aNumberTooGreatToHoldIsRefusedAndNotMadeInfinite() {
         assertThrows(InvalidInputException.class, () -> Length.of(1e308, Unit.MILE));
         ThermalResistance huge = new ThermalResistance(1e308);
         assertThrows(InvalidInputException.class, () -> huge.plus(huge));
     }
 
     @Test
-    void a_unit_of_something_else_is_refused() {
+    void aUnitOfSomethingElseIsRefused() {
         assertSame(
                 Problem.OTHER_DIMENSION,
                 assertThrows(InvalidInputException.class, () -> Length.of(3, Unit.GRAM))

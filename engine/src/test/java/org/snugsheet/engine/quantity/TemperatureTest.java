@@ -32,7 +32,7 @@ class TemperatureTest {
     private static final long SEED = 20261125;
 
     @TestFactory
-    List<DynamicTest> scales_convert_as_sp_811_says() {
+    List<DynamicTest> scalesConvertAsSp811Says() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(TemperatureTest.class, "units.csv")) {
             String kind = row.getOrDefault("kind", "");
@@ -82,13 +82,13 @@ class TemperatureTest {
     /** Fixed points that every table of the two scales prints, to the last digit. */
     @ParameterizedTest
     @CsvSource({"32, 0", "212, 100", "-40, -40", "98.6, 37", "68, 20", "104, 40", "50, 10", "-4, -20"})
-    void whole_degrees_stay_whole(double fahrenheit, double celsius) {
+    void wholeDegreesStayWhole(double fahrenheit, double celsius) {
         assertEquals(celsius, Temperature.of(fahrenheit, Scale.FAHRENHEIT).in(Scale.CELSIUS));
         assertEquals(fahrenheit, Temperature.of(celsius, Scale.CELSIUS).in(Scale.FAHRENHEIT), 1e-12);
     }
 
     @Test
-    void there_and_back_is_the_same() {
+    void thereAndBackIsTheSame() {
         Random random = new Random(SEED);
         for (int i = 0; i < 10_000; i++) {
             double celsius = random.nextDouble() * 400 - 250;
@@ -100,7 +100,7 @@ class TemperatureTest {
     }
 
     @Test
-    void a_difference_is_never_shifted() {
+    void aDifferenceIsNeverShifted() {
         Random random = new Random(SEED);
         for (Scale scale : Scale.values()) {
             assertEquals(0, TemperatureDifference.of(0, scale).kelvins());
@@ -127,7 +127,7 @@ class TemperatureTest {
     }
 
     @Test
-    void warmer_compares_as_more() {
+    void warmerComparesAsMore() {
         assertTrue(Temperature.of(50, Scale.FAHRENHEIT).compareTo(Temperature.of(11, Scale.CELSIUS)) < 0);
         assertTrue(TemperatureDifference.of(9, Scale.FAHRENHEIT).compareTo(TemperatureDifference.of(4.9, Scale.CELSIUS))
                 > 0);
@@ -135,14 +135,14 @@ class TemperatureTest {
 
     @ParameterizedTest
     @CsvSource({"CELSIUS, -273.15", "FAHRENHEIT, -459.67", "KELVIN, 0"})
-    void absolute_zero_itself_is_a_temperature(Scale scale, double degrees) {
+    void absoluteZeroItselfIsATemperature(Scale scale, double degrees) {
         // Source: the definition of the scales, NIST SP 811 (2008), 4.2.1.1 and B.8.
         assertEquals(0, Temperature.of(degrees, scale).in(Scale.KELVIN), 1e-12);
     }
 
     @ParameterizedTest
     @CsvSource({"CELSIUS, -273.16", "FAHRENHEIT, -459.68", "KELVIN, -0.01", "CELSIUS, -300", "FAHRENHEIT, -1e300"})
-    void colder_than_absolute_zero_is_refused_in_the_scale_it_was_typed_in(Scale scale, double degrees) {
+    void colderThanAbsoluteZeroIsRefusedInTheScaleItWasTypedIn(Scale scale, double degrees) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Temperature.of(degrees, scale));
         assertSame(Problem.BELOW_ABSOLUTE_ZERO, refusal.problem());
         assertTrue(
@@ -151,7 +151,7 @@ class TemperatureTest {
     }
 
     @Test
-    void cooling_below_absolute_zero_is_refused() {
+    void coolingBelowAbsoluteZeroIsRefused() {
         Temperature cold = Temperature.of(-200, Scale.CELSIUS);
         TemperatureDifference fall = TemperatureDifference.of(-100, Scale.KELVIN);
         assertSame(
@@ -161,7 +161,7 @@ class TemperatureTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
-    void what_is_no_number_is_no_temperature(double value) {
+    void whatIsNoNumberIsNoTemperature(double value) {
         for (Scale scale : Scale.values()) {
             assertSame(
                     Problem.NOT_A_NUMBER,
@@ -184,19 +184,19 @@ class TemperatureTest {
         "degF, FAHRENHEIT",
         "K, KELVIN"
     })
-    void scales_are_understood_however_typed(String typed, Scale scale) {
+    void scalesAreUnderstoodHoweverTyped(String typed, Scale scale) {
         assertSame(scale, Scale.parse(typed));
     }
 
     @ParameterizedTest
     @EnumSource(Scale.class)
-    void a_scale_is_understood_by_its_own_symbol(Scale scale) {
+    void aScaleIsUnderstoodByItsOwnSymbol(Scale scale) {
         assertSame(scale, Scale.parse(scale.symbol()));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "R", "Réaumur", "°", "CF", "20"})
-    void any_other_scale_is_refused_by_its_name(String typed) {
+    void anyOtherScaleIsRefusedByItsName(String typed) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Scale.parse(typed));
         assertSame(Problem.UNKNOWN_SCALE, refusal.problem());
         assertTrue(

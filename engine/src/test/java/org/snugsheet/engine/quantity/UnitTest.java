@@ -53,7 +53,7 @@ class UnitTest {
             Map.entry("mile per hour", Unit.MILE_PER_HOUR));
 
     @TestFactory
-    List<DynamicTest> factors_are_those_of_sp_811() {
+    List<DynamicTest> factorsAreThoseOfSp811() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(UnitTest.class, "units.csv")) {
             String kind = row.getOrDefault("kind", "");
@@ -95,7 +95,7 @@ class UnitTest {
 
     @ParameterizedTest
     @EnumSource(Unit.class)
-    void every_unit_is_found_by_its_symbol_however_typed(Unit unit) {
+    void everyUnitIsFoundByItsSymbolHoweverTyped(Unit unit) {
         assertSame(unit, Unit.parse(unit.symbol()));
         assertSame(unit, Unit.parse(" " + unit.symbol().toUpperCase(Locale.ROOT).replace("·", " * ") + " "));
         assertSame(
@@ -159,12 +159,12 @@ class UnitTest {
         "J/kg°C, JOULE_PER_KILOGRAM_KELVIN",
         "knots, KNOT"
     })
-    void usual_names_are_understood(String typed, Unit unit) {
+    void usualNamesAreUnderstood(String typed, Unit unit) {
         assertSame(unit, Unit.parse(typed));
     }
 
     @Test
-    void conversions_invert_and_compose() {
+    void conversionsInvertAndCompose() {
         Random random = new Random(20261125);
         for (Unit a : Unit.values()) {
             for (Unit b : Unit.values()) {
@@ -181,21 +181,21 @@ class UnitTest {
     }
 
     @Test
-    void a_unit_turned_into_itself_stays_the_same_to_the_last_digit() {
+    void aUnitTurnedIntoItselfStaysTheSameToTheLastDigit() {
         for (Unit unit : Unit.values()) {
             assertEquals(0.1, unit.from(0.1, unit));
         }
     }
 
     @Test
-    void one_clo_is_one_and_a_half_togs_and_a_bit() {
+    void oneCloIsOneAndAHalfTogsAndABit() {
         // Source: 1 clo = 0.155 m²·K/W (NIST SP 811) and 1 tog = 0.1 m²·K/W (Peirce and Rees 1946).
         assertEquals(1.55, Unit.TOG.from(1, Unit.CLO), 1e-15);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "furlong", "mm mm", "°", "ms"})
-    void an_unknown_unit_is_refused_by_its_name(String typed) {
+    void anUnknownUnitIsRefusedByItsName(String typed) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Unit.parse(typed));
         assertSame(Problem.UNKNOWN_UNIT, refusal.problem());
         assertTrue(
@@ -205,14 +205,14 @@ class UnitTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"C", "°F", "kelvin"})
-    void a_temperature_scale_is_refused_with_the_function_for_it(String typed) {
+    void aTemperatureScaleIsRefusedWithTheFunctionForIt(String typed) {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Unit.parse(typed));
         assertSame(Problem.SCALE_IS_NO_UNIT, refusal.problem());
         assertTrue(refusal.finding().sentence().contains("TEMP.CONVERT"));
     }
 
     @Test
-    void pints_quarts_and_knots_are_those_of_sp_811() {
+    void pintsQuartsAndKnotsAreThoseOfSp811() {
         // Source: NIST SP 811 (2008), Appendix B.8, from memory: the digits printed there.
         assertEquals(4.731765e-4, Unit.CUBIC_METRE.from(1, Unit.US_PINT), 0.5e-10);
         assertEquals(9.463529e-4, Unit.CUBIC_METRE.from(1, Unit.US_QUART), 0.5e-10);
@@ -220,7 +220,7 @@ class UnitTest {
     }
 
     @Test
-    void units_of_other_things_are_refused_by_what_they_measure() {
+    void unitsOfOtherThingsAreRefusedByWhatTheyMeasure() {
         InvalidInputException refusal = assertThrows(InvalidInputException.class, () -> Unit.CLO.from(3, Unit.INCH));
         assertSame(Problem.OTHER_DIMENSION, refusal.problem());
         assertTrue(
@@ -240,7 +240,7 @@ class UnitTest {
 
     /** Kilo means a thousand, so both are of one kind: thermochemical, as on food labels. */
     @Test
-    void a_kilocalorie_is_a_thousand_calories() {
+    void aKilocalorieIsAThousandCalories() {
         assertEquals(1000, Unit.parse("cal").from(1, Unit.parse("kcal")), 1e-9);
     }
 }

@@ -23,7 +23,7 @@ class BlockTest {
         "jar C, jar C,",
         "(°F), '', FAHRENHEIT"
     })
-    void a_header_may_name_its_scale(String header, String name, String scale) {
+    void aHeaderMayNameItsScale(String header, String name, String scale) {
         Block.Jar jar = Block.of(rows(header)).jars().get(0);
         assertEquals(name, jar.heading().name());
         assertEquals(
@@ -33,14 +33,14 @@ class BlockTest {
 
     /** Groups are often called 1 and 2, and a sheet hands over numbers. */
     @Test
-    void a_number_is_a_name_as_it_was_typed() {
+    void aNumberIsANameAsItWasTyped() {
         assertEquals("1", Heading.of(Entry.of(1)).name());
         assertEquals("2.5", Heading.of(Entry.of(2.5)).name());
         assertEquals("1000000", Heading.of(Entry.of(1e6)).name());
     }
 
     @Test
-    void each_column_of_readings_needs_its_heading() {
+    void eachColumnOfReadingsNeedsItsHeading() {
         assertEquals(
                 Problem.DIFFERENT_NAMES,
                 assertThrows(InvalidInputException.class, () -> Block.of(row("0"), row("a", "b"), List.of(row("40"))))
@@ -48,7 +48,7 @@ class BlockTest {
     }
 
     @Test
-    void unused_columns_are_left_out_and_blank_readings_kept() {
+    void unusedColumnsAreLeftOutAndBlankReadingsKept() {
         Block block =
                 Block.of(List.of(row("min", "bare", "", "wool"), row("0", "40", "", "40"), row("5", "", "", "37")));
         assertEquals(
@@ -59,7 +59,7 @@ class BlockTest {
     }
 
     @Test
-    void a_block_without_a_jar_is_refused() {
+    void aBlockWithoutAJarIsRefused() {
         for (List<List<Entry>> rows : List.of(List.of(row("min", "bare")), List.of(row("min"), row("0")))) {
             assertEquals(
                     Problem.NO_BLOCK,

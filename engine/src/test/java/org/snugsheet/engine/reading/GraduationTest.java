@@ -30,12 +30,12 @@ class GraduationTest {
         "98.64, 0.2, FAHRENHEIT, 98.6",
         "31, 5, FAHRENHEIT, 30"
     })
-    void a_temperature_is_read_at_the_nearest_mark(double degrees, double step, Scale scale, double read) {
+    void aTemperatureIsReadAtTheNearestMark(double degrees, double step, Scale scale, double read) {
         assertEquals(read, Graduation.of(step, scale).nearest(Temperature.of(degrees, scale), scale));
     }
 
     @Test
-    void what_is_read_is_a_mark_and_no_more_than_half_a_step_off() {
+    void whatIsReadIsAMarkAndNoMoreThanHalfAStepOff() {
         Random random = new Random(4);
         for (int i = 0; i < 2000; i++) {
             Scale scale = random.nextBoolean() ? Scale.CELSIUS : Scale.FAHRENHEIT;
@@ -50,7 +50,7 @@ class GraduationTest {
     }
 
     @Test
-    void a_mark_of_nothing_is_refused() {
+    void aMarkOfNothingIsRefused() {
         assertSame(
                 Problem.MARK_NOT_POSITIVE,
                 assertThrows(InvalidInputException.class, () -> Graduation.of(0, Scale.CELSIUS))

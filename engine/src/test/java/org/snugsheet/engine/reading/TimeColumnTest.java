@@ -26,7 +26,7 @@ class TimeColumnTest {
         "0, 180, STOPWATCH_HOURS", "0, 300, STOPWATCH_HOURS", "0, 600, STOPWATCH_HOURS", "300, 300, STOPWATCH_HOURS",
         "0, 540, STOPWATCH_HOURS"
     })
-    void time_cells_are_refused_wherever_times_are_taken(int first, int step, Problem problem) {
+    void timeCellsAreRefusedWhereverTimesAreTaken(int first, int step, Problem problem) {
         List<Entry> times = IntStream.range(0, 6)
                 .mapToObj(i -> Entry.of((first + i * step) / 1440.0))
                 .toList();
@@ -38,7 +38,7 @@ class TimeColumnTest {
     }
 
     @Test
-    void a_stopwatch_of_hours_counts_its_minutes() {
+    void aStopwatchOfHoursCountsItsMinutes() {
         List<Entry> times =
                 IntStream.range(0, 6).mapToObj(i -> Entry.of(i * 5 / 24.0)).toList();
         List<Entry> minutes = TimeColumn.of(times).minutes();
@@ -46,7 +46,7 @@ class TimeColumnTest {
     }
 
     @Test
-    void texts_are_told_the_same() {
+    void textsAreToldTheSame() {
         List<Entry> times = Stream.of("9:05", "9:10", "9:15").map(Entry::of).toList();
         assertEquals(
                 "The times are times of day, such as 9:05. Type minutes, or give COOL.MINUTES(times) in their place, such as COOL.MINUTES(A2:A9).",
@@ -54,7 +54,7 @@ class TimeColumnTest {
     }
 
     @Test
-    void seconds_for_minutes_are_asked_about_but_not_refused() {
+    void secondsForMinutesAreAskedAboutButNotRefused() {
         TimeColumn seconds = TimeColumn.of(steps(300, 6));
         assertEquals(Optional.empty(), seconds.notMinutes());
         assertEquals(
@@ -67,14 +67,14 @@ class TimeColumnTest {
     /** Half minutes, hours of a thermos flask, and seconds divided by 60. */
     @ParameterizedTest
     @ValueSource(doubles = {0.25, 0.5, 1, 2, 2.5, 5, 10, 20, 60})
-    void minutes_are_minutes(double step) {
+    void minutesAreMinutes(double step) {
         TimeColumn column = TimeColumn.of(steps(step, 10));
         assertEquals(Optional.empty(), column.notMinutes());
         assertEquals(Optional.empty(), column.doubt());
     }
 
     @Test
-    void one_time_with_a_nought_too_many_makes_no_seconds() {
+    void oneTimeWithANoughtTooManyMakesNoSeconds() {
         List<Entry> times =
                 Stream.of(0, 10, 20, 30, 40, 500, 6000).map(Entry::of).toList();
         assertEquals(Optional.empty(), TimeColumn.of(times).doubt());

@@ -4,19 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.snugsheet.engine.PublishedTable;
-import org.snugsheet.engine.SciPyReruns;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Graduation;
 
@@ -27,12 +23,6 @@ import org.snugsheet.engine.reading.Graduation;
 class LawFitTest {
 
     private static final double MINUTES_PER_ROW = 5;
-
-    @Test
-    void theStoredFitsAreThoseOfSciPy(@TempDir Path folder) throws IOException, InterruptedException {
-        SciPyReruns.run("slip_law_reference.py", folder);
-        SciPyReruns.assertSame(LawFitTest.class, "scipy-laws.csv", folder, 1e-5);
-    }
 
     @ParameterizedTest
     @CsvSource({

@@ -34,7 +34,7 @@ class SlipFinderTest {
     @ParameterizedTest
     @EnumSource(SlipLab.Made.class)
     @Tag("simulation")
-    void slips_are_found_in_their_row(SlipLab.Made made) {
+    void slipsAreFoundInTheirRow(SlipLab.Made made) {
         SplittableRandom random = new SplittableRandom(987_654 + made.name().hashCode());
         int found = 0;
         for (double mark : SlipReport.MARKS) {
@@ -49,7 +49,7 @@ class SlipFinderTest {
     /** What a mend is proposed for has to be the right thing: 95 in a hundred, and nine in ten by chance. */
     @Test
     @Tag("simulation")
-    void skipped_minutes_are_called_so() {
+    void skippedMinutesAreCalledSo() {
         SplittableRandom random = new SplittableRandom(
                 987_654 + SlipLab.Made.MINUTES_SKIPPED.name().hashCode());
         int named = 0;
@@ -67,7 +67,7 @@ class SlipFinderTest {
     /** At most one clean column in a hundred is accused; of 1500 at most 26 by chance, three standard errors above 15. */
     @Test
     @Tag("simulation")
-    void clean_columns_are_let_alone() {
+    void cleanColumnsAreLetAlone() {
         SplittableRandom random = new SplittableRandom(13_579);
         int accused = 0;
         for (double mark : SlipReport.MARKS) {
@@ -85,7 +85,7 @@ class SlipFinderTest {
         "3, 260, COMMA_LOST",
         "5, 3, BEYOND_SURROUNDINGS"
     })
-    void one_wrong_reading_is_named(int index, double typed, SlipKind kind) {
+    void oneWrongReadingIsNamed(int index, double typed, SlipKind kind) {
         List<Double> readings = new ArrayList<>(TEMPERATURES);
         readings.set(index, typed);
         List<Slip> slips = find(readings, 0, Scale.CELSIUS);
@@ -96,7 +96,7 @@ class SlipFinderTest {
     }
 
     @Test
-    void two_slips_are_both_found() {
+    void twoSlipsAreBothFound() {
         List<Double> readings = new ArrayList<>(TEMPERATURES);
         readings.set(1, 53.0);
         readings.set(6, 64.0);
@@ -109,7 +109,7 @@ class SlipFinderTest {
 
     @RepeatedTest(40)
     @Tag("simulation")
-    void a_later_start_of_the_clock_changes_nothing(RepetitionInfo seed) {
+    void aLaterStartOfTheClockChangesNothing(RepetitionInfo seed) {
         SlipLab.Typed typed = withSlip(seed);
         List<Entry> later = typed.times().stream()
                 .map(time -> Entry.of(((Entry.Value) time).value() + 7))
@@ -120,7 +120,7 @@ class SlipFinderTest {
 
     @RepeatedTest(40)
     @Tag("simulation")
-    void a_clean_column_without_noise_is_clean_whatever_the_law(RepetitionInfo seed) {
+    void aCleanColumnWithoutNoiseIsCleanWhateverTheLaw(RepetitionInfo seed) {
         SplittableRandom random = new SplittableRandom(seed.getCurrentRepetition());
         double rate = random.nextDouble(0.01, 0.15);
         double around = random.nextDouble(0, 15);
@@ -134,7 +134,7 @@ class SlipFinderTest {
     }
 
     @Test
-    void nothing_typed_is_changed_and_no_column_is_too_short() {
+    void nothingTypedIsChangedAndNoColumnIsTooShort() {
         assertFalse(find(List.of(), 5, Scale.CELSIUS).isEmpty(), "no readings are a trouble");
         assertFalse(find(List.of(40.0), 5, Scale.CELSIUS).isEmpty(), "one reading is too few");
     }
@@ -148,7 +148,7 @@ class SlipFinderTest {
         "2, 40, TENS_MISREAD, 30",
         "5, 10, TENS_MISREAD, 20"
     })
-    void what_was_meant_is_proposed(int index, double typed, SlipKind kind, double meant) {
+    void whatWasMeantIsProposed(int index, double typed, SlipKind kind, double meant) {
         List<Double> readings = new ArrayList<>(TEMPERATURES);
         readings.set(index, typed);
         Slip slip = find(readings, 0, Scale.CELSIUS).get(0);
@@ -160,7 +160,7 @@ class SlipFinderTest {
     /** Two readings were typed in each other’s rows. Whatever is said, it quotes numbers that stand there. */
     @RepeatedTest(60)
     @Tag("simulation")
-    void no_reading_is_quoted_that_nobody_typed(RepetitionInfo seed) {
+    void noReadingIsQuotedThatNobodyTyped(RepetitionInfo seed) {
         SplittableRandom random = new SplittableRandom(seed.getCurrentRepetition());
         SlipLab.Typed clean = SlipLab.clean(1, random);
         List<Entry> temps = new ArrayList<>(clean.temps());
@@ -179,7 +179,7 @@ class SlipFinderTest {
     }
 
     @Test
-    void a_swap_in_the_first_rows_quotes_what_stands_there() {
+    void aSwapInTheFirstRowsQuotesWhatStandsThere() {
         List<Double> readings = List.of(35.0, 36.0, 37.0, 33.0, 32.0, 31.0, 30.0, 29.0, 28.0);
         for (Slip slip : find(readings, 19, Scale.CELSIUS, 3)) {
             assertFalse(slip.finding().sentence().contains("73"), slip.finding().sentence());

@@ -26,7 +26,7 @@ class CautionsTest {
 
     /** A jar of 40 °C that cools by 5 % a minute towards 12 °C, beside which somebody typed 5. */
     @Test
-    void readings_that_bend_towards_another_level_are_told() {
+    void readingsThatBendTowardsAnotherLevelAreTold() {
         List<Finding> found = cautions(0.1, "5", jar(13, 12, 0, 0, new Random(1)));
 
         assertEquals(List.of(Problem.BENDS_ELSEWHERE), problems(found));
@@ -42,7 +42,7 @@ class CautionsTest {
 
     /** Nobody has to read the temperature of melting ice: it is not the thermometer of the room that is wrong there. */
     @Test
-    void melting_ice_is_what_it_is() {
+    void meltingIceIsWhatItIs() {
         double[] seen = jar(13, 2, 0, 0, new Random(1));
         assertEquals(List.of(Problem.BENDS_ELSEWHERE), problems(cautions(0.1, "0", seen)));
         assertEquals(List.of(Problem.READINGS_WANDER), problems(cautions(0.1, "melting ice", seen)));
@@ -51,14 +51,14 @@ class CautionsTest {
     /** Noise of 0.3 K: the criterion speaks a few times in a hundred by chance, and of a room that drifts as the readings show it. */
     @ParameterizedTest
     @CsvSource({"13, 0, 0, 0.04", "9, 0, 0, 0.04", "13, 6, 0.8, 1", "13, 2, 0.2, 1"})
-    void a_room_that_drifts_is_told_where_the_readings_show_it(int count, double warms, double least, double most) {
+    void aRoomThatDriftsIsToldWhereTheReadingsShowIt(int count, double warms, double least, double most) {
         Random random = new Random(7);
         assertShare(least, most, () -> jar(count, 5, warms, 0.3, random));
     }
 
     /** θ = A·(1 + k·t/4)^(−4): a jar in still air slows down by itself, and its surroundings were typed well. */
     @Test
-    void a_jar_in_still_air_is_not_taken_for_a_room_that_drifts() {
+    void aJarInStillAirIsNotTakenForARoomThatDrifts() {
         Random random = new Random(8);
         assertShare(0, 0.04, () -> {
             double[] seen = new double[13];
@@ -82,7 +82,7 @@ class CautionsTest {
     /** A jar that was read to 2, 1 and 0.5 degrees on thermometers with finer marks. */
     @ParameterizedTest
     @CsvSource({"1, 2", "0.1, 1", "0.1, 0.5", "0.5, 1"})
-    void readings_that_keep_to_coarser_marks_are_told(double mark, double coarser) {
+    void readingsThatKeepToCoarserMarksAreTold(double mark, double coarser) {
         List<Finding> found = cautions(mark, "5", rounded(coarser));
         assertEquals(List.of(Problem.COARSER_THAN_MARK), problems(found));
         assertTrue(
@@ -96,7 +96,7 @@ class CautionsTest {
 
     /** Five even readings can be chance, once in 32; and one odd reading among many clears them. */
     @Test
-    void a_few_even_readings_are_chance() {
+    void aFewEvenReadingsAreChance() {
         double[] five = Arrays.copyOf(rounded(2), 5);
         assertEquals(List.of(), cautions(1, "5", five));
         double[] one = rounded(2);

@@ -30,7 +30,7 @@ class JarSummaryTest {
     private static final String FLEECE = "104 98 93 88 84 80 77 74";
 
     @Test
-    void a_clean_jar_is_usable_and_has_its_numbers() {
+    void aCleanJarIsUsableAndHasItsNumbers() {
         JarSummary jar = jar("bare", TIMES, BARE, "8");
 
         assertTrue(jar.isUsable());
@@ -44,7 +44,7 @@ class JarSummaryTest {
 
     /** From minute 545 back to minute 0 the fitted curve leads to 7e10 °C; the rate is as good as from minute 0. */
     @Test
-    void a_clock_that_starts_long_before_costs_the_start_alone() {
+    void aClockThatStartsLongBeforeCostsTheStartAlone() {
         JarSummary jar = jar("bare", "545 550 555 560 565 570 575 580", BARE, "8");
 
         assertTrue(jar.isUsable());
@@ -57,7 +57,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_jar_that_hardly_cools_has_no_half_time_and_can_still_be_used() {
+    void aJarThatHardlyCoolsHasNoHalfTimeAndCanStillBeUsed() {
         JarSummary jar = jar("bare", "0 1 2 3 4 5 6", "40 40 41 40 40 39 40", "8");
 
         assertEquals(
@@ -73,7 +73,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_slip_holds_back_and_is_named_by_minute_and_jar() {
+    void aSlipHoldsBackAndIsNamedByMinuteAndJar() {
         JarSummary jar = jar("wool sock", TIMES, "40 35 30 62 23 20 18 16", "8");
 
         assertFalse(jar.isUsable());
@@ -84,7 +84,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void columns_without_a_name_are_named_by_row_and_minute() {
+    void columnsWithoutANameAreNamedByRowAndMinute() {
         TypedJar typed = new TypedJar(
                 Optional.empty(),
                 entries(TIMES),
@@ -102,7 +102,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_refused_fit_names_its_place_too() {
+    void aRefusedFitNamesItsPlaceToo() {
         JarSummary jar = jar("bare", "0 5 10", "40 soon 30", "8");
 
         Finding why = jar.fit().fit().whyNot().orElseThrow();
@@ -112,7 +112,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_jar_without_readings_waits_and_one_with_two_has_too_few() {
+    void aJarWithoutReadingsWaitsAndOneWithTwoHasTooFew() {
         JarSummary none = jar("bare", TIMES, "- - - - - - - -", "8");
         JarSummary two = jar("bare", TIMES, "40 35 - - - - - -", "8");
 
@@ -124,7 +124,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void what_all_jars_share_is_said_once() {
+    void whatAllJarsShareIsSaidOnce() {
         List<JarSummary> jars = List.of(
                 jar("bare", TIMES, BARE, ""),
                 jar("wool", TIMES, "40 37 35 73 31 29 28 26", ""),
@@ -140,7 +140,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_wrong_time_is_said_once_and_without_a_jar() {
+    void aWrongTimeIsSaidOnceAndWithoutAJar() {
         String times = "0 5 10 15 15 25 30 35";
         SheetSummary sheet = SheetSummary.of(List.of(jar("bare", times, BARE, "8"), jar("wool", times, WOOL, "8")));
 
@@ -154,14 +154,14 @@ class JarSummaryTest {
     }
 
     @Test
-    void nothing_is_said_before_anything_is_typed() {
+    void nothingIsSaidBeforeAnythingIsTyped() {
         SheetSummary sheet = SheetSummary.of(List.of(jar("bare", TIMES, "- - - - - - - -", "")));
         assertEquals(List.of(), sheet.common());
         assertEquals(List.of(), sheet.own(sheet.jars().get(0)));
     }
 
     @Test
-    void a_jar_obeys_the_scale_in_its_heading_and_the_surroundings_the_common_one() {
+    void aJarObeysTheScaleInItsHeadingAndTheSurroundingsTheCommonOne() {
         List<JarSummary> jars = block("bare|" + BARE, "fleece °F|" + FLEECE);
 
         assertEquals(Scale.FAHRENHEIT, jars.get(1).typed().scale());
@@ -171,7 +171,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_ranking_lists_those_held_back_and_ties_never_speak_of_them() {
+    void aRankingListsThoseHeldBackAndTiesNeverSpeakOfThem() {
         JarRanking all = JarRanking.of(
                 block(
                         "bare|" + BARE,
@@ -201,7 +201,7 @@ class JarSummaryTest {
 
     /** A thermometer that lags by a minute or two, invented: nothing is wrong with any one reading, so the jar is ranked all the same. */
     @Test
-    void readings_that_wander_together_are_a_caution_and_hold_no_jar_back() {
+    void readingsThatWanderTogetherAreACautionAndHoldNoJarBack() {
         List<Entry> minutes = new ArrayList<>();
         List<Entry> celsius = new ArrayList<>();
         for (int i = 0; i < 24; i++) {
@@ -222,7 +222,7 @@ class JarSummaryTest {
     }
 
     @Test
-    void a_ranking_of_one_usable_jar_says_which_others_are_held_back_and_why() {
+    void aRankingOfOneUsableJarSaysWhichOthersAreHeldBackAndWhy() {
         InvalidInputException refusal = assertThrows(
                 InvalidInputException.class,
                 () -> JarRanking.of(

@@ -33,7 +33,7 @@ class AmbientTest {
     private static final Temperature ROOM = new Temperature(21);
 
     @TestFactory
-    List<DynamicTest> black_radiation_as_in_the_standard() {
+    List<DynamicTest> blackRadiationAsInTheStandard() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PUBLISHED) {
             String kind = row.getOrDefault("kind", "");
@@ -52,7 +52,7 @@ class AmbientTest {
     }
 
     @TestFactory
-    List<DynamicTest> conventional_surfaces_as_in_the_standard() {
+    List<DynamicTest> conventionalSurfacesAsInTheStandard() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PUBLISHED) {
             String kind = row.getOrDefault("kind", "");
@@ -79,7 +79,7 @@ class AmbientTest {
      */
     @ParameterizedTest
     @CsvSource({"SIDE, 1.70, 1.35, 0.68", "UP, 1.32, 1.10, 0.61", "DOWN, 4.55, 2.70, 0.92"})
-    void bright_and_ordinary_surfaces_differ_by_radiation_alone(
+    void brightAndOrdinarySurfacesDifferByRadiationAlone(
             Orientation facing, double bright, double dull, double ordinary) {
         double convection = convectionOfTheHandbook(bright);
         assertEquals(dull, film(convection, 0.2), 0.017 * dull, facing.toString());
@@ -95,7 +95,7 @@ class AmbientTest {
      */
     @ParameterizedTest
     @CsvSource({"SIDE, 1.70", "UP, 1.32", "DOWN, 4.55"})
-    void the_convection_of_the_handbook_is_that_of_a_plate_or_a_ceiling(Orientation facing, double bright) {
+    void theConvectionOfTheHandbookIsThatOfAPlateOrACeiling(Orientation facing, double bright) {
         double published = convectionOfTheHandbook(bright);
         double plate = convection(facing, 0.3, 0.3);
         double room = convection(facing, 3, 6);
@@ -120,7 +120,7 @@ class AmbientTest {
 
     @ParameterizedTest
     @EnumSource(Orientation.class)
-    void wind_never_cools_less_than_still_air_and_more_wind_more(Orientation facing) {
+    void windNeverCoolsLessThanStillAirAndMoreWindMore(Orientation facing) {
         Face face = new Face(facing, new Length(0.1), new Length(0.08), 0.9);
         Temperature surface = new Temperature(10);
         Temperature winter = new Temperature(-10);
@@ -133,7 +133,7 @@ class AmbientTest {
     }
 
     @Test
-    void water_clings_far_less_than_air() {
+    void waterClingsFarLessThanAir() {
         Temperature surface = new Temperature(20);
         Temperature cold = new Temperature(10);
         double air = new StillAir().resistance(JAR, surface, cold).squareMetreKelvinsPerWatt();
@@ -144,7 +144,7 @@ class AmbientTest {
     }
 
     @Test
-    void a_bright_surface_clings_to_more_heat() {
+    void aBrightSurfaceClingsToMoreHeat() {
         Face bright = new Face(Orientation.SIDE, new Length(0.1), new Length(0.08), 0.05);
         Temperature surface = new Temperature(35);
         Temperature room = new Temperature(20);
@@ -155,7 +155,7 @@ class AmbientTest {
     }
 
     @Test
-    void a_warm_lid_loses_more_than_a_warm_base_and_a_cold_one_takes_up_less() {
+    void aWarmLidLosesMoreThanAWarmBaseAndAColdOneTakesUpLess() {
         Face lid = new Face(Orientation.UP, new Length(0.1), new Length(0.08), 0.9);
         Face base = new Face(Orientation.DOWN, new Length(0.1), new Length(0.08), 0.9);
         Temperature warm = new Temperature(40);
@@ -166,7 +166,7 @@ class AmbientTest {
     }
 
     @Test
-    void places_are_found_by_their_words() {
+    void placesAreFoundByTheirWords() {
         assertEquals(new StillAir(), Ambient.parse(" Still  air "));
         assertEquals(new StillWater(), Ambient.parse("water"));
         assertEquals(new StirredWater(), Ambient.parse("STIRRED WATER"));
@@ -178,7 +178,7 @@ class AmbientTest {
     }
 
     @Test
-    void an_unknown_place_and_a_negative_wind_are_refused() {
+    void anUnknownPlaceAndANegativeWindAreRefused() {
         assertEquals(
                 Problem.UNKNOWN_PLACE,
                 assertThrows(InvalidInputException.class, () -> Ambient.parse("wind"))
@@ -201,7 +201,7 @@ class AmbientTest {
     }
 
     @Test
-    void water_that_would_be_ice_is_no_place() {
+    void waterThatWouldBeIceIsNoPlace() {
         assertEquals(
                 Problem.WATER_FROZEN,
                 assertThrows(
@@ -211,14 +211,14 @@ class AmbientTest {
     }
 
     @Test
-    void directions_are_found_by_their_words() {
+    void directionsAreFoundByTheirWords() {
         assertEquals(Orientation.SIDE, Orientation.parse("Side"));
         assertEquals(Orientation.UP, Orientation.parse("lid"));
         assertEquals(Orientation.DOWN, Orientation.parse("down"));
     }
 
     @Test
-    void a_place_is_understood_in_other_languages() {
+    void aPlaceIsUnderstoodInOtherLanguages() {
         assertEquals(Ambient.parse("still water"), Ambient.parse("agua quieta"));
         assertEquals(Ambient.parse("wind 20 km/h"), Ambient.parse("Vent 20 km/h"));
         assertEquals(Ambient.parse("wind 20 km/h"), Ambient.parse("viento 20"));

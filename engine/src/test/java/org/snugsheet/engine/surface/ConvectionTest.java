@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class ConvectionTest {
 
     @Test
-    void a_vertical_plate_as_in_the_example_of_the_textbook() {
+    void aVerticalPlateAsInTheExampleOfTheTextbook() {
         // Bergman, Lavine, Incropera and DeWitt, Introduction to Heat Transfer, 6th ed., Example 9.2, prints Nu = 147;
         // the
         // documentation of ht, Nu_vertical_plate_Churchill(0.69, 2.63E9), prints the rest.
@@ -17,13 +17,13 @@ class ConvectionTest {
     }
 
     @Test
-    void an_upright_cylinder_as_in_the_reference_library() {
+    void anUprightCylinderAsInTheReferenceLibrary() {
         // Documentation of ht, Nu_vertical_cylinder_Popiel_Churchill(0.7, 1E10, 2.5, 1).
         assertEquals(228.8979005514989, Convection.uprightCylinder(0.7, 1e10, 2.5), 1e-9);
     }
 
     @Test
-    void a_lying_plate_as_in_the_reference_library() {
+    void aLyingPlateAsInTheReferenceLibrary() {
         // Documentation of ht, Nu_horizontal_plate_McAdams(5.54, 3.21e8), with and against buoyancy; from memory.
         double rayleigh = 5.54 * 3.21e8;
         assertEquals(181.73121274384457, Convection.free(rayleigh), 1e-9);
@@ -31,27 +31,27 @@ class ConvectionTest {
     }
 
     @Test
-    void the_two_regimes_of_a_lying_plate_meet_without_a_jump() {
+    void theTwoRegimesOfALyingPlateMeetWithoutAJump() {
         double meeting = Math.pow(0.54 / 0.15, 12);
         assertEquals(Convection.free(meeting * (1 - 1e-9)), Convection.free(meeting * (1 + 1e-9)), 1e-6);
     }
 
     @Test
-    void a_stream_across_a_cylinder_as_in_the_example_of_the_textbook() {
+    void aStreamAcrossACylinderAsInTheExampleOfTheTextbook() {
         // Bergman and others, as above, Example 7.3 (7.4 in other editions), prints Nu = 40.6; the documentation of ht,
         // Nu_cylinder_Churchill_Bernstein(6071, 0.7), the rest; from memory.
         assertEquals(40.63708594124974, Convection.acrossCylinder(6071, 0.7), 1e-9);
     }
 
     @Test
-    void a_slim_cylinder_loses_more_than_a_plate_and_a_broad_one_as_much() {
+    void aSlimCylinderLosesMoreThanAPlateAndABroadOneAsMuch() {
         double plate = Convection.verticalPlate(0.71, 1e6);
         assertTrue(Convection.uprightCylinder(0.71, 1e6, 5) > plate);
         assertEquals(plate, Convection.uprightCylinder(0.71, 1e6, 1e-6), plate * 1e-4);
     }
 
     @Test
-    void a_fluid_at_rest_still_conducts() {
+    void aFluidAtRestStillConducts() {
         assertEquals(0.825 * 0.825, Convection.uprightCylinder(0.71, 0, 1), 1e-12);
     }
 }

@@ -22,8 +22,7 @@ class FluidTest {
         "300, 15.89e-6, 26.3e-3, 22.5e-6, 0.707",
         "350, 20.92e-6, 30.0e-3, 29.9e-6, 0.700"
     })
-    void air_is_as_the_textbook_says(
-            double kelvins, double viscosity, double conductivity, double diff, double prandtl) {
+    void airIsAsTheTextbookSays(double kelvins, double viscosity, double conductivity, double diff, double prandtl) {
         Fluid air = Fluid.air(kelvins);
         assertEquals(viscosity, THINNER * air.kinematicViscosity(), 0.005 * viscosity);
         assertEquals(conductivity, air.conductivity(), 0.003 * conductivity);
@@ -32,7 +31,7 @@ class FluidTest {
     }
 
     @Test
-    void water_at_its_densest_has_no_buoyancy() {
+    void waterAtItsDensestHasNoBuoyancy() {
         // 3.98 °C is where water is densest (Kell 1975); as much warmer as colder, it hardly differs.
         double across = Fluid.buoyancyOfWater(new Temperature(2.98), new Temperature(4.98));
         double above = Fluid.buoyancyOfWater(new Temperature(23), new Temperature(25));

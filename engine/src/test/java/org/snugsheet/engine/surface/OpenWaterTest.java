@@ -17,7 +17,7 @@ class OpenWaterTest {
 
     /** ASHRAE Handbook Fundamentals, chapter Thermal Comfort (from memory): the Lewis relation of indoor air is 16.5 K/kPa. */
     @Test
-    void the_lewis_relation_is_that_of_the_handbook() {
+    void theLewisRelationIsThatOfTheHandbook() {
         Temperature skin = new Temperature(34);
         Temperature room = new Temperature(23);
         double kilopascals = (Vapour.pressure(skin) - 0.5 * Vapour.pressure(room)) / 1000;
@@ -32,7 +32,7 @@ class OpenWaterTest {
      */
     @ParameterizedTest
     @CsvSource({"30, 20, 0.5", "32, 10, 0.5", "36, 24, 0.6", "40, 20, 0.5", "45, 10, 0.6"})
-    void still_water_evaporates_as_measured_on_pools(double water, double room, double humidity) {
+    void stillWaterEvaporatesAsMeasuredOnPools(double water, double room, double humidity) {
         Temperature surface = new Temperature(water);
         Temperature air = new Temperature(room);
         double here = OpenWater.evaporation(OpenWater.convection(POOL, surface, air, humidity), surface, air, humidity)
@@ -53,7 +53,7 @@ class OpenWaterTest {
     }
 
     @Test
-    void vapour_settles_on_water_colder_than_the_dew_point() {
+    void vapourSettlesOnWaterColderThanTheDewPoint() {
         assertTrue(OpenWater.evaporation(4, new Temperature(5), new Temperature(25), 0.5) < 0);
     }
 }

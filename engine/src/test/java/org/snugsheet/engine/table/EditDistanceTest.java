@@ -20,7 +20,7 @@ class EditDistanceTest {
         "fleece, felcee, 2",
         "ca, abc, 3"
     })
-    void slips_are_counted(String a, String b, int slips) {
+    void slipsAreCounted(String a, String b, int slips) {
         assertEquals(slips, EditDistance.between(a, b));
         assertEquals(slips, EditDistance.between(b, a));
     }

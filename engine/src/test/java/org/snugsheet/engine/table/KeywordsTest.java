@@ -26,20 +26,19 @@ class KeywordsTest {
         "SURROUNDINGS, anpassen, fit",
         "ACTIVITY, im Schnee spielen, playing in the snow"
     })
-    void a_word_of_another_language_is_understood_whatever_its_case_and_accents(
-            Keywords group, String typed, String english) {
+    void aWordOfAnotherLanguageIsUnderstoodWhateverItsCaseAndAccents(Keywords group, String typed, String english) {
         assertEquals(english, group.english(typed));
     }
 
     @Test
-    void what_is_no_such_word_stays_as_it_was_typed() {
+    void whatIsNoSuchWordStaysAsItWasTyped() {
         assertEquals("still air", Keywords.PLACE.english("still air"));
         assertEquals(" Somewhere ", Keywords.PLACE.english(" Somewhere "));
         assertEquals("oben", Keywords.PLACE.english("oben"));
     }
 
     @Test
-    void every_word_has_a_name_to_show_in_every_language() {
+    void everyWordHasANameToShowInEveryLanguage() {
         for (DataFile.Row row : DataFile.rows(Keywords.class, "keywords.csv")) {
             for (String language : List.of("es", "fr", "de")) {
                 assertFalse(row.list(language).isEmpty(), row.cell("name") + " " + language);

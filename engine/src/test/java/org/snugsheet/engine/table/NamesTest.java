@@ -16,7 +16,7 @@ class NamesTest {
             3, List.of("wool sock")));
 
     @Test
-    void the_order_of_words_does_not_matter_unless_it_makes_the_difference() {
+    void theOrderOfWordsDoesNotMatterUnlessItMakesTheDifference() {
         assertEquals(Optional.of(1), NAMES.find(Names.words("Dress-Shirts")));
         assertEquals(Optional.of(2), NAMES.find(Names.words("shirt dress")));
         assertEquals(Optional.of(3), NAMES.find(Names.words("socks, wool")));
@@ -25,7 +25,7 @@ class NamesTest {
     }
 
     @Test
-    void a_name_for_two_things_is_a_fault_of_the_table() {
+    void aNameForTwoThingsIsAFaultOfTheTable() {
         Map<Integer, List<String>> twice = Map.of(1, List.of("sock"), 2, List.of("Socks"));
         assertThrows(IllegalArgumentException.class, () -> Names.of(twice));
     }

@@ -18,7 +18,7 @@ class VapourTest {
     /** The column of pressures in {@code saturated-enthalpy.csv}, which names its source; to half of the last digit and the 0.025 % that the
      * release states for its equation. */
     @TestFactory
-    List<DynamicTest> pressures_are_those_of_the_steam_tables() {
+    List<DynamicTest> pressuresAreThoseOfTheSteamTables() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(VapourTest.class, "saturated-enthalpy.csv")) {
             String printed = row.getOrDefault("pressure_MPa", "");
@@ -37,7 +37,7 @@ class VapourTest {
 
     /** IAPWS SR1-86(1992): its own table gives 611.657 Pa at the triple point and 0.101325 MPa at 373.1243 K. */
     @Test
-    void the_triple_point_and_the_boiling_point() {
+    void theTriplePointAndTheBoilingPoint() {
         assertEquals(611.657, Vapour.pressure(new Temperature(0.01)), 0.05);
         assertEquals(101_325, Vapour.pressure(new Temperature(373.1243 - 273.15)), 15);
     }
@@ -45,7 +45,7 @@ class VapourTest {
     /** Heat of evaporation in kJ/kg; Incropera and DeWitt, Table A.6, from memory. The straight line bends 0.2 % away. */
     @ParameterizedTest
     @CsvSource({"290, 2461", "300, 2438", "310, 2414", "320, 2390"})
-    void the_heat_is_that_of_the_textbook(double kelvins, double kilojoules) {
+    void theHeatIsThatOfTheTextbook(double kelvins, double kilojoules) {
         assertEquals(kilojoules, Vapour.heat(new Temperature(kelvins - 273.15)) / 1000, 0.002 * kilojoules);
     }
 }

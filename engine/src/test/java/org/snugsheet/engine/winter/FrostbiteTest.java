@@ -29,7 +29,7 @@ class FrostbiteTest {
     private static final Pattern FROM_TO = Pattern.compile("(-\\d+) (?:to (-\\d+)|and colder)");
 
     @TestFactory
-    List<DynamicTest> bands_are_those_of_the_table() {
+    List<DynamicTest> bandsAreThoseOfTheTable() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(WindChillTest.class, "wind-chill.csv")) {
             if (row.getOrDefault("kind", "").equals("frostbite_band")) {
@@ -64,28 +64,28 @@ class FrostbiteTest {
     }
 
     @Test
-    void the_example_on_the_us_chart_falls_into_a_band_with_its_thirty_minutes() {
+    void theExampleOnTheUsChartFallsIntoABandWithItsThirtyMinutes() {
         // Source: at 0 °F and 15 mph exposed skin can freeze in 30 minutes (text of the NWS chart, row of the file).
         Frostbite risk = Frostbite.of(Temperature.of(0, Scale.FAHRENHEIT), Speed.of(15, Unit.MILE_PER_HOUR));
         assertEquals(OptionalInt.of(30), risk.band().latest());
     }
 
     @Test
-    void calm_air_counts_as_cold_as_it_is() {
+    void calmAirCountsAsColdAsItIs() {
         Frostbite calm = Frostbite.of(new Temperature(-42), new Speed(0));
         assertEquals(-42, calm.windChill());
         assertSame(Band.TEN_MINUTES, calm.band());
     }
 
     @Test
-    void light_wind_joins_onto_the_index() {
+    void lightWindJoinsOntoTheIndex() {
         for (double celsius = 0; celsius >= -50; celsius -= 5) {
             assertEquals(WindChill.inAnyWind(celsius, 5), WindChill.inAnyWind(celsius, 4.999_999), 0.15);
         }
     }
 
     @Test
-    void colder_or_windier_is_never_a_milder_band() {
+    void colderOrWindierIsNeverAMilderBand() {
         for (double celsius = 20; celsius >= -55; celsius -= 0.5) {
             for (double kilometresPerHour = 0; kilometresPerHour <= 100; kilometresPerHour += 2.5) {
                 Band band = band(celsius, kilometresPerHour);
@@ -103,13 +103,13 @@ class FrostbiteTest {
     }
 
     @Test
-    void above_freezing_the_risk_is_low_in_any_storm() {
+    void aboveFreezingTheRiskIsLowInAnyStorm() {
         assertTrue(band(0.5, 100).latest().isEmpty());
         assertSame(Band.MILD, band(15, 100));
     }
 
     @Test
-    void a_strong_wind_is_said() {
+    void aStrongWindIsSaid() {
         Temperature air = new Temperature(-30);
         assertTrue(Frostbite.of(air, Speed.of(51, Unit.KILOMETRE_PER_HOUR)).strongWind());
         assertFalse(Frostbite.of(air, Speed.of(49, Unit.KILOMETRE_PER_HOUR)).strongWind());
@@ -132,7 +132,7 @@ class FrostbiteTest {
         "-27, INDOORS",
         "-60, INDOORS"
     })
-    void children_are_told_sooner(double celsius, Frostbite.ForChildren expected) {
+    void childrenAreToldSooner(double celsius, Frostbite.ForChildren expected) {
         Frostbite risk = Frostbite.of(new Temperature(celsius), new Speed(0));
         assertSame(expected, risk.forChildren());
         // Where the table for adults names minutes, children are indoors already.
@@ -140,7 +140,7 @@ class FrostbiteTest {
     }
 
     @Test
-    void the_limits_are_those_of_the_charts_on_both_scales() {
+    void theLimitsAreThoseOfTheChartsOnBothScales() {
         assertEquals(-9, Math.round(Temperature.of(15, Scale.FAHRENHEIT).celsius()));
         assertEquals(-18, Math.round(Temperature.of(0, Scale.FAHRENHEIT).celsius()));
         assertEquals(-27, Math.round(Temperature.of(-16, Scale.FAHRENHEIT).celsius()));

@@ -28,7 +28,7 @@ class WindChillTest {
     private static final Map<String, Unit> WIND = Map.of("mph", Unit.MILE_PER_HOUR, "km/h", Unit.KILOMETRE_PER_HOUR);
 
     @TestFactory
-    List<DynamicTest> every_cell_of_the_charts_comes_out_as_printed() {
+    List<DynamicTest> everyCellOfTheChartsComesOutAsPrinted() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(WindChillTest.class, "wind-chill.csv")) {
             String printed = cell(row, "wind_chill_chart");
@@ -50,7 +50,7 @@ class WindChillTest {
     }
 
     @Test
-    void colder_air_or_more_wind_never_makes_it_feel_warmer() {
+    void colderAirOrMoreWindNeverMakesItFeelWarmer() {
         Random random = new Random(20011101);
         for (int i = 0; i < 5000; i++) {
             Scale scale = random.nextBoolean() ? Scale.CELSIUS : Scale.FAHRENHEIT;
@@ -69,7 +69,7 @@ class WindChillTest {
     }
 
     @Test
-    void the_two_formulas_agree_to_less_than_a_degree_fahrenheit() {
+    void theTwoFormulasAgreeToLessThanADegreeFahrenheit() {
         // They are one index, published with rounded coefficients for each scale.
         for (double celsius = 10; celsius >= -45; celsius -= 2.5) {
             for (double kilometresPerHour = 5; kilometresPerHour <= 90; kilometresPerHour += 5) {
@@ -90,7 +90,7 @@ class WindChillTest {
         "-20, 0, CELSIUS, km/h, WIND_CHILL_TOO_CALM",
         "0, 3, FAHRENHEIT, mph, WIND_CHILL_TOO_CALM"
     })
-    void outside_its_limits_there_is_no_wind_chill(
+    void outsideItsLimitsThereIsNoWindChill(
             double degrees, double speed, Scale scale, String unit, Problem problem) {
         Temperature air = Temperature.of(degrees, scale);
         Speed wind = Speed.of(speed, Unit.parse(unit));
@@ -102,20 +102,20 @@ class WindChillTest {
 
     @ParameterizedTest
     @CsvSource({"10, 5, CELSIUS, km/h", "50, 3.1, FAHRENHEIT, mph", "-40, 5, CELSIUS, km/h"})
-    void at_its_limits_there_is_one(double degrees, double speed, Scale scale, String unit) {
+    void atItsLimitsThereIsOne(double degrees, double speed, Scale scale, String unit) {
         assertTrue(Double.isFinite(
                 WindChill.of(Temperature.of(degrees, scale), Speed.of(speed, Unit.parse(unit)), scale)));
     }
 
     @Test
-    void in_kelvin_it_is_the_canadian_index() {
+    void inKelvinItIsTheCanadianIndex() {
         Temperature air = new Temperature(-10);
         Speed wind = Speed.of(30, Unit.KILOMETRE_PER_HOUR);
         assertEquals(WindChill.of(air, wind, Scale.CELSIUS) + 273.15, WindChill.of(air, wind, Scale.KELVIN), 1e-9);
     }
 
     @Test
-    void a_wind_below_zero_is_refused() {
+    void aWindBelowZeroIsRefused() {
         assertThrows(InvalidInputException.class, () -> Speed.of(-1, Unit.KILOMETRE_PER_HOUR));
     }
 
