@@ -110,7 +110,7 @@ public enum Problem implements Phrase {
     /** The clock starts long before the first reading. */
     START_OUT_OF_REACH(
             "The first reading is at minute {0}, too far from minute 0 to tell the start. Let the times begin at 0."),
-    /** Neighbours err alike. */
+    /** Neighbors err alike. */
     READINGS_WANDER(
             "These readings wander together above and below the curve, so they tell less than their number, and the ±"
                     + " is wider for it. Stir, and wait each time until the thermometer has settled."),

@@ -32,7 +32,7 @@ class PackagesTest {
     }
 
     @Test
-    void onlyTheSolverSeesTheOptimisersOfCommonsMath() {
+    void onlyTheSolverSeesTheOptimizersOfCommonsMath() {
         noClasses()
                 .that()
                 .resideOutsideOfPackage(ENGINE + ".solver..")

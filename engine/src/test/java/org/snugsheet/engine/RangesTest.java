@@ -113,8 +113,8 @@ class RangesTest {
                 bound("wind chill, windy in mph", 60, 60.01, Problem.WIND_CHILL_TOO_WINDY, RangesTest::milesChill));
     }
 
-    private static void chill(double celsius, double kilometresPerHour) {
-        WindChill.of(at(celsius), Speed.of(kilometresPerHour, Unit.KILOMETRE_PER_HOUR), Scale.CELSIUS);
+    private static void chill(double celsius, double kilometersPerHour) {
+        WindChill.of(at(celsius), Speed.of(kilometersPerHour, Unit.KILOMETER_PER_HOUR), Scale.CELSIUS);
     }
 
     private static void milesChill(double milesPerHour) {
@@ -213,9 +213,9 @@ class RangesTest {
                 bound("bright", 0, -0.01, Problem.NOT_AN_EMISSIVITY, RangesTest::face));
     }
 
-    private static void film(String place, double millimetres, Temperature surface, Temperature around) {
+    private static void film(String place, double millimeters, Temperature surface, Temperature around) {
         Ambient.parse(place)
-                .resistance(new Face(Orientation.SIDE, mm(millimetres), mm(millimetres), 0.9), surface, around);
+                .resistance(new Face(Orientation.SIDE, mm(millimeters), mm(millimeters), 0.9), surface, around);
     }
 
     private static void face(double emissivity) {
@@ -232,14 +232,14 @@ class RangesTest {
                 k -> new NewtonCooling(at(40), at(10), CoolingConstant.ofPerMinute(k)).after(600)));
     }
 
-    private static final Volume CUP = Volume.of(250, Unit.MILLILITRE);
+    private static final Volume CUP = Volume.of(250, Unit.MILLILITER);
 
     private static Temperature at(double celsius) {
         return new Temperature(celsius);
     }
 
-    private static Length mm(double millimetres) {
-        return Length.of(millimetres, Unit.MILLIMETRE);
+    private static Length mm(double millimeters) {
+        return Length.of(millimeters, Unit.MILLIMETER);
     }
 
     private interface Call {

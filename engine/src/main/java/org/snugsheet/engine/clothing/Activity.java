@@ -14,9 +14,9 @@ import org.snugsheet.engine.table.Names;
 /**
  * The metabolic rate of an activity per area of skin.
  *
- * @param wattsPerSquareMetre from 58 to 400 W/m², the range of ISO 11079:2007
+ * @param wattsPerSquareMeter from 58 to 400 W/m², the range of ISO 11079:2007
  */
-public record Activity(double wattsPerSquareMetre) {
+public record Activity(double wattsPerSquareMeter) {
 
     /** One met, the heat of a person who sits still (ASHRAE Standard 55). */
     private static final double MET = 58.2;
@@ -36,8 +36,8 @@ public record Activity(double wattsPerSquareMetre) {
      * @throws InvalidInputException if it makes less heat than 58 W/m² or more than 400 W/m²
      */
     public Activity {
-        if (!(wattsPerSquareMetre >= LEAST && wattsPerSquareMetre <= MOST)) {
-            throw InvalidInputException.of(Problem.ACTIVITY_OUT_OF_RANGE, wattsPerSquareMetre);
+        if (!(wattsPerSquareMeter >= LEAST && wattsPerSquareMeter <= MOST)) {
+            throw InvalidInputException.of(Problem.ACTIVITY_OUT_OF_RANGE, wattsPerSquareMeter);
         }
     }
 
@@ -66,13 +66,13 @@ public record Activity(double wattsPerSquareMetre) {
         /** Shovelling snow by hand: 5.3 met. */
         SHOVELLING(5.3 * MET, "shovelling snow", "shoveling snow", "shovelling", "shoveling");
 
-        private final double wattsPerSquareMetre;
+        private final double wattsPerSquareMeter;
 
         @SuppressWarnings("ImmutableEnumChecker") // List.of is immutable
         private final List<String> names;
 
-        Usual(double wattsPerSquareMetre, String... names) {
-            this.wattsPerSquareMetre = wattsPerSquareMetre;
+        Usual(double wattsPerSquareMeter, String... names) {
+            this.wattsPerSquareMeter = wattsPerSquareMeter;
             this.names = List.of(names);
         }
 
@@ -82,7 +82,7 @@ public record Activity(double wattsPerSquareMetre) {
          * @return the activity
          */
         public Activity activity() {
-            return new Activity(wattsPerSquareMetre);
+            return new Activity(wattsPerSquareMeter);
         }
 
         /**

@@ -24,7 +24,7 @@ final class HeatBalance {
     private static final double WIDER = 0.3 / 0.155;
 
     /** Lewis relation over the permeability index, kPa/K: 0.06/0.38. */
-    private static final double VAPOUR = 0.06 / 0.38;
+    private static final double VAPOR = 0.06 / 0.38;
 
     private static final double KELVIN = -Temperature.ABSOLUTE_ZERO;
 
@@ -35,7 +35,7 @@ final class HeatBalance {
 
     HeatBalance(Outdoors cold, Activity activity) {
         this.cold = cold;
-        this.heat = activity.wattsPerSquareMetre();
+        this.heat = activity.wattsPerSquareMeter();
         this.skin = 35.7 - 0.0285 * heat;
         this.wetness = 0.001 * heat;
     }
@@ -47,7 +47,7 @@ final class HeatBalance {
 
     /** The share of their insulation that air layers and clothes keep in wind and while walking. */
     double stirring() {
-        return Math.exp(-0.15 * cold.wind().metresPerSecond() - 0.22 * walking());
+        return Math.exp(-0.15 * cold.wind().metersPerSecond() - 0.22 * walking());
     }
 
     /** Resistance of the layer of air around a body, m²·K/W. */
@@ -73,12 +73,12 @@ final class HeatBalance {
     private double breath() {
         double air = cold.air().celsius();
         double breath = 29 + 0.2 * air;
-        return 0.0173 * heat * (saturated(breath) - vapourAround()) + 0.0014 * heat * (breath - air);
+        return 0.0173 * heat * (saturated(breath) - vaporAround()) + 0.0014 * heat * (breath - air);
     }
 
     private double sweat(double insulation) {
-        double resistance = VAPOUR * (insulation + airLayer() / surface(insulation));
-        return wetness * (saturated(skin) - vapourAround()) / resistance;
+        double resistance = VAPOR * (insulation + airLayer() / surface(insulation));
+        return wetness * (saturated(skin) - vaporAround()) / resistance;
     }
 
     private double radiation(double clothes) {
@@ -100,7 +100,7 @@ final class HeatBalance {
         return STEFAN_BOLTZMANN * RADIATING * (one * one + other * other) * (one + other);
     }
 
-    private double vapourAround() {
+    private double vaporAround() {
         return cold.humidity() * saturated(cold.air().celsius());
     }
 

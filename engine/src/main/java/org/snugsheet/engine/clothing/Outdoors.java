@@ -42,7 +42,7 @@ public record Outdoors(Temperature air, Temperature radiant, Speed wind, double 
         }
         if (wind.compareTo(WINDIEST) > 0) {
             throw InvalidInputException.of(
-                    Problem.CLOTHING_TOO_WINDY, wind.metresPerSecond(), Unit.METRE_PER_SECOND.symbol());
+                    Problem.CLOTHING_TOO_WINDY, wind.metersPerSecond(), Unit.METER_PER_SECOND.symbol());
         }
         if (!(humidity >= 0 && humidity <= 1)) {
             throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(humidity));

@@ -21,17 +21,17 @@ import org.snugsheet.engine.quantity.Unit;
 public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit) {
 
     /** Below half a clo the standard does not apply (scope of ISO 11079:2007, from memory). */
-    private static final double LEAST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(0.5, Unit.CLO);
+    private static final double LEAST = Unit.SQUARE_METER_KELVIN_PER_WATT.from(0.5, Unit.CLO);
 
     /** More than anybody can move in: about that of the thickest sleeping bags (common practice, no source). */
-    private static final double MOST = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(10, Unit.CLO);
+    private static final double MOST = Unit.SQUARE_METER_KELVIN_PER_WATT.from(10, Unit.CLO);
 
     /**
      * The most that an outfit to move in can have: a full winter outfit of {@link Garments} adds up to some 3.5 clo, the
      * warmest arctic clothing has a little over 4, and 5 clo is required in still air by the coldest case of ISO 11079:2007,
      * Table F.1 (common practice, no source for the limit itself).
      */
-    private static final double WEARABLE = Unit.SQUARE_METRE_KELVIN_PER_WATT.from(5, Unit.CLO);
+    private static final double WEARABLE = Unit.SQUARE_METER_KELVIN_PER_WATT.from(5, Unit.CLO);
 
     private static final double TOLERANCE = 1e-10;
     private static final int LIMIT = 200;
@@ -70,7 +70,7 @@ public record RequiredClothing(ThermalResistance worn, ThermalResistance outfit)
      * @throws InvalidInputException if it is above what clothing can give, 5 clo
      */
     public ThermalResistance wearableOutfit() {
-        if (outfit.squareMetreKelvinsPerWatt() > WEARABLE) {
+        if (outfit.squareMeterKelvinsPerWatt() > WEARABLE) {
             throw InvalidInputException.of(Problem.CLOTHING_TOO_MUCH);
         }
         return outfit;

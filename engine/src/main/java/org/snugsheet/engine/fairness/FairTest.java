@@ -119,8 +119,8 @@ public final class FairTest {
                 usual.read(first, start - room) / usual.read(second, start - room),
                 error));
         if (volumes.size() == 2) {
-            double v = volumes.get(0).cubicMetres();
-            double w = volumes.get(1).cubicMetres();
+            double v = volumes.get(0).cubicMeters();
+            double w = volumes.get(1).cubicMeters();
             found.add(difference(Kind.VOLUME, v * 1e6, w * 1e6, Math.cbrt(w / v), error));
         }
         if (lids.size() == 2) {

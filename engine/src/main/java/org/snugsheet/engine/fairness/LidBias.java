@@ -26,7 +26,7 @@ import org.snugsheet.engine.quantity.Volume;
 final class LidBias {
 
     /** A common jar, if nobody says how much is in it. */
-    static final Volume USUAL_VOLUME = Volume.of(250, Unit.MILLILITRE);
+    static final Volume USUAL_VOLUME = Volume.of(250, Unit.MILLILITER);
 
     static final Length USUAL_RADIUS = new Length(0.035);
 
@@ -43,10 +43,10 @@ final class LidBias {
     }
 
     static LidBias of(CoolingFit first, CoolingFit second, List<Volume> volumes) {
-        double litres =
-                volumes.stream().mapToDouble(Volume::cubicMetres).average().orElse(USUAL_VOLUME.cubicMetres());
-        Volume held = new Volume(litres);
-        Length radius = new Length(USUAL_RADIUS.metres() * Math.cbrt(litres / USUAL_VOLUME.cubicMetres()));
+        double liters =
+                volumes.stream().mapToDouble(Volume::cubicMeters).average().orElse(USUAL_VOLUME.cubicMeters());
+        Volume held = new Volume(liters);
+        Length radius = new Length(USUAL_RADIUS.meters() * Math.cbrt(liters / USUAL_VOLUME.cubicMeters()));
         Temperature water = new Temperature((middle(first) + middle(second)) / 2);
         Temperature air = new Temperature(
                 (first.surroundings().celsius() + second.surroundings().celsius()) / 2);

@@ -16,8 +16,8 @@ import org.snugsheet.engine.water.Water;
  * first law for a closed system (Halliday, Resnick and Walker, Fundamentals of Physics, section 18-4).
  *
  * <pre>{@code
- * WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
- * WaterBody tub = WaterBody.of(Volume.of(2, Unit.LITRE), new Temperature(5));
+ * WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
+ * WaterBody tub = WaterBody.of(Volume.of(2, Unit.LITER), new Temperature(5));
  * Mixing.endTemperature(jar, tub);    // 8.85 °C
  * }</pre>
  */

@@ -16,7 +16,7 @@ import org.snugsheet.engine.water.Water;
  * Approach, section 4-5, from memory).
  *
  * <pre>{@code
- * WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
+ * WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
  * jar.heatGivenOff(new Temperature(20));                                   // 20745 J
  * jar.withVessel(VesselMaterial.GLASS.heatCapacity(Mass.of(200, Unit.GRAM)))
  *         .heatGivenOff(new Temperature(20));                              // 3360 J more

@@ -29,7 +29,7 @@ public final class AirGap {
     /** The end of the table, plus a little for the rounding of unit conversions. */
     private static final double WIDEST = 0.3 + 1e-9;
 
-    private record Point(double millimetres, double resistance) {}
+    private record Point(double millimeters, double resistance) {}
 
     private AirGap() {}
 
@@ -41,10 +41,10 @@ public final class AirGap {
      * @throws InvalidInputException if it is wider, as a room is
      */
     public static Layer upright(Length thickness) {
-        if (thickness.metres() > WIDEST) {
-            throw InvalidInputException.of(Problem.AIR_GAP_TOO_WIDE, thickness.metres() * 1000);
+        if (thickness.meters() > WIDEST) {
+            throw InvalidInputException.of(Problem.AIR_GAP_TOO_WIDE, thickness.meters() * 1000);
         }
-        return new Layer(thickness, new Conductivity(thickness.metres() / resistance(thickness.metres() * 1000)));
+        return new Layer(thickness, new Conductivity(thickness.meters() / resistance(thickness.meters() * 1000)));
     }
 
     static boolean isMeantBy(String name) {
@@ -56,12 +56,12 @@ public final class AirGap {
         return material.name().equals("still air");
     }
 
-    private static double resistance(double millimetres) {
+    private static double resistance(double millimeters) {
         for (int i = 1; i < PORTRAIT.size(); i++) {
             Point from = PORTRAIT.get(i - 1);
             Point to = PORTRAIT.get(i);
-            if (millimetres <= to.millimetres) {
-                double share = (millimetres - from.millimetres) / (to.millimetres - from.millimetres);
+            if (millimeters <= to.millimeters) {
+                double share = (millimeters - from.millimeters) / (to.millimeters - from.millimeters);
                 return from.resistance + share * (to.resistance - from.resistance);
             }
         }

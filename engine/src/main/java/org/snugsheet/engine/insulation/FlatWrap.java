@@ -94,7 +94,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
      * @return U in W/(m²·K)
      */
     public double transmittance() {
-        return 1 / resistance().squareMetreKelvinsPerWatt();
+        return 1 / resistance().squareMeterKelvinsPerWatt();
     }
 
     /**
@@ -105,7 +105,7 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
      * @return the density of heat flow outwards in W/m²; less than zero if it is colder inside
      */
     public double heatFlux(Temperature warm, Temperature cold) {
-        return warm.minus(cold).kelvins() / resistance().squareMetreKelvinsPerWatt();
+        return warm.minus(cold).kelvins() / resistance().squareMeterKelvinsPerWatt();
     }
 
     /**
@@ -129,6 +129,6 @@ public record FlatWrap(Layers layers, ThermalResistance inside, ThermalResistanc
     }
 
     private static Temperature after(ThermalResistance passed, Temperature warm, double flux) {
-        return warm.plus(new TemperatureDifference(-flux * passed.squareMetreKelvinsPerWatt()));
+        return warm.plus(new TemperatureDifference(-flux * passed.squareMeterKelvinsPerWatt()));
     }
 }

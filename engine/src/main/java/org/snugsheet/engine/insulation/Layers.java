@@ -48,13 +48,13 @@ public record Layers(List<Layer> fromInside) {
      * These layers and one more outside of them, of known conductivity.
      *
      * @param millimeters its thickness in mm
-     * @param wattsPerMetreKelvin its conductivity in W/(m·K)
+     * @param wattsPerMeterKelvin its conductivity in W/(m·K)
      * @return all of them
      * @throws InvalidInputException naming the layer, if a number is NaN, infinite, zero or less
      */
-    public Layers with(double millimeters, double wattsPerMetreKelvin) {
+    public Layers with(double millimeters, double wattsPerMeterKelvin) {
         Length thickness = thickness(millimeters);
-        return with(new Layer(thickness, new Conductivity(positive(wattsPerMetreKelvin, QuantityName.CONDUCTIVITY))));
+        return with(new Layer(thickness, new Conductivity(positive(wattsPerMeterKelvin, QuantityName.CONDUCTIVITY))));
     }
 
     /**
@@ -106,14 +106,14 @@ public record Layers(List<Layer> fromInside) {
      *
      * @return meters; zero without layers
      */
-    public double metresThick() {
+    public double metersThick() {
         return fromInside.stream()
-                .mapToDouble(layer -> layer.thickness().metres())
+                .mapToDouble(layer -> layer.thickness().meters())
                 .sum();
     }
 
     private Length thickness(double millimeters) {
-        return Length.of(positive(millimeters, QuantityName.THICKNESS), Unit.MILLIMETRE);
+        return Length.of(positive(millimeters, QuantityName.THICKNESS), Unit.MILLIMETER);
     }
 
     private double positive(double value, QuantityName what) {

@@ -84,7 +84,7 @@ public record Material(
 
     /** Metals conduct better than anything else here by a factor of ten, and their bare faces shine. */
     private boolean conductivityOfMetal() {
-        return typical.wattsPerMetreKelvin() > 10;
+        return typical.wattsPerMeterKelvin() > 10;
     }
 
     /** How far a source was seen. */

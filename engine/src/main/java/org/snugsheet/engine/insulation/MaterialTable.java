@@ -62,7 +62,7 @@ record MaterialTable(List<Material> all, Names<String> names, Names<String> othe
                 conductivity(row, "low"),
                 conductivity(row, "typical"),
                 conductivity(row, "high"),
-                layer.isEmpty() ? Optional.empty() : Optional.of(Length.of(Double.parseDouble(layer), Unit.MILLIMETRE)),
+                layer.isEmpty() ? Optional.empty() : Optional.of(Length.of(Double.parseDouble(layer), Unit.MILLIMETER)),
                 row.cell("source"),
                 Material.Provenance.parse(row.cell("provenance")),
                 row.cell("note"),

@@ -16,7 +16,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
  * innermost surface.
  *
  * <pre>{@code
- * RoundWrap wrap = RoundWrap.of(Length.of(40, Unit.MILLIMETRE), Layers.NONE.with(10, "wool"));
+ * RoundWrap wrap = RoundWrap.of(Length.of(40, Unit.MILLIMETER), Layers.NONE.with(10, "wool"));
  * wrap.resistance();     // less than that of the same layer lying flat
  * wrap.outerRadius();    // 50 mm
  * }</pre>
@@ -60,9 +60,9 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
         for (ThermalResistance each : resistances()) {
             sum = sum.plus(each);
         }
-        return sum.plus(new ThermalResistance(outside.squareMetreKelvinsPerWatt()
-                * radius.metres()
-                / outerRadius().metres()));
+        return sum.plus(new ThermalResistance(outside.squareMeterKelvinsPerWatt()
+                * radius.meters()
+                / outerRadius().meters()));
     }
 
     /**
@@ -72,12 +72,12 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
      */
     public List<ThermalResistance> resistances() {
         List<ThermalResistance> resistances = new ArrayList<>();
-        double from = radius.metres();
+        double from = radius.meters();
         for (Layer layer : layers.fromInside()) {
-            double thickness = layer.thickness().metres();
-            resistances.add(new ThermalResistance(radius.metres()
+            double thickness = layer.thickness().meters();
+            resistances.add(new ThermalResistance(radius.meters()
                     * Math.log1p(thickness / from)
-                    / layer.conductivity().wattsPerMetreKelvin()));
+                    / layer.conductivity().wattsPerMeterKelvin()));
             from += thickness;
         }
         return List.copyOf(resistances);
@@ -89,7 +89,7 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
      * @return the radius of its outermost surface
      */
     public Length outerRadius() {
-        return new Length(radius.metres() + layers.metresThick());
+        return new Length(radius.meters() + layers.metersThick());
     }
 
     /**
@@ -98,7 +98,7 @@ public record RoundWrap(Length radius, Layers layers, ThermalResistance inside, 
      * @param kelvins the temperature difference, inside less outside
      * @return W/m
      */
-    public double heatFlowPerMetre(double kelvins) {
-        return 2 * Math.PI * radius.metres() * kelvins / resistance().squareMetreKelvinsPerWatt();
+    public double heatFlowPerMeter(double kelvins) {
+        return 2 * Math.PI * radius.meters() * kelvins / resistance().squareMeterKelvinsPerWatt();
     }
 }

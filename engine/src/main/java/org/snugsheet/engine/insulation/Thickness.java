@@ -11,7 +11,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 public final class Thickness {
 
     /** Nobody wraps a jar thicker than this. */
-    private static final double MOST_METRES = 10;
+    private static final double MOST_METERS = 10;
 
     private Thickness() {}
 
@@ -24,7 +24,7 @@ public final class Thickness {
      * @throws InvalidInputException if no resistance is wanted
      */
     public static Length flat(ThermalResistance target, Conductivity conductivity) {
-        return bounded(target.squareMetreKelvinsPerWatt() * conductivity.wattsPerMetreKelvin());
+        return bounded(target.squareMeterKelvinsPerWatt() * conductivity.wattsPerMeterKelvin());
     }
 
     /**
@@ -38,8 +38,8 @@ public final class Thickness {
      * @throws InvalidInputException if no resistance is wanted, or the layer would be thicker than 10 m
      */
     public static Length round(ThermalResistance target, Conductivity conductivity, Length radius) {
-        double exponent = target.squareMetreKelvinsPerWatt() * conductivity.wattsPerMetreKelvin() / radius.metres();
-        return bounded(radius.metres() * Math.expm1(exponent));
+        double exponent = target.squareMeterKelvinsPerWatt() * conductivity.wattsPerMeterKelvin() / radius.meters();
+        return bounded(radius.meters() * Math.expm1(exponent));
     }
 
     /**
@@ -56,13 +56,13 @@ public final class Thickness {
         if (!(surfaceCoefficient > 0)) {
             throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.SURFACE_COEFFICIENT, surfaceCoefficient);
         }
-        return new Length(conductivity.wattsPerMetreKelvin() / surfaceCoefficient);
+        return new Length(conductivity.wattsPerMeterKelvin() / surfaceCoefficient);
     }
 
-    private static Length bounded(double metres) {
-        if (!(metres <= MOST_METRES)) {
-            throw InvalidInputException.of(Problem.ROUND_TARGET_TOO_HIGH, MOST_METRES);
+    private static Length bounded(double meters) {
+        if (!(meters <= MOST_METERS)) {
+            throw InvalidInputException.of(Problem.ROUND_TARGET_TOO_HIGH, MOST_METERS);
         }
-        return new Length(metres);
+        return new Length(meters);
     }
 }

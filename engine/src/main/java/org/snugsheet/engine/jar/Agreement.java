@@ -107,7 +107,7 @@ public record Agreement(
     private record Judge(Design design, Temperature water, Temperature surroundings) {
 
         double resistance(Design changed) {
-            return changed.between(water, surroundings).resistance().squareMetreKelvinsPerWatt();
+            return changed.between(water, surroundings).resistance().squareMeterKelvinsPerWatt();
         }
 
         void lower(Map<Reason, Double> reasons, double share) {
@@ -118,7 +118,7 @@ public record Agreement(
             if (side.fromInside().stream().anyMatch(Judge::gives)) {
                 reasons.put(Reason.SQUASHED_WRAP, resistance(design.withSide(side.each(Judge::squashed))));
             }
-            if (design.lid().squareMetreKelvinsPerWatt() > 0) {
+            if (design.lid().squareMeterKelvinsPerWatt() > 0) {
                 reasons.put(
                         Reason.GAP_AT_THE_LID, resistance(design.withSide(side).withBareLid()));
             }
@@ -152,13 +152,13 @@ public record Agreement(
         /** Materials that are mostly air can be squashed: ISO 10456 calls a material insulating below 0.1 W/(m·K). */
         private static boolean gives(Layer layer) {
             return layer.material()
-                    .filter(stuff -> stuff.typical().wattsPerMetreKelvin() < 0.1)
+                    .filter(stuff -> stuff.typical().wattsPerMeterKelvin() < 0.1)
                     .isPresent();
         }
 
         private static Layer squashed(Layer layer) {
             return gives(layer)
-                    ? layer.withThickness(new Length(layer.thickness().metres() / 2))
+                    ? layer.withThickness(new Length(layer.thickness().meters() / 2))
                     : layer;
         }
     }

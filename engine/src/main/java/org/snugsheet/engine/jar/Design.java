@@ -76,7 +76,7 @@ public record Design(
         Face inside = new Face(Orientation.SIDE, jar.height(), diameter(jar.radius()), Face.USUAL_EMISSIVITY);
         Film within = (surface, far) -> new StillWater().resistance(inside, surface, far);
 
-        double widening = wrap.outerRadius().metres() / jar.radius().metres();
+        double widening = wrap.outerRadius().meters() / jar.radius().meters();
         HeatPath sidePath = HeatPath.solveSteadyState(
                 within,
                 wrap.resistances(),
@@ -152,7 +152,7 @@ public record Design(
     }
 
     private Ambient floor() {
-        return new KnownSurface(new ThermalResistance(Math.PI * jar.radius().metres() / (4 * TABLE)));
+        return new KnownSurface(new ThermalResistance(Math.PI * jar.radius().meters() / (4 * TABLE)));
     }
 
     private double emissivity() {
@@ -166,6 +166,6 @@ public record Design(
     }
 
     private static Length diameter(Length radius) {
-        return new Length(2 * radius.metres());
+        return new Length(2 * radius.meters());
     }
 }

@@ -96,6 +96,6 @@ public record HeatFlow(Jar jar, HeatPath side, HeatPath lid, HeatPath base) {
     }
 
     private static double of(HeatPath path) {
-        return path.resistance().squareMetreKelvinsPerWatt();
+        return path.resistance().squareMeterKelvinsPerWatt();
     }
 }

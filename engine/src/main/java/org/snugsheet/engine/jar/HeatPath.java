@@ -54,7 +54,7 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
             Temperature surroundings) {
         double difference = water.minus(surroundings).kelvins();
         double ofLayers = layers.stream()
-                .mapToDouble(ThermalResistance::squareMetreKelvinsPerWatt)
+                .mapToDouble(ThermalResistance::squareMeterKelvinsPerWatt)
                 .sum();
         Temperature middle = new Temperature((water.celsius() + surroundings.celsius()) / 2);
         double within = si(inside.between(water, water));
@@ -115,14 +115,14 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
         all.addAll(layers);
         all.add(new ThermalResistance(without));
         double total = all.stream()
-                .mapToDouble(ThermalResistance::squareMetreKelvinsPerWatt)
+                .mapToDouble(ThermalResistance::squareMeterKelvinsPerWatt)
                 .sum();
         double flux = water.minus(surroundings).kelvins() / total;
         List<Temperature> faces = new ArrayList<>();
         faces.add(water);
         double passed = 0;
         for (ThermalResistance each : all.subList(0, all.size() - 1)) {
-            passed += each.squareMetreKelvinsPerWatt();
+            passed += each.squareMeterKelvinsPerWatt();
             faces.add(cooler(water, flux * passed));
         }
         faces.add(surroundings);
@@ -139,6 +139,6 @@ public record HeatPath(double flux, List<ThermalResistance> resistances, List<Te
     }
 
     private static double si(ThermalResistance resistance) {
-        return resistance.squareMetreKelvinsPerWatt();
+        return resistance.squareMeterKelvinsPerWatt();
     }
 }

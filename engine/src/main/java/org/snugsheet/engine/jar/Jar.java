@@ -19,7 +19,7 @@ public record Jar(Length radius, Length height) {
      * @return the jar, filled to {@code V/(π·r²)}
      */
     public static Jar holding(Volume volume, Length radius) {
-        return new Jar(radius, new Length(volume.cubicMetres() / (Math.PI * radius.metres() * radius.metres())));
+        return new Jar(radius, new Length(volume.cubicMeters() / (Math.PI * radius.meters() * radius.meters())));
     }
 
     /**
@@ -28,7 +28,7 @@ public record Jar(Length radius, Length height) {
      * @return m²
      */
     public double sideArea() {
-        return 2 * Math.PI * radius.metres() * height.metres();
+        return 2 * Math.PI * radius.meters() * height.meters();
     }
 
     /**
@@ -37,7 +37,7 @@ public record Jar(Length radius, Length height) {
      * @return m²
      */
     public double endArea() {
-        return Math.PI * radius.metres() * radius.metres();
+        return Math.PI * radius.meters() * radius.meters();
     }
 
     /**

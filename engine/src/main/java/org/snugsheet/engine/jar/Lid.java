@@ -82,7 +82,7 @@ public sealed interface Lid {
             if (water.equals(air)) {
                 throw InvalidInputException.of(Problem.NO_DIFFERENCE);
             }
-            Length diameter = new Length(2 * jar.radius().metres());
+            Length diameter = new Length(2 * jar.radius().meters());
             Temperature surface = surface(jar, diameter, water, air).orElse(water);
             return OpenWater.flux(diameter, surface, air, USUAL_HUMIDITY) * jar.endArea();
         }
@@ -96,7 +96,7 @@ public sealed interface Lid {
             UnivariateFunction left = celsius -> {
                 Temperature surface = new Temperature(celsius);
                 double film =
-                        new StillWater().resistance(inside, surface, water).squareMetreKelvinsPerWatt();
+                        new StillWater().resistance(inside, surface, water).squareMeterKelvinsPerWatt();
                 return water.minus(surface).kelvins() - film * OpenWater.flux(diameter, surface, air, USUAL_HUMIDITY);
             };
             double low = Water.FREEZES.celsius();

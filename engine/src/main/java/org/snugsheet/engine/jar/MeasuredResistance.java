@@ -24,12 +24,12 @@ public final class MeasuredResistance {
      *
      * @param perSecond its cooling constant, 1/s
      * @param capacity of water and vessel
-     * @param squareMetres the surface that the heat crosses
+     * @param squareMeters the surface that the heat crosses
      * @return the resistance in m²·K/W with its error
      * @throws InvalidInputException if the jar does not cool
      */
-    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres) {
-        return ofOneJar(perSecond, capacity, squareMetres, 0);
+    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMeters) {
+        return ofOneJar(perSecond, capacity, squareMeters, 0);
     }
 
     /**
@@ -37,12 +37,12 @@ public final class MeasuredResistance {
      *
      * @param perSecond its cooling constant, 1/s
      * @param capacity of water and vessel
-     * @param squareMetres the surface of interest
+     * @param squareMeters the surface of interest
      * @param elsewhere the conductance L of everything else, such as {@link HeatFlow#ofEnds()}, W/K
      * @return the resistance in m²·K/W with its error
      * @throws InvalidInputException if the jar does not cool, or loses no more than the heat that goes elsewhere
      */
-    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMetres, double elsewhere) {
+    public static Estimate ofOneJar(Estimate perSecond, HeatCapacity capacity, double squareMeters, double elsewhere) {
         if (!(elsewhere >= 0)) {
             throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.LEAK_OF_THE_JAR, elsewhere);
         }
@@ -52,8 +52,8 @@ public final class MeasuredResistance {
             throw InvalidInputException.of(Problem.ALL_GOES_ELSEWHERE, cooling(perSecond) * held, elsewhere);
         }
         return new Estimate(
-                squareMetres / conductance,
-                squareMetres * held * perSecond.standardError() / (conductance * conductance),
+                squareMeters / conductance,
+                squareMeters * held * perSecond.standardError() / (conductance * conductance),
                 perSecond.degreesOfFreedom());
     }
 
@@ -63,12 +63,12 @@ public final class MeasuredResistance {
      * @param bare the cooling constant of the bare jar, 1/s
      * @param wrapped that of the wrapped jar, 1/s
      * @param capacity of water and vessel, of either jar
-     * @param squareMetres the surface that is wrapped
+     * @param squareMeters the surface that is wrapped
      * @return the resistance in m²·K/W with its error; negative if the wrapped jar cooled faster
      * @throws InvalidInputException if either jar does not cool
      */
-    public static Estimate ofTheWrap(Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres) {
-        return ofTheWrap(bare, wrapped, capacity, squareMetres, 0);
+    public static Estimate ofTheWrap(Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMeters) {
+        return ofTheWrap(bare, wrapped, capacity, squareMeters, 0);
     }
 
     /**
@@ -77,15 +77,15 @@ public final class MeasuredResistance {
      * @param bare the cooling constant of the bare jar, 1/s
      * @param wrapped that of the wrapped jar, 1/s
      * @param capacity of water and vessel, of either jar
-     * @param squareMetres the surface that is wrapped
+     * @param squareMeters the surface that is wrapped
      * @param elsewhere the conductance of what is not wrapped, of either jar, W/K; zero if all of it is
      * @return the resistance in m²·K/W with its error; negative if the wrapped jar cooled faster
      * @throws InvalidInputException if either jar does not cool, or loses no more than the heat that goes elsewhere
      */
     public static Estimate ofTheWrap(
-            Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMetres, double elsewhere) {
-        Estimate all = ofOneJar(wrapped, capacity, squareMetres, elsewhere);
-        Estimate without = ofOneJar(bare, capacity, squareMetres, elsewhere);
+            Estimate bare, Estimate wrapped, HeatCapacity capacity, double squareMeters, double elsewhere) {
+        Estimate all = ofOneJar(wrapped, capacity, squareMeters, elsewhere);
+        Estimate without = ofOneJar(bare, capacity, squareMeters, elsewhere);
         return new Estimate(
                 all.value() - without.value(),
                 Math.hypot(all.standardError(), without.standardError()),

@@ -60,7 +60,7 @@ public record Bath(WaterBody tub, int jars, WaterBody jar, CoolingConstant const
      * @return W/K
      */
     public static double usualLeak(Volume water) {
-        double radius = Math.cbrt(water.cubicMetres() / (2 * Math.PI));
+        double radius = Math.cbrt(water.cubicMeters() / (2 * Math.PI));
         double end = Math.PI * radius * radius;
         return 4 * end / R_SIDE + end / R_TOP + end / R_BOTTOM;
     }

@@ -6,9 +6,9 @@ import org.snugsheet.engine.QuantityName;
 /**
  * Thermal conductivity of a material: how easily heat passes through it, regardless of thickness (ISO 7345:2018).
  *
- * @param wattsPerMetreKelvin W/(m·K), finite, more than zero
+ * @param wattsPerMeterKelvin W/(m·K), finite, more than zero
  */
-public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Conductivity> {
+public record Conductivity(double wattsPerMeterKelvin) implements Comparable<Conductivity> {
 
     /**
      * A conductivity in W/(m·K).
@@ -16,7 +16,7 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
      * @throws InvalidInputException if it is not more than zero
      */
     public Conductivity {
-        Require.positive(wattsPerMetreKelvin, QuantityName.CONDUCTIVITY);
+        Require.positive(wattsPerMeterKelvin, QuantityName.CONDUCTIVITY);
     }
 
     /**
@@ -28,7 +28,7 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
      * @throws InvalidInputException if it is not more than zero, or the unit measures something else
      */
     public static Conductivity of(double value, Unit unit) {
-        return new Conductivity(Unit.WATT_PER_METRE_KELVIN.from(value, unit));
+        return new Conductivity(Unit.WATT_PER_METER_KELVIN.from(value, unit));
     }
 
     /**
@@ -38,11 +38,11 @@ public record Conductivity(double wattsPerMetreKelvin) implements Comparable<Con
      * @return its thermal resistance
      */
     public ThermalResistance through(Length thickness) {
-        return new ThermalResistance(thickness.metres() / wattsPerMetreKelvin);
+        return new ThermalResistance(thickness.meters() / wattsPerMeterKelvin);
     }
 
     @Override
     public int compareTo(Conductivity other) {
-        return Double.compare(wattsPerMetreKelvin, other.wattsPerMetreKelvin);
+        return Double.compare(wattsPerMeterKelvin, other.wattsPerMeterKelvin);
     }
 }

@@ -6,9 +6,9 @@ import org.snugsheet.engine.QuantityName;
 /**
  * A length, such as a thickness or a radius.
  *
- * @param metres meters, finite, more than zero
+ * @param meters meters, finite, more than zero
  */
-public record Length(double metres) implements Comparable<Length> {
+public record Length(double meters) implements Comparable<Length> {
 
     /**
      * A length in meters.
@@ -16,7 +16,7 @@ public record Length(double metres) implements Comparable<Length> {
      * @throws InvalidInputException if it is not more than zero
      */
     public Length {
-        Require.positive(metres, QuantityName.LENGTH);
+        Require.positive(meters, QuantityName.LENGTH);
     }
 
     /**
@@ -28,11 +28,11 @@ public record Length(double metres) implements Comparable<Length> {
      * @throws InvalidInputException if it is not more than zero, or the unit measures something else
      */
     public static Length of(double value, Unit unit) {
-        return new Length(Unit.METRE.from(value, unit));
+        return new Length(Unit.METER.from(value, unit));
     }
 
     @Override
     public int compareTo(Length other) {
-        return Double.compare(metres, other.metres);
+        return Double.compare(meters, other.meters);
     }
 }

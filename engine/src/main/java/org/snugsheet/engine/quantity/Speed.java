@@ -6,9 +6,9 @@ import org.snugsheet.engine.QuantityName;
 /**
  * A speed without a direction, such as that of the wind.
  *
- * @param metresPerSecond m/s, finite, zero or more
+ * @param metersPerSecond m/s, finite, zero or more
  */
-public record Speed(double metresPerSecond) implements Comparable<Speed> {
+public record Speed(double metersPerSecond) implements Comparable<Speed> {
 
     /**
      * A speed in m/s.
@@ -16,7 +16,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      * @throws InvalidInputException if it is negative or not a finite number
      */
     public Speed {
-        Require.notNegative(metresPerSecond, QuantityName.SPEED);
+        Require.notNegative(metersPerSecond, QuantityName.SPEED);
     }
 
     /**
@@ -29,7 +29,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      */
     public static Speed of(double value, Unit unit) {
         Require.notNegative(value, QuantityName.SPEED);
-        return new Speed(Unit.METRE_PER_SECOND.from(value, unit));
+        return new Speed(Unit.METER_PER_SECOND.from(value, unit));
     }
 
     /**
@@ -40,11 +40,11 @@ public record Speed(double metresPerSecond) implements Comparable<Speed> {
      * @throws InvalidInputException if the unit measures something else
      */
     public double in(Unit unit) {
-        return unit.from(metresPerSecond, Unit.METRE_PER_SECOND);
+        return unit.from(metersPerSecond, Unit.METER_PER_SECOND);
     }
 
     @Override
     public int compareTo(Speed other) {
-        return Double.compare(metresPerSecond, other.metresPerSecond);
+        return Double.compare(metersPerSecond, other.metersPerSecond);
     }
 }

@@ -8,9 +8,9 @@ import org.snugsheet.engine.QuantityName;
  *
  * <p>ISO 7345:2018 defines it as the temperature difference divided by the density of heat flow in the steady state.
  *
- * @param squareMetreKelvinsPerWatt m²·K/W, finite, zero or more
+ * @param squareMeterKelvinsPerWatt m²·K/W, finite, zero or more
  */
-public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Comparable<ThermalResistance> {
+public record ThermalResistance(double squareMeterKelvinsPerWatt) implements Comparable<ThermalResistance> {
 
     /** No resistance at all. */
     public static final ThermalResistance NONE = new ThermalResistance(0);
@@ -21,7 +21,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @throws InvalidInputException if it is negative or not a finite number
      */
     public ThermalResistance {
-        Require.notNegative(squareMetreKelvinsPerWatt, QuantityName.THERMAL_RESISTANCE);
+        Require.notNegative(squareMeterKelvinsPerWatt, QuantityName.THERMAL_RESISTANCE);
     }
 
     /**
@@ -33,7 +33,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @throws InvalidInputException if it is negative, not a finite number, or the unit measures something else
      */
     public static ThermalResistance of(double value, Unit unit) {
-        return new ThermalResistance(Unit.SQUARE_METRE_KELVIN_PER_WATT.from(value, unit));
+        return new ThermalResistance(Unit.SQUARE_METER_KELVIN_PER_WATT.from(value, unit));
     }
 
     /**
@@ -44,7 +44,7 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @throws InvalidInputException if the unit measures something else
      */
     public double in(Unit unit) {
-        return unit.from(squareMetreKelvinsPerWatt, Unit.SQUARE_METRE_KELVIN_PER_WATT);
+        return unit.from(squareMeterKelvinsPerWatt, Unit.SQUARE_METER_KELVIN_PER_WATT);
     }
 
     /**
@@ -54,11 +54,11 @@ public record ThermalResistance(double squareMetreKelvinsPerWatt) implements Com
      * @return the resistance of both
      */
     public ThermalResistance plus(ThermalResistance other) {
-        return new ThermalResistance(squareMetreKelvinsPerWatt + other.squareMetreKelvinsPerWatt);
+        return new ThermalResistance(squareMeterKelvinsPerWatt + other.squareMeterKelvinsPerWatt);
     }
 
     @Override
     public int compareTo(ThermalResistance other) {
-        return Double.compare(squareMetreKelvinsPerWatt, other.squareMetreKelvinsPerWatt);
+        return Double.compare(squareMeterKelvinsPerWatt, other.squareMeterKelvinsPerWatt);
     }
 }

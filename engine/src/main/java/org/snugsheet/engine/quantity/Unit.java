@@ -17,13 +17,13 @@ import org.snugsheet.engine.Problem;
  */
 public enum Unit {
     /** Meter. */
-    METRE(LENGTH, 1, "m", "metre", "meter"),
+    METER(LENGTH, 1, "m", "metre", "meter"),
     /** Centimeter. */
-    CENTIMETRE(LENGTH, 1e-2, "cm", "centimetre", "centimeter"),
+    CENTIMETER(LENGTH, 1e-2, "cm", "centimetre", "centimeter"),
     /** Millimeter. */
-    MILLIMETRE(LENGTH, 1e-3, "mm", "millimetre", "millimeter"),
+    MILLIMETER(LENGTH, 1e-3, "mm", "millimetre", "millimeter"),
     /** Kilometer. */
-    KILOMETRE(LENGTH, 1e3, "km", "kilometre", "kilometer"),
+    KILOMETER(LENGTH, 1e3, "km", "kilometre", "kilometer"),
     /** Inch, exact. */
     INCH(LENGTH, 0.0254, "in", "inch", "inches", "\"", "″"),
     /** Foot, exact. */
@@ -34,22 +34,22 @@ public enum Unit {
     MILE(LENGTH, 1609.344, "mi", "mile"),
 
     /** Square meter. */
-    SQUARE_METRE(AREA, 1, "m²", "sq m", "sqm", "square metre", "square meter"),
+    SQUARE_METER(AREA, 1, "m²", "sq m", "sqm", "square metre", "square meter"),
     /** Square centimeter. */
-    SQUARE_CENTIMETRE(AREA, 1e-4, "cm²", "sq cm", "square centimetre", "square centimeter"),
+    SQUARE_CENTIMETER(AREA, 1e-4, "cm²", "sq cm", "square centimetre", "square centimeter"),
     /** Square foot, exact. */
     SQUARE_FOOT(AREA, 0.09290304, "ft²", "sq ft", "square foot", "square feet"),
     /** Square inch, exact. */
     SQUARE_INCH(AREA, 0.00064516, "in²", "sq in", "square inch", "square inches"),
 
     /** Cubic meter. */
-    CUBIC_METRE(VOLUME, 1, "m³", "cubic metre", "cubic meter"),
+    CUBIC_METER(VOLUME, 1, "m³", "cubic metre", "cubic meter"),
     /** Liter. */
-    LITRE(VOLUME, 1e-3, "L", "litre", "liter"),
+    LITER(VOLUME, 1e-3, "L", "litre", "liter"),
     /** Milliliter. */
-    MILLILITRE(VOLUME, 1e-6, "mL", "cm³", "cc", "millilitre", "milliliter", "cubic centimetre", "cubic centimeter"),
+    MILLILITER(VOLUME, 1e-6, "mL", "cm³", "cc", "millilitre", "milliliter", "cubic centimetre", "cubic centimeter"),
     /** Centiliter. */
-    CENTILITRE(VOLUME, 1e-5, "cL", "centilitre", "centiliter"),
+    CENTILITER(VOLUME, 1e-5, "cL", "centilitre", "centiliter"),
     /** US fluid ounce: 1/128 of the gallon of 231 cubic inches. */
     US_FLUID_OUNCE(VOLUME, 231 * 0.0254 * 0.0254 * 0.0254 / 128, "fl oz", "us fl oz", "fluid ounce", "us fluid ounce"),
     /** US cup: 8 US fluid ounces. */
@@ -103,9 +103,9 @@ public enum Unit {
     BTU_PER_HOUR(POWER, 1055.05585262 / 3600, "Btu/h", "btu/hr", "btuh", "btu per hour"),
 
     /** Meter per second. */
-    METRE_PER_SECOND(SPEED, 1, "m/s", "metres per second", "meters per second"),
+    METER_PER_SECOND(SPEED, 1, "m/s", "metres per second", "meters per second"),
     /** Kilometer per hour. */
-    KILOMETRE_PER_HOUR(
+    KILOMETER_PER_HOUR(
             SPEED, 1 / 3.6, "km/h", "km/hr", "kmh", "kph", "kmph", "kilometres per hour", "kilometers per hour"),
     /** Mile per hour, exact. */
     MILE_PER_HOUR(SPEED, 0.44704, "mph", "mi/h", "mile per hour", "miles per hour"),
@@ -120,7 +120,7 @@ public enum Unit {
     BTU_PER_POUND_FAHRENHEIT(SPECIFIC_HEAT, 4186.8, "Btu/(lb·°F)", "btu/lb/f"),
 
     /** m²·K/W, in the trade also RSI. */
-    SQUARE_METRE_KELVIN_PER_WATT(THERMAL_RESISTANCE, 1, "m²·K/W", "si", "rsi", "m2c/w", "k m2/w"),
+    SQUARE_METER_KELVIN_PER_WATT(THERMAL_RESISTANCE, 1, "m²·K/W", "si", "rsi", "m2c/w", "k m2/w"),
     /** ft²·°F·h/Btu, in the trade the US R-value. */
     US_R_VALUE(
             THERMAL_RESISTANCE,
@@ -140,7 +140,7 @@ public enum Unit {
     TOG(THERMAL_RESISTANCE, 0.1, "tog"),
 
     /** W/(m²·K), in the trade also USI. */
-    WATT_PER_SQUARE_METRE_KELVIN(THERMAL_TRANSMITTANCE, 1, "W/(m²·K)", "w/m2/k", "w/m2c", "usi"),
+    WATT_PER_SQUARE_METER_KELVIN(THERMAL_TRANSMITTANCE, 1, "W/(m²·K)", "w/m2/k", "w/m2c", "usi"),
     /** Btu/(h·ft²·°F), the US U-value. A plain U means this unit, as a plain R means the US R-value; for SI write USI. */
     US_U_VALUE(
             THERMAL_TRANSMITTANCE,
@@ -153,7 +153,7 @@ public enum Unit {
             "btu/hr ft2 f"),
 
     /** W/(m·K). */
-    WATT_PER_METRE_KELVIN(CONDUCTIVITY, 1, "W/(m·K)", "w/m/k", "w/mc"),
+    WATT_PER_METER_KELVIN(CONDUCTIVITY, 1, "W/(m·K)", "w/m/k", "w/mc"),
     /** Btu·in/(h·ft²·°F), in the trade the k-factor. */
     BTU_INCH(
             CONDUCTIVITY,
@@ -171,7 +171,7 @@ public enum Unit {
             "btu ft/hr ft2 f"),
 
     /** m·K/W. */
-    METRE_KELVIN_PER_WATT(RESISTIVITY, 1, "m·K/W", "mc/w"),
+    METER_KELVIN_PER_WATT(RESISTIVITY, 1, "m·K/W", "mc/w"),
     /** US R-value for each inch of thickness. */
     US_R_VALUE_PER_INCH(
             RESISTIVITY,

@@ -6,9 +6,9 @@ import org.snugsheet.engine.QuantityName;
 /**
  * A volume.
  *
- * @param cubicMetres m³, finite, more than zero
+ * @param cubicMeters m³, finite, more than zero
  */
-public record Volume(double cubicMetres) implements Comparable<Volume> {
+public record Volume(double cubicMeters) implements Comparable<Volume> {
 
     /**
      * A volume in m³.
@@ -16,7 +16,7 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
      * @throws InvalidInputException if it is not more than zero
      */
     public Volume {
-        Require.positive(cubicMetres, QuantityName.VOLUME);
+        Require.positive(cubicMeters, QuantityName.VOLUME);
     }
 
     /**
@@ -29,11 +29,11 @@ public record Volume(double cubicMetres) implements Comparable<Volume> {
      */
     public static Volume of(double value, Unit unit) {
         Require.positive(value, QuantityName.VOLUME);
-        return new Volume(Unit.CUBIC_METRE.from(value, unit));
+        return new Volume(Unit.CUBIC_METER.from(value, unit));
     }
 
     @Override
     public int compareTo(Volume other) {
-        return Double.compare(cubicMetres, other.cubicMetres);
+        return Double.compare(cubicMeters, other.cubicMeters);
     }
 }

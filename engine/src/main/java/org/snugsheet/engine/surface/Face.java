@@ -33,6 +33,6 @@ public record Face(Orientation facing, Length height, Length diameter, double em
      * base, a quarter of its diameter.
      */
     double length() {
-        return facing == Orientation.SIDE ? height.metres() : diameter.metres() / 4;
+        return facing == Orientation.SIDE ? height.meters() : diameter.meters() / 4;
     }
 }

@@ -72,8 +72,8 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
     }
 
     /** The density of moist air at sea level, with a vapor pressure in Pa; vapor weighs 0.622 of the air it replaces; kg/m³. */
-    static double densityOfMoistAir(Temperature temperature, double vapour) {
-        return airDensity(temperature.in(Scale.KELVIN)) * (1 - 0.378 * vapour / PRESSURE);
+    static double densityOfMoistAir(Temperature temperature, double vapor) {
+        return airDensity(temperature.in(Scale.KELVIN)) * (1 - 0.378 * vapor / PRESSURE);
     }
 
     /**
@@ -90,8 +90,8 @@ record Fluid(double conductivity, double kinematicViscosity, double diffusivity)
         return kinematicViscosity / diffusivity;
     }
 
-    double grashof(double buoyancy, double metres) {
-        return STANDARD_GRAVITY * buoyancy * Math.pow(metres, 3) / (kinematicViscosity * kinematicViscosity);
+    double grashof(double buoyancy, double meters) {
+        return STANDARD_GRAVITY * buoyancy * Math.pow(meters, 3) / (kinematicViscosity * kinematicViscosity);
     }
 
     private static double airDensity(double kelvins) {

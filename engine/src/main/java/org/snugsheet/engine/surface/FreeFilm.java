@@ -24,7 +24,7 @@ final class FreeFilm {
         if (face.facing() == Orientation.SIDE) {
             require(prandtl * grashof, MOST_AT_SIDE);
             return Convection.uprightCylinder(
-                    prandtl, grashof, face.height().metres() / face.diameter().metres());
+                    prandtl, grashof, face.height().meters() / face.diameter().meters());
         }
         boolean leaves = (face.facing() == Orientation.UP) == rises;
         double rayleigh = prandtl * grashof;

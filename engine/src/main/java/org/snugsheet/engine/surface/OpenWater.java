@@ -3,7 +3,7 @@ package org.snugsheet.engine.surface;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.water.Vapour;
+import org.snugsheet.engine.water.Vapor;
 
 /**
  * The open surface of water in still air: free convection and radiation as on a lid, and evaporation.
@@ -16,7 +16,7 @@ import org.snugsheet.engine.water.Vapour;
  */
 public final class OpenWater {
 
-    private static final double GAS_CONSTANT_OF_VAPOUR = 461.5;
+    private static final double GAS_CONSTANT_OF_VAPOR = 461.5;
 
     /** Of water at 300 K; Incropera and DeWitt, Table A.11 (from memory). */
     private static final double EMISSIVITY = 0.96;
@@ -42,8 +42,8 @@ public final class OpenWater {
     /** The coefficient of convection, W/(m²·K). */
     static double convection(Length diameter, Temperature surface, Temperature air, double humidity) {
         Fluid film = Fluid.airBetween(surface, air);
-        double above = Fluid.densityOfMoistAir(surface, Vapour.pressure(surface));
-        double around = Fluid.densityOfMoistAir(air, humidity * Vapour.pressure(air));
+        double above = Fluid.densityOfMoistAir(surface, Vapor.pressure(surface));
+        double around = Fluid.densityOfMoistAir(air, humidity * Vapor.pressure(air));
         Face face = new Face(Orientation.UP, diameter, diameter, EMISSIVITY);
         double grashof = film.grashof(Math.abs(above - around) * 2 / (above + around), face.length());
         return FreeFilm.nusselt(face, film.prandtl(), grashof, above <= around) * film.conductivity() / face.length();
@@ -56,10 +56,10 @@ public final class OpenWater {
         double lewis = film.diffusivity() / (1.87e-10 * Math.pow(kelvins, 2.072));
         double heatHeld = film.conductivity() / film.diffusivity();
         double carried = convection / (heatHeld * Math.cbrt(lewis * lewis));
-        return carried * (vapourDensity(surface, 1) - vapourDensity(air, humidity)) * Vapour.heat(surface);
+        return carried * (vaporDensity(surface, 1) - vaporDensity(air, humidity)) * Vapor.heat(surface);
     }
 
-    private static double vapourDensity(Temperature temperature, double humidity) {
-        return humidity * Vapour.pressure(temperature) / (GAS_CONSTANT_OF_VAPOUR * temperature.in(Scale.KELVIN));
+    private static double vaporDensity(Temperature temperature, double humidity) {
+        return humidity * Vapor.pressure(temperature) / (GAS_CONSTANT_OF_VAPOR * temperature.in(Scale.KELVIN));
     }
 }

@@ -16,10 +16,10 @@ enum StandardSurface {
     /** Outside, in the wind of 4 m/s that the standard assumes. */
     OUTSIDE(0.04);
 
-    private final double squareMetreKelvinsPerWatt;
+    private final double squareMeterKelvinsPerWatt;
 
-    StandardSurface(double squareMetreKelvinsPerWatt) {
-        this.squareMetreKelvinsPerWatt = squareMetreKelvinsPerWatt;
+    StandardSurface(double squareMeterKelvinsPerWatt) {
+        this.squareMeterKelvinsPerWatt = squareMeterKelvinsPerWatt;
     }
 
     /**
@@ -28,6 +28,6 @@ enum StandardSurface {
      * @return the surface resistance
      */
     public ThermalResistance resistance() {
-        return new ThermalResistance(squareMetreKelvinsPerWatt);
+        return new ThermalResistance(squareMeterKelvinsPerWatt);
     }
 }

@@ -14,9 +14,9 @@ import org.snugsheet.engine.table.Keywords;
  * Moving air: around the side by {@linkplain Convection#acrossCylinder the correlation of Churchill and Bernstein}, over lid
  * and base by {@code 4 + 4·v} of ISO 6946:2017, annex C; and radiation in parallel. No wind cools less than still air.
  *
- * @param metresPerSecond the speed of the air at the jar, m/s, zero or more
+ * @param metersPerSecond the speed of the air at the jar, m/s, zero or more
  */
-public record Wind(double metresPerSecond) implements Ambient {
+public record Wind(double metersPerSecond) implements Ambient {
 
     /** The limit of the data of Churchill and Bernstein, 10⁷ (Incropera and DeWitt, section 7.4, from memory). */
     private static final double MOST_REYNOLDS = 1e7;
@@ -36,14 +36,14 @@ public record Wind(double metresPerSecond) implements Ambient {
      * @throws InvalidInputException if the speed is negative, not a finite number, or more than any wind on Earth has
      */
     public Wind {
-        if (!Double.isFinite(metresPerSecond)) {
-            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(metresPerSecond));
+        if (!Double.isFinite(metersPerSecond)) {
+            throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(metersPerSecond));
         }
-        if (metresPerSecond < 0) {
-            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.WIND, metresPerSecond);
+        if (metersPerSecond < 0) {
+            throw InvalidInputException.of(Problem.NEGATIVE, QuantityName.WIND, metersPerSecond);
         }
-        if (metresPerSecond > WINDIEST) {
-            throw InvalidInputException.of(Problem.NO_SUCH_WIND, metresPerSecond);
+        if (metersPerSecond > WINDIEST) {
+            throw InvalidInputException.of(Problem.NO_SUCH_WIND, metersPerSecond);
         }
     }
 
@@ -55,11 +55,11 @@ public record Wind(double metresPerSecond) implements Ambient {
             return Optional.empty();
         }
         double speed = Double.parseDouble(wind.group(1).replace(',', '.'));
-        return Optional.of(new Wind(speed * metresPerSecond(wind.group(2) == null ? "km/h" : wind.group(2))));
+        return Optional.of(new Wind(speed * metersPerSecond(wind.group(2) == null ? "km/h" : wind.group(2))));
     }
 
     /** The speed of one unit in m/s: exact factors of NIST SP 811, appendix B.8. */
-    private static double metresPerSecond(String unit) {
+    private static double metersPerSecond(String unit) {
         return switch (unit) {
             case "mph" -> 0.44704;
             case "m/s" -> 1;
@@ -75,11 +75,11 @@ public record Wind(double metresPerSecond) implements Ambient {
 
     private double forced(Face face, Temperature surface, Temperature place) {
         if (face.facing() != Orientation.SIDE) {
-            return 4 + 4 * metresPerSecond;
+            return 4 + 4 * metersPerSecond;
         }
         Fluid air = Fluid.airBetween(surface, place);
-        double diameter = face.diameter().metres();
-        double reynolds = metresPerSecond * diameter / air.kinematicViscosity();
+        double diameter = face.diameter().meters();
+        double reynolds = metersPerSecond * diameter / air.kinematicViscosity();
         if (reynolds > MOST_REYNOLDS) {
             throw InvalidInputException.of(Problem.SURFACE_TOO_LARGE);
         }

@@ -16,7 +16,7 @@ import org.snugsheet.engine.quantity.Volume;
  * specific heat changes in the sixth digit.
  *
  * <pre>{@code
- * Water.mass(Volume.of(250, Unit.MILLILITRE), new Temperature(40));   // 0.24805 kg, not 0.25
+ * Water.mass(Volume.of(250, Unit.MILLILITER), new Temperature(40));   // 0.24805 kg, not 0.25
  * Water.specificHeat(new Temperature(40));                            // 4179.4 J/(kg·K)
  * Water.density(new Temperature(-5));                                 // refused: that is ice
  * }</pre>
@@ -75,7 +75,7 @@ public final class Water {
      * @throws InvalidInputException if the water would be ice or steam
      */
     public static Mass mass(Volume volume, Temperature temperature) {
-        return new Mass(volume.cubicMetres() * density(temperature));
+        return new Mass(volume.cubicMeters() * density(temperature));
     }
 
     /**

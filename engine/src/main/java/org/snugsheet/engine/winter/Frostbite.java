@@ -24,7 +24,7 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
     private static final Speed CALM = new Speed(0);
 
     /** Over this the table says “faster”. */
-    private static final double STRONG_KILOMETRES_PER_HOUR = 50;
+    private static final double STRONG_KILOMETERS_PER_HOUR = 50;
 
     /**
      * The risk for children at school, by wind chill.
@@ -151,10 +151,10 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
      * @return the risk
      */
     public static Frostbite of(Temperature air, Speed wind) {
-        double kilometresPerHour = wind.in(Unit.KILOMETRE_PER_HOUR);
+        double kilometersPerHour = wind.in(Unit.KILOMETER_PER_HOUR);
         // Above the range of the index, wind makes no difference that matters here.
-        double index = air.celsius() > WARMEST ? air.celsius() : WindChill.inAnyWind(air.celsius(), kilometresPerHour);
+        double index = air.celsius() > WARMEST ? air.celsius() : WindChill.inAnyWind(air.celsius(), kilometersPerHour);
         int rounded = (int) Math.round(index);
-        return new Frostbite(rounded, Band.of(rounded), kilometresPerHour > STRONG_KILOMETRES_PER_HOUR);
+        return new Frostbite(rounded, Band.of(rounded), kilometersPerHour > STRONG_KILOMETERS_PER_HOUR);
     }
 }

@@ -22,7 +22,7 @@ public final class WindChill {
 
     private static final double WARMEST_CELSIUS = 10;
     private static final double COLDEST_CELSIUS = -50;
-    private static final double CALMEST_KILOMETRES_PER_HOUR = 5;
+    private static final double CALMEST_KILOMETERS_PER_HOUR = 5;
     private static final double CALMEST_MILES_PER_HOUR = 3;
 
     private static final double WINDIEST_MILES_PER_HOUR = 60;
@@ -51,7 +51,7 @@ public final class WindChill {
         }
         double milesPerHour = wind.in(Unit.MILE_PER_HOUR);
         if (milesPerHour > WINDIEST_MILES_PER_HOUR + SLACK) {
-            Unit unit = scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
+            Unit unit = scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETER_PER_HOUR;
             throw InvalidInputException.of(Problem.WIND_CHILL_TOO_WINDY, wind.in(unit), unit.symbol());
         }
         if (scale == Scale.FAHRENHEIT) {
@@ -60,12 +60,12 @@ public final class WindChill {
             }
             return fahrenheit(air.in(Scale.FAHRENHEIT), milesPerHour);
         }
-        double kilometresPerHour = wind.in(Unit.KILOMETRE_PER_HOUR);
-        if (kilometresPerHour < CALMEST_KILOMETRES_PER_HOUR - SLACK) {
+        double kilometersPerHour = wind.in(Unit.KILOMETER_PER_HOUR);
+        if (kilometersPerHour < CALMEST_KILOMETERS_PER_HOUR - SLACK) {
             throw InvalidInputException.of(
-                    Problem.WIND_CHILL_TOO_CALM, kilometresPerHour, Unit.KILOMETRE_PER_HOUR.symbol());
+                    Problem.WIND_CHILL_TOO_CALM, kilometersPerHour, Unit.KILOMETER_PER_HOUR.symbol());
         }
-        double celsius = celsius(air.celsius(), kilometresPerHour);
+        double celsius = celsius(air.celsius(), kilometersPerHour);
         return scale == Scale.CELSIUS ? celsius : new Temperature(celsius).in(scale);
     }
 
@@ -73,14 +73,14 @@ public final class WindChill {
      * The index in degrees Celsius in any wind. Below 5 km/h it is linear between the temperature itself and the index at 5
      * km/h: {@code T + (0.1345·T − 1.59)·V/5}, as Environment Canada computes it for forecasts (from memory).
      */
-    static double inAnyWind(double celsius, double kilometresPerHour) {
-        return kilometresPerHour < CALMEST_KILOMETRES_PER_HOUR
-                ? celsius + (0.1345 * celsius - 1.59) * kilometresPerHour / CALMEST_KILOMETRES_PER_HOUR
-                : celsius(celsius, kilometresPerHour);
+    static double inAnyWind(double celsius, double kilometersPerHour) {
+        return kilometersPerHour < CALMEST_KILOMETERS_PER_HOUR
+                ? celsius + (0.1345 * celsius - 1.59) * kilometersPerHour / CALMEST_KILOMETERS_PER_HOUR
+                : celsius(celsius, kilometersPerHour);
     }
 
-    private static double celsius(double air, double kilometresPerHour) {
-        double power = Math.pow(kilometresPerHour, 0.16);
+    private static double celsius(double air, double kilometersPerHour) {
+        double power = Math.pow(kilometersPerHour, 0.16);
         return 13.12 + 0.6215 * air - 11.37 * power + 0.3965 * air * power;
     }
 

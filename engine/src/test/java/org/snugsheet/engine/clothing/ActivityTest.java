@@ -33,14 +33,14 @@ class ActivityTest {
         "145 W/m², 145",
         "145 w/m2, 145"
     })
-    void wordsAndUnitsAreUnderstood(String typed, double wattsPerSquareMetre) {
-        assertEquals(wattsPerSquareMetre, Activity.parse(typed).wattsPerSquareMetre(), 1e-9);
+    void wordsAndUnitsAreUnderstood(String typed, double wattsPerSquareMeter) {
+        assertEquals(wattsPerSquareMeter, Activity.parse(typed).wattsPerSquareMeter(), 1e-9);
     }
 
     @Test
     void aSmallNumberIsMetAndALargeOneWatts() {
-        assertEquals(2 * 58.2, Activity.of(2).wattsPerSquareMetre(), 1e-9);
-        assertEquals(90, Activity.of(90).wattsPerSquareMetre());
+        assertEquals(2 * 58.2, Activity.of(2).wattsPerSquareMeter(), 1e-9);
+        assertEquals(90, Activity.of(90).wattsPerSquareMeter());
     }
 
     @ParameterizedTest

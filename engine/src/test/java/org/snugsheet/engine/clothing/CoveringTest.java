@@ -35,10 +35,10 @@ class CoveringTest {
         // Source: Dunkin, McLellan, Blum and Pabst, J. Exp. Biol. 208 (2005): 0.11 to 0.24, healthy adults 0.18
         // W/(m·K).
         Covering blubber = Covering.find("blubber");
-        Length thickness = Length.of(18, Unit.MILLIMETRE);
-        assertEquals(0.1, blubber.resistance(thickness, Figure.TYPICAL).squareMetreKelvinsPerWatt(), 1e-12);
-        assertEquals(0.018 / 0.24, blubber.resistance(thickness, Figure.LOW).squareMetreKelvinsPerWatt(), 1e-12);
-        assertEquals(0.018 / 0.11, blubber.resistance(thickness, Figure.HIGH).squareMetreKelvinsPerWatt(), 1e-12);
+        Length thickness = Length.of(18, Unit.MILLIMETER);
+        assertEquals(0.1, blubber.resistance(thickness, Figure.TYPICAL).squareMeterKelvinsPerWatt(), 1e-12);
+        assertEquals(0.018 / 0.24, blubber.resistance(thickness, Figure.LOW).squareMeterKelvinsPerWatt(), 1e-12);
+        assertEquals(0.018 / 0.11, blubber.resistance(thickness, Figure.HIGH).squareMeterKelvinsPerWatt(), 1e-12);
     }
 
     @ParameterizedTest
@@ -60,7 +60,7 @@ class CoveringTest {
     void soakedFurKeepsNobodyWarm() {
         double resistance = Covering.find("soaked fur")
                 .resistance(new Length(0.03), Figure.TYPICAL)
-                .squareMetreKelvinsPerWatt();
+                .squareMeterKelvinsPerWatt();
         assertEquals(0.03 / 0.6, resistance, 1e-12);
     }
 
@@ -77,9 +77,9 @@ class CoveringTest {
         Random random = new Random(1955);
         for (Covering covering : Covering.all()) {
             for (int i = 0; i < 50; i++) {
-                double millimetres = 0.5 + 100 * random.nextDouble();
-                Length thin = Length.of(millimetres, Unit.MILLIMETRE);
-                Length thick = Length.of(millimetres * 1.5, Unit.MILLIMETRE);
+                double millimeters = 0.5 + 100 * random.nextDouble();
+                Length thin = Length.of(millimeters, Unit.MILLIMETER);
+                Length thick = Length.of(millimeters * 1.5, Unit.MILLIMETER);
                 assertTrue(
                         covering.resistance(thin, Figure.TYPICAL).compareTo(covering.resistance(thick, Figure.TYPICAL))
                                 < 0);

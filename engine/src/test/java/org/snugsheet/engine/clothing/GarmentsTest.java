@@ -43,7 +43,7 @@ class GarmentsTest {
         assertEquals(name, garment.name());
         assertEquals(Double.parseDouble(cell(row, "clo")), garment.insulation().in(Unit.CLO), 1e-12);
         assertEquals(
-                Double.parseDouble(cell(row, "m2K_W")), garment.insulation().squareMetreKelvinsPerWatt(), 1e-12);
+                Double.parseDouble(cell(row, "m2K_W")), garment.insulation().squareMeterKelvinsPerWatt(), 1e-12);
         assertEquals(cell(row, "source"), garment.source());
         assertEquals(cell(row, "provenance"), garment.provenance().english());
         assertEquals(cell(row, "note"), garment.note());

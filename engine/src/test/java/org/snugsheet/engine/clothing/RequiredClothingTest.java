@@ -78,7 +78,7 @@ class RequiredClothingTest {
             assertEquals(
                     0,
                     new HeatBalance(each.cold, each.activity)
-                            .surplus(each.needed.worn().squareMetreKelvinsPerWatt()),
+                            .surplus(each.needed.worn().squareMeterKelvinsPerWatt()),
                     1e-4);
         }
     }
@@ -90,7 +90,7 @@ class RequiredClothingTest {
             double outfit = each.needed.outfit().in(Unit.CLO);
             Outdoors colder = Outdoors.of(new Temperature(each.cold.air().celsius() - 1.5), each.cold.wind());
             answer(colder, each.activity).ifPresent(needed -> assertTrue(needed >= worn));
-            double rate = each.activity.wattsPerSquareMetre();
+            double rate = each.activity.wattsPerSquareMeter();
             if (rate > 60) {
                 answer(each.cold, new Activity(rate - 2)).ifPresent(needed -> assertTrue(needed >= worn));
             }
@@ -102,7 +102,7 @@ class RequiredClothingTest {
     @Test
     void moreWindNeverNeedsLessOfAnOutfit() {
         for (Answered each : answered(1000)) {
-            double wind = each.cold.wind().metresPerSecond();
+            double wind = each.cold.wind().metersPerSecond();
             if (wind < 17) {
                 Outdoors windier = Outdoors.of(each.cold.air(), new Speed(wind + 1));
                 RequiredClothing needed;

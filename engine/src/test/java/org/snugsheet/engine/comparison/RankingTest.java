@@ -68,7 +68,7 @@ class RankingTest {
 
     /** Each differs from the next by too little, the first from the last by enough. */
     @Test
-    void inARowOfNeighboursTheFirstThatIsSeparatedOpensAPlace() {
+    void inARowOfNeighborsTheFirstThatIsSeparatedOpensAPlace() {
         Ranking ranking = Ranking.of(List.of(
                 jar("a", 0.0100, 0.001), jar("b", 0.0130, 0.001), jar("c", 0.0160, 0.001), jar("d", 0.0190, 0.001)));
 

@@ -20,7 +20,7 @@ class HeatLossTest {
 
     @Test
     void aJarLosesItsHeatCapacityTimesTheDegreesItCoolsEachSecond() {
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
         // 0.25 L · 992.216 kg/m³ · 4179.4 J/(kg·K) (water.csv, IAPWS SR6-08) · 0.04/60 s · 30 K
         assertEquals(
                 0.25e-3 * 992.216 * 4179.4 * 0.04 / 60 * 30,
@@ -51,7 +51,7 @@ class HeatLossTest {
     void thePowerAddsUpToTheHeat() {
         Temperature surroundings = new Temperature(2);
         Temperature start = new Temperature(60);
-        WaterBody jar = new WaterBody(Volume.of(300, Unit.MILLILITRE), start, new HeatCapacity(150));
+        WaterBody jar = new WaterBody(Volume.of(300, Unit.MILLILITER), start, new HeatCapacity(150));
         NewtonCooling curve = new NewtonCooling(start, surroundings, FOUR_PERCENT);
         double joules = 0;
         int pieces = 4000;
@@ -67,7 +67,7 @@ class HeatLossTest {
 
     @Test
     void aColdJarTakesHeatUpAndOneAtTheSurroundingsNeither() {
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(4));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(4));
         assertEquals(
                 -HeatLoss.watts(jar, FOUR_PERCENT, new Temperature(-10)),
                 HeatLoss.watts(jar, FOUR_PERCENT, new Temperature(18)),
@@ -78,7 +78,7 @@ class HeatLossTest {
 
     @Test
     void aNegativeConstantIsRefused() {
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
         InvalidInputException refusal = assertThrows(
                 InvalidInputException.class,
                 () -> HeatLoss.watts(jar, new CoolingConstant(-1e-6), new Temperature(10)));

@@ -68,7 +68,7 @@ record UnreadRooms(int readings, double minutes, double mark, double noise, Way 
 
         abstract double loss(double celsius, double start, double room);
 
-        /** I. S. Bowen, Phys. Rev. 27, 779–787 (1926): vapour takes {@code Δp/(0.066 kPa/K)} where air takes a kelvin. */
+        /** I. S. Bowen, Phys. Rev. 27, 779–787 (1926): vapor takes {@code Δp/(0.066 kPa/K)} where air takes a kelvin. */
         private static double open(double celsius, double start, double room, double humidity) {
             double now = (pressure(celsius) - humidity * pressure(room)) / BOWEN;
             double first = (pressure(start) - humidity * pressure(room)) / BOWEN;
@@ -84,7 +84,7 @@ record UnreadRooms(int readings, double minutes, double mark, double noise, Way 
             return Math.pow(celsius + 273.15, 4);
         }
 
-        /** Of saturated vapour in kPa: O. A. Alduchov and R. E. Eskridge, J. Appl. Meteor. 35, 601–609 (1996), from memory. */
+        /** Of saturated vapor in kPa: O. A. Alduchov and R. E. Eskridge, J. Appl. Meteor. 35, 601–609 (1996), from memory. */
         private static double pressure(double celsius) {
             return 0.61094 * Math.exp(17.625 * celsius / (celsius + 243.04));
         }

@@ -41,7 +41,7 @@ class FairTestTest {
     @Test
     void jarsAlikeMakeAFairTest() {
         CoolingFit jar = fit(40, 5, 30);
-        Volume half = Volume.of(250, Unit.MILLILITRE);
+        Volume half = Volume.of(250, Unit.MILLILITER);
         for (FairTest.Difference difference : FairTest.of(jar, jar, List.of(half, half), List.of(Lid.BARE, Lid.BARE))) {
             assertEquals(0, difference.percent(), 1e-9);
             assertFalse(difference.matters());
@@ -53,7 +53,7 @@ class FairTestTest {
     void moreWaterCoolsSlowerByItsCubeRoot() {
         CoolingFit jar = fit(40, 5, 30);
         FairTest.Difference volume = FairTest.of(
-                        jar, jar, List.of(Volume.of(200, Unit.MILLILITRE), Volume.of(400, Unit.MILLILITRE)), List.of())
+                        jar, jar, List.of(Volume.of(200, Unit.MILLILITER), Volume.of(400, Unit.MILLILITER)), List.of())
                 .get(3);
         assertEquals(100 * (Math.cbrt(2) - 1), volume.percent(), 1e-9);
         assertTrue(volume.matters());
@@ -94,7 +94,7 @@ class FairTestTest {
         assertTrue(good > 1.5 * poor, good + " and " + poor);
     }
 
-    private static final Volume QUARTER = Volume.of(250, Unit.MILLILITRE);
+    private static final Volume QUARTER = Volume.of(250, Unit.MILLILITER);
 
     private static FairTest.Difference lids(CoolingFit jar, Lid first, Lid second) {
         return FairTest.of(jar, jar, List.of(QUARTER, QUARTER), List.of(first, second))

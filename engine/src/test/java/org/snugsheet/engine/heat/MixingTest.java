@@ -60,8 +60,8 @@ class MixingTest {
 
     @Test
     void theExampleOfTheDocumentation() {
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
-        WaterBody tub = WaterBody.of(Volume.of(2, Unit.LITRE), new Temperature(5));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
+        WaterBody tub = WaterBody.of(Volume.of(2, Unit.LITER), new Temperature(5));
         assertEquals(8.85, Mixing.endTemperature(jar, tub).celsius(), 0.01);
     }
 
@@ -108,7 +108,7 @@ class MixingTest {
         for (int i = 0; i < 200; i++) {
             double t = random.nextDouble(0, 100);
             Body a = new WaterBody(
-                    Volume.of(random.nextDouble(1, 2000), Unit.MILLILITRE), new Temperature(t), new HeatCapacity(90));
+                    Volume.of(random.nextDouble(1, 2000), Unit.MILLILITER), new Temperature(t), new HeatCapacity(90));
             Body b = new DryBody(new HeatCapacity(random.nextDouble(1, 500)), new Temperature(t));
             assertEquals(t, Mixing.endTemperature(a, b).celsius());
             assertEquals(t, Mixing.endTemperature(a, a).celsius());
@@ -133,7 +133,7 @@ class MixingTest {
 
     @Test
     void anEmptyGlassCoolsTheWaterPouredIn() {
-        WaterBody water = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(50));
+        WaterBody water = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(50));
         DryBody glass = new DryBody(VesselMaterial.GLASS.heatCapacity(Mass.of(250, Unit.GRAM)), new Temperature(20));
         double end = Mixing.endTemperature(water, glass).celsius();
         // (0.247·4181·50 + 0.25·840·20)/(0.247·4181 + 0.25·840) = 44.9, with c_p of water.csv.
@@ -144,7 +144,7 @@ class MixingTest {
     void waterThatWouldFreezeOrBoilIsRefused() {
         Body snowball = new DryBody(new HeatCapacity(2000), new Temperature(-20));
         Body stone = new DryBody(new HeatCapacity(2000), new Temperature(300));
-        Body jar = WaterBody.of(Volume.of(100, Unit.MILLILITRE), new Temperature(40));
+        Body jar = WaterBody.of(Volume.of(100, Unit.MILLILITER), new Temperature(40));
         assertEquals(
                 Problem.MIXTURE_FREEZES,
                 assertThrows(InvalidInputException.class, () -> Mixing.endTemperature(jar, snowball))
@@ -164,13 +164,13 @@ class MixingTest {
         assertEquals(Problem.NOT_POSITIVE, refusal.problem());
     }
 
-    private static double end(double millilitres, double jar, double bath, double vessel) {
+    private static double end(double milliliters, double jar, double bath, double vessel) {
         return Mixing.endTemperature(
                         new WaterBody(
-                                Volume.of(millilitres, Unit.MILLILITRE),
+                                Volume.of(milliliters, Unit.MILLILITER),
                                 new Temperature(jar),
                                 new HeatCapacity(vessel)),
-                        WaterBody.of(Volume.of(2, Unit.LITRE), new Temperature(bath)))
+                        WaterBody.of(Volume.of(2, Unit.LITER), new Temperature(bath)))
                 .celsius();
     }
 
@@ -180,7 +180,7 @@ class MixingTest {
         Temperature temperature = new Temperature(random.nextDouble(0, 100));
         return random.nextInt(3) == 0
                 ? new DryBody(capacity, temperature)
-                : new WaterBody(Volume.of(random.nextDouble(1, 3000), Unit.MILLILITRE), temperature, capacity);
+                : new WaterBody(Volume.of(random.nextDouble(1, 3000), Unit.MILLILITER), temperature, capacity);
     }
 
     private static WaterBody water(double kilograms, double celsius) {

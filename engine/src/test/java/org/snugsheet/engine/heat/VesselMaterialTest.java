@@ -26,7 +26,7 @@ class VesselMaterialTest {
         "CERAMIC, 1050",
         "STEEL, 510",
         "STAINLESS_STEEL, 500",
-        "ALUMINIUM, 896",
+        "ALUMINUM, 896",
         "COPPER, 380",
         "POLYPROPYLENE, 1700",
         "POLYETHYLENE, 1550",

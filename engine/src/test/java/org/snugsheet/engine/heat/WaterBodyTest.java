@@ -20,7 +20,7 @@ import org.snugsheet.engine.water.Water;
 class WaterBodyTest {
 
     /**
-     * A litre, by the printed tables: density from Chaplin, Water Structure and Science (998.2 at 20 °C, 992.2 at 40 °C, 988.0
+     * A liter, by the printed tables: density from Chaplin, Water Structure and Science (998.2 at 20 °C, 992.2 at 40 °C, 988.0
      * at 50 °C, in kg/m³); enthalpy from the NIST steam tables (83.914, 167.53, 209.34 and 42.021 kJ/kg at 20, 40, 50 and 10
      * °C).
      */
@@ -31,16 +31,16 @@ class WaterBodyTest {
         "20, 40, 998.2, 83.914, 167.53",
         "20, 10, 998.2, 83.914, 42.021"
     })
-    void aLitreGivesOffWhatTheTablesSay(double from, double to, double density, double hFrom, double hTo) {
+    void aLiterGivesOffWhatTheTablesSay(double from, double to, double density, double hFrom, double hTo) {
         double published = density / 1000 * (hFrom - hTo) * 1000;
         double heat =
-                WaterBody.of(Volume.of(1, Unit.LITRE), new Temperature(from)).heatGivenOff(new Temperature(to));
+                WaterBody.of(Volume.of(1, Unit.LITER), new Temperature(from)).heatGivenOff(new Temperature(to));
         assertEquals(published, heat, 0.0004 * Math.abs(published));
     }
 
     @Test
     void theExampleOfTheDocumentation() {
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
         assertEquals(20_745, jar.heatGivenOff(new Temperature(20)), 10);
         WaterBody glass = jar.withVessel(VesselMaterial.GLASS.heatCapacity(Mass.of(200, Unit.GRAM)));
         assertEquals(
@@ -55,7 +55,7 @@ class WaterBodyTest {
             Temperature b = new Temperature(random.nextDouble(0, 100));
             Temperature c = new Temperature(random.nextDouble(0, 100));
             WaterBody body = new WaterBody(
-                    Volume.of(random.nextDouble(50, 2000), Unit.MILLILITRE),
+                    Volume.of(random.nextDouble(50, 2000), Unit.MILLILITER),
                     a,
                     new HeatCapacity(random.nextDouble(0, 300)));
             double whole = body.heatGivenOff(c);
@@ -70,7 +70,7 @@ class WaterBodyTest {
     /** C = dQ/dT, by central differences. */
     @Test
     void theHeatCapacityIsTheSlopeOfTheHeat() {
-        WaterBody jar = new WaterBody(Volume.of(300, Unit.MILLILITRE), new Temperature(45), new HeatCapacity(170));
+        WaterBody jar = new WaterBody(Volume.of(300, Unit.MILLILITER), new Temperature(45), new HeatCapacity(170));
         for (double t = 1; t < 100; t += 7) {
             double slope = jar.heatGivenOff(new Temperature(t - 0.5)) - jar.heatGivenOff(new Temperature(t + 0.5));
             assertEquals(slope, jar.heatCapacityAt(new Temperature(t)).joulesPerKelvin(), 1e-4 * Math.abs(slope));
@@ -81,8 +81,8 @@ class WaterBodyTest {
     void twiceTheWaterGivesOffTwiceTheHeat() {
         Temperature warm = new Temperature(55);
         Temperature cool = new Temperature(12);
-        double one = WaterBody.of(Volume.of(200, Unit.MILLILITRE), warm).heatGivenOff(cool);
-        double two = WaterBody.of(Volume.of(400, Unit.MILLILITRE), warm).heatGivenOff(cool);
+        double one = WaterBody.of(Volume.of(200, Unit.MILLILITER), warm).heatGivenOff(cool);
+        double two = WaterBody.of(Volume.of(400, Unit.MILLILITER), warm).heatGivenOff(cool);
         assertEquals(2 * one, two, 1e-9 * two);
     }
 
@@ -90,7 +90,7 @@ class WaterBodyTest {
     @CsvSource({"-1, WATER_FROZEN", "101, WATER_BOILED"})
     void iceAndSteamAreRefusedBeforeAndAfter(double celsius, Problem problem) {
         Temperature odd = new Temperature(celsius);
-        Volume glass = Volume.of(200, Unit.MILLILITRE);
+        Volume glass = Volume.of(200, Unit.MILLILITER);
         WaterBody jar = WaterBody.of(glass, new Temperature(30));
         assertEquals(
                 problem,

@@ -22,15 +22,15 @@ class AirGapTest {
     List<DynamicTest> gapsAreAsResistantAsTheStandardSays() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Map<String, String> row : PublishedTable.rows(Ambient.class, "surface-resistance.csv")) {
-            double millimetres = row.getOrDefault("thickness_mm", "").isEmpty()
+            double millimeters = row.getOrDefault("thickness_mm", "").isEmpty()
                     ? 0
                     : Double.parseDouble(row.getOrDefault("thickness_mm", ""));
             if ("air layer".equals(row.get("kind"))
                     && "horizontal".equals(row.get("heat_flow_direction"))
-                    && millimetres > 0) {
+                    && millimeters > 0) {
                 double resistance = Double.parseDouble(row.getOrDefault("value", ""));
                 tests.add(DynamicTest.dynamicTest(
-                        millimetres + " mm", () -> assertEquals(resistance, resistance(millimetres), 1e-12)));
+                        millimeters + " mm", () -> assertEquals(resistance, resistance(millimeters), 1e-12)));
             }
         }
         assertEquals(8, tests.size());
@@ -47,19 +47,19 @@ class AirGapTest {
     @Test
     void aLayerMayBeCalledAnAirGap() {
         assertEquals(
-                0.15, FlatWrap.of(Layers.NONE.with(10, "Air gap")).resistance().squareMetreKelvinsPerWatt(), 1e-12);
+                0.15, FlatWrap.of(Layers.NONE.with(10, "Air gap")).resistance().squareMeterKelvinsPerWatt(), 1e-12);
     }
 
     /** Air that nothing holds still turns over, and heat is radiated through it: 50 mm of it keep in what the standard gives. */
     @ParameterizedTest
     @ValueSource(strings = {"air", "still air", "Luft", "aire", "air immobile"})
     void aLayerOfAirIsAnAirGapInEveryLanguage(String name) {
-        assertEquals(0.18, FlatWrap.of(Layers.NONE.with(50, name)).resistance().squareMetreKelvinsPerWatt(), 1e-12);
+        assertEquals(0.18, FlatWrap.of(Layers.NONE.with(50, name)).resistance().squareMeterKelvinsPerWatt(), 1e-12);
     }
 
-    private static double resistance(double millimetres) {
-        return AirGap.upright(Length.of(millimetres, Unit.MILLIMETRE))
+    private static double resistance(double millimeters) {
+        return AirGap.upright(Length.of(millimeters, Unit.MILLIMETER))
                 .resistance()
-                .squareMetreKelvinsPerWatt();
+                .squareMeterKelvinsPerWatt();
     }
 }

@@ -52,7 +52,7 @@ class FlatWrapTest {
         Random random = new Random(SEED);
         for (int i = 0; i < TRIALS; i++) {
             Layer once = layer(random);
-            Layer twice = new Layer(new Length(2 * once.thickness().metres()), once.conductivity());
+            Layer twice = new Layer(new Length(2 * once.thickness().meters()), once.conductivity());
             FlatWrap rest = wrap(random);
             assertEquals(
                     r(rest.withLayer(twice)),
@@ -67,9 +67,9 @@ class FlatWrapTest {
         for (int i = 0; i < TRIALS; i++) {
             FlatWrap wrap = wrap(random);
             double sum =
-                    wrap.inside().squareMetreKelvinsPerWatt() + wrap.outside().squareMetreKelvinsPerWatt();
+                    wrap.inside().squareMeterKelvinsPerWatt() + wrap.outside().squareMeterKelvinsPerWatt();
             for (ThermalResistance each : wrap.resistances()) {
-                sum += each.squareMetreKelvinsPerWatt();
+                sum += each.squareMeterKelvinsPerWatt();
             }
             assertEquals(sum, r(wrap), 1e-13 * sum);
             assertEquals(1, wrap.transmittance() * r(wrap), 1e-15);
@@ -89,14 +89,14 @@ class FlatWrapTest {
             assertEquals(resistances.size() + 1, faces.size());
             for (int k = 0; k < resistances.size(); k++) {
                 double fall = faces.get(k).minus(faces.get(k + 1)).kelvins();
-                assertEquals(flux * resistances.get(k).squareMetreKelvinsPerWatt(), fall, 1e-9);
+                assertEquals(flux * resistances.get(k).squareMeterKelvinsPerWatt(), fall, 1e-9);
             }
             assertEquals(
-                    flux * wrap.inside().squareMetreKelvinsPerWatt(),
+                    flux * wrap.inside().squareMeterKelvinsPerWatt(),
                     warm.minus(faces.get(0)).kelvins(),
                     1e-9);
             assertEquals(
-                    flux * wrap.outside().squareMetreKelvinsPerWatt(),
+                    flux * wrap.outside().squareMeterKelvinsPerWatt(),
                     faces.get(faces.size() - 1).minus(cold).kelvins(),
                     1e-9);
         }
@@ -141,7 +141,7 @@ class FlatWrapTest {
     }
 
     private static double r(FlatWrap wrap) {
-        return wrap.resistance().squareMetreKelvinsPerWatt();
+        return wrap.resistance().squareMeterKelvinsPerWatt();
     }
 
     /** From one to six layers, as thin as foil or as thick as a wall, between two surfaces. */

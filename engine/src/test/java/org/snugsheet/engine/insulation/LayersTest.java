@@ -20,10 +20,10 @@ class LayersTest {
     @Test
     void aLayerMayBeGivenByMaterialOrByConductivity() {
         // Source: R = d/λ, ISO 6946:2017, 6.7.1.1.
-        assertEquals(0.01, TWO.fromInside().get(1).resistance().squareMetreKelvinsPerWatt(), 1e-15);
+        assertEquals(0.01, TWO.fromInside().get(1).resistance().squareMeterKelvinsPerWatt(), 1e-15);
         assertEquals(
-                0.003 / Materials.find("wool").typical().wattsPerMetreKelvin(),
-                TWO.fromInside().get(0).resistance().squareMetreKelvinsPerWatt(),
+                0.003 / Materials.find("wool").typical().wattsPerMeterKelvin(),
+                TWO.fromInside().get(0).resistance().squareMeterKelvinsPerWatt(),
                 1e-15);
     }
 

@@ -115,8 +115,8 @@ class MaterialTableTest {
         for (Material material : Materials.all()) {
             assertTrue(material.low().compareTo(material.typical()) <= 0, material.name());
             assertTrue(material.typical().compareTo(material.high()) <= 0, material.name());
-            assertTrue(material.low().wattsPerMetreKelvin() >= 0.023, material.name());
-            assertTrue(material.high().wattsPerMetreKelvin() <= 401, material.name());
+            assertTrue(material.low().wattsPerMeterKelvin() >= 0.023, material.name());
+            assertTrue(material.high().wattsPerMeterKelvin() <= 401, material.name());
         }
     }
 
@@ -124,7 +124,7 @@ class MaterialTableTest {
     void layersAreOfAThicknessThatGoesRoundAJar() {
         for (Material material : Materials.all()) {
             material.layer()
-                    .ifPresent(layer -> assertTrue(layer.metres() >= 10e-6 && layer.metres() <= 0.1, material.name()));
+                    .ifPresent(layer -> assertTrue(layer.meters() >= 10e-6 && layer.meters() <= 0.1, material.name()));
         }
     }
 
@@ -141,7 +141,7 @@ class MaterialTableTest {
             assertEquals(cell(row, "provenance"), material.provenance().english());
             assertEquals(cell(row, "note"), material.note());
             assertEquals(
-                    Double.parseDouble(cell(row, "typical")), material.typical().wattsPerMetreKelvin());
+                    Double.parseDouble(cell(row, "typical")), material.typical().wattsPerMeterKelvin());
             assertEquals(cell(row, "layer_mm").isEmpty(), material.layer().isEmpty());
             assertFalse(material.source().isBlank(), material.name());
         }

@@ -169,13 +169,13 @@ class MaterialsTest {
     void soakedStuffConductsAsTheWaterInItDoes() {
         for (String name : List.of("wool", "fleece", "cotton cloth", "feathers", "newspaper")) {
             Material soaked = Materials.find(name, Condition.SOAKED);
-            assertEquals(0.6, soaked.typical().wattsPerMetreKelvin());
+            assertEquals(0.6, soaked.typical().wattsPerMeterKelvin());
             assertEquals(soaked, Materials.soaked(Materials.find(name)));
             assertEquals(
-                    Water.conductivity(new Temperature(10)), soaked.typical().wattsPerMetreKelvin(), 0.021);
+                    Water.conductivity(new Temperature(10)), soaked.typical().wattsPerMeterKelvin(), 0.021);
         }
         assertEquals(Materials.find("sand", Condition.SOAKED), Materials.soaked(Materials.find("sand")));
-        assertTrue(Materials.find("wet sand").typical().wattsPerMetreKelvin() > 1);
+        assertTrue(Materials.find("wet sand").typical().wattsPerMeterKelvin() > 1);
     }
 
     @ParameterizedTest

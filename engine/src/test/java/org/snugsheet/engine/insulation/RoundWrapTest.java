@@ -22,15 +22,15 @@ import org.snugsheet.engine.quantity.Unit;
 /** Properties, which must hold for every wrap; the published examples are in {@link WorkedExamplesTest}. */
 class RoundWrapTest {
 
-    private static final Length JAR = Length.of(40, Unit.MILLIMETRE);
+    private static final Length JAR = Length.of(40, Unit.MILLIMETER);
 
     @RepeatedTest(50)
     void anotherLayerNeverLowersAFlatResistance(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Layers layers = randomLayers(random, 1 + random.nextInt(5));
-        double before = FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt();
+        double before = FlatWrap.of(layers).resistance().squareMeterKelvinsPerWatt();
         double after =
-                FlatWrap.of(layers.with(randomLayer(random))).resistance().squareMetreKelvinsPerWatt();
+                FlatWrap.of(layers.with(randomLayer(random))).resistance().squareMeterKelvinsPerWatt();
         assertTrue(after > before);
     }
 
@@ -42,11 +42,11 @@ class RoundWrapTest {
         Collections.reverse(turned);
         Layers otherWay = new Layers(turned);
         assertEquals(
-                FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt(),
-                FlatWrap.of(otherWay).resistance().squareMetreKelvinsPerWatt(),
+                FlatWrap.of(layers).resistance().squareMeterKelvinsPerWatt(),
+                FlatWrap.of(otherWay).resistance().squareMeterKelvinsPerWatt(),
                 1e-12);
-        double bestInside = RoundWrap.of(JAR, layers).resistance().squareMetreKelvinsPerWatt();
-        double bestOutside = RoundWrap.of(JAR, otherWay).resistance().squareMetreKelvinsPerWatt();
+        double bestInside = RoundWrap.of(JAR, layers).resistance().squareMeterKelvinsPerWatt();
+        double bestOutside = RoundWrap.of(JAR, otherWay).resistance().squareMeterKelvinsPerWatt();
         assertNotEquals(bestInside, bestOutside, 1e-6);
         assertTrue(bestInside > bestOutside, "the better material belongs inside, where the surface is small");
     }
@@ -55,16 +55,16 @@ class RoundWrapTest {
     void twoLayersOfOneMaterialAreOneOfDoubleThickness(RepetitionInfo seed) {
         Random random = new Random(seed.getCurrentRepetition());
         Layer single = randomLayer(random);
-        Layer twice = single.withThickness(new Length(2 * single.thickness().metres()));
+        Layer twice = single.withThickness(new Length(2 * single.thickness().meters()));
         Layers two = Layers.NONE.with(single).with(single);
         Layers one = Layers.NONE.with(twice);
         assertEquals(
-                FlatWrap.of(one).resistance().squareMetreKelvinsPerWatt(),
-                FlatWrap.of(two).resistance().squareMetreKelvinsPerWatt(),
+                FlatWrap.of(one).resistance().squareMeterKelvinsPerWatt(),
+                FlatWrap.of(two).resistance().squareMeterKelvinsPerWatt(),
                 1e-12);
         assertEquals(
-                RoundWrap.of(JAR, one).resistance().squareMetreKelvinsPerWatt(),
-                RoundWrap.of(JAR, two).resistance().squareMetreKelvinsPerWatt(),
+                RoundWrap.of(JAR, one).resistance().squareMeterKelvinsPerWatt(),
+                RoundWrap.of(JAR, two).resistance().squareMeterKelvinsPerWatt(),
                 1e-12);
     }
 
@@ -73,7 +73,7 @@ class RoundWrapTest {
         Random random = new Random(seed.getCurrentRepetition());
         Conductivity conductivity = new Conductivity(0.02 + random.nextDouble());
         double coefficient = 2 + 10 * random.nextDouble();
-        double critical = Thickness.criticalRadius(conductivity, coefficient).metres();
+        double critical = Thickness.criticalRadius(conductivity, coefficient).meters();
         double radius = critical * (0.1 + 0.8 * random.nextDouble());
         double most = loss(radius, critical, conductivity, coefficient);
         for (double other : List.of(0.9 * critical + 0.1 * radius, 1.1 * critical, 3 * critical)) {
@@ -84,8 +84,8 @@ class RoundWrapTest {
     @Test
     void onAWideCylinderALayerIsAsGoodAsLyingFlat() {
         Layers layers = Layers.NONE.with(3, "wool").with(5, 0.035);
-        double flat = FlatWrap.of(layers).resistance().squareMetreKelvinsPerWatt();
-        double round = RoundWrap.of(new Length(1000), layers).resistance().squareMetreKelvinsPerWatt();
+        double flat = FlatWrap.of(layers).resistance().squareMeterKelvinsPerWatt();
+        double round = RoundWrap.of(new Length(1000), layers).resistance().squareMeterKelvinsPerWatt();
         assertEquals(flat, round, 1e-5 * flat);
     }
 
@@ -96,10 +96,10 @@ class RoundWrapTest {
         Conductivity conductivity = new Conductivity(0.02 + 0.1 * random.nextDouble());
         Layer flat = new Layer(Thickness.flat(target, conductivity), conductivity);
         Layer round = new Layer(Thickness.round(target, conductivity, JAR), conductivity);
-        double wanted = target.squareMetreKelvinsPerWatt();
-        assertEquals(wanted, flat.resistance().squareMetreKelvinsPerWatt(), 1e-12);
+        double wanted = target.squareMeterKelvinsPerWatt();
+        assertEquals(wanted, flat.resistance().squareMeterKelvinsPerWatt(), 1e-12);
         assertEquals(
-                wanted, RoundWrap.of(JAR, Layers.NONE.with(round)).resistance().squareMetreKelvinsPerWatt(), 1e-12);
+                wanted, RoundWrap.of(JAR, Layers.NONE.with(round)).resistance().squareMeterKelvinsPerWatt(), 1e-12);
     }
 
     @Test
@@ -124,7 +124,7 @@ class RoundWrapTest {
     private static double loss(double radius, double outer, Conductivity conductivity, double coefficient) {
         Layers layers = Layers.NONE.with(new Layer(new Length(outer - radius), conductivity));
         return new RoundWrap(new Length(radius), layers, ThermalResistance.NONE, new ThermalResistance(1 / coefficient))
-                .heatFlowPerMetre(20);
+                .heatFlowPerMeter(20);
     }
 
     private static Layers randomLayers(Random random, int count) {
@@ -137,7 +137,7 @@ class RoundWrapTest {
 
     private static Layer randomLayer(Random random) {
         return new Layer(
-                Length.of(0.1 + 30 * random.nextDouble(), Unit.MILLIMETRE),
+                Length.of(0.1 + 30 * random.nextDouble(), Unit.MILLIMETER),
                 new Conductivity(0.02 + random.nextDouble()));
     }
 }

@@ -87,22 +87,22 @@ class WorkedExamplesTest {
         return new Layer(Length.of(inches, Unit.INCH), Conductivity.of(btuPerHourFootFahrenheit, Unit.BTU_FOOT));
     }
 
-    private static double btuPerHourSquareFoot(double wattsPerSquareMetre) {
-        double squareMetres = Unit.SQUARE_METRE.from(1, Unit.SQUARE_FOOT);
-        return Unit.BTU_PER_HOUR.from(wattsPerSquareMetre * squareMetres, Unit.WATT);
+    private static double btuPerHourSquareFoot(double wattsPerSquareMeter) {
+        double squareMeters = Unit.SQUARE_METER.from(1, Unit.SQUARE_FOOT);
+        return Unit.BTU_PER_HOUR.from(wattsPerSquareMeter * squareMeters, Unit.WATT);
     }
 
     private void chudley() {
         Layers layers = Layers.NONE.with(13, 0.50).with(215, 0.84);
         FlatWrap wall = new FlatWrap(layers, new ThermalResistance(0.123), new ThermalResistance(0.055));
-        put("CHUDLEY-468, R layer 1", wall.resistances().get(1).squareMetreKelvinsPerWatt());
-        put("CHUDLEY-468, R layer 2", wall.resistances().get(0).squareMetreKelvinsPerWatt());
+        put("CHUDLEY-468, R layer 1", wall.resistances().get(1).squareMeterKelvinsPerWatt());
+        put("CHUDLEY-468, R layer 2", wall.resistances().get(0).squareMeterKelvinsPerWatt());
         put("CHUDLEY-468, U", wall.transmittance());
     }
 
     private void school() {
         FlatWrap wall = FlatWrap.of(Layers.NONE.with(220, 0.6));
-        put("SCHOOL-BRICK, R", wall.resistance().squareMetreKelvinsPerWatt());
+        put("SCHOOL-BRICK, R", wall.resistance().squareMeterKelvinsPerWatt());
         put("SCHOOL-BRICK, U", wall.transmittance());
     }
 
@@ -120,7 +120,7 @@ class WorkedExamplesTest {
     private void cengel() {
         double wallArea = 3 * 5;
         FlatWrap wall = FlatWrap.of(Layers.NONE.with(300, 0.9));
-        put("CENGEL-3.1, R", wall.resistance().squareMetreKelvinsPerWatt() / wallArea);
+        put("CENGEL-3.1, R", wall.resistance().squareMeterKelvinsPerWatt() / wallArea);
         put(
                 "CENGEL-3.1, heat flow",
                 wallArea * wall.heatFlux(Temperature.of(16, Scale.CELSIUS), Temperature.of(2, Scale.CELSIUS)));
@@ -130,7 +130,7 @@ class WorkedExamplesTest {
                 Layers.NONE.with(8, 0.78), new ThermalResistance(1 / 10.0), new ThermalResistance(1 / 40.0));
         Temperature room = Temperature.of(20, Scale.CELSIUS);
         Temperature winter = Temperature.of(-10, Scale.CELSIUS);
-        put("CENGEL-3.2, R total", pane.resistance().squareMetreKelvinsPerWatt() / paneArea);
+        put("CENGEL-3.2, R total", pane.resistance().squareMeterKelvinsPerWatt() / paneArea);
         put("CENGEL-3.2, heat flow", paneArea * pane.heatFlux(room, winter));
         put("CENGEL-3.2, inner glass surface", pane.faces(room, winter).get(0).in(Scale.CELSIUS));
     }
@@ -143,37 +143,37 @@ class WorkedExamplesTest {
     }
 
     private void holman() {
-        Length radius = Length.of(2.5, Unit.CENTIMETRE);
+        Length radius = Length.of(2.5, Unit.CENTIMETER);
         Conductivity insulation = new Conductivity(0.17);
         Length critical = Thickness.criticalRadius(insulation, 3.0);
-        put("HOLMAN-2.6, critical radius", Unit.CENTIMETRE.from(critical.metres(), Unit.METRE));
-        put("HOLMAN-2.6, heat flow at critical radius", lossPerMetre(radius, insulation, critical, 3.0, 180));
-        put("HOLMAN-2.6, heat flow bare", lossPerMetre(radius, insulation, radius, 3.0, 180));
+        put("HOLMAN-2.6, critical radius", Unit.CENTIMETER.from(critical.meters(), Unit.METER));
+        put("HOLMAN-2.6, heat flow at critical radius", lossPerMeter(radius, insulation, critical, 3.0, 180));
+        put("HOLMAN-2.6, heat flow bare", lossPerMeter(radius, insulation, radius, 3.0, 180));
     }
 
     private void incropera() {
         Length critical = Thickness.criticalRadius(new Conductivity(0.055), 5);
-        put("INCROPERA-3.5, critical radius", critical.metres());
-        put("INCROPERA-3.5, thickness at critical radius", 1000 * critical.metres() - 5);
+        put("INCROPERA-3.5, critical radius", critical.meters());
+        put("INCROPERA-3.5, thickness at critical radius", 1000 * critical.meters() - 5);
     }
 
     private void wire() {
-        Length radius = Length.of(5, Unit.MILLIMETRE);
+        Length radius = Length.of(5, Unit.MILLIMETER);
         Conductivity rubber = new Conductivity(0.155);
         Length critical = Thickness.criticalRadius(rubber, 8.5);
-        put("RUBBER-WIRE, critical radius", 1000 * critical.metres());
-        put("RUBBER-WIRE, thickness to critical radius", 1000 * critical.metres() - 5);
-        put("RUBBER-WIRE, heat flow at critical radius", lossPerMetre(radius, rubber, critical, 8.5, 45));
+        put("RUBBER-WIRE, critical radius", 1000 * critical.meters());
+        put("RUBBER-WIRE, thickness to critical radius", 1000 * critical.meters() - 5);
+        put("RUBBER-WIRE, heat flow at critical radius", lossPerMeter(radius, rubber, critical, 8.5, 45));
     }
 
     private void fibrePipe() {
         double nearlyNoResistance = 1e9;
         RoundWrap pipe = new RoundWrap(
-                Length.of(10, Unit.MILLIMETRE),
+                Length.of(10, Unit.MILLIMETER),
                 Layers.NONE.with(2, nearlyNoResistance).with(20, 0.05),
                 new ThermalResistance(1 / 10.0),
                 new ThermalResistance(1 / 5.0));
-        put("FIBRE-PIPE, U on inside diameter", 1 / pipe.resistance().squareMetreKelvinsPerWatt());
+        put("FIBRE-PIPE, U on inside diameter", 1 / pipe.resistance().squareMeterKelvinsPerWatt());
     }
 
     private void theodorePipe() {
@@ -182,18 +182,18 @@ class WorkedExamplesTest {
                 new Layers(List.of(
                         new Layer(Length.of(0.5, Unit.INCH), Conductivity.of(0.120, Unit.BTU_FOOT)),
                         new Layer(Length.of(2, Unit.INCH), Conductivity.of(0.0317, Unit.BTU_FOOT)))));
-        double wattsPerMetre = pipe.heatFlowPerMetre(400 / 1.8);
+        double wattsPerMeter = pipe.heatFlowPerMeter(400 / 1.8);
         put(
                 "THEODORE-7.6, heat flow",
-                Unit.BTU_PER_HOUR.from(wattsPerMetre * Unit.METRE.from(1, Unit.FOOT), Unit.WATT));
+                Unit.BTU_PER_HOUR.from(wattsPerMeter * Unit.METER.from(1, Unit.FOOT), Unit.WATT));
     }
 
-    private static double lossPerMetre(
+    private static double lossPerMeter(
             Length radius, Conductivity insulation, Length outer, double coefficient, double kelvins) {
-        double thickness = outer.metres() - radius.metres();
+        double thickness = outer.meters() - radius.meters();
         Layers layers = thickness > 0 ? Layers.NONE.with(new Layer(new Length(thickness), insulation)) : Layers.NONE;
         return new RoundWrap(radius, layers, ThermalResistance.NONE, new ThermalResistance(1 / coefficient))
-                .heatFlowPerMetre(kelvins);
+                .heatFlowPerMeter(kelvins);
     }
 
     private void put(String name, double value) {

@@ -22,7 +22,7 @@ class AgreementTest {
 
     private static final Temperature WATER = new Temperature(35);
     private static final Temperature AROUND = new Temperature(5);
-    private static final Jar JAR = Jar.holding(Volume.of(300, Unit.MILLILITRE), Length.of(35, Unit.MILLIMETRE));
+    private static final Jar JAR = Jar.holding(Volume.of(300, Unit.MILLILITER), Length.of(35, Unit.MILLIMETER));
     private static final Design DESIGN = new Design(
             JAR, Layers.NONE.with(20, "wool"), new ThermalResistance(0.4), new ThermalResistance(0.4), new StillAir());
 
@@ -47,7 +47,7 @@ class AgreementTest {
     @Test
     void aSquashedWrapIsTold() {
         Design squashed = DESIGN.withSide(DESIGN.side()
-                .each(layer -> layer.atWorst().withThickness(Length.of(8, Unit.MILLIMETRE))));
+                .each(layer -> layer.atWorst().withThickness(Length.of(8, Unit.MILLIMETER))));
         Agreement agreement = judge(squashed, AROUND);
         assertTrue(agreement.reasons().containsKey(Reason.SQUASHED_WRAP));
         assertTrue(agreement.enough().contains(Reason.SOAKED_WRAP), "a wet wrap could do as much");
@@ -65,7 +65,7 @@ class AgreementTest {
         // The fit divides the loss by 30 K, but the bath had warmed by 4 K: the resistance seems larger by 30/26.
         Layers known = Layers.NONE.with(20, 0.05);
         double truth =
-                DESIGN.withSide(known).between(WATER, AROUND).resistance().squareMetreKelvinsPerWatt();
+                DESIGN.withSide(known).between(WATER, AROUND).resistance().squareMeterKelvinsPerWatt();
         Agreement agreement =
                 Agreement.of(new Estimate(truth * 30 / 26, 0.001, 10), 0.95, DESIGN.withSide(known), WATER, AROUND);
         assertEquals(4, agreement.reasons().getOrDefault(Reason.WARMER_SURROUNDINGS, Double.NaN), 1e-9);
@@ -80,7 +80,7 @@ class AgreementTest {
                         Layers.NONE.with(3, "glass").with(10, "wool").each(Layer::atWorst))
                 .between(WATER, AROUND)
                 .resistance()
-                .squareMetreKelvinsPerWatt();
+                .squareMeterKelvinsPerWatt();
         assertEquals(squashed, agreement.reasons().getOrDefault(Reason.SQUASHED_WRAP, Double.NaN), 1e-12);
     }
 
@@ -110,7 +110,7 @@ class AgreementTest {
     @Test
     void colderSurroundingsAreReasonEnoughOnlyIfNobodyNoticed() {
         Design known = DESIGN.withSide(Layers.NONE.with(20, 0.05));
-        double truth = known.between(WATER, AROUND).resistance().squareMetreKelvinsPerWatt();
+        double truth = known.between(WATER, AROUND).resistance().squareMeterKelvinsPerWatt();
         for (double colder : new double[] {2, 15}) {
             Agreement agreement =
                     Agreement.of(new Estimate(truth * 30 / (30 + colder), 0.0001, 10), 0.95, known, WATER, AROUND);
@@ -120,7 +120,7 @@ class AgreementTest {
     }
 
     private static Agreement judge(Design really, Temperature around) {
-        double resistance = really.between(WATER, around).resistance().squareMetreKelvinsPerWatt();
+        double resistance = really.between(WATER, around).resistance().squareMeterKelvinsPerWatt();
         return Agreement.of(new Estimate(resistance, 0.002, 10), 0.95, DESIGN, WATER, AROUND);
     }
 }

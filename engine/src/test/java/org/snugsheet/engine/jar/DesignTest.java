@@ -34,8 +34,8 @@ class DesignTest {
 
     private static final Temperature WARM = new Temperature(40);
     private static final Temperature COLD = new Temperature(5);
-    private static final Volume VOLUME = Volume.of(250, Unit.MILLILITRE);
-    private static final Jar JAR = Jar.holding(VOLUME, Length.of(35, Unit.MILLIMETRE));
+    private static final Volume VOLUME = Volume.of(250, Unit.MILLILITER);
+    private static final Jar JAR = Jar.holding(VOLUME, Length.of(35, Unit.MILLIMETER));
 
     static Stream<Ambient> places() {
         return Stream.of(
@@ -50,7 +50,7 @@ class DesignTest {
 
     @Test
     void aJarIsAsHighAsItIsFull() {
-        assertEquals(0.06496, JAR.height().metres(), 5e-6);
+        assertEquals(0.06496, JAR.height().meters(), 5e-6);
         assertEquals(JAR.sideArea() + 2 * JAR.endArea(), JAR.area(), 1e-15);
     }
 
@@ -63,7 +63,7 @@ class DesignTest {
         HeatFlow flow = design.between(WARM, COLD);
         for (HeatPath path : List.of(flow.side(), flow.lid(), flow.base())) {
             for (int i = 0; i < path.resistances().size(); i++) {
-                double resistance = path.resistances().get(i).squareMetreKelvinsPerWatt();
+                double resistance = path.resistances().get(i).squareMeterKelvinsPerWatt();
                 double fall = path.faces().get(i).minus(path.faces().get(i + 1)).kelvins();
                 assertEquals(path.flux() * resistance, fall, 1e-9);
             }
@@ -73,21 +73,21 @@ class DesignTest {
                 flow.watts(),
                 WARM.minus(flow.end()).kelvins()
                         * JAR.area()
-                        / flow.resistance().squareMetreKelvinsPerWatt(),
+                        / flow.resistance().squareMeterKelvinsPerWatt(),
                 1e-9);
     }
 
     private static void assertFilmsSuit(HeatPath side, Ambient place, Face face) {
         int last = side.faces().size() - 1;
         double outside =
-                place.resistance(face, side.faces().get(last - 1), COLD).squareMetreKelvinsPerWatt();
-        double widening = face.diameter().metres() / (2 * JAR.radius().metres());
+                place.resistance(face, side.faces().get(last - 1), COLD).squareMeterKelvinsPerWatt();
+        double widening = face.diameter().meters() / (2 * JAR.radius().meters());
         double fall = side.faces().get(last - 1).minus(COLD).kelvins();
         assertEquals(side.flux() * outside / widening, fall, 1e-9);
         Face within = new Face(
-                Orientation.SIDE, JAR.height(), new Length(2 * JAR.radius().metres()), 0.9);
+                Orientation.SIDE, JAR.height(), new Length(2 * JAR.radius().meters()), 0.9);
         double inside =
-                new StillWater().resistance(within, side.faces().get(1), WARM).squareMetreKelvinsPerWatt();
+                new StillWater().resistance(within, side.faces().get(1), WARM).squareMeterKelvinsPerWatt();
         assertEquals(side.flux() * inside, WARM.minus(side.faces().get(1)).kelvins(), 1e-9);
     }
 
@@ -161,12 +161,12 @@ class DesignTest {
     @Test
     void aBareJarCoolsAsFastAsOneDoes() {
         Design mug = new Design(
-                Jar.holding(Volume.of(300, Unit.MILLILITRE), Length.of(40, Unit.MILLIMETRE)),
+                Jar.holding(Volume.of(300, Unit.MILLILITER), Length.of(40, Unit.MILLIMETER)),
                 Layers.NONE.with(4, "porcelain"),
                 ThermalResistance.NONE,
                 ThermalResistance.NONE,
                 new StillAir());
-        WaterBody water = WaterBody.of(Volume.of(300, Unit.MILLILITRE), new Temperature(50));
+        WaterBody water = WaterBody.of(Volume.of(300, Unit.MILLILITER), new Temperature(50));
         double perMinute = ExpectedCooling.of(mug, water, new Temperature(20)).perMinute();
         assertTrue(perMinute > 0.01 && perMinute < 0.05, "" + perMinute);
     }

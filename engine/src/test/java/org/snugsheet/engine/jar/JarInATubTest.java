@@ -30,8 +30,8 @@ import org.snugsheet.engine.surface.StirredWater;
 /** A jar that stands in a tub of water up to its neck, under the air of a room. */
 class JarInATubTest {
 
-    private static final Volume VOLUME = Volume.of(250, Unit.MILLILITRE);
-    private static final Jar JAR = Jar.holding(VOLUME, Length.of(35, Unit.MILLIMETRE));
+    private static final Volume VOLUME = Volume.of(250, Unit.MILLILITER);
+    private static final Jar JAR = Jar.holding(VOLUME, Length.of(35, Unit.MILLIMETER));
     private static final Temperature WARM = new Temperature(40);
     private static final Temperature TUB = new Temperature(5);
     private static final Temperature ROOM = new Temperature(21);
@@ -87,7 +87,7 @@ class JarInATubTest {
     }
 
     private static double leaves(double kelvins, double area, HeatPath path) {
-        return kelvins * area / path.resistance().squareMetreKelvinsPerWatt();
+        return kelvins * area / path.resistance().squareMeterKelvinsPerWatt();
     }
 
     /**
@@ -101,7 +101,7 @@ class JarInATubTest {
         double deepInside = 2 * Math.sqrt(2) / Math.PI * bothFaces / Math.sqrt(bothFaces / (4 * Math.PI));
         assertEquals(2 * diameter, deepInside / 2, 1e-12);
         HeatPath base = design(DRY, 21).between(WARM, TUB).base();
-        double outside = base.resistances().get(2).squareMetreKelvinsPerWatt();
+        double outside = base.resistances().get(2).squareMeterKelvinsPerWatt();
         // 0.13 W/(m·K): ISO 10456, softwood of 500 kg/m³, a row of conductivity.csv.
         assertEquals(0.13 * deepInside / 2, JAR.endArea() / outside, 1e-9);
     }
@@ -180,8 +180,8 @@ class JarInATubTest {
         double ends = wrapped.between(WARM, TUB).ofEnds();
         double shown = MeasuredResistance.ofTheWrap(ofBare, of, water.heatCapacity(), JAR.sideArea(), ends)
                 .value();
-        double side = wrapped.between(WARM, TUB).side().resistance().squareMetreKelvinsPerWatt()
-                - bare.between(WARM, TUB).side().resistance().squareMetreKelvinsPerWatt();
+        double side = wrapped.between(WARM, TUB).side().resistance().squareMeterKelvinsPerWatt()
+                - bare.between(WARM, TUB).side().resistance().squareMeterKelvinsPerWatt();
         // Lid and base of the two differ by a thousandth: the film inside is thinner where less is lost.
         assertEquals(side, shown, 0.01 * side);
     }

@@ -18,12 +18,12 @@ import org.snugsheet.engine.quantity.Volume;
 
 class LidTest {
 
-    private static final Jar JAR = Jar.holding(Volume.of(250, Unit.MILLILITRE), new Length(0.035));
+    private static final Jar JAR = Jar.holding(Volume.of(250, Unit.MILLILITER), new Length(0.035));
 
     /**
      * Worked out apart from this code, in Python, from the tables of Incropera and DeWitt in place of formulas: A.4 for air, A.6
-     * for water, A.8 for vapour in air (0.26·10⁻⁴ m²/s at 298 K, with T^1.5), 9.31 for a warm face that looks up, 9.26 at
-     * the water’s side; pressures of vapour from steam tables, air half saturated. Their properties of air are 1 % and their
+     * for water, A.8 for vapor in air (0.26·10⁻⁴ m²/s at 298 K, with T^1.5), 9.31 for a warm face that looks up, 9.26 at
+     * the water’s side; pressures of vapor from steam tables, air half saturated. Their properties of air are 1 % and their
      * diffusivity 4 % from those used here.
      */
     @ParameterizedTest
@@ -34,7 +34,7 @@ class LidTest {
     })
     void theHeatThroughALidIsThatOfASumFromTables(
             double volume, double radius, double water, double air, double bare, double covered, double open) {
-        Jar jar = Jar.holding(Volume.of(volume, Unit.MILLILITRE), Length.of(radius, Unit.MILLIMETRE));
+        Jar jar = Jar.holding(Volume.of(volume, Unit.MILLILITER), Length.of(radius, Unit.MILLIMETER));
         Temperature warm = new Temperature(water);
         Temperature room = new Temperature(air);
         assertEquals(bare, Lid.BARE.watts(jar, warm, room), 0.01 * bare);

@@ -26,8 +26,8 @@ class BathTest {
     @ParameterizedTest
     @CsvSource({"1, 0.03, 0, 30", "6, 0.05, 1.2, 45", "8, 0.2, 3, 20", "3, 0.001, 0.5, 300", "6, 0.05, 1.2, 2000"})
     void it_warms_as_the_balances_say(int jars, double perMinute, double leak, double minutes) {
-        WaterBody tub = WaterBody.of(Volume.of(4, Unit.LITRE), new Temperature(6));
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
+        WaterBody tub = WaterBody.of(Volume.of(4, Unit.LITER), new Temperature(6));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
         Bath bath = new Bath(tub, jars, jar, CoolingConstant.ofPerMinute(perMinute), ROOM, leak);
         double[] state = {40, 6};
         double ofJar = jar.heatCapacity().joulesPerKelvin();
@@ -57,8 +57,8 @@ class BathTest {
 
     @Test
     void a_tub_that_leaks_nothing_ends_where_mixing_ends() {
-        WaterBody tub = WaterBody.of(Volume.of(1, Unit.LITRE), new Temperature(5));
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
+        WaterBody tub = WaterBody.of(Volume.of(1, Unit.LITER), new Temperature(5));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
         Bath bath = new Bath(tub, 1, jar, CoolingConstant.ofPerMinute(0.05), ROOM, 0);
         assertEquals(Mixing.endTemperature(tub, jar).celsius(), bath.after(1e6).celsius(), 0.05);
         assertEquals(5, bath.after(0).celsius(), 1e-12);
@@ -67,18 +67,18 @@ class BathTest {
 
     @Test
     void a_big_tub_warms_less() {
-        assertTrue(Bath.usualLeak(Volume.of(8, Unit.LITRE)) > Bath.usualLeak(Volume.of(1, Unit.LITRE)));
+        assertTrue(Bath.usualLeak(Volume.of(8, Unit.LITER)) > Bath.usualLeak(Volume.of(1, Unit.LITER)));
         // Area and R by hand: 1 l is 54 mm wide in radius and 108 mm high.
         double radius = Math.cbrt(1e-3 / 2 / Math.PI);
         double byHand = Math.PI * radius * radius * (4 / 0.13 + 1 / 0.17 + 1 / 0.10);
-        assertEquals(byHand, Bath.usualLeak(Volume.of(1, Unit.LITRE)), 1e-12);
+        assertEquals(byHand, Bath.usualLeak(Volume.of(1, Unit.LITER)), 1e-12);
     }
 
     @Test
     void a_bath_of_nothing_is_refused() {
-        WaterBody tub = WaterBody.of(Volume.of(1, Unit.LITRE), new Temperature(5));
-        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40));
-        WaterBody hot = WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(60));
+        WaterBody tub = WaterBody.of(Volume.of(1, Unit.LITER), new Temperature(5));
+        WaterBody jar = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40));
+        WaterBody hot = WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(60));
         CoolingConstant k = CoolingConstant.ofPerMinute(0.05);
         assertEquals(
                 Problem.START_TOO_HOT,
@@ -94,9 +94,9 @@ class BathTest {
      * needs 0.2507 kg of ice to come to 0 °C.
      */
     @Test
-    void ice_for_a_litre_is_as_the_textbook_sums_it() {
-        WaterBody tub = WaterBody.of(Volume.of(1, Unit.LITRE), new Temperature(20));
-        WaterBody jar = WaterBody.of(Volume.of(500, Unit.MILLILITRE), new Temperature(40));
+    void ice_for_a_liter_is_as_the_textbook_sums_it() {
+        WaterBody tub = WaterBody.of(Volume.of(1, Unit.LITER), new Temperature(20));
+        WaterBody jar = WaterBody.of(Volume.of(500, Unit.MILLILITER), new Temperature(40));
         Bath bath = new Bath(tub, 2, jar, CoolingConstant.ofPerMinute(10), ROOM, 2);
         Ice ice = Ice.holding(bath, 3600);
         assertEquals(4186 * 20 / 334e3, ice.forTheTub(), 0.001);

@@ -33,7 +33,8 @@ class SafeStartTest {
                 assertThrows(InvalidInputException.class, () -> SafeStart.require(new Temperature(43.5)));
         assertEquals(Problem.START_TOO_HOT, refusal.problem());
         assertEquals(
-                "43.5 °C (110.3 °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin cooler.",
+                "43.5 °C (110.3 °F) is too hot for pupils: schools are advised no more than 43 °C (109 °F). Begin"
+                        + " cooler.",
                 refusal.finding().sentence());
     }
 
@@ -109,7 +110,7 @@ class SafeStartTest {
                                         new Temperature(95),
                                         new Temperature(10),
                                         new Temperature(38),
-                                        Volume.of(1, Unit.LITRE)))
+                                        Volume.of(1, Unit.LITER)))
                         .problem());
     }
 }

@@ -23,14 +23,14 @@ class TapsTest {
 
     /**
      * The school formula with equal specific heats, {@code m₁·(T₁ − T) = m₂·(T − T₂)} (OpenStax College Physics, section 14.2):
-     * a litre of 40 °C from 60 °C and 10 °C takes 0.6 and 0.4 kg. Real water differs from it by its density, 1.7 % at 60 °C.
+     * a liter of 40 °C from 60 °C and 10 °C takes 0.6 and 0.4 kg. Real water differs from it by its density, 1.7 % at 60 °C.
      */
     @Test
-    void a_litre_is_mixed_as_at_school() {
+    void a_liter_is_mixed_as_at_school() {
         Taps taps =
-                Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(40), Volume.of(1, Unit.LITRE));
-        assertEquals(600, Unit.MILLILITRE.from(taps.hot().cubicMetres(), Unit.CUBIC_METRE), 10);
-        assertEquals(400, Unit.MILLILITRE.from(taps.cold().cubicMetres(), Unit.CUBIC_METRE), 5);
+                Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(40), Volume.of(1, Unit.LITER));
+        assertEquals(600, Unit.MILLILITER.from(taps.hot().cubicMeters(), Unit.CUBIC_METER), 10);
+        assertEquals(400, Unit.MILLILITER.from(taps.cold().cubicMeters(), Unit.CUBIC_METER), 5);
     }
 
     @RepeatedTest(50)
@@ -39,25 +39,25 @@ class TapsTest {
         Temperature cold = new Temperature(4 + 15 * random.nextDouble());
         Temperature hot = new Temperature(44 + 26 * random.nextDouble());
         Temperature start = new Temperature(20 + 23 * random.nextDouble());
-        Taps taps = Taps.mixing(hot, cold, start, Volume.of(1, Unit.LITRE));
+        Taps taps = Taps.mixing(hot, cold, start, Volume.of(1, Unit.LITER));
         Temperature end = Mixing.endTemperature(WaterBody.of(taps.hot(), hot), WaterBody.of(taps.cold(), cold));
         assertEquals(start.celsius(), end.celsius(), 1e-9);
     }
 
     @Test
     void what_no_tap_can_give_is_refused() {
-        Volume litre = Volume.of(1, Unit.LITRE);
+        Volume liter = Volume.of(1, Unit.LITER);
         assertEquals(
                 Problem.NOT_BETWEEN_THE_TAPS,
                 assertThrows(
                                 InvalidInputException.class,
-                                () -> Taps.mixing(new Temperature(38), new Temperature(10), new Temperature(40), litre))
+                                () -> Taps.mixing(new Temperature(38), new Temperature(10), new Temperature(40), liter))
                         .problem());
         assertEquals(
                 Problem.START_TOO_HOT,
                 assertThrows(
                                 InvalidInputException.class,
-                                () -> Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(50), litre))
+                                () -> Taps.mixing(new Temperature(60), new Temperature(10), new Temperature(50), liter))
                         .problem());
     }
 }

@@ -135,11 +135,11 @@ class WarmingTest {
     }
 
     private static Bath bath() {
-        Volume tub = Volume.of(4, Unit.LITRE);
+        Volume tub = Volume.of(4, Unit.LITER);
         return new Bath(
                 WaterBody.of(tub, new Temperature(5)),
                 6,
-                WaterBody.of(Volume.of(250, Unit.MILLILITRE), new Temperature(40)),
+                WaterBody.of(Volume.of(250, Unit.MILLILITER), new Temperature(40)),
                 CoolingConstant.ofPerMinute(0.05),
                 new Temperature(21),
                 Bath.usualLeak(tub));

@@ -16,22 +16,22 @@ class AmountsTest {
     @Test
     void amountsAreSiInside() {
         // NIST SP 811 (2008), Appendix B.8: one US cup is 2.365882 E−04 m³, one ounce 2.834952 E−02 kg.
-        assertEquals(2.365882e-4, Volume.of(1, Unit.US_CUP).cubicMetres(), 5e-11);
+        assertEquals(2.365882e-4, Volume.of(1, Unit.US_CUP).cubicMeters(), 5e-11);
         assertEquals(2.834952e-2, Mass.of(1, Unit.OUNCE).kilograms(), 5e-9);
-        assertEquals(2.5e-4, Volume.of(250, Unit.MILLILITRE).cubicMetres(), 1e-18);
+        assertEquals(2.5e-4, Volume.of(250, Unit.MILLILITER).cubicMeters(), 1e-18);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1})
     void anAmountOfNothingIsRefused(double value) {
-        assertNamed(QuantityName.VOLUME, Problem.NOT_POSITIVE, () -> Volume.of(value, Unit.MILLILITRE));
+        assertNamed(QuantityName.VOLUME, Problem.NOT_POSITIVE, () -> Volume.of(value, Unit.MILLILITER));
         assertNamed(QuantityName.MASS, Problem.NOT_POSITIVE, () -> Mass.of(value, Unit.GRAM));
     }
 
     @Test
     void theRefusalSaysTheNumberThatWasTyped() {
         InvalidInputException refusal =
-                assertThrows(InvalidInputException.class, () -> Volume.of(-250, Unit.MILLILITRE));
+                assertThrows(InvalidInputException.class, () -> Volume.of(-250, Unit.MILLILITER));
         assertEquals(
                 "The volume must be more than zero, but it is -250. Check that cell.",
                 refusal.finding().sentence());
@@ -59,7 +59,7 @@ class AmountsTest {
                         .problem());
         assertEquals(
                 Problem.OTHER_DIMENSION,
-                assertThrows(InvalidInputException.class, () -> Mass.of(1, Unit.LITRE))
+                assertThrows(InvalidInputException.class, () -> Mass.of(1, Unit.LITER))
                         .problem());
     }
 

@@ -18,8 +18,8 @@ class QuantityTest {
     @Test
     void aLayerResistsByItsThicknessOverItsConductivity() {
         // Source: Building Construction Handbook, p. 468: 102 mm of brick, 0.84 W/(m·K), has R = 0.121 m²·K/W.
-        Conductivity brick = Conductivity.of(0.84, Unit.WATT_PER_METRE_KELVIN);
-        assertEquals(0.121, brick.through(Length.of(102, Unit.MILLIMETRE)).squareMetreKelvinsPerWatt(), 0.0005);
+        Conductivity brick = Conductivity.of(0.84, Unit.WATT_PER_METER_KELVIN);
+        assertEquals(0.121, brick.through(Length.of(102, Unit.MILLIMETER)).squareMeterKelvinsPerWatt(), 0.0005);
     }
 
     @Test
@@ -29,7 +29,7 @@ class QuantityTest {
         assertEquals(2.22, brick.through(Length.of(4, Unit.INCH)).in(Unit.US_R_VALUE), 0.005);
         // A k-factor is for an inch and not for a foot: twelve times the number (NIST SP 811, B.8).
         assertEquals(
-                brick.wattsPerMetreKelvin(), Conductivity.of(1.8, Unit.BTU_INCH).wattsPerMetreKelvin(), 1e-15);
+                brick.wattsPerMeterKelvin(), Conductivity.of(1.8, Unit.BTU_INCH).wattsPerMeterKelvin(), 1e-15);
     }
 
     @Test
@@ -49,13 +49,13 @@ class QuantityTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.0, -1, -1e-300})
     void whatMustBeMoreThanZeroIsRefusedOtherwise(double value) {
-        assertNamed("length", Problem.NOT_POSITIVE, () -> Length.of(value, Unit.MILLIMETRE));
+        assertNamed("length", Problem.NOT_POSITIVE, () -> Length.of(value, Unit.MILLIMETER));
         assertNamed("conductivity", Problem.NOT_POSITIVE, () -> new Conductivity(value));
     }
 
     @Test
     void aResistanceMayBeNoneButNotLess() {
-        assertEquals(0, new ThermalResistance(0).squareMetreKelvinsPerWatt());
+        assertEquals(0, new ThermalResistance(0).squareMeterKelvinsPerWatt());
         assertNamed("thermal resistance", Problem.NEGATIVE, () -> ThermalResistance.of(-0.1, Unit.CLO));
     }
 

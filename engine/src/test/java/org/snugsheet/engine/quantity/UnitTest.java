@@ -107,28 +107,28 @@ class UnitTest {
     @CsvSource({
         "US, US_R_VALUE",
         "r, US_R_VALUE",
-        "RSI, SQUARE_METRE_KELVIN_PER_WATT",
-        "m2 K/W, SQUARE_METRE_KELVIN_PER_WATT",
+        "RSI, SQUARE_METER_KELVIN_PER_WATT",
+        "m2 K/W, SQUARE_METER_KELVIN_PER_WATT",
         "TOG, TOG",
-        "W/mK, WATT_PER_METRE_KELVIN",
+        "W/mK, WATT_PER_METER_KELVIN",
         "k-factor, BTU_INCH",
         "inches, INCH",
-        "ml, MILLILITRE",
+        "ml, MILLILITER",
         "BTU, BTU",
         "mph, MILE_PER_HOUR",
         "Miles per hour, MILE_PER_HOUR",
-        "km/h, KILOMETRE_PER_HOUR",
-        "m^2 K/W, SQUARE_METRE_KELVIN_PER_WATT",
-        "m²·°C/W, SQUARE_METRE_KELVIN_PER_WATT",
+        "km/h, KILOMETER_PER_HOUR",
+        "m^2 K/W, SQUARE_METER_KELVIN_PER_WATT",
+        "m²·°C/W, SQUARE_METER_KELVIN_PER_WATT",
         "R-value, US_R_VALUE",
         "h·ft²·°F/Btu, US_R_VALUE",
         "hr·ft²·°F/BTU, US_R_VALUE",
         "clo, CLO",
-        "W/m²K, WATT_PER_SQUARE_METRE_KELVIN",
-        "USI, WATT_PER_SQUARE_METRE_KELVIN",
+        "W/m²K, WATT_PER_SQUARE_METER_KELVIN",
+        "USI, WATT_PER_SQUARE_METER_KELVIN",
         "U, US_U_VALUE",
         "U-value, US_U_VALUE",
-        "W/m·°C, WATT_PER_METRE_KELVIN",
+        "W/m·°C, WATT_PER_METER_KELVIN",
         "K factor, BTU_INCH",
         "BTU·in/hr·ft²·°F, BTU_INCH",
         "BTU/(hr·ft·°F), BTU_FOOT",
@@ -137,7 +137,7 @@ class UnitTest {
         "foot, FOOT",
         "feet, FOOT",
         "yards, YARD",
-        "centimeters, CENTIMETRE",
+        "centimeters, CENTIMETER",
         "square feet, SQUARE_FOOT",
         "sq. in., SQUARE_INCH",
         "cups, US_CUP",
@@ -145,8 +145,8 @@ class UnitTest {
         "gallons, US_GALLON",
         "pint, US_PINT",
         "Imperial gallon, IMPERIAL_GALLON",
-        "cc, MILLILITRE",
-        "liters, LITRE",
+        "cc, MILLILITER",
+        "liters, LITER",
         "grams, GRAM",
         "lbs, POUND",
         "ounces, OUNCE",
@@ -214,9 +214,9 @@ class UnitTest {
     @Test
     void pintsQuartsAndKnotsAreThoseOfSp811() {
         // Source: NIST SP 811 (2008), Appendix B.8, from memory: the digits printed there.
-        assertEquals(4.731765e-4, Unit.CUBIC_METRE.from(1, Unit.US_PINT), 0.5e-10);
-        assertEquals(9.463529e-4, Unit.CUBIC_METRE.from(1, Unit.US_QUART), 0.5e-10);
-        assertEquals(5.144444e-1, Unit.METRE_PER_SECOND.from(1, Unit.KNOT), 0.5e-7);
+        assertEquals(4.731765e-4, Unit.CUBIC_METER.from(1, Unit.US_PINT), 0.5e-10);
+        assertEquals(9.463529e-4, Unit.CUBIC_METER.from(1, Unit.US_QUART), 0.5e-10);
+        assertEquals(5.144444e-1, Unit.METER_PER_SECOND.from(1, Unit.KNOT), 0.5e-7);
     }
 
     @Test

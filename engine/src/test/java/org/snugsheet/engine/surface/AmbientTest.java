@@ -64,7 +64,7 @@ class AmbientTest {
                 double value = Double.parseDouble(row.getOrDefault("value", ""));
                 tests.add(DynamicTest.dynamicTest(
                         kind + " " + direction,
-                        () -> assertEquals(value, surface.resistance().squareMetreKelvinsPerWatt())));
+                        () -> assertEquals(value, surface.resistance().squareMeterKelvinsPerWatt())));
             }
         }
         assertEquals(6, tests.size());
@@ -109,7 +109,7 @@ class AmbientTest {
     }
 
     private static double convectionOfTheHandbook(double bright) {
-        return 1 / ThermalResistance.of(bright, Unit.US_R_VALUE).squareMetreKelvinsPerWatt()
+        return 1 / ThermalResistance.of(bright, Unit.US_R_VALUE).squareMeterKelvinsPerWatt()
                 - Radiation.coefficient(WARM_WALL, ROOM, 0.05);
     }
 
@@ -124,9 +124,9 @@ class AmbientTest {
         Face face = new Face(facing, new Length(0.1), new Length(0.08), 0.9);
         Temperature surface = new Temperature(10);
         Temperature winter = new Temperature(-10);
-        double last = new StillAir().resistance(face, surface, winter).squareMetreKelvinsPerWatt();
+        double last = new StillAir().resistance(face, surface, winter).squareMeterKelvinsPerWatt();
         for (double speed = 0; speed < 20; speed += 0.5) {
-            double now = new Wind(speed).resistance(face, surface, winter).squareMetreKelvinsPerWatt();
+            double now = new Wind(speed).resistance(face, surface, winter).squareMeterKelvinsPerWatt();
             assertTrue(now <= last * (1 + 1e-12), "at " + speed + " m/s");
             last = now;
         }
@@ -136,9 +136,9 @@ class AmbientTest {
     void waterClingsFarLessThanAir() {
         Temperature surface = new Temperature(20);
         Temperature cold = new Temperature(10);
-        double air = new StillAir().resistance(JAR, surface, cold).squareMetreKelvinsPerWatt();
-        double water = new StillWater().resistance(JAR, surface, cold).squareMetreKelvinsPerWatt();
-        double stirred = new StirredWater().resistance(JAR, surface, cold).squareMetreKelvinsPerWatt();
+        double air = new StillAir().resistance(JAR, surface, cold).squareMeterKelvinsPerWatt();
+        double water = new StillWater().resistance(JAR, surface, cold).squareMeterKelvinsPerWatt();
+        double stirred = new StirredWater().resistance(JAR, surface, cold).squareMeterKelvinsPerWatt();
         assertTrue(air > 20 * water, air + " and " + water);
         assertTrue(water > stirred, water + " and " + stirred);
     }

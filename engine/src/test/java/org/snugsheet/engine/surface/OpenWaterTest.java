@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.engine.quantity.Length;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
-import org.snugsheet.engine.water.Vapour;
+import org.snugsheet.engine.water.Vapor;
 
 class OpenWaterTest {
 
@@ -20,7 +20,7 @@ class OpenWaterTest {
     void theLewisRelationIsThatOfTheHandbook() {
         Temperature skin = new Temperature(34);
         Temperature room = new Temperature(23);
-        double kilopascals = (Vapour.pressure(skin) - 0.5 * Vapour.pressure(room)) / 1000;
+        double kilopascals = (Vapor.pressure(skin) - 0.5 * Vapor.pressure(room)) / 1000;
         double ratio = OpenWater.evaporation(4, skin, room, 0.5) / (4 * kilopascals);
         assertEquals(16.5, ratio, 0.06 * 16.5);
     }
@@ -36,7 +36,7 @@ class OpenWaterTest {
         Temperature surface = new Temperature(water);
         Temperature air = new Temperature(room);
         double here = OpenWater.evaporation(OpenWater.convection(POOL, surface, air, humidity), surface, air, humidity)
-                / Vapour.heat(surface);
+                / Vapor.heat(surface);
         double above = dryDensity(surface, 1);
         double around = dryDensity(air, humidity);
         double measured = 35 * above * Math.cbrt(around - above) * (ratio(surface, 1) - ratio(air, humidity)) / 3600;
@@ -44,16 +44,16 @@ class OpenWaterTest {
     }
 
     private static double dryDensity(Temperature t, double humidity) {
-        return (101_325 - humidity * Vapour.pressure(t)) / (287.05 * t.in(Scale.KELVIN));
+        return (101_325 - humidity * Vapor.pressure(t)) / (287.05 * t.in(Scale.KELVIN));
     }
 
     private static double ratio(Temperature t, double humidity) {
-        double vapour = humidity * Vapour.pressure(t);
-        return 0.622 * vapour / (101_325 - vapour);
+        double vapor = humidity * Vapor.pressure(t);
+        return 0.622 * vapor / (101_325 - vapor);
     }
 
     @Test
-    void vapourSettlesOnWaterColderThanTheDewPoint() {
+    void vaporSettlesOnWaterColderThanTheDewPoint() {
         assertTrue(OpenWater.evaporation(4, new Temperature(5), new Temperature(25), 0.5) < 0);
     }
 }

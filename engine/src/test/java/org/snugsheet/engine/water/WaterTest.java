@@ -164,7 +164,7 @@ class WaterTest {
 
     @Test
     void theMassFollowsFromTheTemperatureAtWhichTheVolumeWasRead() {
-        Volume glass = Volume.of(250, Unit.MILLILITRE);
+        Volume glass = Volume.of(250, Unit.MILLILITER);
         // 992.216 kg/m³ at 40 °C and 999.842 kg/m³ at 0 °C: column density_sr6 of water.csv.
         assertEquals(0.250 * 0.992216, Water.mass(glass, new Temperature(40)).kilograms(), 1e-7);
         assertEquals(0.250 * 0.999842, Water.mass(glass, new Temperature(0)).kilograms(), 1e-7);
@@ -184,7 +184,7 @@ class WaterTest {
         assertRefused(Problem.WATER_FROZEN, () -> Water.specificHeat(ice));
         assertRefused(Problem.WATER_FROZEN, () -> Water.heatGivenOff(ice, new Temperature(20)));
         assertRefused(Problem.WATER_FROZEN, () -> Water.heatGivenOff(new Temperature(20), ice));
-        assertRefused(Problem.WATER_FROZEN, () -> Water.mass(Volume.of(1, Unit.LITRE), ice));
+        assertRefused(Problem.WATER_FROZEN, () -> Water.mass(Volume.of(1, Unit.LITER), ice));
     }
 
     @Test

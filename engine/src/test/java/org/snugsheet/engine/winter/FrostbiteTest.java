@@ -87,18 +87,18 @@ class FrostbiteTest {
     @Test
     void colderOrWindierIsNeverAMilderBand() {
         for (double celsius = 20; celsius >= -55; celsius -= 0.5) {
-            for (double kilometresPerHour = 0; kilometresPerHour <= 100; kilometresPerHour += 2.5) {
-                Band band = band(celsius, kilometresPerHour);
-                assertTrue(band(celsius - 0.5, kilometresPerHour).compareTo(band) >= 0);
+            for (double kilometersPerHour = 0; kilometersPerHour <= 100; kilometersPerHour += 2.5) {
+                Band band = band(celsius, kilometersPerHour);
+                assertTrue(band(celsius - 0.5, kilometersPerHour).compareTo(band) >= 0);
                 if (celsius <= 0) {
-                    assertTrue(band(celsius, kilometresPerHour + 2.5).compareTo(band) >= 0);
+                    assertTrue(band(celsius, kilometersPerHour + 2.5).compareTo(band) >= 0);
                 }
             }
         }
     }
 
-    private static Band band(double celsius, double kilometresPerHour) {
-        return Frostbite.of(new Temperature(celsius), Speed.of(kilometresPerHour, Unit.KILOMETRE_PER_HOUR))
+    private static Band band(double celsius, double kilometersPerHour) {
+        return Frostbite.of(new Temperature(celsius), Speed.of(kilometersPerHour, Unit.KILOMETER_PER_HOUR))
                 .band();
     }
 
@@ -111,8 +111,8 @@ class FrostbiteTest {
     @Test
     void aStrongWindIsSaid() {
         Temperature air = new Temperature(-30);
-        assertTrue(Frostbite.of(air, Speed.of(51, Unit.KILOMETRE_PER_HOUR)).strongWind());
-        assertFalse(Frostbite.of(air, Speed.of(49, Unit.KILOMETRE_PER_HOUR)).strongWind());
+        assertTrue(Frostbite.of(air, Speed.of(51, Unit.KILOMETER_PER_HOUR)).strongWind());
+        assertFalse(Frostbite.of(air, Speed.of(49, Unit.KILOMETER_PER_HOUR)).strongWind());
     }
 
     /**

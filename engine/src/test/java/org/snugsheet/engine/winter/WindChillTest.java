@@ -25,7 +25,7 @@ import org.snugsheet.engine.quantity.Unit;
 /** Sources: the charts of the US National Weather Service and of Environment Canada, 2001, in {@code wind-chill.csv}. */
 class WindChillTest {
 
-    private static final Map<String, Unit> WIND = Map.of("mph", Unit.MILE_PER_HOUR, "km/h", Unit.KILOMETRE_PER_HOUR);
+    private static final Map<String, Unit> WIND = Map.of("mph", Unit.MILE_PER_HOUR, "km/h", Unit.KILOMETER_PER_HOUR);
 
     @TestFactory
     List<DynamicTest> everyCellOfTheChartsComesOutAsPrinted() {
@@ -45,7 +45,7 @@ class WindChillTest {
     private static double windChill(Map<String, String> row) {
         Scale scale = Scale.parse(cell(row, "temp_unit"));
         Temperature air = Temperature.of(Double.parseDouble(cell(row, "air_temp")), scale);
-        Unit unit = WIND.getOrDefault(cell(row, "wind_unit"), Unit.METRE);
+        Unit unit = WIND.getOrDefault(cell(row, "wind_unit"), Unit.METER);
         return WindChill.of(air, Speed.of(Double.parseDouble(cell(row, "wind_speed")), unit), scale);
     }
 
@@ -54,7 +54,7 @@ class WindChillTest {
         Random random = new Random(20011101);
         for (int i = 0; i < 5000; i++) {
             Scale scale = random.nextBoolean() ? Scale.CELSIUS : Scale.FAHRENHEIT;
-            Unit unit = scale == Scale.CELSIUS ? Unit.KILOMETRE_PER_HOUR : Unit.MILE_PER_HOUR;
+            Unit unit = scale == Scale.CELSIUS ? Unit.KILOMETER_PER_HOUR : Unit.MILE_PER_HOUR;
             // Within the charts, which end at −50 °C and 60 mph.
             double celsius = 10 - 55 * random.nextDouble();
             double speed = 5 + (scale == Scale.CELSIUS ? 70 : 35) * random.nextDouble();
@@ -72,9 +72,9 @@ class WindChillTest {
     void theTwoFormulasAgreeToLessThanADegreeFahrenheit() {
         // They are one index, published with rounded coefficients for each scale.
         for (double celsius = 10; celsius >= -45; celsius -= 2.5) {
-            for (double kilometresPerHour = 5; kilometresPerHour <= 90; kilometresPerHour += 5) {
+            for (double kilometersPerHour = 5; kilometersPerHour <= 90; kilometersPerHour += 5) {
                 Temperature air = new Temperature(celsius);
-                Speed wind = Speed.of(kilometresPerHour, Unit.KILOMETRE_PER_HOUR);
+                Speed wind = Speed.of(kilometersPerHour, Unit.KILOMETER_PER_HOUR);
                 double canadian = new Temperature(WindChill.of(air, wind, Scale.CELSIUS)).in(Scale.FAHRENHEIT);
                 assertEquals(canadian, WindChill.of(air, wind, Scale.FAHRENHEIT), 1, celsius + " " + wind);
             }
@@ -90,8 +90,7 @@ class WindChillTest {
         "-20, 0, CELSIUS, km/h, WIND_CHILL_TOO_CALM",
         "0, 3, FAHRENHEIT, mph, WIND_CHILL_TOO_CALM"
     })
-    void outsideItsLimitsThereIsNoWindChill(
-            double degrees, double speed, Scale scale, String unit, Problem problem) {
+    void outsideItsLimitsThereIsNoWindChill(double degrees, double speed, Scale scale, String unit, Problem problem) {
         Temperature air = Temperature.of(degrees, scale);
         Speed wind = Speed.of(speed, Unit.parse(unit));
         assertSame(
@@ -110,13 +109,13 @@ class WindChillTest {
     @Test
     void inKelvinItIsTheCanadianIndex() {
         Temperature air = new Temperature(-10);
-        Speed wind = Speed.of(30, Unit.KILOMETRE_PER_HOUR);
+        Speed wind = Speed.of(30, Unit.KILOMETER_PER_HOUR);
         assertEquals(WindChill.of(air, wind, Scale.CELSIUS) + 273.15, WindChill.of(air, wind, Scale.KELVIN), 1e-9);
     }
 
     @Test
     void aWindBelowZeroIsRefused() {
-        assertThrows(InvalidInputException.class, () -> Speed.of(-1, Unit.KILOMETRE_PER_HOUR));
+        assertThrows(InvalidInputException.class, () -> Speed.of(-1, Unit.KILOMETER_PER_HOUR));
     }
 
     private static String cell(Map<String, String> row, String column) {

@@ -39,9 +39,9 @@ final class ReadingsOfTheClass {
     private static double[] of(String name, List<LayersTable.Chosen> side) {
         Temperature start = new Temperature(DesignAWrap.START);
         Temperature cold = new Temperature(DesignAWrap.COLD);
-        Volume volume = Volume.of(DesignAWrap.VOLUME, Unit.MILLILITRE);
+        Volume volume = Volume.of(DesignAWrap.VOLUME, Unit.MILLILITER);
         Design design = new Design(
-                Jar.holding(volume, Length.of(DesignAWrap.RADIUS, Unit.MILLIMETRE)),
+                Jar.holding(volume, Length.of(DesignAWrap.RADIUS, Unit.MILLIMETER)),
                 layers(side),
                 flat(LayersTable.LID),
                 flat(LayersTable.BASE),

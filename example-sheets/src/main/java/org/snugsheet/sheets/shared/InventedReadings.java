@@ -43,7 +43,7 @@ public record InventedReadings(Temperature surroundings, Temperature start, doub
                 .orElse(Layers.NONE);
         double resistance = new FlatWrap(layers, ThermalResistance.NONE, AIR_FILM)
                 .resistance()
-                .squareMetreKelvinsPerWatt();
+                .squareMeterKelvinsPerWatt();
         return of(jar.name(), new CoolingConstant(SQUARE_METRES / (JOULES_PER_KELVIN * resistance)), minutes);
     }
 

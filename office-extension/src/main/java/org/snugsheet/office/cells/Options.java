@@ -72,9 +72,9 @@ public final class Options {
      * @throws org.snugsheet.engine.InvalidInputException if it is no unit of an R-value
      */
     public static Unit resistanceUnit(@Nullable Object option) {
-        Unit unit = given(option).map(entry -> Unit.parse(entry.written())).orElse(Unit.SQUARE_METRE_KELVIN_PER_WATT);
+        Unit unit = given(option).map(entry -> Unit.parse(entry.written())).orElse(Unit.SQUARE_METER_KELVIN_PER_WATT);
         // Refuses a unit of another quantity before anything is worked out.
-        Unit.SQUARE_METRE_KELVIN_PER_WATT.from(1, unit);
+        Unit.SQUARE_METER_KELVIN_PER_WATT.from(1, unit);
         return unit;
     }
 
@@ -201,7 +201,7 @@ public final class Options {
         if (one.isEmpty() && two.isEmpty()) {
             return List.of();
         }
-        return List.of(Volume.of(needed(one), Unit.MILLILITRE), Volume.of(needed(two), Unit.MILLILITRE));
+        return List.of(Volume.of(needed(one), Unit.MILLILITER), Volume.of(needed(two), Unit.MILLILITER));
     }
 
     /**

@@ -182,8 +182,8 @@ final class Meaning {
 
     /** What gets through a square meter for each kelvin. */
     private double watts(double resistance) {
-        Unit unit = unit().isEmpty() ? Unit.SQUARE_METRE_KELVIN_PER_WATT : Unit.parse(unit());
-        return 1 / ThermalResistance.of(resistance, unit).squareMetreKelvinsPerWatt();
+        Unit unit = unit().isEmpty() ? Unit.SQUARE_METER_KELVIN_PER_WATT : Unit.parse(unit());
+        return 1 / ThermalResistance.of(resistance, unit).squareMeterKelvinsPerWatt();
     }
 
     private String symbol() {

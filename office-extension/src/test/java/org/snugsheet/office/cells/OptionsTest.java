@@ -21,7 +21,7 @@ class OptionsTest {
         for (Object nothing : new Object[] {Any.VOID, 0.0, "", " "}) {
             assertEquals(Scale.CELSIUS, Options.scale(nothing));
             assertEquals(Graduation.of(2, Scale.FAHRENHEIT), Options.mark(nothing, Scale.FAHRENHEIT));
-            assertEquals(Unit.SQUARE_METRE_KELVIN_PER_WATT, Options.resistanceUnit(nothing));
+            assertEquals(Unit.SQUARE_METER_KELVIN_PER_WATT, Options.resistanceUnit(nothing));
             assertEquals(ThermalResistance.NONE, Options.resistance(nothing, Unit.CLO));
         }
         assertEquals(Scale.CELSIUS, Options.scale(null));
@@ -54,7 +54,7 @@ class OptionsTest {
         assertEquals(Scale.FAHRENHEIT, Options.scale(new Object[][] {{"F"}}));
         assertEquals(Graduation.of(0.5, Scale.CELSIUS), Options.mark(0.5, Scale.CELSIUS));
         assertEquals(Graduation.of(0.5, Scale.CELSIUS), Options.mark("0,5", Scale.CELSIUS));
-        assertEquals(0.155, Options.resistance(1.0, Unit.CLO).squareMetreKelvinsPerWatt(), 1e-15);
+        assertEquals(0.155, Options.resistance(1.0, Unit.CLO).squareMeterKelvinsPerWatt(), 1e-15);
     }
 
     @Test

@@ -213,7 +213,7 @@ public interface Cold extends XInterface {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Covering found = Covering.find(Cells.text(covering));
-            Length thick = Length.of(Cells.number(thickness), Unit.MILLIMETRE);
+            Length thick = Length.of(Cells.number(thickness), Unit.MILLIMETER);
             Figure figure = Options.words(which).map(Figure::parse).orElse(Figure.TYPICAL);
             return found.resistance(thick, figure).in(Options.resistanceUnit(unit));
         });
@@ -242,7 +242,7 @@ public interface Cold extends XInterface {
     }
 
     private static Speed speed(double value, Scale scale) {
-        return Speed.of(value, scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR);
+        return Speed.of(value, scale == Scale.FAHRENHEIT ? Unit.MILE_PER_HOUR : Unit.KILOMETER_PER_HOUR);
     }
 
     private static Unit clothingUnit(@Nullable Object unit) {

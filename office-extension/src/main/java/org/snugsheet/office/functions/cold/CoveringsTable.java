@@ -24,9 +24,9 @@ final class CoveringsTable {
         for (Covering covering : Covering.all()) {
             rows.add(new Object[] {
                 Materials.nameIn(covering.material(), language.locale()),
-                covering.material().low().wattsPerMetreKelvin(),
-                covering.material().typical().wattsPerMetreKelvin(),
-                covering.material().high().wattsPerMetreKelvin(),
+                covering.material().low().wattsPerMeterKelvin(),
+                covering.material().typical().wattsPerMeterKelvin(),
+                covering.material().high().wattsPerMeterKelvin(),
                 language.words(covering.material().provenance()),
                 covering.material().source()
             });

@@ -114,6 +114,6 @@ public interface CoolHeat extends XInterface {
     }
 
     private static Volume millilitres(String[][] volume) {
-        return Volume.of(Cells.number(volume), Unit.MILLILITRE);
+        return Volume.of(Cells.number(volume), Unit.MILLILITER);
     }
 }

@@ -38,7 +38,7 @@ final class PlanCells {
                 Cells.temperature(hot, s),
                 Cells.temperature(cold, s),
                 Cells.temperature(target, s),
-                Volume.of(Cells.number(volume), Unit.MILLILITRE));
+                Volume.of(Cells.number(volume), Unit.MILLILITER));
     }
 
     static Bath tub(
@@ -52,11 +52,11 @@ final class PlanCells {
             @Nullable Object leak,
             @Nullable Object scale) {
         Scale s = Options.scale(scale);
-        Volume held = Volume.of(Cells.number(bathVolume), Unit.MILLILITRE);
+        Volume held = Volume.of(Cells.number(bathVolume), Unit.MILLILITER);
         return new Bath(
                 WaterBody.of(held, Cells.temperature(bathTemp, s)),
                 Cells.whole(jars),
-                WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITRE), Cells.temperature(start, s)),
+                WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITER), Cells.temperature(start, s)),
                 constant(rate),
                 Cells.temperature(room, s),
                 Options.numberNotZero(leak).orElseGet(() -> Bath.usualLeak(held)));
@@ -76,7 +76,7 @@ final class PlanCells {
     }
 
     static double millilitres(Volume volume) {
-        return Unit.MILLILITRE.from(volume.cubicMetres(), Unit.CUBIC_METRE);
+        return Unit.MILLILITER.from(volume.cubicMeters(), Unit.CUBIC_METER);
     }
 
     static ReadingPlan forCertainty(

@@ -260,7 +260,7 @@ public interface PlanReadings extends XInterface {
             Graduation graduation = Options.mark(mark, s);
             return new LessonTable(
                             PlanCells.seconds(minutes),
-                            Volume.of(Cells.number(volume), Unit.MILLILITRE),
+                            Volume.of(Cells.number(volume), Unit.MILLILITER),
                             PlanCells.jar(bareRate, start, surroundings, scale),
                             PlanCells.jar(wrappedRate, start, surroundings, scale),
                             graduation,
@@ -268,7 +268,7 @@ public interface PlanReadings extends XInterface {
                             DocumentLanguage.of(document))
                     .withTaps(Options.temperature(hotTap, s), Options.temperature(coldTap, s))
                     .withTub(
-                            Options.number(bathVolume).map(value -> Volume.of(value, Unit.MILLILITRE)),
+                            Options.number(bathVolume).map(value -> Volume.of(value, Unit.MILLILITER)),
                             Options.number(jars).map(Cells::whole).orElse(1),
                             Options.temperature(room, s))
                     .rows();

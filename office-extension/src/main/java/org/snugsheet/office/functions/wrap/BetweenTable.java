@@ -21,7 +21,7 @@ final class BetweenTable {
         for (int i = 0; i < side.resistances().size(); i++) {
             table[i + 1] = new Object[] {
                 name(layers, i, language),
-                side.resistances().get(i).squareMetreKelvinsPerWatt(),
+                side.resistances().get(i).squareMeterKelvinsPerWatt(),
                 side.faces().get(i).in(cells.scale()),
                 side.faces().get(i + 1).in(cells.scale())
             };

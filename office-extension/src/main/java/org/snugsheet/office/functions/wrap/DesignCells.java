@@ -43,13 +43,13 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
             @Nullable Object vessel,
             @Nullable Object scale) {
         Scale s = Options.scale(scale);
-        Volume held = Volume.of(Cells.number(volume), Unit.MILLILITRE);
-        Jar jar = Jar.holding(held, Length.of(Cells.number(radius), Unit.MILLIMETRE));
+        Volume held = Volume.of(Cells.number(volume), Unit.MILLILITER);
+        Jar jar = Jar.holding(held, Length.of(Cells.number(radius), Unit.MILLIMETER));
         Design design = new Design(
                 jar,
                 LayerCells.layers(Cells.line(thicknesses), Cells.line(materials)),
-                Options.resistance(lid, Unit.SQUARE_METRE_KELVIN_PER_WATT),
-                Options.resistance(base, Unit.SQUARE_METRE_KELVIN_PER_WATT),
+                Options.resistance(lid, Unit.SQUARE_METER_KELVIN_PER_WATT),
+                Options.resistance(base, Unit.SQUARE_METER_KELVIN_PER_WATT),
                 place(where),
                 Options.temperatureNotZero(room, s).orElse(Design.USUAL_ROOM));
         WaterBody water = WaterBody.of(held, Cells.temperature(warm, s)).withVessel(Options.heatCapacity(vessel));

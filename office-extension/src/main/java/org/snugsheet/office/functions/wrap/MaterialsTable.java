@@ -30,9 +30,9 @@ final class MaterialsTable {
             table[i + 1] = new Object[] {
                 Materials.nameIn(each, language.locale()),
                 language.words(each.condition()),
-                each.low().wattsPerMetreKelvin(),
-                each.typical().wattsPerMetreKelvin(),
-                each.high().wattsPerMetreKelvin(),
+                each.low().wattsPerMeterKelvin(),
+                each.typical().wattsPerMeterKelvin(),
+                each.high().wattsPerMeterKelvin(),
                 each.layer().map(MaterialsTable::millimetres).orElse(""),
                 language.words(each.provenance()),
                 each.source()
@@ -42,6 +42,6 @@ final class MaterialsTable {
     }
 
     private static Object millimetres(Length layer) {
-        return Unit.MILLIMETRE.from(layer.metres(), Unit.METRE);
+        return Unit.MILLIMETER.from(layer.meters(), Unit.METER);
     }
 }

@@ -43,7 +43,7 @@ final class MeasuredCells {
     static HeatCapacity capacity(
             String[][] volume, @Nullable Object vessel, @Nullable Object warm, @Nullable Object scale) {
         Temperature mean = Options.temperature(warm, Options.scale(scale)).orElse(MIDDLING);
-        return WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITRE), mean)
+        return WaterBody.of(Volume.of(Cells.number(volume), Unit.MILLILITER), mean)
                 .withVessel(Options.heatCapacity(vessel))
                 .heatCapacity();
     }
@@ -61,6 +61,6 @@ final class MeasuredCells {
     }
 
     static double in(@Nullable Object unit, double squareMetreKelvinsPerWatt) {
-        return Options.resistanceUnit(unit).from(squareMetreKelvinsPerWatt, Unit.SQUARE_METRE_KELVIN_PER_WATT);
+        return Options.resistanceUnit(unit).from(squareMetreKelvinsPerWatt, Unit.SQUARE_METER_KELVIN_PER_WATT);
     }
 }

@@ -157,8 +157,8 @@ public interface Wrap extends XInterface {
             Unit wanted = Options.words(unit)
                     .filter(word -> !word.strip().equalsIgnoreCase("SI"))
                     .map(Unit::parse)
-                    .orElse(Unit.WATT_PER_METRE_KELVIN);
-            return wanted.from(chosen.wattsPerMetreKelvin(), Unit.WATT_PER_METRE_KELVIN);
+                    .orElse(Unit.WATT_PER_METER_KELVIN);
+            return wanted.from(chosen.wattsPerMeterKelvin(), Unit.WATT_PER_METER_KELVIN);
         });
     }
 
@@ -192,7 +192,7 @@ public interface Wrap extends XInterface {
             Material found = Materials.find(Cells.text(material));
             Length layer =
                     found.layer().orElseThrow(() -> InvalidInputException.of(Problem.NO_USUAL_LAYER, found.name()));
-            return Unit.MILLIMETRE.from(layer.metres(), Unit.METRE);
+            return Unit.MILLIMETER.from(layer.meters(), Unit.METER);
         });
     }
 
@@ -221,7 +221,7 @@ public interface Wrap extends XInterface {
             Length thickness = round.isPresent()
                     ? Thickness.round(wanted, conductivity, millimetres(round.get()))
                     : Thickness.flat(wanted, conductivity);
-            return Unit.MILLIMETRE.from(thickness.metres(), Unit.METRE);
+            return Unit.MILLIMETER.from(thickness.meters(), Unit.METER);
         });
     }
 
@@ -241,10 +241,10 @@ public interface Wrap extends XInterface {
             @Argument(WrapTexts.ANY_MATERIAL) String[][] conductivity,
             @Argument(WrapTexts.COEFFICIENT) String[][] coefficient)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> Unit.MILLIMETRE.from(
+        return Answer.of(() -> Unit.MILLIMETER.from(
                 Thickness.criticalRadius(conductivityOf(conductivity), Cells.number(coefficient))
-                        .metres(),
-                Unit.METRE));
+                        .meters(),
+                Unit.METER));
     }
 
     /** WRAP.SURFACE. */
@@ -293,6 +293,6 @@ public interface Wrap extends XInterface {
     }
 
     private static Length millimetres(double value) {
-        return Length.of(value, Unit.MILLIMETRE);
+        return Length.of(value, Unit.MILLIMETER);
     }
 }

@@ -141,7 +141,7 @@ public interface WrapMeasured extends XInterface {
                     MeasuredCells.squareMetres(area),
                     MeasuredCells.wattsPerKelvin(leak));
             ThermalResistance known = Options.resistance(rest, Options.resistanceUnit(unit));
-            return MeasuredCells.in(unit, all.value() - known.squareMetreKelvinsPerWatt());
+            return MeasuredCells.in(unit, all.value() - known.squareMeterKelvinsPerWatt());
         });
     }
 

@@ -4,7 +4,7 @@ import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Temperature;
 
 /** Water vapor: the saturation pressure and the heat of evaporation. */
-public final class Vapour {
+public final class Vapor {
 
     private static final double CRITICAL_KELVINS = 647.096;
 
@@ -14,7 +14,7 @@ public final class Vapour {
 
     private static final double[] POWERS = {1, 1.5, 3, 3.5, 4, 7.5};
 
-    private Vapour() {}
+    private Vapor() {}
 
     /**
      * The saturation pressure over liquid water: {@code ln(p/pc) = Tc/T·Σ aᵢ·τ^bᵢ} with {@code τ = 1 − T/Tc}. IAPWS
