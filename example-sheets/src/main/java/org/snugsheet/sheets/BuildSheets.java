@@ -17,18 +17,10 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.sheets.builder.Book;
-import org.snugsheet.sheets.builder.WorkedSheet;
-import org.snugsheet.sheets.designawrap.DesignAWrap;
-import org.snugsheet.sheets.firstfiveminutes.FirstFiveMinutes;
-import org.snugsheet.sheets.onejar.OneJarOneCurve;
-import org.snugsheet.sheets.planthelesson.PlanTheLesson;
-import org.snugsheet.sheets.pupilpages.PupilPages;
-import org.snugsheet.sheets.teachersnotes.TeachersNotes;
-import org.snugsheet.sheets.typeyourreadings.TypeYourReadings;
-import org.snugsheet.sheets.whichwrapwins.WhichWrapWins;
-import org.snugsheet.sheets.windowsilljars.WindowsillJars;
-import org.snugsheet.sheets.wintercoats.WinterCoats;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.Setting;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
 
 /**
  * Builds the worked sheets in a real office with the extension installed: as .ods, as .fods to be read and compared as text,
@@ -46,19 +38,6 @@ import org.snugsheet.sheets.wintercoats.WinterCoats;
  * <p>The profile of the office is a private one that is gone afterwards; an office that is already open is left alone.
  */
 public final class BuildSheets {
-
-    /** All sheets, in the order in which a teacher meets them. */
-    static final List<WorkedSheet> SHEETS = List.of(
-            new FirstFiveMinutes(),
-            new OneJarOneCurve(),
-            new WhichWrapWins(),
-            new WindowsillJars(),
-            new DesignAWrap(),
-            new PlanTheLesson(),
-            new TypeYourReadings(),
-            new WinterCoats(),
-            new PupilPages(),
-            new TeachersNotes());
 
     // A sheet is filled by thousands of calls; on a busy machine that takes a while.
     private static final Duration PATIENCE = Duration.ofMinutes(5);
@@ -130,7 +109,7 @@ public final class BuildSheets {
         List<Built> all = new ArrayList<>();
         try (Office office = Office.startWith(oxt)) {
             office.setPatience(PATIENCE);
-            for (WorkedSheet sheet : SHEETS) {
+            for (WorkedSheet sheet : WorkedSheets.all()) {
                 all.add(build(sheet, office, folders));
             }
         }
@@ -142,13 +121,12 @@ public final class BuildSheets {
         folders.forEach((paper, folder) -> files.put(paper, Files.in(folder, sheet.fileName())));
         try (CalcDocument document = office.newDocument()) {
             office.call("building " + sheet.fileName(), () -> {
-                Book book = Book.in(office.uno(), document.uno());
-                sheet.fill(book);
+                Book book = Book.filled(office.uno(), document.uno(), sheet, Setting.USUAL);
                 book.calculate();
                 for (Map.Entry<Paper, Files> each : files.entrySet()) {
                     book.printOn(each.getKey());
                     document.saveAs(each.getValue().ods(), FileFormat.ODS);
-                    book.addFirstViewTo(each.getValue().ods());
+                    new FirstView(book).addTo(each.getValue().ods(), office.uno());
                     document.saveAs(each.getValue().fods(), FileFormat.FODS);
                     document.saveAs(each.getValue().pdf(), FileFormat.PDF);
                 }

@@ -15,10 +15,11 @@ import org.junit.jupiter.api.extension.ParameterResolver;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.sheets.builder.WorkedSheet;
-import org.snugsheet.sheets.designawrap.DesignAWrap;
-import org.snugsheet.sheets.planthelesson.PlanTheLesson;
-import org.snugsheet.sheets.windowsilljars.WindowsillJars;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.designawrap.DesignAWrap;
+import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
+import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 
 /** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
 public final class BuiltSheets implements ParameterResolver {
@@ -57,7 +58,7 @@ public final class BuiltSheets implements ParameterResolver {
         }
 
         private Sheet build(String fileName) {
-            WorkedSheet sheet = BuildSheets.SHEETS.stream()
+            WorkedSheet sheet = WorkedSheets.all().stream()
                     .filter(each -> each.fileName().equals(fileName))
                     .findFirst()
                     .orElseThrow();

@@ -15,11 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
 
 /**
  * Walks every worked sheet that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both scales, typed as
@@ -54,7 +56,7 @@ class EveryCautionIT {
     @Test
     void noWorkedSheetIsForgotten() {
         assertEquals(
-                BuildSheets.SHEETS.stream().map(WorkedSheet::fileName).sorted().toList(),
+                WorkedSheets.all().stream().map(WorkedSheet::fileName).sorted().toList(),
                 Stream.concat(WALKED.keySet().stream(), PRINTED.keySet().stream())
                         .sorted()
                         .toList());

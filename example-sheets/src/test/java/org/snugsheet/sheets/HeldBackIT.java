@@ -18,8 +18,8 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.whichwrapwins.ClassDisplay;
-import org.snugsheet.sheets.whichwrapwins.Ranked;
+import org.snugsheet.office.sheets.whichwrapwins.ClassDisplay;
+import org.snugsheet.office.sheets.whichwrapwins.Ranked;
 
 /** A jar that cannot be used is held back from all that is claimed, on every page, and takes nothing from the others. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})

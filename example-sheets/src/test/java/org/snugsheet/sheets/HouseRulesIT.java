@@ -31,14 +31,15 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
 
 /** What every worked sheet keeps to, whatever it is about. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class HouseRulesIT {
 
     static Stream<String> sheets() {
-        return BuildSheets.SHEETS.stream().map(WorkedSheet::fileName);
+        return WorkedSheets.all().stream().map(WorkedSheet::fileName);
     }
 
     @ParameterizedTest

@@ -14,8 +14,8 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.whichwrapwins.ClassDisplay;
-import org.snugsheet.sheets.whichwrapwins.Ranked;
+import org.snugsheet.office.sheets.whichwrapwins.ClassDisplay;
+import org.snugsheet.office.sheets.whichwrapwins.Ranked;
 
 /**
  * What the sheets about one jar and about eight groups calculate, against SciPy ({@code jars-reference.csv}, written by

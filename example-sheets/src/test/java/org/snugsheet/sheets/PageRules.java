@@ -18,7 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.page.CellStyleName;
-import org.snugsheet.sheets.readings.AsRead;
+import org.snugsheet.office.sheets.readings.AsRead;
 
 /** Those of the {@link HouseRulesIT house rules} that say what can be seen, in a window and on paper. */
 final class PageRules {

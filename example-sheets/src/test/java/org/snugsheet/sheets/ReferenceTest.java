@@ -8,8 +8,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.snugsheet.sheets.shared.ExampleJar;
-import org.snugsheet.sheets.windowsilljars.WindowsillJars;
+import org.snugsheet.office.sheets.shared.ExampleJar;
+import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 
 /** The stored reference values of the worked sheets are what SciPy says today, where it is at hand. */
 class ReferenceTest {

@@ -22,7 +22,8 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.sharing.ShareCopy;
-import org.snugsheet.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
 
 /** A copy to share of every worked sheet shows the same in an office that has no extension. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
@@ -32,7 +33,7 @@ class ShareCopyIT {
     private static final Pattern PLACE = Pattern.compile("(\\d+)/(\\d+) ");
 
     static Stream<String> sheets() {
-        return BuildSheets.SHEETS.stream().map(WorkedSheet::fileName);
+        return WorkedSheets.all().stream().map(WorkedSheet::fileName);
     }
 
     @ParameterizedTest

@@ -16,9 +16,9 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.readings.ReadingsMessage;
-import org.snugsheet.sheets.windowsilljars.HowSureAreWe;
-import org.snugsheet.sheets.wintercoats.BehindTheCoats;
+import org.snugsheet.office.sheets.readings.ReadingsMessage;
+import org.snugsheet.office.sheets.windowsilljars.HowSureAreWe;
+import org.snugsheet.office.sheets.wintercoats.BehindTheCoats;
 
 /** What somebody who mistypes sees on the sheets of several jars and of a wrap: where the slip is, what to do, what goes on. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.sheets.wintercoats.BehindTheCoats;
+import org.snugsheet.office.sheets.wintercoats.BehindTheCoats;
 
 /** What the sheets for winter coats, for pupils and for the teacher work out, against sums by hand. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})

@@ -37,6 +37,7 @@ class ArchitectureTest {
         mayUse("sharing", "declare", "functions", "page", "uno", "words");
         mayUse("drawing", "cells", "dialog", "functions", "page", "uno", "words");
         mayUse("investigation", "dialog", "drawing", "functions", "page", "uno", "words");
+        mayUse("sheets", "functions", "page", "uno", "words");
         mayUse("explaining", "cells", "declare", "functions", "page", "uno", "words");
         mayUse(
                 "menu",
@@ -48,9 +49,10 @@ class ArchitectureTest {
                 "investigation",
                 "page",
                 "sharing",
+                "sheets",
                 "uno",
                 "words");
-        mayUse("packaging", "declare", "functions", "menu", "words");
+        mayUse("packaging", "declare", "functions", "menu", "sheets", "words");
         slices().matching(EXTENSION + ".(*)..").should().beFreeOfCycles().check(CLASSES);
     }
 

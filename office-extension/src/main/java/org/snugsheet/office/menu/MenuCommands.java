@@ -54,6 +54,16 @@ final class MenuCommands {
                         .tried(FunctionHelp.ADDRESS, () -> Outcome.seen(Reference.openAt(choice, function))));
     }
 
+    /**
+     * Opens a worked sheet.
+     *
+     * @return its line, or why that did not work
+     */
+    static String open(String sheet, MenuInvocation choice) {
+        return told(
+                choice, new MenuCommands(choice).tried(SheetLine.ADDRESS + sheet, () -> SheetLine.open(choice, sheet)));
+    }
+
     private static String told(MenuInvocation choice, Outcome outcome) {
         if (!choice.isQuiet()) {
             Windows.show(choice, outcome);

@@ -64,7 +64,8 @@ public final class MenuHandler extends WeakBase
         try {
             boolean ours = address.Complete.equals(FunctionHelp.ADDRESS)
                     ? chosen(new PropertyValue[0]).flatMap(FunctionHelp::asked).isPresent()
-                    : MenuItem.of(address.Complete).isPresent();
+                    : SheetLine.asked(address.Complete).isPresent()
+                            || MenuItem.of(address.Complete).isPresent();
             return ours ? this : null;
         } catch (RuntimeException e) {
             LOG.log(System.Logger.Level.WARNING, "Not asked, because the window is gone: " + address.Complete, e);
@@ -102,14 +103,21 @@ public final class MenuHandler extends WeakBase
             return Optional.empty();
         }
         try {
-            return chosen(arguments)
-                    .flatMap(choice -> address.Complete.equals(FunctionHelp.ADDRESS)
-                            ? FunctionHelp.asked(choice).map(function -> MenuCommands.help(function, choice))
-                            : MenuItem.of(address.Complete).map(item -> MenuCommands.run(item, choice)));
+            return chosen(arguments).flatMap(choice -> done(address.Complete, choice));
         } catch (RuntimeException e) {
             LOG.log(System.Logger.Level.ERROR, "Failed: " + address.Complete, e);
             return Optional.empty();
         }
+    }
+
+    private static Optional<String> done(String address, MenuInvocation choice) {
+        if (address.equals(FunctionHelp.ADDRESS)) {
+            return FunctionHelp.asked(choice).map(function -> MenuCommands.help(function, choice));
+        }
+        Optional<String> sheet = SheetLine.asked(address);
+        return sheet.isPresent()
+                ? sheet.map(name -> MenuCommands.open(name, choice))
+                : MenuItem.of(address).map(item -> MenuCommands.run(item, choice));
     }
 
     private Optional<MenuInvocation> chosen(PropertyValue[] arguments) {

@@ -5,6 +5,11 @@ import org.snugsheet.engine.Phrase;
 /** What the menu tells and asks; patterns of a MessageFormat. */
 public enum MenuWords implements Phrase {
     TITLE("Snu~gsheet"),
+    SHEETS("Worked ~sheets"),
+    /** The line of a worked sheet that is not there in the language of the menu. */
+    ENGLISH_ONLY("{0} (in English)"),
+    OPENING("Opening the worked sheet"),
+    NO_SUCH_WORKED_SHEET("There is no worked sheet “{0}”. There are: {1}."),
     SHARED(
             "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),

@@ -52,7 +52,7 @@ final class Pages {
         }
         Page page = InvestigationSheet.on(choice.office(), pages.document, plan.get(), pages.written);
         pages.open(page.name());
-        pages.goTo(InvestigationSheet.firstToType(plan.get()));
+        goTo(choice, InvestigationSheet.firstToType(plan.get()));
         Language language = choice.language();
         int named = plan.get().materials().size();
         int jars = plan.get().jars();
@@ -137,7 +137,7 @@ final class Pages {
      * As the name box does it: in a cell that is selected instead, Enter goes nowhere, and each reading overwrites the last. In a
      * window that is not shown nobody types, and the office would make its bars for that, which ends an office that has none.
      */
-    private void goTo(String cell) throws com.sun.star.uno.Exception {
+    static void goTo(MenuInvocation choice, String cell) throws com.sun.star.uno.Exception {
         if (!Uno.as(XWindow2.class, choice.window().getContainerWindow()).isVisible()) {
             return;
         }

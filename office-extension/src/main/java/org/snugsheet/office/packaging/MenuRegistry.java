@@ -1,11 +1,15 @@
 package org.snugsheet.office.packaging;
 
 import java.util.Map;
+import java.util.function.Function;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.menu.FunctionHelp;
 import org.snugsheet.office.menu.MenuHandler;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.MenuWords;
+import org.snugsheet.office.menu.SheetLine;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.words.Language;
 import org.w3c.dom.Element;
 
@@ -42,8 +46,28 @@ final class MenuRegistry {
         for (MenuLine line : MenuLine.all()) {
             registry.line(lines, line);
             registry.images(images, line);
+            if (line.item().filter(MenuItem.LAY_OUT::equals).isPresent()) {
+                registry.sheets(lines);
+            }
         }
         return registry.xml.text();
+    }
+
+    /** A menu in the menu, with a line for each worked sheet. */
+    private void sheets(Element lines) {
+        // Here and in the file behind the first line: the office goes by either.
+        Element menu = entry(lines, MenuItem.LAY_OUT.position() + "-sheets");
+        translated(menu, "Title", MenuWords.SHEETS);
+        value(menu, "Context", CALC);
+        Element below = node(menu, "Submenu");
+        for (WorkedSheet sheet : WorkedSheets.all()) {
+            Element entry = entry(
+                    below, String.format("sheet%02d", 1 + WorkedSheets.all().indexOf(sheet)));
+            value(entry, "URL", SheetLine.address(sheet));
+            translated(entry, "Title", language -> SheetLine.title(sheet, language));
+            value(entry, "Target", "_self");
+            value(entry, "Context", CALC);
+        }
     }
 
     // %origin% is the folder of the extension.
@@ -105,9 +129,13 @@ final class MenuRegistry {
     }
 
     private void translated(Element parent, String name, Phrase words) {
+        translated(parent, name, language -> language.words(words));
+    }
+
+    private void translated(Element parent, String name, Function<Language, String> words) {
         Element property = xml.child(parent, "prop", Map.of("oor:name", name, "oor:type", "xs:string"));
         for (Language language : Language.values()) {
-            xml.child(property, "value", Map.of("xml:lang", language.code())).setTextContent(language.words(words));
+            xml.child(property, "value", Map.of("xml:lang", language.code())).setTextContent(words.apply(language));
         }
     }
 }

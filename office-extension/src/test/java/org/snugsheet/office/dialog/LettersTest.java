@@ -37,7 +37,7 @@ class LettersTest {
     void ofTheMenu(Language language) {
         assertApart(
                 language,
-                Stream.concat(Arrays.stream(MenuItem.values()), Stream.of(SetUpWords.LINE))
+                Stream.concat(Arrays.stream(MenuItem.values()), Stream.of(MenuWords.SHEETS, SetUpWords.LINE))
                         .toList());
     }
 

@@ -60,7 +60,7 @@ public final class Menu {
      *
      * @return what the user would be told
      */
-    static String call(Office office, CalcDocument sheet, String address, PropertyValue... arguments) {
+    public static String call(Office office, CalcDocument sheet, String address, PropertyValue... arguments) {
         XDispatchHelper helper = office.service("com.sun.star.frame.DispatchHelper", XDispatchHelper.class);
         return office.call("calling " + address, () -> {
             XDispatchProvider window =

@@ -1,7 +1,0 @@
-/**
- * The sheet to begin with, {@link org.snugsheet.sheets.firstfiveminutes.FirstFiveMinutes}: from one jar’s readings to how fast it cooled.
- */
-@NullMarked
-package org.snugsheet.sheets.firstfiveminutes;
-
-import org.jspecify.annotations.NullMarked;

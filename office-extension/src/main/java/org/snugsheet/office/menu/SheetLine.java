@@ -1,0 +1,101 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.Locale;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.view.DocumentZoomType;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.snugsheet.office.sheets.WorkedSheets;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.Setting;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.builder.Zoom;
+import org.snugsheet.office.uno.Uno;
+import org.snugsheet.office.words.DeclinedException;
+import org.snugsheet.office.words.Language;
+
+/**
+ * The lines below “Worked sheets” in the menu, one for each: a new document, in the language, scale and paper of the office, not saved
+ * anywhere.
+ */
+public final class SheetLine {
+
+    static final String ADDRESS = MenuItem.PROTOCOL + "sheet?name=";
+
+    private SheetLine() {}
+
+    /**
+     * What the office calls when the line of a sheet is chosen.
+     *
+     * @param sheet the sheet
+     * @return such as {@code org.snugsheet:sheet?name=weather-diary}
+     */
+    public static String address(WorkedSheet sheet) {
+        return ADDRESS + sheet.fileName();
+    }
+
+    /**
+     * What the line says in a language.
+     *
+     * @param sheet the sheet
+     * @param language the language of the menu
+     * @return its title and what it is for, and whether it is in English only
+     */
+    public static String title(WorkedSheet sheet, Language language) {
+        String line = language.words(sheet.menuLine());
+        return sheet.languages().contains(language) ? line : language.say(MenuWords.ENGLISH_ONLY, line);
+    }
+
+    /** The name of the sheet that an address asks for, whether there is such a sheet or not. */
+    static Optional<String> asked(String address) {
+        return address.startsWith(ADDRESS) ? Optional.of(address.substring(ADDRESS.length())) : Optional.empty();
+    }
+
+    /** Opens it. */
+    static Outcome open(MenuInvocation choice, String name) throws com.sun.star.uno.Exception {
+        WorkedSheet sheet = WorkedSheets.named(name)
+                .orElseThrow(() -> new DeclinedException(
+                        MenuWords.NO_SUCH_WORKED_SHEET,
+                        name,
+                        WorkedSheets.all().stream().map(WorkedSheet::fileName).collect(Collectors.joining(", "))));
+        try (BusyWindow working = BusyWindow.on(choice, MenuWords.OPENING)) {
+            working.at(0, 1);
+            Object loaded = Uno.as(XComponentLoader.class, Uno.service(choice.office(), "com.sun.star.frame.Desktop"))
+                    .loadComponentFromURL(
+                            "private:factory/scalc", "_blank", 0, new PropertyValue[] {Uno.named("Hidden", true)});
+            XSpreadsheetDocument document = Uno.as(XSpreadsheetDocument.class, loaded);
+            Book book = Book.filled(choice.office(), document, sheet, setting(document, sheet));
+            show(choice, Uno.as(XModel.class, document).getCurrentController(), book);
+        }
+        return Outcome.seen(title(sheet, choice.language()));
+    }
+
+    /** A sheet that has no words of this language is English throughout, and its cells speak English too. */
+    private static Setting setting(XSpreadsheetDocument document, WorkedSheet sheet) throws com.sun.star.uno.Exception {
+        Setting usual = Setting.of(document);
+        if (sheet.languages().contains(usual.language())) {
+            return usual;
+        }
+        Uno.set(document, "CharLocale", new Locale("en", "US", ""));
+        return usual.in(Language.ENGLISH);
+    }
+
+    private static void show(MenuInvocation choice, XController controller, Book book)
+            throws com.sun.star.uno.Exception {
+        Uno.set(controller, "ShowGrid", false);
+        Uno.as(XSpreadsheetView.class, controller)
+                .setActiveSheet(book.firstPage().sheet());
+        Uno.set(controller, "ZoomType", DocumentZoomType.BY_VALUE);
+        Uno.set(controller, "ZoomValue", (short) Zoom.of(book.firstPage()));
+        controller.getFrame().getContainerWindow().setVisible(true);
+        MenuInvocation there = new MenuInvocation(choice.office(), controller.getFrame(), choice.arguments());
+        Pages.goTo(there, book.firstCell());
+        // How it is looked at counts as a change.
+        book.setUnchanged();
+    }
+}

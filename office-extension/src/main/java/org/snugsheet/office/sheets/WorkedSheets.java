@@ -1,0 +1,52 @@
+package org.snugsheet.office.sheets;
+
+import java.util.List;
+import java.util.Optional;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.designawrap.DesignAWrap;
+import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
+import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
+import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
+import org.snugsheet.office.sheets.pupilpages.PupilPages;
+import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
+import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
+import org.snugsheet.office.sheets.whichwrapwins.WhichWrapWins;
+import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
+import org.snugsheet.office.sheets.wintercoats.WinterCoats;
+
+/** All worked sheets, in the order in which a teacher meets them. */
+public final class WorkedSheets {
+
+    private static final List<WorkedSheet> ALL = List.of(
+            new FirstFiveMinutes(),
+            new OneJarOneCurve(),
+            new WhichWrapWins(),
+            new WindowsillJars(),
+            new DesignAWrap(),
+            new PlanTheLesson(),
+            new TypeYourReadings(),
+            new WinterCoats(),
+            new PupilPages(),
+            new TeachersNotes());
+
+    private WorkedSheets() {}
+
+    /**
+     * All of them.
+     *
+     * @return the sheets in their order
+     */
+    public static List<WorkedSheet> all() {
+        return ALL;
+    }
+
+    /**
+     * One of them.
+     *
+     * @param name such as {@code weather-diary}
+     * @return the sheet, if there is one of that name
+     */
+    public static Optional<WorkedSheet> named(String name) {
+        return ALL.stream().filter(sheet -> sheet.fileName().equals(name)).findFirst();
+    }
+}

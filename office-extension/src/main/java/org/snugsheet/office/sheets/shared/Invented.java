@@ -1,0 +1,74 @@
+package org.snugsheet.office.sheets.shared;
+
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.UnoRuntime;
+import java.util.ArrayList;
+import java.util.List;
+import org.snugsheet.office.page.CellStyleName;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.uno.CellName;
+
+/**
+ * Says that numbers are invented for as long as they are: a page behind the others keeps what the sheet began with, and the name
+ * {@code invented} is true as long as any of these columns is unchanged.
+ */
+public final class Invented {
+
+    /** For a formula: the words that mark a heading, or nothing. */
+    public static final String WORDS = "IF(invented;\" (invented)\";\"\")";
+
+    private Invented() {}
+
+    /** A formula for a heading. */
+    public static String heading(String words) {
+        return "=\"" + words + "\"&" + WORDS;
+    }
+
+    /**
+     * Keeps what cells hold now.
+     *
+     * @param book the document
+     * @param behind the page on which to keep it
+     * @param corner the upper left cell to keep it at, with free columns to its right
+     * @param typed the page with the cells
+     * @param addresses the cells, each range as many columns as can be typed over one by one
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public static void keep(Book book, Page behind, String corner, Page typed, String... addresses)
+            throws com.sun.star.uno.Exception {
+        CellRangeAddress at = behind.place(corner);
+        behind.text(corner, "What the sheet began with").look(corner, CellStyleName.SECTION);
+        List<String> columns = new ArrayList<>();
+        int column = at.StartColumn;
+        for (String address : addresses) {
+            CellRangeAddress from = typed.place(address);
+            for (int each = from.StartColumn; each <= from.EndColumn; each++) {
+                XCellRange cells = typed.sheet().getCellRangeByPosition(each, from.StartRow, each, from.EndRow);
+                Object[][] held = data(cells).getDataArray();
+                if (java.util.Arrays.stream(held).allMatch(row -> "".equals(row[0]))) {
+                    continue;
+                }
+                int top = at.StartRow + 2;
+                int end = top + held.length - 1;
+                data(behind.sheet().getCellRangeByPosition(column, top, column, end))
+                        .setDataArray(held);
+                String kept = CellName.of(column, top) + ":" + CellName.of(column, end);
+                behind.look(kept, CellStyleName.RESULT);
+                String there = "$'" + typed.name() + "'." + CellName.of(each, from.StartRow) + ":"
+                        + CellName.of(each, from.EndRow);
+                columns.add("SUMPRODUCT(--(" + there + "<>" + kept + "))=0");
+                column++;
+            }
+        }
+        String cell = CellName.of(at.StartColumn, at.StartRow + 1);
+        behind.formula(cell, "=OR(" + String.join(";", columns) + ")").look(cell, CellStyleName.RESULT);
+        book.names().fixed("invented", behind, cell);
+    }
+
+    private static XCellRangeData data(XCellRange cells) {
+        return UnoRuntime.queryInterface(XCellRangeData.class, cells);
+    }
+}
