@@ -47,7 +47,8 @@ class EveryCautionIT {
             "type-your-readings", "itIsSaidBesideTheReadings",
             "design-a-wrap", "itIsSaidBesideTheReadings, aDesignSaysItBesideItsStart",
             "plan-the-lesson", "aPlanIsRefusedInWords",
-            "winter-coats", "theWeatherIsSaidForChildren");
+            "winter-coats", "theWeatherIsSaidForChildren",
+            "weather-diary", "aVeryColdDayIsSaid");
 
     /** The pages that take none, with what they are for. */
     private static final Map<String, String> PRINTED =
@@ -64,6 +65,21 @@ class EveryCautionIT {
                 .map(Method::getName)
                 .toList();
         WALKED.values().forEach(names -> assertTrue(tests.containsAll(List.of(names.split(", "))), names));
+    }
+
+    /** The diary of the weather speaks of a day on which bare skin can freeze, whichever scale it is typed in. */
+    @ParameterizedTest
+    @EnumSource
+    void aVeryColdDayIsSaid(Way way, Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "weather-diary")) {
+            sheet.text("A8", way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT ? "F" : "C");
+            for (int celsius : COLD) {
+                way.type(sheet, "D12", celsius);
+                String said = sheet.calculateAll().at("A9").text();
+                assertEquals(celsius <= -18, said.contains("bare skin can freeze"), way + " " + celsius + ": " + said);
+                assertEquals(celsius <= -18, said.contains("school’s rules"), said);
+            }
+        }
     }
 
     /** What nobody can type into says it once and for all. */

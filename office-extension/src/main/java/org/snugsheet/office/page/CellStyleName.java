@@ -40,6 +40,8 @@ public enum CellStyleName {
     LARGE("Snug large"),
     /** An empty box to write into with a pencil. */
     BOX("Snug box"),
+    /** A box of a graph that is filled. */
+    FILLED("Snug filled"),
     /** A calculated count. */
     COUNT("Snug count"),
     /** A result with one decimal, or none from 100 on. */

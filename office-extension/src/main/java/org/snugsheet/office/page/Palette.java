@@ -32,6 +32,9 @@ public final class Palette {
     /** Lines behind a chart. */
     public static final int GRID = 0xD4DADF;
 
+    /** The filled boxes of a graph: blue of M. Okabe and K. Ito, Color Universal Design (2008), dark in a gray print. */
+    public static final int FILLED = 0x0072B2;
+
     /** Lines of squared paper. */
     public static final int SQUARES = 0x8C8C8C;
 

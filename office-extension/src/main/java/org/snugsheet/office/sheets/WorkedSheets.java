@@ -10,6 +10,7 @@ import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
 import org.snugsheet.office.sheets.pupilpages.PupilPages;
 import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
 import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
+import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
 import org.snugsheet.office.sheets.whichwrapwins.WhichWrapWins;
 import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 import org.snugsheet.office.sheets.wintercoats.WinterCoats;
@@ -26,6 +27,7 @@ public final class WorkedSheets {
             new PlanTheLesson(),
             new TypeYourReadings(),
             new WinterCoats(),
+            new WeatherDiary(),
             new PupilPages(),
             new TeachersNotes());
 
