@@ -182,7 +182,7 @@ public enum Problem implements Phrase {
     /** A wrap of nothing. */
     NO_LAYERS("There is no layer here. Type a thickness and a material for at least one."),
     /** A layer with a material and no thickness; {0} is the layer. */
-    LAYER_THICKNESS_BLANK("Layer {0}: its thickness is blank. Type its millimetres, or clear its material too."),
+    LAYER_THICKNESS_BLANK("Layer {0}: its thickness is blank. Type its millimeters, or clear its material too."),
     /** A layer with a thickness and no material; {0} is the layer. */
     LAYER_MATERIAL_BLANK(
             "Layer {0}: its material is blank. Choose one or type its conductivity, or clear its thickness too."),
@@ -223,7 +223,7 @@ public enum Problem implements Phrase {
     ROUND_TARGET_TOO_HIGH("A layer of this material would have to be over {0} m thick. Choose a better material."),
     /** A gap of air that is a room; {0} in mm. */
     AIR_GAP_TOO_WIDE("A gap of air is known up to 300 mm, but this one is {0,number,0.#} mm. Check its thickness, in"
-            + " millimetres."),
+            + " millimeters."),
     /** A film of air that is too cold or too hot; {0} in °C. */
     AIR_OUT_OF_RANGE(
             "Films of air are known from -73 °C to 127 °C (-100 °F to 260 °F), but this one has {0,number,0.#} °C."
@@ -231,7 +231,7 @@ public enum Problem implements Phrase {
     /** A surface beyond the correlations. */
     SURFACE_TOO_LARGE(
             "No formula is known for the film on so large a surface at these temperatures. Check height and width, in"
-                    + " millimetres."),
+                    + " millimeters."),
     /** A wind nobody ever felt. */
     NO_SUCH_WIND("No wind on Earth has {0,number,0.#} m/s. Check its unit: km/h, mph or m/s."),
     /** A cooling constant that does not determine a resistance. */

@@ -28,7 +28,7 @@ class WrapTest {
     }
 
     /**
-     * Building Construction Handbook, p. 468 (U 2.17 of a brick wall); a pipe in fibre glass (U 2.789 on its inside
+     * Building Construction Handbook, p. 468 (U 2.17 of a brick wall); a pipe in fiber glass (U 2.789 on its inside
      * diameter); Holman, Heat Transfer, Example 2-6 (critical radius 5.67 cm, from memory); Incropera, Example 3.5 (11 mm,
      * from memory). The rest is ISO 6946:2017, 6.7.1, by hand.
      */
@@ -242,7 +242,7 @@ class WrapTest {
                 "CHECK.WRAP({3;10};{\"wool\";\"socks\"}) | Layer 2: “socks” is not a material known here. Did you mean “wool sock”?",
                 "CHECK.WRAP({3;-10};{\"wool\";\"felt\"}) | Layer 2: the thickness must be more than zero, but it is -10. Check that cell.",
                 "CHECK.WRAP({3;10};{\"wool\";0}) | Layer 2: the conductivity must be more than zero, but it is 0. Check that cell.",
-                "CHECK.WRAP({3;\"\";\"\"};{\"wool\";\"\";\"felt\"}) | Layer 3: its thickness is blank. Type its millimetres, or clear its material too.",
+                "CHECK.WRAP({3;\"\";\"\"};{\"wool\";\"\";\"felt\"}) | Layer 3: its thickness is blank. Type its millimeters, or clear its material too.",
                 "CHECK.WRAP({3;5};{\"wool\";\"\"}) | Layer 2: its material is blank. Choose one or type its conductivity, or clear its thickness too.",
                 "CHECK.WRAP({3;\"thick\"};{\"wool\";\"felt\"}) | Layer 2 says “thick”, which is not a number. Type a plain number there.",
                 "CHECK.WRAP({3;10};{\"wool\"}) | There are 2 thicknesses but 1 materials. Give one material for each thickness.",

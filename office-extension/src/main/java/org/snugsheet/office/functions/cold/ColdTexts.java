@@ -17,7 +17,7 @@ final class ColdTexts {
     static final String ACTIVITY =
             "What the person does: standing, walking, playing in the snow or the like; or a number in met, or above 10 in W/m².";
     static final String COVERING = "fur, wool, down, feathers or blubber.";
-    static final String THICKNESS = "How thick it stands on the animal, in millimetres.";
+    static final String THICKNESS = "How thick it stands on the animal, in millimeters.";
     static final String WHICH = "low, typical or high among what published figures make of it. Left out: typical.";
 
     static final String UNIT = "The unit of the answer: clo, tog, SI (m²·K/W) or US. Left out: clo.";

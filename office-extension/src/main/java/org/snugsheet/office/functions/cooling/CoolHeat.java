@@ -103,17 +103,17 @@ public interface CoolHeat extends XInterface {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            WaterBody bath = WaterBody.of(millilitres(bathVolume), Cells.temperature(bathTemp, s));
+            WaterBody bath = WaterBody.of(milliliters(bathVolume), Cells.temperature(bathTemp, s));
             return Mixing.endTemperature(water(volume, temp, vessel, s), bath).in(s);
         });
     }
 
     private static WaterBody water(String[][] volume, String[][] temp, @Nullable Object vessel, Scale scale) {
-        return WaterBody.of(millilitres(volume), Cells.temperature(temp, scale))
+        return WaterBody.of(milliliters(volume), Cells.temperature(temp, scale))
                 .withVessel(Options.heatCapacity(vessel));
     }
 
-    private static Volume millilitres(String[][] volume) {
+    private static Volume milliliters(String[][] volume) {
         return Volume.of(Cells.number(volume), Unit.MILLILITER);
     }
 }

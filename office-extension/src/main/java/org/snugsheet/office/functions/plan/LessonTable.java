@@ -65,13 +65,13 @@ final class LessonTable {
             Taps taps = Taps.mixing(hot.get(), cold.get(), bare.start(), volume);
             water.add(row(
                     language.words(LessonWords.HOT_WATER),
-                    PlanCells.millilitres(taps.hot()),
+                    PlanCells.milliliters(taps.hot()),
                     "ml",
                     language.words(
                             SafeStart.isForAdultsOnly(hot.get()) ? Caution.HOT_TAP : LessonWords.HOT_WATER_WHY)));
             water.add(row(
                     language.words(LessonWords.COLD_WATER),
-                    PlanCells.millilitres(taps.cold()),
+                    PlanCells.milliliters(taps.cold()),
                     "ml",
                     language.words(LessonWords.COLD_WATER_WHY)));
         }

@@ -15,8 +15,8 @@ final class MixTable {
         Caution first = SafeStart.isForAdultsOnly(hot) ? Caution.HOT_TAP : Caution.ADULT_POURS;
         return new Object[][] {
             language.row(MixWords.WATER, MixWords.MILLILITRES),
-            {language.words(MixWords.HOT), PlanCells.millilitres(taps.hot())},
-            {language.words(MixWords.COLD), PlanCells.millilitres(taps.cold())},
+            {language.words(MixWords.HOT), PlanCells.milliliters(taps.hot())},
+            {language.words(MixWords.COLD), PlanCells.milliliters(taps.cold())},
             language.row(MixWords.CAUTION, first),
             language.row(MixWords.CAUTION, Caution.SCHOOL_RULES)
         };

@@ -5,7 +5,7 @@ import org.snugsheet.engine.Phrase;
 /** Heads and words of the table of PLAN.MIX. */
 enum MixWords implements Phrase {
     WATER("water"),
-    MILLILITRES("millilitres"),
+    MILLILITRES("milliliters"),
     HOT("hot"),
     COLD("cold"),
     CAUTION("caution");

@@ -75,7 +75,7 @@ final class PlanCells {
         return Minutes.toSeconds(Cells.number(minutes));
     }
 
-    static double millilitres(Volume volume) {
+    static double milliliters(Volume volume) {
         return Unit.MILLILITER.from(volume.cubicMeters(), Unit.CUBIC_METER);
     }
 

@@ -18,9 +18,9 @@ final class PlanTexts {
     @TemperatureOf(Matter.WATER)
     static final String TARGET = "The start temperature wanted: no more than 43 °C (109 °F).";
 
-    static final String VOLUME = "Millilitres wanted in all.";
-    static final String JAR_VOLUME = "Millilitres of water in one jar.";
-    static final String BATH_VOLUME = "Millilitres of water in the tub.";
+    static final String VOLUME = "Milliliters wanted in all.";
+    static final String JAR_VOLUME = "Milliliters of water in one jar.";
+    static final String BATH_VOLUME = "Milliliters of water in the tub.";
 
     @TemperatureOf(Matter.WATER)
     static final String BATH_TEMP = "The temperature of the tub at the start.";
@@ -64,7 +64,7 @@ final class PlanTexts {
     static final String COLD_OPTION = "The temperature of the cold tap. Left out: no mixing.";
 
     static final String BATH_OPTION =
-            "Millilitres of water in the tub, if the jars stand in one. Left out: they stand in the open.";
+            "Milliliters of water in the tub, if the jars stand in one. Left out: they stand in the open.";
     static final String JARS_OPTION = "How many jars stand in the tub. Left out: 1.";
 
     @TemperatureOf(Matter.SURROUNDINGS)

@@ -61,7 +61,7 @@ public interface PlanWater extends XInterface {
     @CellFunction(
             order = 1,
             name = "PLAN.MIX",
-            text = "A table of how many millilitres of hot and of cold tap water make the start temperature.",
+            text = "A table of how many milliliters of hot and of cold tap water make the start temperature.",
             formula = "m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))",
             source = Sources.HEAT,
             example = "PLAN.MIX(55;12;40;1000)",
@@ -86,7 +86,7 @@ public interface PlanWater extends XInterface {
     @CellFunction(
             order = 2,
             name = "PLAN.MIX.HOT",
-            text = "How many millilitres of hot tap water make the start temperature, with PLAN.MIX.COLD of cold.",
+            text = "How many milliliters of hot tap water make the start temperature, with PLAN.MIX.COLD of cold.",
             formula = "m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))",
             source = Sources.HEAT,
             example = "PLAN.MIX.HOT(55;12;40;1000)",
@@ -100,7 +100,7 @@ public interface PlanWater extends XInterface {
             @Argument(PlanTexts.VOLUME) String[][] volume,
             @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> PlanCells.millilitres(
+        return Answer.of(() -> PlanCells.milliliters(
                 PlanCells.taps(hot, cold, target, volume, scale).hot()));
     }
 
@@ -108,7 +108,7 @@ public interface PlanWater extends XInterface {
     @CellFunction(
             order = 3,
             name = "PLAN.MIX.COLD",
-            text = "How many millilitres of cold tap water make the start temperature, with PLAN.MIX.HOT of hot.",
+            text = "How many milliliters of cold tap water make the start temperature, with PLAN.MIX.HOT of hot.",
             formula = "m₁·(h(T₁) − h(T)) = m₂·(h(T) − h(T₂))",
             source = Sources.HEAT,
             example = "PLAN.MIX.COLD(55;12;40;1000)",
@@ -122,7 +122,7 @@ public interface PlanWater extends XInterface {
             @Argument(PlanTexts.VOLUME) String[][] volume,
             @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> PlanCells.millilitres(
+        return Answer.of(() -> PlanCells.milliliters(
                 PlanCells.taps(hot, cold, target, volume, scale).cold()));
     }
 

@@ -19,7 +19,7 @@ public final class LayerCells {
     /**
      * Flat layers and the films on them.
      *
-     * @param thicknesses in millimetres, from inside to outside
+     * @param thicknesses in millimeters, from inside to outside
      * @param materials names or conductivities
      * @param inside resistance of the inside surface, or left out
      * @param outside resistance of the outside surface, or left out
@@ -43,7 +43,7 @@ public final class LayerCells {
      * Layers from cells. A row with both cells blank is skipped; a row with one blank cell is refused. Refusals count the layers as
      * the person who types sees them: blank rows included.
      *
-     * @param thicknesses in millimetres, from inside to outside
+     * @param thicknesses in millimeters, from inside to outside
      * @param materials names or conductivities, one for each thickness
      * @return the layers
      * @throws InvalidInputException if there is not one material for each thickness, or a layer cannot be understood
@@ -68,10 +68,10 @@ public final class LayerCells {
     }
 
     private static Layers withOneMore(Layers layers, Entry thickness, Entry material) {
-        double millimetres = number(thickness, Problem.LAYER_THICKNESS_BLANK);
+        double millimeters = number(thickness, Problem.LAYER_THICKNESS_BLANK);
         return material instanceof Entry.Text text
-                ? layers.with(millimetres, text.text())
-                : layers.with(millimetres, number(material, Problem.LAYER_MATERIAL_BLANK));
+                ? layers.with(millimeters, text.text())
+                : layers.with(millimeters, number(material, Problem.LAYER_MATERIAL_BLANK));
     }
 
     private static double number(Entry entry, Problem ifBlank) {

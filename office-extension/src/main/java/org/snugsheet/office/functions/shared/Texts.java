@@ -46,7 +46,7 @@ public final class Texts {
             "What each jar is wrapped in, one cell for each column. Jars of one name are jars of one material. A name such as wool °F names its scale.";
     public static final String CLOCK =
             "The clock times of the readings, one column: cells with a time, or text such as 9:05, 9.05 am or 21:05.";
-    public static final String VOLUME = "Millilitres of water in the jar.";
+    public static final String VOLUME = "Milliliters of water in the jar.";
 
     @TemperatureOf(Matter.WATER)
     public static final String FROM = "The temperature it begins at.";
@@ -57,7 +57,7 @@ public final class Texts {
     @TemperatureOf(Matter.WATER)
     public static final String TEMP = "The temperature of the water now.";
 
-    public static final String BATH_AMOUNT = "Millilitres of water in the bath.";
+    public static final String BATH_AMOUNT = "Milliliters of water in the bath.";
 
     @TemperatureOf(Matter.WATER)
     public static final String BATH_TEMP = "The temperature of the bath before.";
@@ -65,8 +65,8 @@ public final class Texts {
     public static final String VESSEL =
             "The heat capacity of the empty jar in joules per kelvin: grams times 0.84 for glass. Left out: none.";
     public static final String JAR_VOLUME =
-            "Millilitres of water in the jar, if it stands in a bath that keeps its heat. Left out: the bath does not matter.";
-    public static final String BATH_VOLUME = "Millilitres of water in that bath. Left out: the bath does not matter.";
+            "Milliliters of water in the jar, if it stands in a bath that keeps its heat. Left out: the bath does not matter.";
+    public static final String BATH_VOLUME = "Milliliters of water in that bath. Left out: the bath does not matter.";
     public static final String MARK =
             "Degrees from one mark of the thermometer to the next. Left out: 1 °C or 2 °F; a blank cell or 0 counts as left out.";
     public static final String SCALE = "The scale of the temperatures: C or F. Left out: C.";
@@ -82,8 +82,8 @@ public final class Texts {
     @TemperatureOf(Matter.WATER)
     public static final String TARGET = "The temperature to be reached.";
 
-    public static final String THICKNESS = "The thickness of the layer in millimetres.";
-    public static final String THICKNESSES = "The thicknesses of the layers in millimetres, from inside to outside.";
+    public static final String THICKNESS = "The thickness of the layer in millimeters.";
+    public static final String THICKNESSES = "The thicknesses of the layers in millimeters, from inside to outside.";
     public static final String MATERIAL = "The name of the material, or its conductivity in W/(m·K).";
     public static final String MATERIALS =
             "For each layer the name of its material, or its conductivity in W/(m·K), in the same order.";

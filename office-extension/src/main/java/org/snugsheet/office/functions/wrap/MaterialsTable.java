@@ -33,7 +33,7 @@ final class MaterialsTable {
                 each.low().wattsPerMeterKelvin(),
                 each.typical().wattsPerMeterKelvin(),
                 each.high().wattsPerMeterKelvin(),
-                each.layer().map(MaterialsTable::millimetres).orElse(""),
+                each.layer().map(MaterialsTable::millimeters).orElse(""),
                 language.words(each.provenance()),
                 each.source()
             };
@@ -41,7 +41,7 @@ final class MaterialsTable {
         return table;
     }
 
-    private static Object millimetres(Length layer) {
+    private static Object millimeters(Length layer) {
         return Unit.MILLIMETER.from(layer.meters(), Unit.METER);
     }
 }

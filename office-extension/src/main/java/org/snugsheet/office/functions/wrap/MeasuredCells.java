@@ -49,11 +49,11 @@ final class MeasuredCells {
     }
 
     static double squareMetres(String[][] area) {
-        double squareCentimetres = Cells.number(area);
-        if (!(squareCentimetres > 0)) {
-            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.AREA, squareCentimetres);
+        double squareCentimeters = Cells.number(area);
+        if (!(squareCentimeters > 0)) {
+            throw InvalidInputException.of(Problem.NOT_POSITIVE, QuantityName.AREA, squareCentimeters);
         }
-        return squareCentimetres * SQUARE_METRES_PER_SQUARE_CENTIMETRE;
+        return squareCentimeters * SQUARE_METRES_PER_SQUARE_CENTIMETRE;
     }
 
     static double wattsPerKelvin(@Nullable Object leak) {

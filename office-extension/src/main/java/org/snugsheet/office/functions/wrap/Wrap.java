@@ -102,7 +102,7 @@ public interface Wrap extends XInterface {
             order = 2,
             name = "WRAP.ROUND",
             text =
-                    "The R-value of layers round a cylinder, for each square metre of its innermost surface: less than the same layers lying flat, for the outside is larger.",
+                    "The R-value of layers round a cylinder, for each square meter of its innermost surface: less than the same layers lying flat, for the outside is larger.",
             formula = "R = Rᵢ + Σ r₀·ln(rⱼ/rⱼ₋₁)/λⱼ + Rₒ·r₀/rₙ",
             source = Sources.ROUND,
             example = "WRAP.ROUND(10;20;0.05)",
@@ -120,7 +120,7 @@ public interface Wrap extends XInterface {
         return Answer.of(() -> {
             Unit wanted = Options.resistanceUnit(unit);
             return new RoundWrap(
-                            millimetres(Cells.number(radius)),
+                            millimeters(Cells.number(radius)),
                             LayerCells.layers(Cells.line(thicknesses), Cells.line(materials)),
                             Options.resistance(inside, wanted),
                             Options.resistance(outside, wanted))
@@ -167,7 +167,7 @@ public interface Wrap extends XInterface {
             order = 4,
             name = "WRAP.MATERIALS",
             text =
-                    "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimetres, and the source. Glass wool, rock wool and loft insulation are for an adult, sealed in; old vermiculite for nobody.",
+                    "A table of all materials known here, with lowest, typical and highest conductivity in W/(m·K), the usual thickness of a layer in millimeters, and the source. Glass wool, rock wool and loft insulation are for an adult, sealed in; old vermiculite for nobody.",
             formula = "min λᵢ ≤ median λᵢ ≤ max λᵢ",
             example = "WRAP.MATERIALS()",
             answer = "material")
@@ -180,7 +180,7 @@ public interface Wrap extends XInterface {
             order = 5,
             name = "WRAP.USUAL",
             text =
-                    "The usual thickness of one layer of a material in millimetres, such as one sock or one sheet of newspaper. Measure yours where you can.",
+                    "The usual thickness of one layer of a material in millimeters, such as one sock or one sheet of newspaper. Measure yours where you can.",
             source = "common practice, no source",
             example = "WRAP.USUAL(\"wool\")",
             answer = "3",
@@ -201,7 +201,7 @@ public interface Wrap extends XInterface {
             order = 6,
             name = "WRAP.THICKNESS",
             text =
-                    "How thick a layer must be for an R-value, in millimetres: flat, or round a cylinder if its radius is given.",
+                    "How thick a layer must be for an R-value, in millimeters: flat, or round a cylinder if its radius is given.",
             formula = "d = R·λ; d = r·(e^(R·λ/r) − 1)",
             source = Sources.FLAT + "; " + Sources.ROUND,
             example = "WRAP.THICKNESS(0.5;0.04)",
@@ -219,7 +219,7 @@ public interface Wrap extends XInterface {
             Conductivity conductivity = conductivityOf(material);
             Optional<Double> round = Options.number(radius);
             Length thickness = round.isPresent()
-                    ? Thickness.round(wanted, conductivity, millimetres(round.get()))
+                    ? Thickness.round(wanted, conductivity, millimeters(round.get()))
                     : Thickness.flat(wanted, conductivity);
             return Unit.MILLIMETER.from(thickness.meters(), Unit.METER);
         });
@@ -230,7 +230,7 @@ public interface Wrap extends XInterface {
             order = 7,
             name = "WRAP.TURNING",
             text =
-                    "The critical radius in millimetres: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
+                    "The critical radius in millimeters: a cylinder thinner than this loses more heat when it is wrapped, until the wrap reaches this radius.",
             formula = "r = λ/h",
             source = Sources.TURNING,
             example = "WRAP.TURNING(0.17;3)",
@@ -271,7 +271,7 @@ public interface Wrap extends XInterface {
             throws IllegalArgumentException, NoConvergenceException {
         return Answer.of(() -> {
             Scale s = Options.scale(scale);
-            Length size = Options.numberNotZero(height).map(Wrap::millimetres).orElseGet(() -> millimetres(100));
+            Length size = Options.numberNotZero(height).map(Wrap::millimeters).orElseGet(() -> millimeters(100));
             Face face = new Face(
                     Options.words(facing).map(Orientation::parse).orElse(Orientation.SIDE),
                     size,
@@ -292,7 +292,7 @@ public interface Wrap extends XInterface {
                 : new Conductivity(entry.asNumber(1));
     }
 
-    private static Length millimetres(double value) {
+    private static Length millimeters(double value) {
         return Length.of(value, Unit.MILLIMETER);
     }
 }

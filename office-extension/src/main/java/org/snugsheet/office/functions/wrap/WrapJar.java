@@ -37,7 +37,7 @@ public interface WrapJar extends XInterface {
             order = 0,
             name = "WRAP.VESSEL",
             text =
-                    "The R-value of a whole jar, side, lid and base together with the films on them, for each square metre of the water’s surface.",
+                    "The R-value of a whole jar, side, lid and base together with the films on them, for each square meter of the water’s surface.",
             formula = "A/R = Σ Aᵢ/Rᵢ",
             source = "ISO 6946:2017, 6.7.2" + "; " + Sources.ROUND + "; " + Sources.SURFACE,
             example = "WRAP.VESSEL(250;35;{3;10};{\"glass\";\"wool\"};40;5)",

@@ -6,7 +6,7 @@ import org.snugsheet.office.declare.TemperatureOf.Matter;
 /** Descriptions of the arguments of the WRAP functions. */
 final class WrapTexts {
 
-    static final String RADIUS = "The radius of what the layers are wrapped round, in millimetres.";
+    static final String RADIUS = "The radius of what the layers are wrapped round, in millimeters.";
     static final String ONE_MATERIAL = "The name of the material.";
     static final String CONDITION = "dry, damp or soaked. Left out: dry.";
     static final String WHICH = "low, typical or high among the published figures. Left out: typical.";
@@ -14,7 +14,7 @@ final class WrapTexts {
     static final String TARGET_R = "The R-value wanted.";
     static final String ANY_MATERIAL = "The name of the material, or its conductivity in W/(m·K).";
     static final String RADIUS_OPTION =
-            "The radius of what it is wrapped round, in millimetres. Left out: the layer lies flat.";
+            "The radius of what it is wrapped round, in millimeters. Left out: the layer lies flat.";
     static final String COEFFICIENT =
             "The surface coefficient outside in W/(m²·K): 1 divided by WRAP.SURFACE. About 10 for a jar in still air.";
     static final String PLACE =
@@ -27,14 +27,14 @@ final class WrapTexts {
     static final String COLD = "The temperature of the place it stands in.";
 
     static final String SIZE =
-            "How high the jar is in millimetres; for lid and base, how wide. It is taken to be as wide as high. Left out: 100.";
+            "How high the jar is in millimeters; for lid and base, how wide. It is taken to be as wide as high. Left out: 100.";
     static final String FACING = "Which way the surface looks: side, up or down. Left out: side.";
     static final String EMISSIVITY =
             "How well it radiates, from 0 to 1: 0.9 of nearly everything, 0.05 of bright foil. Left out: 0.9.";
-    static final String VOLUME_HELD = "Millilitres of water in the jar.";
-    static final String JAR_RADIUS = "The inside radius of the jar in millimetres.";
+    static final String VOLUME_HELD = "Milliliters of water in the jar.";
+    static final String JAR_RADIUS = "The inside radius of the jar in millimeters.";
     static final String LIST_THICKNESSES =
-            "The thicknesses in millimetres of the layers round the side, from inside to outside; the jar’s own wall may be the first. A blank cell: a bare jar.";
+            "The thicknesses in millimeters of the layers round the side, from inside to outside; the jar’s own wall may be the first. A blank cell: a bare jar.";
     static final String LIST_MATERIALS =
             "For each of these layers the name of its material, or its conductivity in W/(m·K).";
 
@@ -57,7 +57,7 @@ final class WrapTexts {
     static final String NUMBER = "The number of the layer, counted from the inside; 0 for the jar’s inside.";
     static final String BARE_RATE = "The cooling constant of the bare jar per minute, as COOL.RATE gives it.";
     static final String WRAPPED_RATE = "The cooling constant of the wrapped jar per minute, as COOL.RATE gives it.";
-    static final String AREA = "The surface that is wrapped, in square centimetres.";
+    static final String AREA = "The surface that is wrapped, in square centimeters.";
     static final String BARE_ERROR = "COOL.RATE.ERROR of the bare jar. Left out: only the error cannot be told.";
     static final String WRAPPED_ERROR = "COOL.RATE.ERROR of the wrapped jar. Left out: only the error cannot be told.";
     static final String REST =

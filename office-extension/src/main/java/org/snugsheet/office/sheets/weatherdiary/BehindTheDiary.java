@@ -64,7 +64,7 @@ final class BehindTheDiary {
         }
         for (int i = 0; i < Kinds.WINDS.size(); i++) {
             page.text("M" + (1 + i), language.words(Kinds.WINDS.get(i).words()));
-            page.number("N" + (1 + i), Kinds.WINDS.get(i).kilometresPerHour());
+            page.number("N" + (1 + i), Kinds.WINDS.get(i).kilometersPerHour());
         }
         for (int i = 0; i < Kinds.CLOTHES.size(); i++) {
             page.text("O" + (1 + i), language.words(Kinds.CLOTHES.get(i)));

@@ -17,9 +17,9 @@ final class Kinds {
      * A wind.
      *
      * @param words what is seen of it
-     * @param kilometresPerHour the middle of that force
+     * @param kilometersPerHour the middle of that force
      */
-    record Wind(DiaryWords words, double kilometresPerHour) {}
+    record Wind(DiaryWords words, double kilometersPerHour) {}
 
     static final List<Sky> SKIES = List.of(
             new Sky(DiaryWords.SUNNY, "☀"),
