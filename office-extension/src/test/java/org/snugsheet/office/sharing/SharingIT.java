@@ -99,7 +99,7 @@ class SharingIT {
     @Test
     void aCopyIsNotCopiedAndNothingIsBroughtBackFromNowhere(Office office) {
         try (CalcDocument sheet = filled(office)) {
-            refused(office, () -> BringBack.into(sheet.uno()), "keeps no formulas");
+            refused(office, () -> BringBack.into(sheet.uno()), "keeps no Snugsheet formulas");
             office.call("sharing", () -> ShareCopy.make(sheet.uno()));
             refused(office, () -> ShareCopy.make(sheet.uno()), "copy to share already");
             office.call("renaming", () -> {
