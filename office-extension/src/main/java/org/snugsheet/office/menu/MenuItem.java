@@ -7,7 +7,7 @@ import org.snugsheet.engine.Phrase;
 /** The lines of the menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
 public enum MenuItem implements Phrase {
     /** A sheet to type readings into, with checks, results, chart and cautions. */
-    LAY_OUT("line1", "lay-out", "~Lay out an investigation…"),
+    LAY_OUT("line0", "lay-out", "~Lay out an investigation…"),
     /** A chart of the selected block. */
     DRAW("line2", "draw", "~Draw the curves…"),
     /** What a formula does, what it was given, why it refuses. */
@@ -58,9 +58,9 @@ public enum MenuItem implements Phrase {
     }
 
     /**
-     * Its place in the menu, as a name that sorts.
+     * Its place in the menu, as a name that sorts. The office goes by the length of a name first.
      *
-     * @return such as {@code line1}
+     * @return such as {@code line2}; {@code line1} is the menu of the worked sheets
      */
     public String position() {
         return position;

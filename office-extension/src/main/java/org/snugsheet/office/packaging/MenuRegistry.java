@@ -55,8 +55,8 @@ final class MenuRegistry {
 
     /** A menu in the menu, with a line for each worked sheet. */
     private void sheets(Element lines) {
-        // Here and in the file behind the first line: the office goes by either.
-        Element menu = entry(lines, MenuItem.LAY_OUT.position() + "-sheets");
+        // Sorts behind the first line: the office puts shorter names before longer ones.
+        Element menu = entry(lines, "line1");
         translated(menu, "Title", MenuWords.SHEETS);
         value(menu, "Context", CALC);
         Element below = node(menu, "Submenu");
