@@ -147,7 +147,9 @@ final class Pages {
                             Uno.named("ToPoint", cell)
                         });
         // However low that cell is, the cautions at the top are read first; typing takes the view to the cell.
-        Uno.as(XViewPane.class, choice.window().getController()).setFirstVisibleRow(0);
+        XViewPane seen = Uno.as(XViewPane.class, choice.window().getController());
+        seen.setFirstVisibleRow(0);
+        seen.setFirstVisibleColumn(0);
     }
 
     private Optional<String> text(String name) {
