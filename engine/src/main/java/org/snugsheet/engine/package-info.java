@@ -14,7 +14,7 @@
  *   <li>{@link org.snugsheet.engine.water} – density and specific heat of liquid water
  *   <li>{@link org.snugsheet.engine.heat} – heat given off, and bodies that share it
  *   <li>{@link org.snugsheet.engine.reading} – what a class wrote down, and what is wrong with it
- *   <li>{@link org.snugsheet.engine.solver} – least squares; the only package that uses Commons Math’s optimizers
+ *   <li>{@code org.snugsheet.engine.solver} – least squares; the only package that uses Commons Math’s optimizers
  *   <li>{@link org.snugsheet.engine.cooling} – cooling curves, their fit and its uncertainty
  *   <li>{@link org.snugsheet.engine.comparison} – comparisons of estimates: ratio, verdict, ranking
  *   <li>{@link org.snugsheet.engine.insulation} – layers, materials, surfaces
