@@ -70,7 +70,8 @@ public class PlanBenchmark {
      */
     @Benchmark
     public double interval() {
-        return ReadingPlan.forCertainty(jar(0.04), LESSON, CERTAINTY, mark, scatter).intervalSeconds();
+        return ReadingPlan.forCertainty(jar(0.04), LESSON, CERTAINTY, mark, scatter)
+                .intervalSeconds();
     }
 
     /**

@@ -12,7 +12,7 @@ import org.snugsheet.engine.Problem;
  * say how often ({@link NormalPower}). What rounding that repeats itself, few readings and a curve that bends do to that is drawn
  * ({@link DrawnJars}): of lessons put together from jars that are read, fitted and judged as the class’s will be, it is counted how many more
  * are told apart than of the same lessons with straight curves and normal errors (a control variate: J. M. Hammersley and D. C.
- * Handscomb, Monte Carlo Methods, 1964, section 5.5, from memory). PowerReport says how near that comes to whole lessons: within 0.02.
+ * Handscomb, Monte Carlo Methods, 1964, section 5.5, from memory). How near that comes to whole lessons is in NOTES.md: in 24 of 25 plans within 0.02.
  *
  * @param first the plan for a jar of the one wrap
  * @param second the plan for a jar of the other
