@@ -9,7 +9,9 @@ import com.sun.star.awt.Point;
 import com.sun.star.awt.Size;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XModel;
+import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSpreadsheet;
@@ -53,7 +55,9 @@ class HouseRulesIT {
                     () -> InputCellRules.opensOnAnInputOfTheFirstPage(document),
                     () -> firstScreenShowsAllAcrossAndTheInput(document, pages.get(0)),
                     () -> saysWhatItIs(document),
-                    () -> assertTrue(words(pages).contains("invented"), "it says that its numbers are invented"),
+                    () -> assertTrue(
+                            isEmpty(pages.get(0)) || words(pages).contains("invented"),
+                            "it says that its numbers are invented"),
                     () -> assertTrue(words(pages.subList(0, 1)).contains("Caution:"), "it names what can hurt"),
                     () -> hasNames(document),
                     () -> assertEquals(
@@ -106,6 +110,15 @@ class HouseRulesIT {
         Object input = model.getCurrentSelection();
         int below = ((Point) Opened.property(input, "Position")).Y + ((Size) Opened.property(input, "Size")).Height;
         assertTrue(below * zoom <= 100 * 14_600, "down to " + below);
+    }
+
+    /** Whether nobody typed a number yet; what a formula works out does not count. */
+    private static boolean isEmpty(XSpreadsheet page) {
+        return Opened.as(XCellRangesQuery.class, page)
+                        .queryContentCells((short) CellFlags.VALUE)
+                        .getRangeAddresses()
+                        .length
+                == 0;
     }
 
     private static void saysWhatItIs(CalcDocument document) {

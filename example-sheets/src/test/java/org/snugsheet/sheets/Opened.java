@@ -79,7 +79,7 @@ public final class Opened {
         for (int row = 0; row < rows.length; row++) {
             for (int column = 0; column < rows[row].length; column++) {
                 String value = rows[row][column] instanceof Double number
-                        ? String.format(java.util.Locale.ROOT, "%.11e", number)
+                        ? String.format(java.util.Locale.ROOT, "%.9e", number)
                         : String.valueOf(rows[row][column]);
                 if (!value.isEmpty()) {
                     contents.add((row + 1) + "/" + (column + 1) + " " + value);

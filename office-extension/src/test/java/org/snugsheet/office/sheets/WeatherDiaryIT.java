@@ -55,7 +55,7 @@ class WeatherDiaryIT {
             try {
                 office.call("looking at it", () -> {
                     assertEquals(
-                            List.of("Diary", "What we found", "To color", "Behind the diary"),
+                            List.of("Diary", "What we found", "To color", "Behind"),
                             Arrays.asList(opened.getSheets().getElementNames()));
                     assertFalse(Uno.as(XModifiable.class, opened).isModified());
                     assertFalse(Uno.as(XStorable.class, opened).hasLocation());
@@ -200,7 +200,7 @@ class WeatherDiaryIT {
         while (all.hasMoreElements()) {
             Object component = all.nextElement();
             XSpreadsheetDocument document = UnoRuntime.queryInterface(XSpreadsheetDocument.class, component);
-            if (document != null && document.getSheets().hasByName("Behind the diary")) {
+            if (document != null && document.getSheets().hasByName("Behind")) {
                 return document;
             }
         }

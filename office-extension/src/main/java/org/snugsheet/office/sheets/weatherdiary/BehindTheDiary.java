@@ -4,6 +4,7 @@ import static org.snugsheet.office.sheets.weatherdiary.WeatherDiary.FIRST_ROW;
 import static org.snugsheet.office.sheets.weatherdiary.WeatherDiary.LAST_ROW;
 
 import java.util.Arrays;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.NamedRanges;
@@ -26,11 +27,26 @@ final class BehindTheDiary {
     static final String NOON = "E";
     static final String WIND = "F";
     static final String FEELS = "G";
-    static final String MORNING_DRAWN = "H";
-    static final String NOON_DRAWN = "I";
     static final String COLDEST_FELT = "J";
     /** 1 for a morning, 2 for a noon, 3 for a wind that cannot be read, 0 for none. */
     static final String PROBLEM = "Q";
+
+    /** What formulas call the columns. */
+    private static final Map<String, String> NAMES = Map.of(
+            DATE,
+            "dates",
+            SKY,
+            "kinds",
+            MORNING,
+            "mornings",
+            NOON,
+            "noons",
+            FEELS,
+            "felt",
+            COLDEST_FELT,
+            "coldest",
+            PROBLEM,
+            "problems");
 
     private static final String HEADS_ROW = String.valueOf(FIRST_ROW - 1);
 
@@ -70,13 +86,17 @@ final class BehindTheDiary {
             page.text("O" + (1 + i), language.words(Kinds.CLOTHES.get(i)));
         }
         page.text("P1", "C").text("P2", "F");
+        NAMES.forEach((column, name) -> names.fixed(name, page, column + FIRST_ROW + ":" + column + LAST_ROW));
         names.fixed("skies", page, "K1:K" + Kinds.SKIES.size())
                 .fixed("pictures", page, "L1:L" + Kinds.SKIES.size())
                 .fixed("winds", page, "M1:M" + Kinds.WINDS.size())
                 .fixed("speeds", page, "N1:N" + Kinds.WINDS.size())
                 .fixed("clothes", page, "O1:O" + Kinds.CLOTHES.size())
                 .fixed("scales", page, "P1:P2")
-                .fixed("scale", diary, DiaryPage.SCALE);
+                .fixed("scale", diary, DiaryPage.SCALE)
+                .fixed("first_day", diary, DiaryPage.FIRST_DAY)
+                .fixed("typed_mornings", diary, "D" + FIRST_ROW + ":D" + LAST_ROW)
+                .fixed("typed_noons", diary, "E" + FIRST_ROW + ":E" + LAST_ROW);
     }
 
     void writeDays() throws com.sun.star.uno.Exception {
@@ -85,8 +105,8 @@ final class BehindTheDiary {
                         .map(FormulaText::quoted)
                         .collect(Collectors.joining(";"))
                 + ")";
-        page.text(MORNING_DRAWN + HEADS_ROW, language.words(DiaryWords.MORNING));
-        page.text(NOON_DRAWN + HEADS_ROW, language.words(DiaryWords.NOON));
+        page.text(MORNING + HEADS_ROW, language.words(DiaryWords.MORNING));
+        page.text(NOON + HEADS_ROW, language.words(DiaryWords.NOON));
         for (int row = FIRST_ROW; row <= LAST_ROW; row++) {
             String date = in(diary, DATE + row);
             page.formula(
@@ -106,9 +126,6 @@ final class BehindTheDiary {
                     "=IF(COUNT(" + MORNING + row + ":" + NOON + row + ")=0;\"\";MIN(" + MORNING + row + ":" + NOON + row
                             + ";" + FEELS + row + "))");
             page.formula(PROBLEM + row, "=" + problem(row));
-            // A chart leaves out what is not there, and draws an empty text as zero.
-            page.formula(MORNING_DRAWN + row, "=IF(" + MORNING + row + "=\"\";NA();" + MORNING + row + ")");
-            page.formula(NOON_DRAWN + row, "=IF(" + NOON + row + "=\"\";NA();" + NOON + row + ")");
         }
     }
 
@@ -147,7 +164,7 @@ final class BehindTheDiary {
 
     /** A column of all days, seen from any page. */
     String days(String column) {
-        return in(page, "$" + column + "$" + FIRST_ROW + ":$" + column + "$" + LAST_ROW);
+        return NAMES.getOrDefault(column, column);
     }
 
     /** On how many days something was written down. */

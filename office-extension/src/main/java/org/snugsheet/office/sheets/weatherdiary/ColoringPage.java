@@ -58,9 +58,11 @@ final class ColoringPage {
         page.merge(noon).look(noon, CellStyleName.LARGE).text("C" + (row + 4), words(DiaryWords.NOON));
         line(row + 6, DiaryWords.NEXT);
         box(row + 7);
+        // The office cuts a page off above a last row that holds nothing itself.
+        page.text("B" + (row + 8), "☀ ☁ ☂ ❄").look("B" + (row + 8), CellStyleName.LARGE);
         new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE))
                 .on(book.setting().paper())
-                .apply(page, "A1:" + LAST + (row + 7));
+                .apply(page, "A1:" + LAST + (row + 8));
         page.protect();
     }
 

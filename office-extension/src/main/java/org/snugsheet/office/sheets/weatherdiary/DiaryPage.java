@@ -105,12 +105,13 @@ final class DiaryPage {
         page.look(all("H", "H"), CellStyleName.INPUT);
         for (int row = FIRST_ROW; row <= LAST_ROW; row++) {
             int number = row - FIRST_ROW + 1;
-            String day = "WORKDAY($A$7-1;" + number + ")";
+            String day = "WORKDAY(first_day-1;" + number + ")";
             // The days of one month, and no more.
             page.formula(
                     "A" + row,
-                    "=IF(ISNUMBER($A$7);IF(AND(MONTH(" + day + ")=MONTH($A$7);YEAR(" + day + ")=YEAR($A$7));" + day
-                            + ";\"\");" + FormulaText.quoted(language.say(DiaryWords.DAY, number)) + ")");
+                    "=IF(ISNUMBER(first_day);IF(AND(MONTH(" + day + ")=MONTH(first_day);YEAR(" + day
+                            + ")=YEAR(first_day));" + day + ";\"\");"
+                            + FormulaText.quoted(language.say(DiaryWords.DAY, number)) + ")");
             String sky = behind.cell(BehindTheDiary.SKY + row);
             page.formula("C" + row, "=IF(" + sky + "=0;\"\";INDEX(pictures;" + sky + "))");
             page.formula("G" + row, "=" + behind.cell(BehindTheDiary.FEELS + row));
@@ -131,8 +132,8 @@ final class DiaryPage {
                                 DiaryWords.VERY_COLD,
                                 dateOf("MATCH(" + coldest + ";" + felt + ";0)"),
                                 FoundPage.degrees(coldest))
-                        + ";IF(COUNTIF(" + problems + ";1)>0;" + unreadable(1, "D")
-                        + ";IF(COUNTIF(" + problems + ";2)>0;" + unreadable(2, "E")
+                        + ";IF(COUNTIF(" + problems + ";1)>0;" + unreadable(1, "typed_mornings")
+                        + ";IF(COUNTIF(" + problems + ";2)>0;" + unreadable(2, "typed_noons")
                         + ";IF(COUNTIF(" + problems + ";3)>0;"
                         + FormulaText.sentence(language, DiaryWords.UNKNOWN_WIND, dateOf("MATCH(3;" + problems + ";0)"))
                         + ";IF(" + behind.daysWritten() + "=0;" + FormulaText.quoted(language, DiaryWords.EMPTY) + ";"
@@ -154,7 +155,7 @@ final class DiaryPage {
 
     private String unreadable(int problem, String column) {
         String at = "MATCH(" + problem + ";" + behind.days(BehindTheDiary.PROBLEM) + ";0)";
-        String typed = "INDEX($" + column + "$" + FIRST_ROW + ":$" + column + "$" + LAST_ROW + ";" + at + ")";
+        String typed = "INDEX(" + column + ";" + at + ")";
         return FormulaText.sentence(language, DiaryWords.UNREADABLE, dateOf(at), typed);
     }
 

@@ -29,7 +29,7 @@ enum DiaryWords implements Phrase {
     /** Tab. */
     COLOR_PAGE("To color"),
     /** Tab. */
-    BEHIND_PAGE("Behind the diary"),
+    BEHIND_PAGE("Behind"),
     /** Beside the cell. */
     FIRST_DAY("First school day of the month, as a date. Left blank, the days are only counted."),
     /** Beside the cell. */

@@ -24,7 +24,7 @@ final class FoundPage {
     private static final int WARMTH = LAST_KIND + 3;
     private static final int CHART_END = WARMTH + 14;
     private static final int SENTENCES = CHART_END + 2;
-    private static final int LAST_SENTENCE = SENTENCES + 5;
+    private static final int LAST_SENTENCE = SENTENCES + 4;
     // The boxes begin in the fourth column.
     private static final int BOXES = 3;
     private static final String LAST = CellName.column(BOXES + DAYS - 1);
@@ -84,10 +84,10 @@ final class FoundPage {
                         words(DiaryWords.UP_AXIS),
                         words(DiaryWords.CHART_WORDS),
                         List.of(
-                                plot(Plot.Form.LINE, BehindTheDiary.MORNING_DRAWN, SeriesColor.BLUE),
-                                plot(Plot.Form.LINE, BehindTheDiary.NOON_DRAWN, SeriesColor.VERMILION),
-                                plot(Plot.Form.POINTS, BehindTheDiary.MORNING_DRAWN, SeriesColor.BLUE),
-                                plot(Plot.Form.POINTS, BehindTheDiary.NOON_DRAWN, SeriesColor.VERMILION)))
+                                plot(Plot.Form.LINE, BehindTheDiary.MORNING, SeriesColor.BLUE),
+                                plot(Plot.Form.LINE, BehindTheDiary.NOON, SeriesColor.VERMILION),
+                                plot(Plot.Form.POINTS, BehindTheDiary.MORNING, SeriesColor.BLUE),
+                                plot(Plot.Form.POINTS, BehindTheDiary.NOON, SeriesColor.VERMILION)))
                 .draw(book.office(), page, "temperatures", "A" + (WARMTH + 1) + ":" + LAST + CHART_END);
     }
 

@@ -57,7 +57,10 @@ public final class WeatherDiary implements WorkedSheet {
         book.describe(
                 language.words(DiaryWords.TITLE),
                 language.words(DiaryWords.PURPOSE),
-                language.words(DiaryWords.DESCRIPTION));
+                language.words(DiaryWords.DESCRIPTION),
+                language.words(DiaryWords.TITLE),
+                language.words(DiaryWords.WARMTH),
+                language.words(DiaryWords.KINDS));
         book.openAt(diary, DiaryPage.FIRST_DAY);
     }
 }
