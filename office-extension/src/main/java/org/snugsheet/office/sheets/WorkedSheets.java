@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
+import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
 import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
 import org.snugsheet.office.sheets.pupilpages.PupilPages;
@@ -19,6 +20,8 @@ import org.snugsheet.office.sheets.wintercoats.WinterCoats;
 public final class WorkedSheets {
 
     private static final List<WorkedSheet> ALL = List.of(
+            LessonBook.empty(),
+            LessonBook.example(),
             new FirstFiveMinutes(),
             new OneJarOneCurve(),
             new WhichWrapWins(),

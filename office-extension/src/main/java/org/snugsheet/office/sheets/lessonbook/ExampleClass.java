@@ -1,0 +1,80 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.snugsheet.engine.insulation.Materials;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.sheets.shared.ExampleJar;
+import org.snugsheet.office.sheets.shared.InventedReadings;
+import org.snugsheet.office.words.Language;
+
+/**
+ * A class that never was: eight jars on a snowy windowsill, all wraps equally thick, so that it is the stuff that decides. The readings
+ * are invented; one is typed with its digits swapped and one was missed, as in every class.
+ */
+final class ExampleClass {
+
+    private static final double MILLIMETERS = 8;
+    private static final List<String> MATERIALS =
+            List.of("", "wool", "wool", "newspaper", "newspaper", "fleece", "leaves", "corrugated cardboard");
+    private static final Temperature SURROUNDINGS = new Temperature(1);
+    // Warm tap water: common practice, no source.
+    private static final Temperature START = new Temperature(40);
+    private static final long SEED = 20_261_127;
+    private static final int SWAPPED_JAR = 4;
+    private static final int SWAPPED = 3;
+    private static final int MISSED_JAR = 6;
+    private static final int MISSED = 5;
+
+    private final Language language;
+    private final Scale scale;
+
+    ExampleClass(Language language, Scale scale) {
+        this.language = language;
+        this.scale = scale;
+    }
+
+    /** What the jars are wrapped in, in the language of the book. */
+    static List<String> wraps(Language language) {
+        return MATERIALS.stream()
+                .map(name -> name.isEmpty()
+                        ? language.words(BookWords.BARE)
+                        : Materials.nameIn(Materials.find(name), language.locale()))
+                .toList();
+    }
+
+    /** Types what the class would have typed. */
+    void type(Page start, Page readings, BookPlan plan) throws com.sun.star.uno.Exception {
+        start.number(StartPage.SURROUNDINGS, Math.rint(SURROUNDINGS.in(scale)));
+        double mark = scale == Scale.FAHRENHEIT ? 2 : 1;
+        List<Integer> minutes = IntStream.range(0, plan.readings())
+                .map(reading -> reading * plan.interval())
+                .boxed()
+                .toList();
+        InventedReadings invented = new InventedReadings(SURROUNDINGS, START, 0.1, SEED);
+        for (int jar = 0; jar < MATERIALS.size(); jar++) {
+            String material = MATERIALS.get(jar);
+            if (!material.isEmpty()) {
+                start.number(StartPage.thickness(jar), MILLIMETERS);
+            }
+            String name = material + jar;
+            double[] celsius = invented.of(
+                    material.isEmpty() ? ExampleJar.bare(name) : ExampleJar.wrapped(name, MILLIMETERS, material),
+                    minutes);
+            for (int reading = 0; reading < celsius.length; reading++) {
+                double read = mark * Math.rint(new Temperature(celsius[reading]).in(scale) / mark);
+                if (jar != MISSED_JAR || reading != MISSED) {
+                    readings.number(
+                            ReadingsPage.cell(jar, reading),
+                            jar == SWAPPED_JAR && reading == SWAPPED ? swapped(read) : read);
+                }
+            }
+        }
+    }
+
+    private static double swapped(double read) {
+        return read % 10 * 10 + Math.floor(read / 10);
+    }
+}

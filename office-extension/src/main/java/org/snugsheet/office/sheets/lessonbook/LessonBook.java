@@ -1,0 +1,110 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.snugsheet.engine.Phrase;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.shared.Invented;
+import org.snugsheet.office.words.Language;
+
+/** One document from plan to wall: what is typed on Start and Readings makes all other pages. */
+public final class LessonBook implements WorkedSheet {
+
+    /** As many groups as a class of two dozen makes (common practice, no source). */
+    private static final int USUAL_JARS = 8;
+
+    private final BookPlan plan;
+    private final boolean isExample;
+
+    private LessonBook(BookPlan plan, boolean isExample) {
+        this.plan = plan;
+        this.isExample = isExample;
+    }
+
+    /**
+     * A book for a lesson.
+     *
+     * @param plan how large it is, and what it begins with
+     * @return the book
+     */
+    public static LessonBook of(BookPlan plan) {
+        return new LessonBook(plan, false);
+    }
+
+    /**
+     * A book that a class has filled already; its readings are invented.
+     *
+     * @return the book
+     */
+    public static LessonBook example() {
+        return new LessonBook(empty().plan, true);
+    }
+
+    /**
+     * A book without names of wraps, for the usual lesson.
+     *
+     * @return the book
+     */
+    public static LessonBook empty() {
+        int minutes = BookPlan.USUAL_MINUTES;
+        return of(new BookPlan(BookPlan.dealt(List.of(), USUAL_JARS), minutes, BookPlan.usualInterval(minutes)));
+    }
+
+    @Override
+    public String fileName() {
+        return isExample ? "example-class" : "lesson-book";
+    }
+
+    @Override
+    public Phrase menuLine() {
+        return isExample ? BookWords.EXAMPLE_MENU : BookWords.MENU;
+    }
+
+    @Override
+    public Set<Language> languages() {
+        return EnumSet.allOf(Language.class);
+    }
+
+    @Override
+    public String results() {
+        return BookWords.BEHIND_PAGE.english() + "." + new JarsRows(plan).ranking();
+    }
+
+    @Override
+    public void fill(Book book) throws com.sun.star.uno.Exception {
+        Language language = book.language();
+        Page start = book.page(language.words(BookWords.START_PAGE));
+        Page readings = book.page(language.words(BookWords.READINGS_PAGE));
+        Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
+        StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
+        ReadingsPage second = new ReadingsPage(readings, plan, book);
+        Understood understood = new Understood(behind, plan, book);
+        JarsBehind jars = new JarsBehind(behind, readings, plan, book);
+        first.name();
+        second.name();
+        understood.write();
+        jars.write();
+        first.write();
+        second.write();
+        String below = "A" + new JarsRows(plan).end();
+        if (isExample) {
+            new ExampleClass(language, book.setting().scale()).type(start, readings, plan);
+            Invented.keep(book, behind, below, readings, second.jars());
+        } else {
+            behind.formula(below, "=FALSE()");
+            book.names().fixed("invented", behind, below);
+        }
+        behind.protect();
+        book.describe(
+                language.words(BookWords.TITLE),
+                language.words(BookWords.SUBJECT),
+                language.words(BookWords.DESCRIPTION),
+                language.words(BookWords.TITLE),
+                language.words(BookWords.READINGS_PAGE),
+                language.words(BookWords.ANSWERS_PAGE));
+        book.openAt(start, StartPage.FIRST_BOX);
+    }
+}

@@ -1,0 +1,108 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+/**
+ * The names by which formulas of the book find cells, the same in every language. Those that begin with {@code typed} are the boxes a
+ * teacher fills; all others are what was understood of them or worked out, on the page behind the others.
+ *
+ * <p>Of the jars a name stands for a column with one cell each, in the order of the first page: {@code INDEX(words;3)} is the third jar’s.
+ */
+final class Names {
+
+    // What was understood of the lesson: always there, with the usual value where nothing was typed.
+    /** Scale of the thermometers, C or F; all temperatures below are on it. */
+    static final String SCALE = "scale";
+    /** Scale in which answers are shown, C or F. */
+    static final String SHOWN = "shown";
+    /** The mark of the thermometers in degrees of their scale. */
+    static final String MARK = "mark";
+    /** Where the jars are: 1 tub of cold water, 2 tub of ice water, 3 packed in snow, 4 cold air. */
+    static final String PLACE = "place";
+    /** The same as the functions name it. */
+    static final String WHERE = "where";
+    /** How cold it is there, a number: as typed or read, otherwise what is usual. For plans and forecasts. */
+    static final String COLD = "cold";
+    /** What COOL.* take for surroundings: number, column or “melting ice”; empty as long as nobody typed it. */
+    static final String AROUND = "around";
+    /** 1 if the surroundings are known, so that readings can be judged. */
+    static final String AROUND_KNOWN = "around_known";
+    /** Warm water at the start. */
+    static final String START = "start";
+    /** Milliliters of water in a jar. */
+    static final String VOLUME = "volume";
+    /** Minutes from the first planned reading to the last. */
+    static final String LESSON = "lesson";
+    /** Minutes from one planned reading to the next. */
+    static final String INTERVAL = "interval";
+    /** Hot tap. */
+    static final String HOT_TAP = "hot_tap";
+    /** Cold tap. */
+    static final String COLD_TAP = "cold_tap";
+    /** Air of the room. */
+    static final String ROOM = "room";
+    /** Milliliters of water in the tub. */
+    static final String TUB = "tub";
+    /** 1 if the wraps are kept dry in a tub by a plastic bag. */
+    static final String KEPT_DRY = "kept_dry";
+    /** 1 if the water at the start is too hot for pupils. */
+    static final String TOO_HOT = "too_hot";
+    /** How much jars wrapped alike differ, as a share. */
+    static final String SPREAD = "spread";
+    /** The planned times, as many as are in the lesson, then empty texts. */
+    static final String PLANNED = "planned";
+
+    // The readings as the functions take them.
+    /** Minutes of the readings, from the plan or from the clock. */
+    static final String TIMES = "times";
+
+    // One cell a jar, below each other.
+    /** 1, 2, 3 … */
+    static final String NUMBERS = "numbers";
+    /** The wrap as typed; “jar 3” where there is none but readings; empty for a line that is not used. */
+    static final String WRAPS = "wraps";
+    /** Millimeters of the wrap: as typed or what is usual; empty if unknown or bare. */
+    static final String THICKNESSES = "thicknesses";
+    /** The cooling constant to expect of it, per minute; empty if the wrap is unknown to the functions. */
+    static final String EXPECTED = "expected";
+    /** The number of the check: 0 no jar, 1 waiting for readings, 2 OK, 3 held back, 4 too few readings yet, 5 surroundings are missing. */
+    static final String STATES = "states";
+    /** One or two words for the state, for a narrow column. */
+    static final String WORDS = "words";
+    /** What the check found, in a sentence; empty if nothing. */
+    static final String FINDINGS = "findings";
+    /** What can hurt in a jar, in a sentence; empty if nothing. */
+    static final String HURTS = "hurts";
+    /** The row of the reading in question among the times; 0 if none. */
+    static final String FOUND_ROWS = "found_rows";
+    /** The cooling constant, per minute; empty unless the jar is OK. */
+    static final String RATES = "rates";
+    /** Its standard error. */
+    static final String RATE_ERRORS = "rate_errors";
+    /** The half-time in minutes. */
+    static final String HALF_TIMES = "half_times";
+    /** The standard error of the half-time. */
+    static final String HALF_ERRORS = "half_errors";
+    /** The first minus the last reading as they are read, on the shown scale: what children subtract; empty without two. */
+    static final String SUBTRACTED = "subtracted";
+
+    // The ranking, one line for each wrap, the best first; empty below.
+    /** Place; equal for those that share it. Empty text where there is none. */
+    static final String PLACES = "places";
+    /** Wrap. */
+    static final String RANKED = "ranked";
+    /** Number of jars of it that count. */
+    static final String JARS_OF = "jars_of";
+    /** Half-time, minutes. */
+    static final String RANKED_HALF = "ranked_half";
+    /** How many times as long as the last one it takes to cool. */
+    static final String TIMES_AS_LONG = "times_as_long";
+    /** The others with which it shares, too close to call. */
+    static final String SHARED_WITH = "shared_with";
+    /** Degrees, shown scale, that a jar loses in the lesson from the start of all. */
+    static final String LOST = "lost";
+    /** The least of it, 95 % limits. */
+    static final String LOST_FROM = "lost_from";
+    /** The most of it. */
+    static final String LOST_TO = "lost_to";
+
+    private Names() {}
+}

@@ -1,0 +1,44 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+import org.snugsheet.engine.Phrase;
+
+/** What is on the page for readings; patterns of a MessageFormat. */
+enum ReadingWords implements Phrase {
+    /** Title. */
+    TITLE("What the thermometers read"),
+    /** Below the title. */
+    HINT(
+            "Type down a column; Enter at its end goes on to the next jar. Missed a reading? Leave it blank. 98 °F or 36.5 is taken as it comes."),
+    /** Head. */
+    MINUTE("minute"),
+    /** Head. */
+    CLOCK("or clock"),
+    /** Head of the column for the surroundings. */
+    AROUND("the cold place"),
+    /** Label. */
+    CHECK("check"),
+    /** Below the grid. */
+    EMPTY("Type what the thermometers read. The page Answers follows."),
+    /** Below the grid. */
+    ALL_WELL("All readings so far can be used: see the page Answers."),
+    /** Below the grid. */
+    NAMED("Jar {0}, {1}: {2}"),
+    /** Below the grid. */
+    MORE("There is one more jar to look at."),
+    /** Below the grid. */
+    MANY_MORE("There are {0} more jars to look at."),
+    /** Hint. */
+    /** Hint. */
+    AROUND_HINT("Only if you read it over and over: how cold it is where the jars are.");
+
+    private final String english;
+
+    ReadingWords(String english) {
+        this.english = english;
+    }
+
+    @Override
+    public String english() {
+        return english;
+    }
+}

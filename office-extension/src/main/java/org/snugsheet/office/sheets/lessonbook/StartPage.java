@@ -1,0 +1,300 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.lesson.SafeStart;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.page.CellStyleName;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.InputRules;
+import org.snugsheet.office.page.NamedRanges;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
+import org.snugsheet.office.words.Language;
+
+/** The first page: how the class measures, and what each jar is wrapped in. Everything else follows. */
+final class StartPage {
+
+    private static final int FIRST = 7;
+
+    /** Where a teacher begins. */
+    static final String FIRST_BOX = "B" + FIRST;
+
+    /** Where it is typed how cold it is. */
+    static final String SURROUNDINGS = Box.SURROUNDINGS.cell();
+
+    private static final String LAST = "I";
+    private static final int JARS_HEAD = 7;
+    private static final int FIRST_JAR = JARS_HEAD + 1;
+    private static final int MESSAGE = FIRST + Box.values().length + 1;
+
+    /** The boxes from top to bottom. */
+    private enum Box {
+        SCALE("typed_scale", StartWords.SCALE),
+        MARK("typed_mark", StartWords.MARK),
+        SHOWN("typed_shown", StartWords.SHOWN),
+        PLACE("typed_place", StartWords.PLACE),
+        SURROUNDINGS("typed_surroundings", StartWords.SURROUNDINGS),
+        START("typed_start", StartWords.START),
+        VOLUME("typed_volume", StartWords.VOLUME),
+        LESSON("typed_lesson", StartWords.LESSON_LASTS),
+        INTERVAL("typed_interval", StartWords.INTERVAL),
+        HOT("typed_hot", StartWords.HOT_TAP),
+        COLD("typed_cold", StartWords.COLD_TAP),
+        ROOM("typed_room", StartWords.ROOM),
+        TUB("typed_tub", StartWords.TUB_VOLUME),
+        DRY("typed_dry", StartWords.KEPT_DRY);
+
+        private final String name;
+        private final StartWords label;
+
+        Box(String name, StartWords label) {
+            this.name = name;
+            this.label = label;
+        }
+
+        int row() {
+            return FIRST + ordinal();
+        }
+
+        String cell() {
+            return "B" + row();
+        }
+    }
+
+    private final Page page;
+    private final BookPlan plan;
+    private final Book book;
+    private final Language language;
+
+    StartPage(Page page, BookPlan plan, Book book) {
+        this.page = page;
+        this.plan = plan;
+        this.book = book;
+        this.language = book.language();
+    }
+
+    /** Where the thickness of a wrap is typed. */
+    static String thickness(int jar) {
+        return "G" + (FIRST_JAR + jar);
+    }
+
+    /** Names the boxes, before any formula speaks of them. */
+    void name() throws com.sun.star.uno.Exception {
+        NamedRanges names = book.names();
+        for (Box box : Box.values()) {
+            names.fixed(box.name, page, box.cell());
+        }
+        names.fixed("typed_wraps", page, ofJars("F"))
+                .fixed("typed_thicknesses", page, ofJars("G"))
+                .fixed("typed_scales", page, ofJars("H"));
+    }
+
+    private String ofJars(String column) {
+        return column + FIRST_JAR + ":" + column + (FIRST_JAR + plan.jars() - 1);
+    }
+
+    void write() throws com.sun.star.uno.Exception {
+        sizes();
+        top();
+        boxes();
+        beside();
+        jars();
+        message();
+        rules();
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(StartWords.TITLE)).apply(page, "A1:" + LAST + MESSAGE);
+        page.protect();
+    }
+
+    private void sizes() throws com.sun.star.uno.Exception {
+        page.width("A1", 54).width("B1", 45).width("C1", 62).width("D1", 4).width("E1", 10);
+        page.width("F1", 44).width("G1", 22).width("H1", 26).width("I1", 62);
+        page.height("A1", 10)
+                .height("A2", 7)
+                .height("A3", 15)
+                .height("A4", 1.5)
+                .height("A5", 6)
+                .height("A6", 7.5);
+        page.height("A" + FIRST + ":A" + (MESSAGE - 1), 7)
+                .height("A" + (MESSAGE - 1), 2)
+                .height("A" + MESSAGE, 12);
+    }
+
+    private void top() throws com.sun.star.uno.Exception {
+        page.text("A1", words(StartWords.TITLE)).look("A1", CellStyleName.TITLE);
+        across(2, CellStyleName.PURPOSE).text("A2", words(StartWords.PURPOSE));
+        across(3, CellStyleName.CAUTION).paragraphs("A3", words(BookWords.CAUTION_WORD), words(StartWords.CAUTION));
+        page.look("A5", CellStyleName.SAMPLE).text("A5", words(StartWords.BOXES));
+        page.text("B5", words(StartWords.BOXES_TYPE)).look("B5:" + LAST + "5", CellStyleName.FOLLOWS);
+        page.look("A6:C6", CellStyleName.SECTION).text("A6", words(StartWords.LESSON));
+        page.look("E6:" + LAST + "6", CellStyleName.SECTION).text("E6", words(StartWords.JARS));
+    }
+
+    private Page across(int row, CellStyleName look) throws com.sun.star.uno.Exception {
+        String cells = "A" + row + ":" + LAST + row;
+        return page.merge(cells).look(cells, look);
+    }
+
+    private void boxes() throws com.sun.star.uno.Exception {
+        for (Box box : Box.values()) {
+            page.text("A" + box.row(), words(box.label)).look("A" + box.row(), CellStyleName.LABEL);
+            page.look(box.cell(), CellStyleName.INPUT);
+            page.look("C" + box.row(), CellStyleName.HINT);
+        }
+        page.text(Box.SCALE.cell(), book.setting().scale() == Scale.FAHRENHEIT ? "°F" : "°C");
+        page.text(Box.PLACE.cell(), words(StartWords.COLD_AIR));
+    }
+
+    /** What is taken, beside each box: a blank one has its usual value, and one that cannot be read says so. */
+    private void beside() throws com.sun.star.uno.Exception {
+        hint(Box.MARK, "mark&\" °\"&scale");
+        hint(Box.SHOWN, "\"°\"&shown");
+        hint(
+                Box.SURROUNDINGS,
+                "IF(around_read>1;" + sentence(StartWords.READ_OVER_TIME, degrees("cold"))
+                        + ";IF(AND(place=2;LEN(typed_surroundings)=0);"
+                        + sentence(StartWords.ICE_IS_ZERO, degrees("cold"))
+                        + ";IF(LEN(typed_surroundings)=0;" + sentence(StartWords.TYPE_ON_THE_DAY, degrees("cold"))
+                        + ";IF(cold_typed=\"?\";" + sentence(StartWords.NOT_READ, "\"2\"") + ";" + degrees("cold")
+                        + "))))");
+        String limit = "IF(scale=\"F\";\"" + (int) Math.floor(SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT)) + " °F\";\""
+                + (int) SafeStart.SCHOOL_LIMIT.celsius() + " °C\")";
+        hint(
+                Box.START,
+                "IF(start=\"?\";" + sentence(StartWords.NOT_READ, "\"40\"") + ";IF(too_hot=1;"
+                        + sentence(StartWords.TOO_HOT, limit) + ";" + degrees("start") + "))");
+        hint(
+                Box.VOLUME,
+                "IF(shown=\"F\";" + sentence(StartWords.CUPS, "volume", fluidOunces("volume")) + ";volume&\" ml\")");
+        hint(Box.LESSON, "lesson&\" min\"");
+        hint(
+                Box.INTERVAL,
+                "IF(lesson/interval>=" + plan.readings() + ";"
+                        + sentence(StartWords.TOO_MANY, String.valueOf(plan.readings()))
+                        + ";"
+                        + sentence(
+                                StartWords.READ_AT,
+                                "COUNT(planned)",
+                                "\"0, \"&interval&\", \"&2*interval&\" … \"&MAX(planned)")
+                        + ")");
+        String scalding = "IF(scale=\"F\";" + SafeStart.ADULTS_ONLY.in(Scale.FAHRENHEIT) + ";"
+                + SafeStart.ADULTS_ONLY.celsius() + ")";
+        hint(
+                Box.HOT,
+                "IF(hot_tap=\"?\";" + sentence(StartWords.NOT_READ, "\"50\"") + ";IF(hot_tap>=" + scalding + ";"
+                        + sentence(StartWords.ADULTS_ONLY, degrees("hot_tap")) + ";"
+                        + sentence(StartWords.MEASURED, degrees("hot_tap")) + "))");
+        temperature(Box.COLD, Names.COLD_TAP, "12");
+        temperature(Box.ROOM, Names.ROOM, "21");
+        hint(
+                Box.TUB,
+                "IF(place>2;" + quoted(StartWords.NO_TUB) + ";IF(shown=\"F\";"
+                        + sentence(StartWords.CUPS, "tub", fluidOunces("tub")) + ";tub&\" ml\"))");
+        hint(Box.DRY, "IF(place>2;" + quoted(StartWords.NO_TUB) + ";INDEX(yes_no;2-kept_dry))");
+        for (Box box : new Box[] {Box.START, Box.HOT}) {
+            String hot = box == Box.START ? "too_hot=1" : "AND(ISNUMBER(hot_tap);hot_tap>=" + scalding + ")";
+            Highlight.when(page, "C" + box.row(), hot, CellStyleName.HOT);
+        }
+        for (Box box : new Box[] {Box.SURROUNDINGS, Box.START, Box.HOT, Box.COLD, Box.ROOM}) {
+            Highlight.when(
+                    page,
+                    box.cell(),
+                    "AND(LEN(" + box.name + ")>0;ISERROR(TEMP.READ(" + box.name + ";scale)))",
+                    CellStyleName.FOUND);
+        }
+    }
+
+    private void temperature(Box box, String name, String example) throws com.sun.star.uno.Exception {
+        hint(
+                box,
+                "IF(" + name + "=\"?\";" + sentence(StartWords.NOT_READ, "\"" + example + "\"") + ";" + degrees(name)
+                        + ")");
+    }
+
+    private void hint(Box box, String formula) throws com.sun.star.uno.Exception {
+        page.formula("C" + box.row(), "=IFERROR(" + formula + ";\"\")");
+    }
+
+    private static String fluidOunces(String milliliters) {
+        return "ROUND(" + milliliters + "/29.5735;0)";
+    }
+
+    /** A temperature of the book as it is shown. */
+    static String degrees(String name) {
+        return "ROUND(TEMP.CONVERT(" + name + ";scale;shown);0)&\" °\"&shown";
+    }
+
+    private void jars() throws com.sun.star.uno.Exception {
+        StartWords[] heads = {
+            StartWords.JAR_HEAD,
+            StartWords.WRAP_HEAD,
+            StartWords.THICK_HEAD,
+            StartWords.OWN_HEAD,
+            StartWords.EXPECT_HEAD
+        };
+        page.look("E" + JARS_HEAD + ":" + LAST + JARS_HEAD, CellStyleName.NARROW_HEAD);
+        for (int i = 0; i < heads.length; i++) {
+            page.text((char) ('E' + i) + "" + JARS_HEAD, words(heads[i]));
+        }
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            int row = FIRST_JAR + jar;
+            page.number("E" + row, jar + 1).look("E" + row, CellStyleName.COUNT);
+            page.look("F" + row + ":H" + row, CellStyleName.INPUT);
+            page.text("F" + row, plan.wraps().get(jar)).look("I" + row, CellStyleName.HINT);
+            String wrap = "INDEX(wraps;" + (jar + 1) + ")";
+            String rate = "INDEX(expected;" + (jar + 1) + ")";
+            page.formula(
+                    "I" + row,
+                    "=IF(" + wrap + "=\"\";\"\";IF(" + rate + "=\"\";" + quoted(StartWords.UNKNOWN) + ";IFERROR("
+                            + sentence(
+                                    StartWords.ENDS_AT,
+                                    degrees("COOL.TEMP(lesson;start;cold;" + rate + ";scale)"),
+                                    "lesson")
+                            + ";\"\")))");
+            page.wrapped("I" + row);
+        }
+    }
+
+    private void message() throws com.sun.star.uno.Exception {
+        across(MESSAGE, CellStyleName.MESSAGE);
+        page.formula(
+                "A" + MESSAGE,
+                "=IF(too_hot=1;PLAN.SAFE(start;scale);IF(COUNTIF(wraps;\"?*\")<2;" + quoted(StartWords.NAME_TWO) + ";"
+                        + quoted(StartWords.NEXT) + "))");
+        Highlight.when(page, "A" + MESSAGE + ":" + LAST + MESSAGE, "too_hot=1", CellStyleName.ALARM);
+    }
+
+    private void rules() throws com.sun.star.uno.Exception {
+        InputRules rules = InputRules.on(page);
+        rules.only(Box.SCALE.cell(), "offered_scales", words(StartWords.SCALE), words(StartWords.SCALE_HINT))
+                .aboveZero(Box.MARK.cell(), words(StartWords.MARK), words(StartWords.MARK_HINT))
+                .only(Box.SHOWN.cell(), "offered_scales", words(StartWords.SHOWN), words(StartWords.SHOWN_HINT))
+                .only(Box.PLACE.cell(), "offered_places", words(StartWords.PLACE), words(StartWords.PLACE_HINT))
+                .hint(Box.SURROUNDINGS.cell(), words(StartWords.SURROUNDINGS), words(StartWords.SURROUNDINGS_HINT))
+                .hint(Box.START.cell(), words(StartWords.START), words(StartWords.START_HINT))
+                .aboveZero(Box.VOLUME.cell(), words(StartWords.VOLUME), words(StartWords.VOLUME_HINT))
+                .aboveZero(Box.LESSON.cell(), words(StartWords.LESSON_LASTS), words(StartWords.LESSON_HINT))
+                .aboveZero(Box.INTERVAL.cell(), words(StartWords.INTERVAL), words(StartWords.INTERVAL_HINT))
+                .hint(Box.HOT.cell(), words(StartWords.HOT_TAP), words(StartWords.TAP_HINT))
+                .hint(Box.COLD.cell(), words(StartWords.COLD_TAP), words(StartWords.TAP_HINT))
+                .hint(Box.ROOM.cell(), words(StartWords.ROOM), words(StartWords.ROOM_HINT))
+                .aboveZero(Box.TUB.cell(), words(StartWords.TUB_VOLUME), words(StartWords.TUB_HINT))
+                .only(Box.DRY.cell(), "yes_no", words(StartWords.KEPT_DRY), words(StartWords.DRY_HINT))
+                .choice(ofJars("F"), "offered_wraps", words(StartWords.WRAP_HEAD), words(StartWords.WRAP_HINT))
+                .aboveZero(ofJars("G"), words(StartWords.THICK_HEAD), words(StartWords.THICK_HINT))
+                .only(ofJars("H"), "offered_scales", words(StartWords.OWN_HEAD), words(StartWords.OWN_HINT));
+    }
+
+    private String sentence(Phrase pattern, String... formulas) {
+        return "(" + FormulaText.sentence(language, pattern, formulas) + ")";
+    }
+
+    private String quoted(Phrase phrase) {
+        return FormulaText.quoted(language, phrase);
+    }
+
+    private String words(Phrase phrase) {
+        return language.words(phrase);
+    }
+}
