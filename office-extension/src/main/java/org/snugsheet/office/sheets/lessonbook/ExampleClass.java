@@ -11,14 +11,16 @@ import org.snugsheet.office.sheets.shared.InventedReadings;
 import org.snugsheet.office.words.Language;
 
 /**
- * A class that never was: eight jars on a snowy windowsill, all wraps equally thick, so that it is the stuff that decides. The readings
+ * A class that never was: eight jars on a snowy windowsill, all wraps but the foil equally thick, so that it is the stuff that decides. The readings
  * are invented; one is typed with its digits swapped and one was missed, as in every class.
  */
 final class ExampleClass {
 
     private static final double MILLIMETERS = 8;
+    private static final String FOIL = "aluminium foil";
+    private static final double FOIL_MILLIMETERS = 0.1;
     private static final List<String> MATERIALS =
-            List.of("", "wool", "wool", "newspaper", "newspaper", "fleece", "leaves", "corrugated cardboard");
+            List.of("", FOIL, "wool", "newspaper", "fleece", "leaves", "corrugated cardboard", "small bubble wrap");
     private static final Temperature SURROUNDINGS = new Temperature(1);
     // Warm tap water: common practice, no source.
     private static final Temperature START = new Temperature(40);
@@ -56,12 +58,13 @@ final class ExampleClass {
         InventedReadings invented = new InventedReadings(SURROUNDINGS, START, 0.1, SEED);
         for (int jar = 0; jar < MATERIALS.size(); jar++) {
             String material = MATERIALS.get(jar);
+            double millimeters = material.equals(FOIL) ? FOIL_MILLIMETERS : MILLIMETERS;
             if (!material.isEmpty()) {
-                start.number(StartPage.thickness(jar), MILLIMETERS);
+                start.number(StartPage.thickness(jar), millimeters);
             }
             String name = material + jar;
             double[] celsius = invented.of(
-                    material.isEmpty() ? ExampleJar.bare(name) : ExampleJar.wrapped(name, MILLIMETERS, material),
+                    material.isEmpty() ? ExampleJar.bare(name) : ExampleJar.wrapped(name, millimeters, material),
                     minutes);
             for (int reading = 0; reading < celsius.length; reading++) {
                 double read = mark * Math.rint(new Temperature(celsius[reading]).in(scale) / mark);
