@@ -77,6 +77,7 @@ public final class LessonBook implements WorkedSheet {
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Language language = book.language();
         Page start = book.page(language.words(BookWords.START_PAGE));
+        Page planned = book.page(language.words(BookWords.PLAN_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
@@ -89,6 +90,7 @@ public final class LessonBook implements WorkedSheet {
         jars.write();
         first.write();
         second.write();
+        new PlanPage(planned, behind, plan, book).write();
         String below = "A" + new JarsRows(plan).end();
         if (isExample) {
             new ExampleClass(language, book.setting().scale()).type(start, readings, plan);

@@ -1,0 +1,212 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.lesson.SafeStart;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.page.CellStyleName;
+import org.snugsheet.office.page.Highlight;
+import org.snugsheet.office.page.Page;
+import org.snugsheet.office.page.PrintSetup;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
+import org.snugsheet.office.words.Language;
+
+/** What a teacher brings, when to read and what to expect; on a second sheet of paper what {@link PlanTimes} writes. Nobody types here. */
+final class PlanPage {
+
+    /** What everything hangs on, or why there is no plan. */
+    static final String MESSAGE = "A2";
+
+    static final String LAST = "D";
+    static final int FIRST_ITEM = 4;
+
+    /** As many as there are at most at once: a tub with ice and bags. */
+    static final int ITEMS = 9;
+
+    private static final int WHEN = FIRST_ITEM + ITEMS;
+    private static final int EXPECT = WHEN + 2;
+    private static final int FIRST_KIND = EXPECT + 2;
+    // National Institute of Standards and Technology, Special Publication 811 (2008), appendix B: fluid ounce, cup, pound.
+    private static final String FLUID_OUNCE = "29.57353";
+    private static final String CUP = "236.5882";
+    private static final String POUND = "453.5924";
+
+    private final Page page;
+    private final Page behind;
+    private final BookPlan plan;
+    private final Book book;
+    private final Language language;
+
+    PlanPage(Page page, Page behind, BookPlan plan, Book book) {
+        this.page = page;
+        this.behind = behind;
+        this.plan = plan;
+        this.book = book;
+        this.language = book.language();
+    }
+
+    /** The row of a wrap, counted from 0, with what is expected of it. */
+    static int kind(int kind) {
+        return FIRST_KIND + kind;
+    }
+
+    void write() throws com.sun.star.uno.Exception {
+        PlanBehind worked = new PlanBehind(behind, plan, book);
+        worked.write();
+        page.width("A1", 36).width("B1", 46).width("C1", 26).width("D1", 82);
+        page.text("A1", words(PlanWords.TITLE)).look("A1", CellStyleName.TITLE).height("A1", 11);
+        message();
+        section(FIRST_ITEM - 1, quoted(PlanWords.BRING));
+        items();
+        when();
+        expect();
+        int last = new PlanTimes(page, worked, book).write(FIRST_KIND + plan.jars() + 1);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, words(PlanWords.TITLE))
+                .withBreaks()
+                .apply(page, "A1:" + LAST + last);
+        page.protect();
+    }
+
+    private void message() throws com.sun.star.uno.Exception {
+        page.merge(MESSAGE + ":" + LAST + "2").look(MESSAGE + ":" + LAST + "2", CellStyleName.PURPOSE);
+        page.height(MESSAGE, 22);
+        String start = quoted(BookWords.START_PAGE);
+        page.formula(
+                MESSAGE,
+                "=IF(too_hot=1;IFERROR(PLAN.SAFE(start;scale);\"\");IF(NOT(ISNUMBER(start));"
+                        + sentence(PlanWords.NO_START, start)
+                        + ";IF(plan_jars<2;" + sentence(PlanWords.NOT_YET, start)
+                        + ";IF(plan_ready=0;" + sentence(PlanWords.NOT_WARMER, start) + ";"
+                        + sentence(
+                                PlanWords.READY,
+                                "plan_jars",
+                                degrees("start"),
+                                "INDEX(offered_places;place)",
+                                degrees("cold"),
+                                "lesson",
+                                start)
+                        + "))))");
+        Highlight.when(page, MESSAGE + ":" + LAST + "2", "too_hot=1", CellStyleName.ALARM);
+    }
+
+    private void section(int row, String title) throws com.sun.star.uno.Exception {
+        section(page, row, title);
+    }
+
+    /** The heading of a part; a formula. */
+    static void section(Page page, int row, String title) throws com.sun.star.uno.Exception {
+        page.look("A" + row + ":" + LAST + row, CellStyleName.SECTION).formula("A" + row, "=" + title);
+        page.height("A" + row, 8.5);
+    }
+
+    /** Those that are needed, one below the other; the others would leave gaps. */
+    private void items() throws com.sun.star.uno.Exception {
+        // Where they are worked out: what it is, how much, a remark.
+        PlanItems items = new PlanItems(behind, language);
+        items.write();
+        for (int i = 0; i < ITEMS; i++) {
+            int row = FIRST_ITEM + i;
+            page.merge("C" + row + ":D" + row).height("A" + row, 10.5);
+            page.formula("A" + row, "=" + items.cell(0, i + 1))
+                    .formula("B" + row, "=" + items.cell(1, i + 1))
+                    .formula("C" + row, "=" + items.cell(2, i + 1));
+            page.look("A" + row, CellStyleName.MESSAGE)
+                    .look("B" + row, CellStyleName.LARGE)
+                    .size("B" + row, 12)
+                    .look("C" + row + ":D" + row, CellStyleName.SMALL_MESSAGE);
+        }
+        String all = "A" + FIRST_ITEM + ":" + LAST + (FIRST_ITEM + ITEMS - 1);
+        Highlight.when(page, "C" + all.substring(1), PlanItems.tapTooHot(items.isHot()), CellStyleName.HOT);
+    }
+
+    private void when() throws com.sun.star.uno.Exception {
+        section(WHEN, quoted(PlanWords.WHEN));
+        String cells = "A" + (WHEN + 1) + ":" + LAST + (WHEN + 1);
+        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + (WHEN + 1), 14);
+        page.formula(
+                "A" + (WHEN + 1),
+                "=IF(plan_ready=1;"
+                        + sentence(PlanWords.READ_AT, "COUNT(planned)", "TEXTJOIN(\", \";TRUE();planned)")
+                        + ";\"\")");
+    }
+
+    private void expect() throws com.sun.star.uno.Exception {
+        section(EXPECT, FormulaText.sentence(language, PlanWords.EXPECT, "lesson"));
+        int head = EXPECT + 1;
+        page.look("A" + head + ":" + LAST + head, CellStyleName.HEAD).height("A" + head, 10);
+        page.wrapped("D" + head).text("A" + head, words(StartWords.WRAP_HEAD))
+                .text("B" + head, words(PlanWords.JARS))
+                .text("C" + head, words(PlanWords.END_HEAD))
+                .text("D" + head, words(PlanWords.HALF_HEAD));
+        for (int i = 1; i <= plan.jars(); i++) {
+            int row = FIRST_KIND + i - 1;
+            String kind = PlanBehind.of(PlanBehind.KINDS, i);
+            String end = PlanBehind.of(PlanBehind.ENDS, i);
+            page.height("A" + row, 6.5);
+            page.look("A" + row + ":" + LAST + row, CellStyleName.MESSAGE);
+            Highlight.when(page, "A" + row, "LEN($A1)>0", CellStyleName.LABEL);
+            Highlight.when(page, "B" + row + ":" + LAST + row, "LEN($A1)>0", CellStyleName.RESULT);
+            page.formula("A" + row, "=" + kind)
+                    .formula("B" + row, "=" + PlanBehind.of(PlanBehind.JARS_OF_KIND, i))
+                    .formula(
+                            "C" + row,
+                            "=IF(ISNUMBER(" + end + ");ROUND(" + end + ";0)&\" °\"&shown;IF(" + kind
+                                    + "=\"\";\"\";\"–\"))")
+                    .formula(
+                            "D" + row,
+                            "=IF(" + kind + "=\"\";\"\";IF(ISNUMBER(" + end + ");"
+                                    + sentence(
+                                            PlanWords.HALF,
+                                            "ROUND(LN(2)/" + PlanBehind.of(PlanBehind.RATES, i) + ";0)")
+                                    + ";" + quoted(PlanWords.UNKNOWN) + "))");
+        }
+        int row = FIRST_KIND + plan.jars();
+        String cells = "A" + row + ":" + LAST + row;
+        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + row, 19);
+        page.formula(
+                "A" + row,
+                "=IF(plan_ready=1;IF(place=1;"
+                        + sentence(PlanWords.TUB_WARMS, degrees("cold"), degrees(PlanBehind.TUB_END))
+                        + "&\" \";\"\")&" + quoted(PlanWords.FORECAST) + ";" + quoted(PlanWords.NO_PLAN) + ")");
+    }
+
+    /** Milliliters as a teacher pours them, in fluid ounces, too, where °F is shown. */
+    static String milliliters(String amount) {
+        return "IF(shown=\"F\";ROUND(" + amount + "/" + FLUID_OUNCE + ";0)&\" fl oz (\"&ROUND(" + amount
+                + ";-1)&\" ml)\";ROUND(" + amount + ";-1)&\" ml\")";
+    }
+
+    /** Milliliters of much water, in cups, too, where °F is shown. */
+    static String much(Language language, String amount) {
+        return "IF(shown=\"F\";" + PlanBehind.sentence(language, PlanWords.CUPS, "ROUND(" + amount + "/" + CUP + ";0)")
+                + "&\" (\"&ROUND(" + amount + ";-1)&\" ml)\";ROUND(" + amount + ";-1)&\" ml\")";
+    }
+
+    /** Grams, in pounds, too, where °F is shown. */
+    static String grams(String amount) {
+        return "IF(shown=\"F\";ROUND(" + amount + "/" + POUND + ";1)&\" lb (\"&" + amount + "&\" g)\";" + amount
+                + "&\" g\")";
+    }
+
+    /** From which temperature on only adults handle water, on the scale of the thermometers. */
+    static String scalding() {
+        return "IF(scale=\"F\";" + SafeStart.ADULTS_ONLY.in(Scale.FAHRENHEIT) + ";" + SafeStart.ADULTS_ONLY.celsius()
+                + ")";
+    }
+
+    static String degrees(String name) {
+        return "(" + StartPage.degrees(name) + ")";
+    }
+
+    private String sentence(PlanWords pattern, String... formulas) {
+        return PlanBehind.sentence(language, pattern, formulas);
+    }
+
+    private String quoted(Phrase phrase) {
+        return FormulaText.quoted(language, phrase);
+    }
+
+    private String words(Phrase phrase) {
+        return language.words(phrase);
+    }
+}
