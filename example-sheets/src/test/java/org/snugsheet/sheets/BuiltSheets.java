@@ -18,7 +18,6 @@ import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.designawrap.DesignAWrap;
-import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
 import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 
 /** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
@@ -81,17 +80,10 @@ public final class BuiltSheets implements ParameterResolver {
      */
     public record Design(Sheet sheet) {}
 
-    /**
-     * The sheet {@link PlanTheLesson}.
-     *
-     * @param sheet the sheet
-     */
-    public record Lesson(Sheet sheet) {}
-
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
         Class<?> type = parameter.getParameter().getType();
-        return type == Sheet.class || type == All.class || type == Design.class || type == Lesson.class;
+        return type == Sheet.class || type == All.class || type == Design.class;
     }
 
     @Override
@@ -104,9 +96,7 @@ public final class BuiltSheets implements ParameterResolver {
         if (type == Design.class) {
             return new Design(all.named(new DesignAWrap().fileName()));
         }
-        return type == Lesson.class
-                ? new Lesson(all.named(new PlanTheLesson().fileName()))
-                : all.named(new WindowsillJars().fileName());
+        return all.named(new WindowsillJars().fileName());
     }
 
     private static All begin() {

@@ -97,24 +97,6 @@ class WordSheetsIT {
         }
     }
 
-    /** (53 − 48)/√(2² + 3²) = 1.39; with 60 it is 3.33. */
-    @Test
-    void theTeachersHelperComparesTwoResults(Office office, BuiltSheets.All built) {
-        try (CalcDocument sheet = open(office, built, "teachers-notes")) {
-            assertEquals(
-                    "Cannot tell: only 1.4 times their joint ±.",
-                    sheet.at("A12").text());
-            sheet.number("B10", 60).calculateAll();
-            assertEquals(
-                    "They differ: 3.3 times their joint ±.", sheet.at("A12").text());
-            assertTrue(
-                    sheet.at("D10").text().contains("within the 43 °C"),
-                    sheet.at("D10").text());
-            sheet.number("E8", 60).calculateAll();
-            assertTrue(sheet.at("D10").text().startsWith("Too hot"));
-        }
-    }
-
     @Test
     void whatIsTypedOnceStandsOnAllPagesOfAPupil(Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, "pupil-pages")) {

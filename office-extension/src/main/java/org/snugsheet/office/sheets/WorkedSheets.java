@@ -7,9 +7,7 @@ import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
-import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
 import org.snugsheet.office.sheets.pupilpages.PupilPages;
-import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
 import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
 import org.snugsheet.office.sheets.whichwrapwins.WhichWrapWins;
@@ -27,12 +25,10 @@ public final class WorkedSheets {
             new WhichWrapWins(),
             new WindowsillJars(),
             new DesignAWrap(),
-            new PlanTheLesson(),
             new TypeYourReadings(),
             new WinterCoats(),
             new WeatherDiary(),
-            new PupilPages(),
-            new TeachersNotes());
+            new PupilPages());
 
     private WorkedSheets() {}
 

@@ -204,7 +204,7 @@ public final class FirstFiveMinutes implements WorkedSheet {
                 "The jar cools toward what is around it, never below. In each half-time it loses half of what it"
                         + " still is warmer. A good wrap makes it long.",
                 "Several jars?",
-                "which-wrap-wins compares eight groups. plan-the-lesson tells what to mix and when to read.");
+                "A lesson book plans the lesson for the whole class and compares all groups.");
     }
 
     private static void rule(Page page) throws com.sun.star.uno.Exception {

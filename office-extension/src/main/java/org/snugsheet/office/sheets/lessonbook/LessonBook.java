@@ -79,6 +79,7 @@ public final class LessonBook implements WorkedSheet {
         Page start = book.page(language.words(BookWords.START_PAGE));
         Page planned = book.page(language.words(BookWords.PLAN_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
+        Page notes = book.page(language.words(BookWords.NOTES_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
         ReadingsPage second = new ReadingsPage(readings, plan, book);
@@ -88,9 +89,12 @@ public final class LessonBook implements WorkedSheet {
         second.name();
         understood.write();
         jars.write();
+        PlanBehind worked = new PlanBehind(behind, plan, book);
+        worked.write();
         first.write();
         second.write();
-        new PlanPage(planned, behind, plan, book).write();
+        new PlanPage(planned, behind, worked, plan, book).write();
+        new NotesPage(notes, book).write();
         String below = "A" + new JarsRows(plan).end();
         if (isExample) {
             new ExampleClass(language, book.setting().scale()).type(start, readings, plan);

@@ -119,7 +119,7 @@ final class PlanBehind {
     }
 
     /** Where a page asks for one of the wraps. */
-    static String of(String column, int kind) {
+    static String at(String column, int kind) {
         return "INDEX(" + column + ";" + kind + ")";
     }
 
@@ -258,7 +258,7 @@ final class PlanBehind {
     }
 
     private static String named(String name) {
-        return "IF(" + name + "=\"\";\"\";" + name + "&\", °\"&shown)";
+        return "IF(" + name + "=\"\";\"–\";" + name + "&\", °\"&shown)";
     }
 
     /** Newton’s law between temperatures that are on the scale that is shown already. */

@@ -12,6 +12,12 @@ import org.snugsheet.office.words.Language;
 /** What there may be to bring, one line for each on the page behind; those that this lesson needs are numbered from 1. */
 final class PlanItems {
 
+    /** The place of the wraps in the list, as long as there are any. */
+    static final int WRAPS = 3;
+
+    /** That of the tub, if there is one. */
+    static final int TUB = 6;
+
     private static final int HEAD = 20;
 
     private final Page page;

@@ -23,6 +23,7 @@ final class PlanPage {
     /** As many as there are at most at once: a tub with ice and bags. */
     static final int ITEMS = 9;
 
+    private static final int MANY = 8;
     private static final int WHEN = FIRST_ITEM + ITEMS;
     private static final int EXPECT = WHEN + 2;
     private static final int FIRST_KIND = EXPECT + 2;
@@ -33,13 +34,15 @@ final class PlanPage {
 
     private final Page page;
     private final Page behind;
+    private final PlanBehind worked;
     private final BookPlan plan;
     private final Book book;
     private final Language language;
 
-    PlanPage(Page page, Page behind, BookPlan plan, Book book) {
+    PlanPage(Page page, Page behind, PlanBehind worked, BookPlan plan, Book book) {
         this.page = page;
         this.behind = behind;
+        this.worked = worked;
         this.plan = plan;
         this.book = book;
         this.language = book.language();
@@ -51,8 +54,6 @@ final class PlanPage {
     }
 
     void write() throws com.sun.star.uno.Exception {
-        PlanBehind worked = new PlanBehind(behind, plan, book);
-        worked.write();
         page.width("A1", 36).width("B1", 46).width("C1", 26).width("D1", 82);
         page.text("A1", words(PlanWords.TITLE)).look("A1", CellStyleName.TITLE).height("A1", 11);
         message();
@@ -69,7 +70,7 @@ final class PlanPage {
 
     private void message() throws com.sun.star.uno.Exception {
         page.merge(MESSAGE + ":" + LAST + "2").look(MESSAGE + ":" + LAST + "2", CellStyleName.PURPOSE);
-        page.height(MESSAGE, 22);
+        page.height(MESSAGE, 24);
         String start = quoted(BookWords.START_PAGE);
         page.formula(
                 MESSAGE,
@@ -106,7 +107,7 @@ final class PlanPage {
         items.write();
         for (int i = 0; i < ITEMS; i++) {
             int row = FIRST_ITEM + i;
-            page.merge("C" + row + ":D" + row).height("A" + row, 10.5);
+            page.merge("C" + row + ":D" + row).height("A" + row, itemHeight(i));
             page.formula("A" + row, "=" + items.cell(0, i + 1))
                     .formula("B" + row, "=" + items.cell(1, i + 1))
                     .formula("C" + row, "=" + items.cell(2, i + 1));
@@ -119,10 +120,20 @@ final class PlanPage {
         Highlight.when(page, "C" + all.substring(1), PlanItems.tapTooHot(items.isHot()), CellStyleName.HOT);
     }
 
+    // All wraps in a list take three lines, or four; the tub may take three. More wraps leave less room for the others.
+    private double itemHeight(int item) {
+        boolean isMany = plan.jars() > MANY;
+        return switch (item + 1) {
+            case PlanItems.WRAPS -> isMany ? 16 : 12.5;
+            case PlanItems.TUB -> 12;
+            default -> isMany ? 8.3 : 9.5;
+        };
+    }
+
     private void when() throws com.sun.star.uno.Exception {
         section(WHEN, quoted(PlanWords.WHEN));
         String cells = "A" + (WHEN + 1) + ":" + LAST + (WHEN + 1);
-        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + (WHEN + 1), 14);
+        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + (WHEN + 1), 12);
         page.formula(
                 "A" + (WHEN + 1),
                 "=IF(plan_ready=1;"
@@ -134,20 +145,20 @@ final class PlanPage {
         section(EXPECT, FormulaText.sentence(language, PlanWords.EXPECT, "lesson"));
         int head = EXPECT + 1;
         page.look("A" + head + ":" + LAST + head, CellStyleName.HEAD).height("A" + head, 10);
-        page.wrapped("D" + head).text("A" + head, words(StartWords.WRAP_HEAD))
-                .text("B" + head, words(PlanWords.JARS))
+        page.merge("A" + head + ":B" + head).wrapped("D" + head);
+        page.text("A" + head, words(StartWords.WRAP_HEAD))
                 .text("C" + head, words(PlanWords.END_HEAD))
                 .text("D" + head, words(PlanWords.HALF_HEAD));
         for (int i = 1; i <= plan.jars(); i++) {
             int row = FIRST_KIND + i - 1;
-            String kind = PlanBehind.of(PlanBehind.KINDS, i);
-            String end = PlanBehind.of(PlanBehind.ENDS, i);
-            page.height("A" + row, 6.5);
-            page.look("A" + row + ":" + LAST + row, CellStyleName.MESSAGE);
-            Highlight.when(page, "A" + row, "LEN($A1)>0", CellStyleName.LABEL);
-            Highlight.when(page, "B" + row + ":" + LAST + row, "LEN($A1)>0", CellStyleName.RESULT);
-            page.formula("A" + row, "=" + kind)
-                    .formula("B" + row, "=" + PlanBehind.of(PlanBehind.JARS_OF_KIND, i))
+            String kind = PlanBehind.at(PlanBehind.KINDS, i);
+            String end = PlanBehind.at(PlanBehind.ENDS, i);
+            page.height("A" + row, plan.jars() > MANY ? 5.2 : 6.5);
+            page.merge("A" + row + ":B" + row).look("A" + row + ":" + LAST + row, CellStyleName.MESSAGE);
+            Highlight.when(page, "A" + row + ":B" + row, "LEN($A1)>0", CellStyleName.LABEL);
+            Highlight.when(page, "C" + row + ":" + LAST + row, "LEN($A1)>0", CellStyleName.RESULT);
+            String jars = PlanBehind.at(PlanBehind.JARS_OF_KIND, i);
+            page.formula("A" + row, "=" + kind + "&IF(N(" + jars + ")>1;\" × \"&" + jars + ";\"\")")
                     .formula(
                             "C" + row,
                             "=IF(ISNUMBER(" + end + ");ROUND(" + end + ";0)&\" °\"&shown;IF(" + kind
@@ -157,12 +168,12 @@ final class PlanPage {
                             "=IF(" + kind + "=\"\";\"\";IF(ISNUMBER(" + end + ");"
                                     + sentence(
                                             PlanWords.HALF,
-                                            "ROUND(LN(2)/" + PlanBehind.of(PlanBehind.RATES, i) + ";0)")
+                                            "ROUND(LN(2)/" + PlanBehind.at(PlanBehind.RATES, i) + ";0)")
                                     + ";" + quoted(PlanWords.UNKNOWN) + "))");
         }
         int row = FIRST_KIND + plan.jars();
         String cells = "A" + row + ":" + LAST + row;
-        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + row, 19);
+        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + row, 15);
         page.formula(
                 "A" + row,
                 "=IF(plan_ready=1;IF(place=1;"

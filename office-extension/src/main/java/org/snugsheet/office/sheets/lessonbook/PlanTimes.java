@@ -39,25 +39,24 @@ final class PlanTimes {
     int write(int first) throws com.sun.star.uno.Exception {
         page.newPaperAt("A" + first);
         difference(first);
-        int chart = first + 4;
-        page.height("A" + chart, 66);
-        worked.chart(book).draw(book.office(), page, "expected", "A" + chart + ":" + PlanPage.LAST + chart);
-        return timetable(chart + 1);
+        worked.chart(book)
+                .draw(book.office(), page, "expected", "C" + (first + 1) + ":" + PlanPage.LAST + (first + 3));
+        return timetable(first + 4);
     }
 
     private void difference(int row) throws com.sun.star.uno.Exception {
         PlanPage.section(page, row, quoted(PlanWords.DIFFERENCE));
         String none = "IF(plan_ready=1;" + sentence(PlanWords.TOO_FEW_KNOWN, quoted(BookWords.START_PAGE)) + ";"
                 + quoted(PlanWords.NO_PLAN) + ")";
-        across(row + 1, 15, "IF(ISNUMBER(farthest_power);" + of(PlanBehind.FARTHEST) + ";" + none + ")");
-        across(row + 2, 15, "IF(ISNUMBER(nearest_power);" + of(PlanBehind.NEAREST) + ";\"\")");
-        across(row + 3, 15, quoted(PlanWords.WHAT_TO_DO));
-        page.look("A" + (row + 3) + ":" + PlanPage.LAST + (row + 3), CellStyleName.SMALL_MESSAGE);
+        left(row + 1, 25, "IF(ISNUMBER(farthest_power);" + of(PlanBehind.FARTHEST) + ";" + none + ")");
+        left(row + 2, 27, "IF(ISNUMBER(nearest_power);" + of(PlanBehind.NEAREST) + ";\"\")");
+        left(row + 3, 38, quoted(PlanWords.WHAT_TO_DO));
+        page.size("A" + (row + 3), 9);
     }
 
-    private void across(int row, double height, String formula) throws com.sun.star.uno.Exception {
-        String cells = "A" + row + ":" + PlanPage.LAST + row;
-        page.merge(cells).look(cells, CellStyleName.MESSAGE).height("A" + row, height);
+    private void left(int row, double height, String formula) throws com.sun.star.uno.Exception {
+        String cells = "A" + row + ":B" + row;
+        page.merge(cells).look(cells, CellStyleName.NOTE).height("A" + row, height);
         page.formula("A" + row, "=" + formula);
     }
 
@@ -101,12 +100,12 @@ final class PlanTimes {
                 .text("D" + head, words(PlanWords.CARE_HEAD))
                 .height("A" + head, 7);
         int next = head + 1;
-        step(next++, 17, quoted(PlanWords.BEFORE), PlanWords.BEFORE_DO, care(Caution.SCHOOL_RULES, Caution.GLASS));
+        step(next++, 20, quoted(PlanWords.BEFORE), PlanWords.BEFORE_DO, care(Caution.SCHOOL_RULES, Caution.GLASS));
         step(next++, 13, from("0", ASK), PlanWords.ASK_DO, quoted(PlanWords.ASK_CARE));
         step(next++, 13, from(String.valueOf(ASK), WRAP), PlanWords.WRAP_DO, quoted(PlanWords.WRAP_CARE));
         step(
                 next++,
-                21,
+                23,
                 from(String.valueOf(ASK + WRAP), POUR),
                 PlanWords.POUR_DO,
                 quoted(PlanWords.POUR_CARE));
@@ -125,11 +124,12 @@ final class PlanTimes {
                 "(" + begins + "+lesson)&\"–\"&" + lasts,
                 PlanWords.SHARE_DO,
                 quoted(PlanWords.SHARE_CARE));
-        step(next++, 13, quoted(PlanWords.AFTER), PlanWords.AFTER_DO, care(Caution.SCALD));
-        across(
-                next,
-                10,
-                "IF(" + all + ">" + LESSON + ";"
+        step(next++, 10, quoted(PlanWords.AFTER), PlanWords.AFTER_DO, care(Caution.SCALD));
+        String last = "A" + next + ":" + PlanPage.LAST + next;
+        page.merge(last).look(last, CellStyleName.MESSAGE).height("A" + next, 9);
+        page.formula(
+                "A" + next,
+                "=IF(" + all + ">" + LESSON + ";"
                         + sentence(PlanWords.LONGER, all, String.valueOf(LESSON), String.valueOf(LESSON - BESIDE)) + ";"
                         + sentence(PlanWords.IN_TIME, all) + ")");
         return next;
@@ -150,20 +150,20 @@ final class PlanTimes {
     private void step(int row, double height, String when, PlanWords what, String care)
             throws com.sun.star.uno.Exception {
         page.merge("B" + row + ":C" + row).height("A" + row, height);
-        page.look("A" + row, CellStyleName.RESULT).wrapped("A" + row);
+        page.look("A" + row, CellStyleName.LARGE).size("A" + row, 10);
         page.look("B" + row + ":C" + row, CellStyleName.SMALL_MESSAGE).look("D" + row, CellStyleName.SMALL_MESSAGE);
-        page.formula("A" + row, "=" + ready(when))
-                .formula("B" + row, "=" + ready(FormulaText.sentence(
+        page.formula("A" + row, "=" + unlessTooHot(when))
+                .formula("B" + row, "=" + unlessTooHot(FormulaText.sentence(
                         language,
                         what,
                         quoted(BookWords.READINGS_PAGE),
                         quoted(BookWords.ANSWERS_PAGE))))
-                .formula("D" + row, "=" + ready(care));
+                .formula("D" + row, "=" + care);
         page.look("D" + row, CellStyleName.CAUTION_LINE).size("D" + row, 9);
     }
 
-    private static String ready(String formula) {
-        return "IF(plan_ready=1;" + formula + ";\"\")";
+    private static String unlessTooHot(String formula) {
+        return "IF(too_hot=1;\"\";" + formula + ")";
     }
 
     private String sentence(PlanWords pattern, String... formulas) {

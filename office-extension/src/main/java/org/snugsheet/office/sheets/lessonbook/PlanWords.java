@@ -111,15 +111,15 @@ enum PlanWords implements Phrase {
     /** Behind it. */
     NOT_EVEN("Even {0} jars of each would show it in fewer than four lessons in five."),
     /** Behind it. */
-    SHOWS_AFTER("After about {0} minutes they differ by one mark of the thermometer."),
+    SHOWS_AFTER("After about {0} min they differ by one mark of the thermometer."),
     /** Behind it. */
-    SHOWS_TOO_LATE("They differ by one mark of the thermometer only after {0} minutes, when reading is over."),
+    SHOWS_TOO_LATE("They differ by one mark of the thermometer only after {0} min, when reading is over."),
     /** Behind it. */
     NEVER_SHOWS("They never differ by one mark of the thermometer."),
     /** Advice. */
     WHAT_TO_DO("If it will not show: more jars of each wrap (groups may wrap alike), a colder place, a longer lesson, finer " + "thermometers, or a thicker wrap. Never hotter water. Each sentence above takes two wraps by themselves; among many it " + "takes more. “Too close to call” is a result, too."),
     /** Chart. */
-    CHART("What to expect. Symbols: when to read"),
+    CHART("What to expect"),
     /** Chart. */
     CHART_MINUTES("Time, minutes"),
     /** Chart. */

@@ -249,7 +249,7 @@ final class StartPage {
                     "=IF(" + wrap + "=\"\";\"\";IF(" + rate + "=\"\";" + quoted(StartWords.UNKNOWN) + ";IFERROR("
                             + sentence(
                                     StartWords.ENDS_AT,
-                                    degrees("COOL.TEMP(lesson;start;cold;" + rate + ";scale)"),
+                                    degrees("COOL.TEMP(lesson;start;plan_around;" + rate + ";scale)"),
                                     "lesson")
                             + ";\"\")))");
             page.wrapped("I" + row);
