@@ -137,13 +137,14 @@ final class PlanBehind {
         setting(COLD, ready("IFERROR(PLAN.MIX.COLD" + taps));
         setting(
                 ICE,
-                ready("IF(place=2;IFERROR(CEILING(" + RESERVE
-                        + "*PLAN.ICE(tub;cold_tap;plan_jars;volume;start;plan_mean_rate;lesson;room;;scale);10);\"\");\"\")"));
+                ready(
+                        "IF(place=2;IFERROR(CEILING(" + RESERVE
+                                + "*PLAN.ICE(tub;cold_tap;plan_jars;volume;start;plan_mean_rate;lesson;room;;scale);10);\"\");\"\")"));
     }
 
     private static String tubAfter(String minutes) {
-        return "IF(AND(place=1;plan_ready=1);IFERROR(PLAN.BATH(tub;cold;plan_jars;volume;start;plan_mean_rate;" + minutes
-                + ";room;;scale);cold);cold)";
+        return "IF(AND(place=1;plan_ready=1);IFERROR(PLAN.BATH(tub;cold;plan_jars;volume;start;plan_mean_rate;"
+                + minutes + ";room;;scale);cold);cold)";
     }
 
     private void kind(int i) throws com.sun.star.uno.Exception {
@@ -170,12 +171,9 @@ final class PlanBehind {
                 "IF(BC" + line + "=bare_word;\"\";BC" + line + "&IF(ISNUMBER(" + thick + ");\" \"&" + thick
                         + "&\" mm\";\"\")&\" × \"&BD" + line + ")");
         // Two wraps of which the same is expected keep their order.
-        page.formula(
-                "BH" + line, "=IF(ISNUMBER(BE" + line + ");BE" + line + "*(1+" + i + "E-9);\"\")");
+        page.formula("BH" + line, "=IF(ISNUMBER(BE" + line + ");BE" + line + "*(1+" + i + "E-9);\"\")");
         page.formula("BI" + line, "=IFERROR(SMALL(plan_keys;" + i + ");\"\")");
-        page.formula(
-                "BJ" + line,
-                i == plan.jars() ? "=\"\"" : "=IFERROR(BI" + (line + 1) + "/BI" + line + ";\"\")");
+        page.formula("BJ" + line, i == plan.jars() ? "=\"\"" : "=IFERROR(BI" + (line + 1) + "/BI" + line + ";\"\")");
         page.look("BA" + line + ":BJ" + line, CellStyleName.RESULT);
     }
 

@@ -46,11 +46,7 @@ final class PlanItems {
                         + sentence(PlanWords.SCALDING_NOTE, degrees("hot_tap"), degrees("start")) + ";"
                         + sentence(PlanWords.HOT_NOTE, degrees("hot_tap"), degrees("start")) + ");IFERROR(" + noMix
                         + ";" + sentence(PlanWords.NO_TAP, start) + "))");
-        item(
-                mixes,
-                PlanWords.COLD,
-                milliliters(PlanBehind.COLD),
-                sentence(PlanWords.COLD_NOTE, degrees("cold_tap")));
+        item(mixes, PlanWords.COLD, milliliters(PlanBehind.COLD), sentence(PlanWords.COLD_NOTE, degrees("cold_tap")));
         item(
                 "place<3",
                 PlanWords.TUB,
@@ -75,8 +71,8 @@ final class PlanItems {
 
     /** Whether a line of the list speaks of water that only adults handle; for a condition of its cells. */
     static String tapTooHot(String place) {
-        return "AND(plan_ready=1;N(hot_tap)>=" + PlanPage.scalding() + ";ROW()=" + (PlanPage.FIRST_ITEM - 1) + "+" + place
-                + ")";
+        return "AND(plan_ready=1;N(hot_tap)>=" + PlanPage.scalding() + ";ROW()=" + (PlanPage.FIRST_ITEM - 1) + "+"
+                + place + ")";
     }
 
     /** What the line of that number shows; nothing beyond the last. */

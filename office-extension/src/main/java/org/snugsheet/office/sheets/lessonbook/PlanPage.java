@@ -27,7 +27,8 @@ final class PlanPage {
     private static final int WHEN = FIRST_ITEM + ITEMS;
     private static final int EXPECT = WHEN + 2;
     private static final int FIRST_KIND = EXPECT + 2;
-    // National Institute of Standards and Technology, Special Publication 811 (2008), appendix B: fluid ounce, cup, pound.
+    // National Institute of Standards and Technology, Special Publication 811 (2008), appendix B: fluid ounce, cup,
+    // pound.
     private static final String FLUID_OUNCE = "29.57353";
     private static final String CUP = "236.5882";
     private static final String POUND = "453.5924";
@@ -167,8 +168,7 @@ final class PlanPage {
                             "D" + row,
                             "=IF(" + kind + "=\"\";\"\";IF(ISNUMBER(" + end + ");"
                                     + sentence(
-                                            PlanWords.HALF,
-                                            "ROUND(LN(2)/" + PlanBehind.at(PlanBehind.RATES, i) + ";0)")
+                                            PlanWords.HALF, "ROUND(LN(2)/" + PlanBehind.at(PlanBehind.RATES, i) + ";0)")
                                     + ";" + quoted(PlanWords.UNKNOWN) + "))");
         }
         int row = FIRST_KIND + plan.jars();

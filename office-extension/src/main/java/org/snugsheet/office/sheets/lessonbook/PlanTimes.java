@@ -39,8 +39,7 @@ final class PlanTimes {
     int write(int first) throws com.sun.star.uno.Exception {
         page.newPaperAt("A" + first);
         difference(first);
-        worked.chart(book)
-                .draw(book.office(), page, "expected", "C" + (first + 1) + ":" + PlanPage.LAST + (first + 3));
+        worked.chart(book).draw(book.office(), page, "expected", "C" + (first + 1) + ":" + PlanPage.LAST + (first + 3));
         return timetable(first + 4);
     }
 
@@ -76,7 +75,8 @@ final class PlanTimes {
                 + sentence(PlanWords.NEARLY_ALL, first, second) + ";"
                 + sentence(PlanWords.SO_MANY_IN_TEN, first, second, tenths) + ")))&IF(" + power
                 + "<0.8;\" \"&IF(ISNUMBER(" + repeats + ");IF(" + repeats + "<=" + BookPlan.MOST_JARS + ";"
-                + sentence(PlanWords.TAKE, repeats) + ";" + notEvenSo() + ");" + notEvenSo() + ");\"\")&\" \"&IF(ISNUMBER("
+                + sentence(PlanWords.TAKE, repeats) + ";" + notEvenSo() + ");" + notEvenSo()
+                + ");\"\")&\" \"&IF(ISNUMBER("
                 + minutes + ");IF(" + minutes + "<=lesson;" + sentence(PlanWords.SHOWS_AFTER, minutes(minutes)) + ";"
                 + sentence(PlanWords.SHOWS_TOO_LATE, minutes(minutes)) + ");" + quoted(PlanWords.NEVER_SHOWS) + ")";
     }
@@ -103,12 +103,7 @@ final class PlanTimes {
         step(next++, 20, quoted(PlanWords.BEFORE), PlanWords.BEFORE_DO, care(Caution.SCHOOL_RULES, Caution.GLASS));
         step(next++, 13, from("0", ASK), PlanWords.ASK_DO, quoted(PlanWords.ASK_CARE));
         step(next++, 13, from(String.valueOf(ASK), WRAP), PlanWords.WRAP_DO, quoted(PlanWords.WRAP_CARE));
-        step(
-                next++,
-                23,
-                from(String.valueOf(ASK + WRAP), POUR),
-                PlanWords.POUR_DO,
-                quoted(PlanWords.POUR_CARE));
+        step(next++, 23, from(String.valueOf(ASK + WRAP), POUR), PlanWords.POUR_DO, quoted(PlanWords.POUR_CARE));
         String cold = "AND(place>2;cold<=IF(scale=\"F\";" + COLD_FAHRENHEIT + ";" + COLD_CELSIUS + "))";
         String begins = String.valueOf(ASK + WRAP + POUR);
         step(
@@ -118,12 +113,7 @@ final class PlanTimes {
                 PlanWords.READ_DO,
                 quoted(PlanWords.READ_CARE) + "&IF(" + cold + ";\" \"&" + quoted(Caution.OUTDOORS) + ";\"\")");
         next++;
-        step(
-                next++,
-                13,
-                "(" + begins + "+lesson)&\"–\"&" + lasts,
-                PlanWords.SHARE_DO,
-                quoted(PlanWords.SHARE_CARE));
+        step(next++, 13, "(" + begins + "+lesson)&\"–\"&" + lasts, PlanWords.SHARE_DO, quoted(PlanWords.SHARE_CARE));
         step(next++, 10, quoted(PlanWords.AFTER), PlanWords.AFTER_DO, care(Caution.SCALD));
         String last = "A" + next + ":" + PlanPage.LAST + next;
         page.merge(last).look(last, CellStyleName.MESSAGE).height("A" + next, 9);
@@ -153,11 +143,14 @@ final class PlanTimes {
         page.look("A" + row, CellStyleName.LARGE).size("A" + row, 10);
         page.look("B" + row + ":C" + row, CellStyleName.SMALL_MESSAGE).look("D" + row, CellStyleName.SMALL_MESSAGE);
         page.formula("A" + row, "=" + unlessTooHot(when))
-                .formula("B" + row, "=" + unlessTooHot(FormulaText.sentence(
-                        language,
-                        what,
-                        quoted(BookWords.READINGS_PAGE),
-                        quoted(BookWords.ANSWERS_PAGE))))
+                .formula(
+                        "B" + row,
+                        "="
+                                + unlessTooHot(FormulaText.sentence(
+                                        language,
+                                        what,
+                                        quoted(BookWords.READINGS_PAGE),
+                                        quoted(BookWords.ANSWERS_PAGE))))
                 .formula("D" + row, "=" + care);
         page.look("D" + row, CellStyleName.CAUTION_LINE).size("D" + row, 9);
     }
