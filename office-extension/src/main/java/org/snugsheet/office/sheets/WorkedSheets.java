@@ -46,6 +46,15 @@ public final class WorkedSheets {
     }
 
     /**
+     * Those with a line of their own below “Worked sheets” in the menu: the lesson book has one above them.
+     *
+     * @return the sheets in their order
+     */
+    public static List<WorkedSheet> listed() {
+        return ALL.subList(1, ALL.size());
+    }
+
+    /**
      * One of them.
      *
      * @param name such as {@code weather-diary}

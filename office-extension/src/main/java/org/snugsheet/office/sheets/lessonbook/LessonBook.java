@@ -13,9 +13,6 @@ import org.snugsheet.office.words.Language;
 /** One document from plan to wall: what is typed on Start and Readings makes all other pages. */
 public final class LessonBook implements WorkedSheet {
 
-    /** As many groups as a class of two dozen makes (common practice, no source). */
-    private static final int USUAL_JARS = 8;
-
     private final BookPlan plan;
     private final boolean isExample;
 
@@ -50,7 +47,8 @@ public final class LessonBook implements WorkedSheet {
      */
     public static LessonBook empty() {
         int minutes = BookPlan.USUAL_MINUTES;
-        return of(new BookPlan(BookPlan.dealt(List.of(), USUAL_JARS), minutes, BookPlan.usualInterval(minutes)));
+        return of(
+                new BookPlan(BookPlan.dealt(List.of(), BookPlan.USUAL_JARS), minutes, BookPlan.usualInterval(minutes)));
     }
 
     @Override
@@ -91,7 +89,7 @@ public final class LessonBook implements WorkedSheet {
         second.write();
         String below = "A" + new JarsRows(plan).end();
         if (isExample) {
-            new ExampleClass(language, book.setting().scale()).type(start, readings, plan);
+            new ExampleClass(book.setting().scale()).type(start, readings, plan);
             Invented.keep(book, behind, below, readings, second.jars());
         } else {
             behind.formula(below, "=FALSE()");

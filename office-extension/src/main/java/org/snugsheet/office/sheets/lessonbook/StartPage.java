@@ -1,5 +1,6 @@
 package org.snugsheet.office.sheets.lessonbook;
 
+import java.util.List;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.quantity.Scale;
@@ -55,7 +56,7 @@ final class StartPage {
         }
 
         int row() {
-            return FIRST + ordinal();
+            return FIRST + List.of(values()).indexOf(this);
         }
 
         String cell() {
