@@ -60,9 +60,7 @@ final class ColoringPage {
         box(row + 7);
         // The office cuts a page off above a last row that holds nothing itself.
         page.text("B" + (row + 8), "☀ ☁ ☂ ❄").look("B" + (row + 8), CellStyleName.LARGE);
-        new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE))
-                .on(book.setting().paper())
-                .apply(page, "A1:" + LAST + (row + 8));
+        new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE)).apply(page, "A1:" + LAST + (row + 8));
         page.protect();
     }
 
