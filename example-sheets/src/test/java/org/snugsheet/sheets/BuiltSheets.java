@@ -19,7 +19,6 @@ import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
-import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 
 /** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
 public final class BuiltSheets implements ParameterResolver {
@@ -91,7 +90,7 @@ public final class BuiltSheets implements ParameterResolver {
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
         Class<?> type = parameter.getParameter().getType();
-        return type == Sheet.class || type == All.class || type == Design.class || type == Lesson.class;
+        return type == All.class || type == Design.class || type == Lesson.class;
     }
 
     @Override
@@ -104,9 +103,7 @@ public final class BuiltSheets implements ParameterResolver {
         if (type == Design.class) {
             return new Design(all.named(new DesignAWrap().fileName()));
         }
-        return type == Lesson.class
-                ? new Lesson(all.named(new PlanTheLesson().fileName()))
-                : all.named(new WindowsillJars().fileName());
+        return new Lesson(all.named(new PlanTheLesson().fileName()));
     }
 
     private static All begin() {

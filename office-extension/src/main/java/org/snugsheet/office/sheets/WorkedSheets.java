@@ -10,10 +10,7 @@ import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
 import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
 import org.snugsheet.office.sheets.pupilpages.PupilPages;
 import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
-import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
-import org.snugsheet.office.sheets.whichwrapwins.WhichWrapWins;
-import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 import org.snugsheet.office.sheets.wintercoats.WinterCoats;
 
 /** All worked sheets, in the order in which a teacher meets them. */
@@ -24,11 +21,8 @@ public final class WorkedSheets {
             LessonBook.example(),
             new FirstFiveMinutes(),
             new OneJarOneCurve(),
-            new WhichWrapWins(),
-            new WindowsillJars(),
             new DesignAWrap(),
             new PlanTheLesson(),
-            new TypeYourReadings(),
             new WinterCoats(),
             new WeatherDiary(),
             new PupilPages(),

@@ -6,7 +6,6 @@ import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -19,13 +18,11 @@ final class ColoringPage {
     private static final float POINTS = 16;
 
     private final Page page;
-    private final Book book;
     private final Language language;
 
-    ColoringPage(Page page, Book book) {
+    ColoringPage(Page page, Language language) {
         this.page = page;
-        this.book = book;
-        this.language = book.language();
+        this.language = language;
     }
 
     void write() throws com.sun.star.uno.Exception {
