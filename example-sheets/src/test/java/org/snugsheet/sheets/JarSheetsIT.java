@@ -14,6 +14,7 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.sheets.lessonbook.LessonBook;
 
 /**
  * What the sheets about one jar and of the invented class calculate, against SciPy ({@code jars-reference.csv}, written by
