@@ -12,6 +12,5 @@ draw() { # name of the sheet, its page, name of the picture
 }
 
 draw first-five-minutes 1 first-five-minutes
-draw which-wrap-wins 2 class-display
 draw pupil-pages 1 thermometers
 cp "$pictures"/../target/pictures/*.txt "$pictures/"

@@ -17,7 +17,7 @@ layers               round: r ln(r2/r1)/k; flat: thickness over k
 the whole jar        side, lid and base side by side: P = sum of A dT/R; cooling constant P/(C dT)
 
 Each way out is solved for the temperatures of its two faces by scipy.optimize.fsolve. The readings are fitted as in
-windowsill.py; R from a cooling constant k is A/(k C), its error to first order, that of a difference by adding squares.
+fitted.py; R from a cooling constant k is A/(k C), its error to first order, that of a difference by adding squares.
 """
 
 import math
@@ -27,7 +27,7 @@ import numpy
 from scipy.interpolate import CubicSpline
 from scipy.optimize import fsolve
 
-from windowsill import conductivity, fit, rows
+from fitted import conductivity, fit, rows
 
 GRAVITY = 9.80665
 ZERO = 273.15

@@ -1,16 +1,16 @@
-"""Fits the jars of the worked sheets about one jar and about eight groups with SciPy, from nothing but what is typed there.
+"""Fits the jars of the worked sheets about one jar and of the invented class with SciPy, from nothing but what is typed there.
 
     python3 jars.py FOLDER > FOLDER/jars-reference.csv
 
-FOLDER holds jars-readings.csv. How a jar is fitted is told in windowsill.py. "lost" is what the curve loses in the first ten
-minutes from the temperature in the column "from", or from its own start: (from - Ts) (1 - exp(-10 k)).
+FOLDER holds jars-readings.csv. How a jar is fitted is told in fitted.py. "lost" is what the curve loses in the minutes
+of the column "within" from the temperature in the column "from", or from its own start: (from - Ts) (1 - exp(-within k)).
 """
 
 import sys
 
 import numpy
 
-from windowsill import fit, rows
+from fitted import fit, rows
 
 COLUMNS = ["rate", "rate_error", "halftime", "halftime_error", "start", "start_error", "misfit", "lost"]
 
@@ -23,7 +23,7 @@ def main(folder):
         surroundings = float(row["surroundings"])
         answer = fit(minutes, temps, surroundings, float(row["mark"]))
         begin = float(row["from"] or answer["start"])
-        answer["lost"] = (begin - surroundings) * (1 - numpy.exp(-10 * answer["rate"]))
+        answer["lost"] = (begin - surroundings) * (1 - numpy.exp(-float(row["within"]) * answer["rate"]))
         print(",".join([row["sheet"], row["jar"], *(f"{answer[name]:.10g}" for name in COLUMNS)]))
 
 

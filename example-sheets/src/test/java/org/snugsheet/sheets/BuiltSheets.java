@@ -18,7 +18,6 @@ import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.designawrap.DesignAWrap;
-import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 
 /** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
 public final class BuiltSheets implements ParameterResolver {
@@ -83,20 +82,14 @@ public final class BuiltSheets implements ParameterResolver {
     @Override
     public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
         Class<?> type = parameter.getParameter().getType();
-        return type == Sheet.class || type == All.class || type == Design.class;
+        return type == All.class || type == Design.class;
     }
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
         All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> begin(), All.class);
         Class<?> type = parameter.getParameter().getType();
-        if (type == All.class) {
-            return all;
-        }
-        if (type == Design.class) {
-            return new Design(all.named(new DesignAWrap().fileName()));
-        }
-        return all.named(new WindowsillJars().fileName());
+        return type == Design.class ? new Design(all.named(new DesignAWrap().fileName())) : all;
     }
 
     private static All begin() {

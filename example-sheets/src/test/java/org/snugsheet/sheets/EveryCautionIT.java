@@ -1,7 +1,6 @@
 package org.snugsheet.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -16,11 +15,13 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.lessonbook.LessonBook;
 
 /**
  * Walks every worked sheet that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both scales, typed as
@@ -41,9 +42,8 @@ class EveryCautionIT {
     private static final Map<String, String> WALKED = Map.of(
             "first-five-minutes", "itIsSaidBesideTheReadings",
             "one-jar-one-curve", "itIsSaidBesideTheReadings",
-            "which-wrap-wins", "itIsSaidBesideTheReadings, aComparisonSaysItOfItsStart",
-            "four-wrapped-jars", "itIsSaidBesideTheReadings",
-            "type-your-readings", "itIsSaidBesideTheReadings",
+            "lesson-book", "aBookSaysItBesideItsReadings",
+            "example-class", "aBookSaysItBesideItsReadings, hotWaterInBitterColdIsSaidAsBoth, theRankingStays",
             "design-a-wrap", "itIsSaidBesideTheReadings, aDesignSaysItBesideItsStart",
             "winter-coats", "theWeatherIsSaidForChildren",
             "weather-diary", "aVeryColdDayIsSaid");
@@ -93,9 +93,6 @@ class EveryCautionIT {
     @CsvSource({
         "first-five-minutes, B8, C8, D20, D21, F7, G15",
         "one-jar-one-curve, A8, B8, C20, C21, A24, E8",
-        "which-wrap-wins, A8, B8, L7, L8, A17, ''",
-        "four-wrapped-jars, A8, B8, '', J13, A18, B25",
-        "type-your-readings, D8, E8, '', B15, D21, E26",
         "design-a-wrap, F33, G33, B7, B12, A34, L33"
     })
     void itIsSaidBesideTheReadings(
@@ -160,37 +157,67 @@ class EveryCautionIT {
         }
     }
 
-    /** Neither hides the other; and a slip is told behind both. */
+    /** A book says it of each jar and of the cold around them, below its readings. */
     @ParameterizedTest
-    @CsvSource({"which-wrap-wins, B8, L8, A17", "four-wrapped-jars, B8, J13, A18", "type-your-readings, E8, B15, D21"})
-    void hotWaterInBitterColdIsSaidAsBoth(
-            String name, String start, String surroundings, String message, Office office, BuiltSheets.All built) {
+    @ValueSource(strings = {"lesson-book", "example-class"})
+    void aBookSaysItBesideItsReadings(String name, Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, name)) {
-            String said = sheet.number(start, 60)
-                    .number(surroundings, -20)
+            for (Way way : Way.values()) {
+                boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
+                sheet.text("Start.B7", fahrenheit ? "°F" : "°C").number("Start.B11", fahrenheit ? 41 : 5);
+                for (int start : STARTS) {
+                    for (int row = 0; row <= 10; row++) {
+                        way.type(sheet, "Readings.C" + (5 + row), 5 + (start - 5) * Math.exp(-RATE * 3 * row));
+                    }
+                    String said = sheet.calculateAll().at("Readings.A17").text();
+                    String where = name + " " + way + " " + start + ": " + said;
+                    assertEquals(start > 43, said.contains("too hot for pupils"), where);
+                    assertEquals(start > 43, said.contains("no more than 43 °C (109 °F)"), where);
+                    assertEquals("", Opened.failingCells(sheet), where);
+                }
+                for (int around : COLD) {
+                    for (int row = 0; row <= 10; row++) {
+                        way.type(sheet, "Readings.C" + (5 + row), around + (39 - around) * Math.exp(-RATE * 3 * row));
+                    }
+                    way.type(sheet, "Start.B11", around);
+                    String said = sheet.calculateAll().at("Readings.A17").text();
+                    String where = name + " " + way + " around " + around + ": " + said;
+                    assertEquals(around <= -18, said.contains("can freeze bare skin"), where);
+                    String beside = sheet.at("Start.C11").text();
+                    assertEquals(around <= -18, beside.contains("children"), way + " " + around + ": " + beside);
+                    assertEquals(around <= -27, beside.contains("stay in"), way + " " + around + ": " + beside);
+                }
+            }
+        }
+    }
+
+    /** Neither hides the other. */
+    @Test
+    void hotWaterInBitterColdIsSaidAsBoth(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "example-class")) {
+            String said = sheet.number("Readings.C5", 60)
+                    .number("Start.B11", -20)
                     .calculateAll()
-                    .at(message)
+                    .at("Readings.A17")
                     .text();
             assertTrue(said.contains("water of 60 °C (140 °F) is too hot for pupils"), said);
             assertTrue(said.contains("can freeze bare skin"), said);
             assertTrue(said.indexOf("too hot") < said.indexOf("freeze"), said);
-            assertFalse(said.contains("The same is true of"), said);
         }
     }
 
+    /** Hot water is a caution, not a slip: its jar keeps its place. */
     @Test
     void theRankingStays(Office office, BuiltSheets.All built) {
-        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
-            String before = sheet.at("A25").text();
-            for (int row = 8; row <= 14; row++) {
-                sheet.number("B" + row, 2 + 50 * Math.exp(-0.05 * 5 * (row - 8)));
+        try (CalcDocument sheet = open(office, built, "example-class")) {
+            for (int row = 0; row <= 10; row++) {
+                sheet.number("Readings.C" + (5 + row), 1 + 50 * Math.exp(-0.05 * 3 * row));
             }
             sheet.calculateAll();
-            assertEquals("OK", sheet.at("B16").text());
-            assertEquals(before, sheet.at("A25").text());
-            assertEquals("bare jar", sheet.at("A32").text());
-            assertTrue(sheet.at("B32").number() >= 7);
-            assertFalse(sheet.at("A19").text().contains("Held back"));
+            assertEquals("OK", sheet.at("Readings.C16").text());
+            List<List<CellResult>> ranked = sheet.all(LessonBook.example().results());
+            assertTrue(ranked.stream()
+                    .anyMatch(row -> row.get(1).text().equals("no wrap") && row.get(0) instanceof CellResult.OfNumber));
         }
     }
 
@@ -216,22 +243,6 @@ class EveryCautionIT {
             String said = sheet.calculateAll().at("C12").text();
             assertEquals(around <= -18, said.contains("children"), way + " " + around + ": " + said);
             assertEquals(around <= -27, said.contains("stay in"), way + " " + around + ": " + said);
-        }
-    }
-
-    /** “Lost in 10 minutes” counts from a start that is typed too. */
-    @Test
-    void aComparisonSaysItOfItsStart(Office office, BuiltSheets.All built) {
-        try (CalcDocument sheet = open(office, built, "which-wrap-wins")) {
-            for (Way way : Way.values()) {
-                boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
-                sheet.text("L7", fahrenheit ? "F" : "C");
-                for (int start : STARTS) {
-                    way.type(sheet, "L10", start);
-                    String said = sheet.calculateAll().at("K10").text();
-                    assertEquals(start > 43, said.startsWith("Too hot: at most"), way + " " + start + ": " + said);
-                }
-            }
         }
     }
 

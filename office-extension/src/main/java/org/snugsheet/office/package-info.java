@@ -13,7 +13,6 @@
  *   <li>{@link org.snugsheet.office.dialog} – windows that ask and tell
  *   <li>{@link org.snugsheet.office.explaining} – what the formula of a cell does, was given, and why it refuses
  *   <li>{@link org.snugsheet.office.drawing} – cooling curves of a block of readings
- *   <li>{@link org.snugsheet.office.investigation} – a sheet laid out for an investigation
  *   <li>{@link org.snugsheet.office.sharing} – a copy for colleagues without this extension, and the way back
  *   <li>{@link org.snugsheet.office.page} – what fills a page: styles, input cells, charts, print set-up
  *   <li>{@link org.snugsheet.office.words} – the languages that people are spoken to in

@@ -36,8 +36,7 @@ class ArchitectureTest {
         mayUse("dialog", "uno", "words");
         mayUse("sharing", "declare", "functions", "page", "uno", "words");
         mayUse("drawing", "cells", "dialog", "functions", "page", "uno", "words");
-        mayUse("investigation", "dialog", "drawing", "functions", "page", "uno", "words");
-        mayUse("sheets", "functions", "page", "uno", "words");
+        mayUse("sheets", "dialog", "functions", "page", "uno", "words");
         mayUse("explaining", "cells", "declare", "functions", "page", "uno", "words");
         mayUse(
                 "menu",
@@ -46,7 +45,6 @@ class ArchitectureTest {
                 "drawing",
                 "explaining",
                 "functions",
-                "investigation",
                 "page",
                 "sharing",
                 "sheets",

@@ -20,8 +20,8 @@ import org.snugsheet.office.words.Language;
  */
 public final class Curves {
 
-    /** As many jars as color, symbol and kind of line together can distinguish. */
-    public static final int MOST_JARS = SeriesColor.forJars().size();
+    /** More curves with their bands are a tangle in one chart (common practice, no source). */
+    public static final int MOST_JARS = 8;
 
     private static final int STEPS = 40;
 

@@ -16,7 +16,6 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.explaining.Explanation;
 import org.snugsheet.office.explaining.WholeTable;
 import org.snugsheet.office.explaining.WholeTableWords;
-import org.snugsheet.office.investigation.StartLimit;
 import org.snugsheet.office.uno.DocumentFile;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DeclinedException;
@@ -73,7 +72,7 @@ final class MenuCommands {
 
     private Outcome outcome(MenuItem item) {
         return tried(item.address(), () -> switch (item) {
-            case LAY_OUT -> Pages.layOut(choice);
+            case BOOK -> BookLine.open(choice);
             case DRAW -> Pages.draw(choice);
             case EXPLAIN -> explain();
             case TABLE -> table();

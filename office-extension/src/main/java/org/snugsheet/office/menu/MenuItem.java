@@ -6,8 +6,8 @@ import org.snugsheet.engine.Phrase;
 
 /** The lines of the menu, from top to bottom. The letter after ~ reaches the line by the keyboard. */
 public enum MenuItem implements Phrase {
-    /** A sheet to type readings into, with checks, results, chart and cautions. */
-    LAY_OUT("line0", "lay-out", "~Lay out an investigation…"),
+    /** One document for a lesson, from the plan to the wall. */
+    BOOK("line0", "lesson-book", "Start a ~lesson book…"),
     /** A chart of the selected block. */
     DRAW("line2", "draw", "~Draw the curves…"),
     /** What a formula does, what it was given, why it refuses. */

@@ -6,6 +6,8 @@ import org.snugsheet.engine.Phrase;
 public enum MenuWords implements Phrase {
     TITLE("Snu~gsheet"),
     SHEETS("Worked ~sheets"),
+    /** Among the cautions. */
+    START_LIMIT("Start no warmer than {0} °C ({1} °F)."),
     /** The line of a worked sheet that is not there in the language of the menu. */
     ENGLISH_ONLY("{0} (in English)"),
     OPENING("Opening the worked sheet"),

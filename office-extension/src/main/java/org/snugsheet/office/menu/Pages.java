@@ -9,7 +9,6 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XViewPane;
 import com.sun.star.view.XSelectionSupplier;
-import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.TypedValue;
@@ -18,11 +17,6 @@ import org.snugsheet.office.drawing.CurvesPage;
 import org.snugsheet.office.drawing.DrawingForm;
 import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.drawing.SelectedBlock;
-import org.snugsheet.office.investigation.Investigation;
-import org.snugsheet.office.investigation.InvestigationForm;
-import org.snugsheet.office.investigation.InvestigationSheet;
-import org.snugsheet.office.investigation.InvestigationWords;
-import org.snugsheet.office.page.Page;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.DocumentRegion;
@@ -41,25 +35,6 @@ final class Pages {
         this.document = choice.document();
         this.usual = DocumentRegion.of(document).scale();
         this.written = DocumentLanguage.of(Uno.as(XPropertySet.class, document));
-    }
-
-    /** Lays out an investigation, as planned by the arguments or in the window. */
-    static Outcome layOut(MenuInvocation choice) throws com.sun.star.uno.Exception {
-        Pages pages = new Pages(choice);
-        Optional<Investigation> plan = choice.isQuiet() ? Optional.of(pages.plan()) : pages.askForPlan();
-        if (plan.isEmpty()) {
-            return Outcome.seen("");
-        }
-        Page page = InvestigationSheet.on(choice.office(), pages.document, plan.get(), pages.written);
-        pages.open(page.name());
-        goTo(choice, InvestigationSheet.firstToType(plan.get()));
-        Language language = choice.language();
-        int named = plan.get().materials().size();
-        int jars = plan.get().jars();
-        return pages.added(
-                named > jars
-                        ? language.say(InvestigationWords.LAID_OUT_BUT, page.name(), jars, named)
-                        : language.say(InvestigationWords.LAID_OUT, page.name()));
     }
 
     /** Draws the curves of what is selected. */
@@ -107,25 +82,6 @@ final class Pages {
         return new DrawingForm.FormReader(surroundings, mark(scale), scale);
     }
 
-    private Investigation plan() {
-        Scale scale = scale();
-        List<String> materials = Investigation.materials(
-                text("Materials").orElseGet(() -> written.words(InvestigationWords.SOME_MATERIALS)));
-        return new Investigation(
-                whole("Jars", materials.size()),
-                materials,
-                whole("Minutes", Investigation.USUAL_MINUTES),
-                text("Interval").map(TypedValue::whole),
-                scale,
-                TypedValue.number(mark(scale)),
-                text("Surroundings").orElse(""));
-    }
-
-    private Optional<Investigation> askForPlan() throws com.sun.star.uno.Exception {
-        return InvestigationForm.ask(
-                choice.office(), choice.window(), choice.language(), usual, Windows.errorDisplay(choice));
-    }
-
     private void open(String page) throws com.sun.star.uno.Exception {
         Uno.as(XSpreadsheetView.class, choice.window().getController())
                 .setActiveSheet(Uno.as(
@@ -154,14 +110,6 @@ final class Pages {
 
     private Optional<String> text(String name) {
         return choice.argument(name).map(String::valueOf);
-    }
-
-    private int whole(String name, int otherwise) {
-        return text(name).map(TypedValue::whole).orElse(otherwise);
-    }
-
-    private Scale scale() {
-        return text("Scale").map(Scale::parse).orElse(usual);
     }
 
     private String mark(Scale scale) {

@@ -7,9 +7,11 @@ import com.sun.star.frame.XModel;
 import com.sun.star.lang.Locale;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.util.XCloseable;
 import com.sun.star.view.DocumentZoomType;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
@@ -63,14 +65,30 @@ public final class SheetLine {
                         MenuWords.NO_SUCH_WORKED_SHEET,
                         name,
                         WorkedSheets.all().stream().map(WorkedSheet::fileName).collect(Collectors.joining(", "))));
+        return opened(choice, sheet, Optional.empty());
+    }
+
+    /** Fills a new document and shows it, or shows nothing. */
+    static Outcome opened(MenuInvocation choice, WorkedSheet sheet, Optional<Scale> scale)
+            throws com.sun.star.uno.Exception {
         try (BusyWindow working = BusyWindow.on(choice, MenuWords.OPENING)) {
             working.at(0, 1);
             Object loaded = Uno.as(XComponentLoader.class, Uno.service(choice.office(), "com.sun.star.frame.Desktop"))
                     .loadComponentFromURL(
                             "private:factory/scalc", "_blank", 0, new PropertyValue[] {Uno.named("Hidden", true)});
             XSpreadsheetDocument document = Uno.as(XSpreadsheetDocument.class, loaded);
-            Book book = Book.filled(choice.office(), document, sheet, setting(document, sheet));
-            show(choice, Uno.as(XModel.class, document).getCurrentController(), book);
+            boolean isShown = false;
+            try {
+                Setting usual = setting(document, sheet);
+                Book book = Book.filled(
+                        choice.office(), document, sheet, scale.map(usual::on).orElse(usual));
+                show(choice, Uno.as(XModel.class, document).getCurrentController(), book);
+                isShown = true;
+            } finally {
+                if (!isShown) {
+                    Uno.as(XCloseable.class, document).close(true);
+                }
+            }
         }
         return Outcome.seen(title(sheet, choice.language()));
     }

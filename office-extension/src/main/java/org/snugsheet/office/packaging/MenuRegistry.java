@@ -46,7 +46,7 @@ final class MenuRegistry {
         for (MenuLine line : MenuLine.all()) {
             registry.line(lines, line);
             registry.images(images, line);
-            if (line.item().filter(MenuItem.LAY_OUT::equals).isPresent()) {
+            if (line.item().filter(MenuItem.BOOK::equals).isPresent()) {
                 registry.sheets(lines);
             }
         }
@@ -60,9 +60,9 @@ final class MenuRegistry {
         translated(menu, "Title", MenuWords.SHEETS);
         value(menu, "Context", CALC);
         Element below = node(menu, "Submenu");
-        for (WorkedSheet sheet : WorkedSheets.all()) {
+        for (WorkedSheet sheet : WorkedSheets.listed()) {
             Element entry = entry(
-                    below, String.format("sheet%02d", 1 + WorkedSheets.all().indexOf(sheet)));
+                    below, String.format("sheet%02d", 1 + WorkedSheets.listed().indexOf(sheet)));
             value(entry, "URL", SheetLine.address(sheet));
             translated(entry, "Title", language -> SheetLine.title(sheet, language));
             value(entry, "Target", "_self");

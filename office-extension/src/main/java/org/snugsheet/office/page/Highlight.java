@@ -10,20 +10,6 @@ public final class Highlight {
     private Highlight() {}
 
     /**
-     * Gives cells another style unless they hold a certain text.
-     *
-     * @param page the page
-     * @param address the cells
-     * @param fine the text that needs no attention
-     * @param look the style of all others
-     * @throws com.sun.star.uno.Exception if the office refuses
-     */
-    public static void unless(Page page, String address, String fine, CellStyleName look)
-            throws com.sun.star.uno.Exception {
-        add(page, address, ConditionOperator.NOT_EQUAL, quoted(fine), look);
-    }
-
-    /**
      * Gives cells another style when a formula is true.
      *
      * @param page the page
@@ -34,7 +20,13 @@ public final class Highlight {
      */
     public static void when(Page page, String address, String formula, CellStyleName look)
             throws com.sun.star.uno.Exception {
-        add(page, address, ConditionOperator.FORMULA, formula, look);
+        Object format = Uno.property(page.range(address), "ConditionalFormat");
+        Uno.as(XSheetConditionalEntries.class, format).addNew(new PropertyValue[] {
+            Uno.named("Operator", ConditionOperator.FORMULA),
+            Uno.named("Formula1", formula),
+            Uno.named("StyleName", look.styleName())
+        });
+        Uno.set(page.range(address), "ConditionalFormat", format);
     }
 
     /**
@@ -49,18 +41,5 @@ public final class Highlight {
     public static void unlessOk(Page page, String address, String check, CellStyleName look)
             throws com.sun.star.uno.Exception {
         when(page, address, "AND(" + check + "<>\"OK\";" + check + "<>\"\")", look);
-    }
-
-    private static void add(Page page, String address, ConditionOperator operator, String formula, CellStyleName look)
-            throws com.sun.star.uno.Exception {
-        Object format = Uno.property(page.range(address), "ConditionalFormat");
-        Uno.as(XSheetConditionalEntries.class, format).addNew(new PropertyValue[] {
-            Uno.named("Operator", operator), Uno.named("Formula1", formula), Uno.named("StyleName", look.styleName())
-        });
-        Uno.set(page.range(address), "ConditionalFormat", format);
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text.replace("\"", "\"\"") + "\"";
     }
 }

@@ -190,6 +190,31 @@ public final class Page {
     }
 
     /**
+     * Writes in the color of a row of points, so that the cells can be its legend.
+     *
+     * @param address the cells
+     * @param ink how the points are drawn
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page ink(String address, SeriesColor ink) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "CharColor", ink.color());
+        return this;
+    }
+
+    /**
+     * Writes a text that is too long for its cell in smaller type, instead of cutting it off.
+     *
+     * @param address the cells
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page shrunk(String address) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "ShrinkToFit", true);
+        return this;
+    }
+
+    /**
      * Makes one cell of several.
      *
      * @param address the cells

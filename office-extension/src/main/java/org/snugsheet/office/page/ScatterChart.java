@@ -31,6 +31,7 @@ public record ScatterChart(String title, String across, String up, String inWord
     private static final int RIGHT = 400;
     private static final int ABOVE = 1100;
     private static final int BELOW = 2400;
+    private static final int BELOW_ALONE = 1400;
 
     /**
      * A chart.
@@ -49,6 +50,25 @@ public record ScatterChart(String title, String across, String up, String inWord
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public void draw(XComponentContext office, Page page, String name, String cells) throws com.sun.star.uno.Exception {
+        draw(office, page, name, cells, true);
+    }
+
+    /**
+     * Draws it without a legend, where cells beside it say what each row of points is: unlike an entry of a legend, a cell can be empty.
+     *
+     * @param office the office’s context
+     * @param page the page it is on
+     * @param name its name, which the document does not have yet
+     * @param cells the cells that it covers
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public void drawWithoutLegend(XComponentContext office, Page page, String name, String cells)
+            throws com.sun.star.uno.Exception {
+        draw(office, page, name, cells, false);
+    }
+
+    private void draw(XComponentContext office, Page page, String name, String cells, boolean hasLegend)
+            throws com.sun.star.uno.Exception {
         var charts = Uno.as(XTableChartsSupplier.class, page.sheet()).getCharts();
         // Without any cells the office gives a chart no access to the sheet; the first plot is added again below.
         CellRangeAddress[] some = {
@@ -69,9 +89,13 @@ public record ScatterChart(String title, String across, String up, String inWord
         ChartFrame.title(chart, title);
         ChartFrame.titleX(chart.getDiagram(), across);
         ChartFrame.titleY(chart.getDiagram(), up);
-        ChartFrame.legend(chart, ChartLegendPosition.BOTTOM);
+        if (hasLegend) {
+            ChartFrame.legend(chart, ChartLegendPosition.BOTTOM);
+        } else {
+            Uno.set(chart, "HasLegend", false);
+        }
         drawAxes(chart.getDiagram());
-        placeDiagram(chart.getDiagram(), CellFrame.of(page, cells));
+        placeDiagram(chart.getDiagram(), CellFrame.of(page, cells), hasLegend ? BELOW : BELOW_ALONE);
         if (isNew) {
             ChartFrame.describe(page, own, title, inWords);
             UndoPause.again(page.document());
@@ -79,11 +103,11 @@ public record ScatterChart(String title, String across, String up, String inWord
     }
 
     // Left alone, the office leaves much room around the axes.
-    private static void placeDiagram(XDiagram diagram, Rectangle all) throws com.sun.star.uno.Exception {
+    private static void placeDiagram(XDiagram diagram, Rectangle all, int below) throws com.sun.star.uno.Exception {
         ChartFrame.clearWall(diagram);
         Uno.as(XDiagramPositioning.class, diagram)
                 .setDiagramPositionExcludingAxes(
-                        new Rectangle(LEFT, ABOVE, all.Width - LEFT - RIGHT, all.Height - ABOVE - BELOW));
+                        new Rectangle(LEFT, ABOVE, all.Width - LEFT - RIGHT, all.Height - ABOVE - below));
     }
 
     private static void drawAxes(XDiagram diagram) throws com.sun.star.uno.Exception {

@@ -26,10 +26,21 @@ public enum SeriesColor {
     OCHRE(0x946300, 2, 250, 250, 0),
     /** Sky blue, darkened; stars of lines, dashes and long dots. */
     SKY(0x2A7FB0, 12, 500, 100, 100),
-    /** Slate, sandglasses, sparse dots. */
-    SLATE(0x4D4D4D, 7, 100, 250, 0),
+    /** Slate, upright bars, sparse dots. */
+    SLATE(0x4D4D4D, 14, 100, 250, 0),
+    /** Wine, stars, long dashes and dots. */
+    WINE(0x7B1E3B, 9, 700, 120, 60),
+    /** Teal, triangles to the right, short dashes. */
+    TEAL(0x1F6F6B, 4, 180, 90, 0),
+    /** Brown, triangles to the left, long dashes far apart. */
+    BROWN(0x6B4226, 5, 500, 300, 0),
+    /** Indigo, lying bars, dots and long dots. */
+    INDIGO(0x4B3F9E, 13, 90, 150, 250),
     /** Gray, no jar: for what the jars are compared with. */
     GRAY(0x6E6E6E, 11, 150, 150, 0);
+
+    /** The office’s standard symbols, from 0 on. */
+    private static final String SIGNS = "■◆▼▲▶◀⋈⧗●★✖✚✱▬▮";
 
     private final int color;
     private final int symbol;
@@ -52,11 +63,20 @@ public enum SeriesColor {
      * @return the inks
      */
     public static List<SeriesColor> forJars() {
-        return List.of(BLACK, VERMILION, BLUE, GREEN, PURPLE, OCHRE, SKY, SLATE);
+        return List.of(BLACK, VERMILION, BLUE, GREEN, PURPLE, OCHRE, SKY, SLATE, WINE, TEAL, BROWN, INDIGO);
     }
 
     int color() {
         return color;
+    }
+
+    /**
+     * Its symbol as a letter, for a legend in cells.
+     *
+     * @return a sign of Unicode that looks like the office’s symbol
+     */
+    public String sign() {
+        return SIGNS.substring(symbol, symbol + 1);
     }
 
     /** The number of the office’s standard symbol. */

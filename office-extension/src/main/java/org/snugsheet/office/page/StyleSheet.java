@@ -151,6 +151,8 @@ public final class StyleSheet {
         style(CellStyleName.SENTENCE).size(14).bold().wrapped().ink(Palette.HEADING);
         style(CellStyleName.WALL).size(24).bold().wrapped().ink(Palette.HEADING);
         style(CellStyleName.BOX).size(16).bold().aligned(CellHoriJustify.CENTER).boxed(Palette.TEXT, 35);
+        style(CellStyleName.WALL_NAME).size(24).bold();
+        style(CellStyleName.AT_THE_EDGE).size(14).low().aligned(CellHoriJustify.RIGHT);
         style(CellStyleName.FILLED).paper(Palette.FILLED).boxed(Palette.TEXT, 35);
         style(CellStyleName.LARGE).size(18).bold().aligned(CellHoriJustify.CENTER);
         // The sentence itself does not fit under a jar; it is shown in full in the message below.

@@ -8,10 +8,7 @@ import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
 import org.snugsheet.office.sheets.pupilpages.PupilPages;
-import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
-import org.snugsheet.office.sheets.whichwrapwins.WhichWrapWins;
-import org.snugsheet.office.sheets.windowsilljars.WindowsillJars;
 import org.snugsheet.office.sheets.wintercoats.WinterCoats;
 
 /** All worked sheets, in the order in which a teacher meets them. */
@@ -22,10 +19,7 @@ public final class WorkedSheets {
             LessonBook.example(),
             new FirstFiveMinutes(),
             new OneJarOneCurve(),
-            new WhichWrapWins(),
-            new WindowsillJars(),
             new DesignAWrap(),
-            new TypeYourReadings(),
             new WinterCoats(),
             new WeatherDiary(),
             new PupilPages());
@@ -39,6 +33,15 @@ public final class WorkedSheets {
      */
     public static List<WorkedSheet> all() {
         return ALL;
+    }
+
+    /**
+     * Those with a line of their own below “Worked sheets” in the menu: the lesson book has one above them.
+     *
+     * @return the sheets in their order
+     */
+    public static List<WorkedSheet> listed() {
+        return ALL.subList(1, ALL.size());
     }
 
     /**

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.drawing.DrawingWords;
-import org.snugsheet.office.investigation.InvestigationWords;
+import org.snugsheet.office.sheets.lessonbook.BookWords;
 import org.snugsheet.office.words.Language;
 
 /** Texts of windows are not cut off: a line of letters as wide as those of a real window holds 60 of them. */
@@ -20,7 +20,7 @@ class ControlsTest {
         List<Language> languages = new ArrayList<>(Language.translated());
         languages.add(Language.ENGLISH);
         for (Language language : languages) {
-            for (Phrase text : List.of(InvestigationWords.HELP, DrawingWords.EXPLAIN_SURROUNDINGS)) {
+            for (Phrase text : List.of(BookWords.HELP, DrawingWords.EXPLAIN_SURROUNDINGS)) {
                 String words = language.words(text);
                 assertTrue(Controls.lines(words) >= lines(words), language + ": " + words);
             }

@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.drawing.DrawingWords;
-import org.snugsheet.office.investigation.InvestigationWords;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.MenuWords;
 import org.snugsheet.office.menu.SetUpWords;
+import org.snugsheet.office.sheets.lessonbook.BookWords;
 import org.snugsheet.office.words.Language;
 
 /** By the keyboard each line of the menu and each field of a window is reached by a letter of its own, in every language. */
@@ -46,15 +46,7 @@ class LettersTest {
     void ofTheWindowThatLaysOut(Language language) {
         assertApart(
                 language,
-                List.of(
-                        InvestigationWords.JARS,
-                        InvestigationWords.MATERIALS,
-                        InvestigationWords.MINUTES,
-                        InvestigationWords.SCALE,
-                        InvestigationWords.MARK,
-                        InvestigationWords.SURROUNDINGS,
-                        DialogWords.ACCEPT,
-                        DialogWords.CANCEL));
+                List.of(BookWords.JARS, BookWords.MINUTES, BookWords.INTERVAL, DialogWords.ACCEPT, DialogWords.CANCEL));
     }
 
     @ParameterizedTest

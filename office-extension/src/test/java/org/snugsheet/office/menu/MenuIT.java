@@ -45,7 +45,7 @@ class MenuIT {
     void theMenuStandsInCalcInOurOrder() {
         Stream<Phrase> all = Stream.concat(
                 Stream.concat(
-                        Stream.of(MenuItem.LAY_OUT, MenuWords.SHEETS),
+                        Stream.of(MenuItem.BOOK, MenuWords.SHEETS),
                         Arrays.stream(MenuItem.values()).skip(1)),
                 Stream.of(SetUpWords.LINE));
         assertEquals(all.map(Phrase::english).toList(), linesOf(""));
@@ -54,7 +54,7 @@ class MenuIT {
     @Test
     void everyWorkedSheetHasALineOfItsOwn() {
         assertEquals(
-                WorkedSheets.all().stream()
+                WorkedSheets.listed().stream()
                         .map(sheet -> sheet.menuLine().english())
                         .toList(),
                 linesOf("/line1/Submenu"));

@@ -11,7 +11,6 @@ import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.util.XChangesBatch;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,8 +21,9 @@ import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.OfficeFailure;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.office.investigation.InvestigationWords;
+import org.snugsheet.office.sheets.lessonbook.BookWords;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 import org.snugsheet.office.words.OfficeLanguage;
@@ -80,33 +80,44 @@ class PicturesIT {
     }
 
     @Test
-    void layOut() {
+    void startABook() {
         try (CalcDocument sheet = office.newDocument()) {
             enlarge(sheet);
-            choose(MenuItem.LAY_OUT);
+            choose(MenuItem.BOOK);
             screen.after(() -> screen.press(KeyEvent.VK_ESCAPE));
-            choose(MenuItem.LAY_OUT);
-            screen.keep("lay-out-1-asked");
-            assertEquals(1, sheet.sheetNames().size(), "Escape gives up");
-            retype(InvestigationWords.MARK, "none");
+            choose(MenuItem.BOOK);
+            screen.keep("book-1-asked");
+            retype(BookWords.JARS, "none");
             screen.after(() -> screen.press(KeyEvent.VK_ENTER));
-            screen.keep("lay-out-2-refused");
+            screen.keep("book-2-refused");
             screen.after(() -> screen.press(KeyEvent.VK_ENTER));
-            retype(InvestigationWords.MARK, "1");
-            retype(InvestigationWords.SURROUNDINGS, SURROUNDINGS);
+            retype(BookWords.JARS, "5");
             screen.press(KeyEvent.VK_ENTER);
-            screen.await("the sheet", () -> Menu.isOpen(office, sheet, 1));
+            String readings = language.words(BookWords.READINGS_PAGE);
+            screen.await("the book", () -> isOpen(readings));
             screen.rest();
-            screen.keep("lay-out-3-told");
-            screen.press(KeyEvent.VK_ENTER);
             screen.still();
-            String page = sheet.sheetNames().get(1);
-            typingBeginsAtTheSurroundings(sheet, page);
-            enterRunsOnToTheNextColumn(sheet, page);
-            fillIn(sheet, page);
-            screen.still();
-            screen.keep("lay-out-4-found");
-            pages("lay-out-4-sheet", 5);
+            screen.keep("book-3-start");
+            try (CalcDocument book = office.opened(readings)) {
+                enlarge(book);
+                enterRunsOnToTheNextColumn(book, readings);
+                fillIn(book, readings);
+                screen.still();
+                screen.keep("book-4-found");
+                for (int page = 5; page <= 8; page++) {
+                    screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_PAGE_DOWN);
+                    screen.still();
+                    screen.keep("book-" + page);
+                }
+            }
+        }
+    }
+
+    private static boolean isOpen(String page) {
+        try {
+            return office.opened(page).sheetNames().contains(page);
+        } catch (OfficeFailure notYet) {
+            return false;
         }
     }
 
@@ -230,43 +241,18 @@ class PicturesIT {
         }
     }
 
-    /** Where the cursor is at first, Enter leads on. */
-    private static void typingBeginsAtTheSurroundings(CalcDocument sheet, String page) {
-        int mark = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1") - 2;
-        for (String typed : new String[] {SURROUNDINGS, "2"}) {
-            screen.type(typed);
-            screen.press(KeyEvent.VK_ENTER);
-        }
-        screen.still();
-        assertEquals(
-                Double.parseDouble(SURROUNDINGS),
-                sheet.at(page + ".A" + (mark - 1)).number());
-        assertEquals(2, sheet.at(page + ".A" + mark).number());
-    }
-
     /** Typing on after the last reading of a column fills the first of the next, and no other cell. */
-    private static void enterRunsOnToTheNextColumn(CalcDocument sheet, String page) {
-        int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
-        int last = head + MINUTES.length;
-        List<List<CellResult>> others = sheet.all(page + ".A1:A" + last);
-        Menu.goTo(office, sheet, "A" + last);
-        for (String typed : new String[] {"30", "41"}) {
-            screen.type(typed);
-            screen.press(KeyEvent.VK_ENTER);
-        }
-        screen.still();
-        assertEquals(41, sheet.at(page + ".B" + (head + 1)).number());
-        for (char column = 'B'; column < 'F'; column++) {
-            Menu.goTo(office, sheet, column + String.valueOf(last));
+    private static void enterRunsOnToTheNextColumn(CalcDocument book, String page) {
+        for (char column = 'C'; column < 'G'; column++) {
+            Menu.goTo(office, book, "$'" + page + "'.$" + column + "$15");
             for (String typed : new String[] {"20", "42"}) {
                 screen.type(typed);
                 screen.press(KeyEvent.VK_ENTER);
             }
             screen.still();
             char next = (char) (column + 1);
-            assertEquals(42, sheet.at(page + "." + next + (head + 1)).number(), "after " + column);
+            assertEquals(42, book.at(page + "." + next + "5").number(), "after " + column);
         }
-        assertEquals(others, sheet.all(page + ".A1:A" + last), "names, times and surroundings are what they were");
     }
 
     private static void choose(MenuItem item) {
@@ -294,13 +280,15 @@ class PicturesIT {
     }
 
     /** Two jars that cannot be told apart, and a slip for the checks to find. */
-    private static void fillIn(CalcDocument sheet, String page) {
+    private static void fillIn(CalcDocument book, String page) {
         double[] rates = {0.06, 0.04, 0.03, 0.02, 0.02};
-        int head = sheet.rowOf(language.words(InvestigationWords.MINUTES_HEAD), page + ".A1");
+        String start = book.sheetNames().get(0);
+        book.number(start + ".B11", Double.parseDouble(SURROUNDINGS));
         for (int jar = 0; jar < rates.length; jar++) {
-            sheet.numbersDown(page + "." + (char) ('B' + jar) + (head + 1), readings(rates[jar]));
+            book.text(start + ".F" + (8 + jar), "wrap " + (jar + 1));
+            book.numbersDown(page + "." + (char) ('C' + jar) + "5", readings(rates[jar]));
         }
-        sheet.text(page + ".C" + (head + 4), "3o");
+        book.text(page + ".D8", "3o");
     }
 
     private static CalcDocument jars() {

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.sun.star.sheet.XSpreadsheet;
-import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +22,6 @@ import org.snugsheet.office.uno.Uno;
 @ExtendWith(SharedOffice.class)
 class WholeOrNothingIT {
 
-    private static final String LAID_OUT = "The investigation is laid out on the sheet “";
     private static final String DRAWN = "The curves are on the sheet “";
 
     private final Office office;
@@ -41,19 +38,12 @@ class WholeOrNothingIT {
                 Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0)).protect(password);
                 return true;
             });
-            assertSaid(LAID_OUT, choose(sheet, MenuItem.LAY_OUT));
             Menu.select(office, sheet, "A1:B6");
             assertSaid(DRAWN, choose(sheet, MenuItem.DRAW));
-            assertEquals(List.of("Sheet1", "Investigation", "Curves"), sheet.sheetNames());
+            assertEquals(List.of("Sheet1", "Curves"), sheet.sheetNames());
             office.call("looking at the sheets", () -> {
                 assertTrue(Uno.as(XProtectable.class, Uno.sheets(sheet.uno()).get(0))
                         .isProtected());
-                XSpreadsheet page = Uno.sheets(sheet.uno()).get(1);
-                assertEquals(20f, Uno.property(page.getCellRangeByName("A1"), "CharHeight"));
-                int first = sheet.rowOf("minutes", "Investigation.A1") + 1;
-                CellProtection open =
-                        (CellProtection) Uno.property(page.getCellRangeByName("B" + first), "CellProtection");
-                assertEquals(false, open.IsLocked);
                 return true;
             });
         }
@@ -63,30 +53,16 @@ class WholeOrNothingIT {
     void everyChoiceCanBeMadeAgainAndAgain() throws Exception {
         try (CalcDocument sheet = readings(office.newDocument())) {
             for (int time = 0; time < 3; time++) {
-                assertSaid(LAID_OUT, choose(sheet, MenuItem.LAY_OUT));
                 Menu.select(office, sheet, "A1:B6");
                 assertSaid(DRAWN, choose(sheet, MenuItem.DRAW));
             }
             office.call("deleting sheets", () -> {
                 sheet.uno().getSheets().removeByName("Curves");
-                sheet.uno().getSheets().removeByName("Investigation 2");
                 return true;
             });
             Menu.select(office, sheet, "A1:B6");
             // Whether there is a curve yet is not the question here.
             assertSaid(DRAWN + "Curves”.", choose(sheet, MenuItem.DRAW));
-            assertSaid(LAID_OUT + "Investigation 2”", choose(sheet, MenuItem.LAY_OUT));
-        }
-    }
-
-    @Test
-    void curvesOfALockedPageAreDrawn() {
-        try (CalcDocument sheet = office.newDocument()) {
-            choose(sheet, MenuItem.LAY_OUT);
-            int head = sheet.rowOf("minutes", "Investigation.A1");
-            sheet.numbersDown("Investigation.B" + (head + 1), 104, 96, 90, 86, 82, 79, 77);
-            Menu.selectOn(office, sheet, "Investigation", "A" + head + ":B" + (head + 7));
-            assertSaid(DRAWN, choose(sheet, MenuItem.DRAW));
         }
     }
 
@@ -101,11 +77,9 @@ class WholeOrNothingIT {
             List<String> before = Written.body(sheet);
             String styles = Written.styles(sheet);
             Menu.select(office, sheet, "A1:B6");
-            for (MenuItem item : new MenuItem[] {MenuItem.LAY_OUT, MenuItem.DRAW}) {
-                assertSaid("No sheet can be added here", choose(sheet, item));
-                Written.assertAgain(before, sheet);
-                assertEquals(styles, Written.styles(sheet));
-            }
+            assertSaid("No sheet can be added here", choose(sheet, MenuItem.DRAW));
+            Written.assertAgain(before, sheet);
+            assertEquals(styles, Written.styles(sheet));
         }
     }
 

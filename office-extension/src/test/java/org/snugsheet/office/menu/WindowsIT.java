@@ -4,19 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
-import com.sun.star.frame.XModel;
-import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XViewPane;
-import com.sun.star.table.CellRangeAddress;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.OfficeWithWindows;
-import org.snugsheet.office.uno.Uno;
 
 /** The windows of the menu, read as they are shown and worked by the keyboard. */
 @NeedsWindows
@@ -24,6 +20,8 @@ import org.snugsheet.office.uno.Uno;
 class WindowsIT {
 
     private static final String MESSAGE = "Snugsheet";
+
+    private static final String ASKED = "Start a lesson book";
 
     private final Office office;
 
@@ -36,73 +34,46 @@ class WindowsIT {
     }
 
     @Test
-    void anInvestigationIsAskedForAndLaidOut() throws Exception {
+    void aBookIsAskedForAndOpened() throws Exception {
         try (CalcDocument sheet = office.newDocument().locale("en-US")) {
-            CompletableFuture<String> chosen = choose(sheet, MenuItem.LAY_OUT);
-            Seen form = Seen.window(office, "Lay out an investigation");
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.BOOK);
+            Seen form = Seen.window(office, ASKED);
             assertEquals(
-                    "[Jars, Wraps, one per line, Minutes of reading, Minutes between readings, Scale of the thermometers, Smallest mark, degrees, "
-                            + "Surroundings, degrees, OK, Cancel]",
+                    "[Jars of the class, Minutes of reading, Minutes between readings, OK, Cancel]",
                     form.stops().toString());
-            form.type("Surroundings, degrees", "35");
-            form.type("Smallest mark, degrees", "none");
-            form.press("OK");
-            Seen problem = Seen.window(office, MESSAGE);
-            assertSays(problem, "“none” is not a number");
-            problem.press("OK");
-            Seen.awaitGone(office, MESSAGE);
-            form.type("Smallest mark, degrees", "0.5");
-            form.type("Jars", "2.5");
+            form.type("Jars of the class", "2.5");
             form.press("OK");
             Seen half = Seen.window(office, MESSAGE);
             assertSays(half, "“2.5” is not a whole number");
             half.press("OK");
             Seen.awaitGone(office, MESSAGE);
-            form.type("Jars", "4");
+            form.type("Jars of the class", "13");
+            form.press("OK");
+            Seen many = Seen.window(office, MESSAGE);
+            assertSays(many, "Plan 2 to 12 jars.");
+            many.press("OK");
+            Seen.awaitGone(office, MESSAGE);
+            form.type("Jars of the class", "4");
             form.type("Minutes between readings", "5");
             form.press("OK");
-            Seen done = Seen.window(office, MESSAGE);
-            assertSays(done, "for 4 jars, with the first 4 of your 5 wraps", MenuWords.STAYS_PUT.english());
-            done.press("OK");
-            assertTrue(Seen.told(chosen).contains("Investigation"));
-            assertTrue(sheet.sheetNames().contains("Investigation"));
-        }
-    }
-
-    /** In German some cautions take two lines; with eight jars the surroundings are below what most screens show. */
-    @Test
-    void typingBeginsAtTheSurroundingsBelowTheCautions() {
-        try (CalcDocument sheet = office.newDocumentInView().locale("de-DE")) {
-            Menu.choose(office, sheet, MenuItem.LAY_OUT, Menu.QUIET, Uno.named("Jars", 8));
-            int surroundings = sheet.rowOf("Minuten", "Untersuchung.A1") - 3;
-            office.call("looking where the cursor stands", () -> {
-                CellRangeAddress chosen = Uno.as(
-                                XCellRangeAddressable.class,
-                                Uno.as(XModel.class, sheet.uno()).getCurrentSelection())
-                        .getRangeAddress();
-                assertEquals(1, chosen.Sheet);
-                assertEquals(surroundings - 1, chosen.StartRow);
-                assertEquals(surroundings - 1, chosen.EndRow);
-                assertEquals(0, chosen.StartColumn);
-                assertEquals(
-                        0,
-                        Uno.as(
-                                        XViewPane.class,
-                                        Uno.as(XModel.class, sheet.uno()).getCurrentController())
-                                .getFirstVisibleRow());
-                return true;
-            });
+            assertTrue(Seen.told(chosen).startsWith("Lesson book"));
+            assertEquals(1, sheet.sheetNames().size(), "the document in front is left alone");
+            try (CalcDocument book = office.opened("Readings")) {
+                assertEquals("Start", book.sheetNames().get(0));
+                assertEquals(4, book.at("Start.E11").number());
+                assertEquals(new CellResult.Blank(), book.at("Start.E12"), "no fifth jar");
+                assertEquals(30, book.at("Readings.A11").number(), "seven readings");
+            }
         }
     }
 
     @Test
-    void aCancelledWindowAddsNothing() throws Exception {
+    void aCancelledWindowOpensNothing() throws Exception {
         try (CalcDocument sheet = office.newDocument()) {
-            CompletableFuture<String> chosen = choose(sheet, MenuItem.LAY_OUT);
-            Seen.window(office, "Lay out an investigation").press("Cancel");
+            CompletableFuture<String> chosen = choose(sheet, MenuItem.BOOK);
+            Seen.window(office, ASKED).press("Cancel");
             assertEquals("", Seen.told(chosen));
-            assertEquals(1, sheet.sheetNames().size());
-            Seen.awaitGone(office, "Lay out an investigation");
+            Seen.awaitGone(office, ASKED);
         }
     }
 

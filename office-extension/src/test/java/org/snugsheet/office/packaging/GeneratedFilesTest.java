@@ -105,14 +105,11 @@ class GeneratedFilesTest {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
     }
 
+    /** The table of functions is in the reference alone; the README says how many there are. */
     @Test
-    void theReadmeNamesEveryFunctionAsItIsTyped() throws IOException {
+    void theReadmeSaysHowManyFunctionsThereAre() throws IOException {
         String readme = Files.readString(Path.of("../README.md"));
-        for (FunctionDeclaration function : Families.functions()) {
-            assertTrue(
-                    readme.contains("`" + function.signature(Language.ENGLISH) + "`"),
-                    function.signature(Language.ENGLISH));
-        }
+        assertTrue(readme.contains("a set of " + Families.functions().size() + " cell functions"));
     }
 
     @ParameterizedTest

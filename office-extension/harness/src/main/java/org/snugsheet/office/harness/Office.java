@@ -1,10 +1,13 @@
 package org.snugsheet.office.harness;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XEnumeration;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.DisposedException;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -182,6 +185,28 @@ public final class Office implements AutoCloseable {
         String message = "The office has died, before or while " + what + ". Its log ends:\n"
                 + process.workspace().logTail();
         return cause == null ? new OfficeFailure(message) : new OfficeFailure(message, cause);
+    }
+
+    /**
+     * A document that something else has opened.
+     *
+     * @param sheet the name of one of its sheets
+     * @throws OfficeFailure if none is open that has it
+     */
+    public CalcDocument opened(String sheet) {
+        return call("looking for the document with " + sheet, () -> {
+            XEnumeration all = service("com.sun.star.frame.Desktop", XDesktop.class)
+                    .getComponents()
+                    .createEnumeration();
+            while (all.hasMoreElements()) {
+                XComponent component = UnoRuntime.queryInterface(XComponent.class, all.nextElement());
+                XSpreadsheetDocument document = UnoRuntime.queryInterface(XSpreadsheetDocument.class, component);
+                if (document != null && document.getSheets().hasByName(sheet)) {
+                    return new CalcDocument(this, component);
+                }
+            }
+            throw new OfficeFailure("No open document has " + sheet);
+        });
     }
 
     private CalcDocument load(String url) {

@@ -43,10 +43,18 @@ final class HorizontalBars {
     }
 
     static XDataSeries[] series(Object document) throws com.sun.star.uno.Exception {
+        return container(document).getDataSeries();
+    }
+
+    static void put(Object document, XDataSeries... series) throws com.sun.star.uno.Exception {
+        container(document).setDataSeries(series);
+    }
+
+    private static XDataSeriesContainer container(Object document) throws com.sun.star.uno.Exception {
         var chart = Uno.as(com.sun.star.chart2.XChartDocument.class, document);
         var systems = Uno.as(XCoordinateSystemContainer.class, chart.getFirstDiagram());
         var types = Uno.as(XChartTypeContainer.class, systems.getCoordinateSystems()[0]);
-        return Uno.as(XDataSeriesContainer.class, types.getChartTypes()[0]).getDataSeries();
+        return Uno.as(XDataSeriesContainer.class, types.getChartTypes()[0]);
     }
 
     static void fill(Object chart, Object part, Fill fill) throws com.sun.star.uno.Exception {

@@ -37,6 +37,16 @@ public record Setting(Language language, Scale scale, Paper paper) {
     }
 
     /**
+     * The same with thermometers of a scale.
+     *
+     * @param other the scale
+     * @return the setting
+     */
+    public Setting on(Scale other) {
+        return new Setting(language, other, paper);
+    }
+
+    /**
      * The same in another language.
      *
      * @param other the language

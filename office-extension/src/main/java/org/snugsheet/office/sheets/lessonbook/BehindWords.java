@@ -6,6 +6,8 @@ import org.snugsheet.engine.Phrase;
 enum BehindWords implements Phrase {
     /** Title. */
     TITLE("Behind the pages: nothing to type here"),
+    /** A finding with its place as it is seen. */
+    AT_MINUTE("minute {0}: {1}"),
     /** In place of a jar’s check, in a narrow column. */
     WAITING("waiting"),
     /** The same. */

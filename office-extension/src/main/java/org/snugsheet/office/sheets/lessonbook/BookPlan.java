@@ -19,6 +19,9 @@ public record BookPlan(List<String> wraps, int minutes, int interval) {
     /** As many columns as still have room for names on a page. */
     public static final int MOST_JARS = 12;
 
+    /** As many groups as a class of two dozen makes (common practice, no source). */
+    public static final int USUAL_JARS = 8;
+
     /** Shorter than this no jar cools by several marks. */
     public static final int SHORTEST = 5;
 

@@ -3,7 +3,7 @@ package org.snugsheet.office.sheets.lessonbook;
 import org.snugsheet.engine.Phrase;
 
 /** What all pages of the lesson book share: tabs, the words of cautions and boxes; patterns of a MessageFormat. */
-enum BookWords implements Phrase {
+public enum BookWords implements Phrase {
     /** In the list of worked sheets. */
     MENU("Lesson book – one class, from plan to wall"),
     /** In the list of worked sheets. */
@@ -39,6 +39,17 @@ enum BookWords implements Phrase {
     BARE("no wrap"),
     /** A jar that nobody named. */
     JAR("jar {0}"),
+    /** The title of the window. */
+    ASK("Start a lesson book"),
+    /** Field. */
+    JARS("~Jars of the class"),
+    /** Field. */
+    MINUTES("Mi~nutes of reading"),
+    /** Field. */
+    INTERVAL("Minutes ~between readings"),
+    /** Below the fields. */
+    HELP(
+            "The book opens as a new document and has room for so many jars and readings. Wraps, scale and where the jars are: type them there."),
     /** A plan that does not fit. */
     HOW_MANY_JARS("Plan {0} to {1} jars."),
     /** A plan that does not fit. */

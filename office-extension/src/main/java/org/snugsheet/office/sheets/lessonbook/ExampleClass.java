@@ -30,11 +30,9 @@ final class ExampleClass {
     private static final int MISSED_JAR = 6;
     private static final int MISSED = 5;
 
-    private final Language language;
     private final Scale scale;
 
-    ExampleClass(Language language, Scale scale) {
-        this.language = language;
+    ExampleClass(Scale scale) {
         this.scale = scale;
     }
 

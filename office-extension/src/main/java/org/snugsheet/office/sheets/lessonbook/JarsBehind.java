@@ -232,9 +232,14 @@ final class JarsBehind {
                         + ");" + quoted(BehindWords.MORE) + ";" + quoted(BehindWords.HOW_COLD) + ")");
     }
 
-    private static String said(int top, int end, String place) {
-        return "TRIM(INDEX(B" + top + ":B" + end + ";" + place + ")&\" \"&INDEX(D" + top + ":D" + end + ";" + place
-                + "))";
+    /** What is found and what to do about it; its place is the minute, not the row, which is nowhere to be seen. */
+    private String said(int top, int end, String place) {
+        String what = "INDEX(B" + top + ":B" + end + ";" + place + ")";
+        String row = "INDEX(A" + top + ":A" + end + ";" + place + ")";
+        String rest = "MID(" + what + ";FIND(\":\";" + what + ")+2;999)";
+        String seen = FormulaText.sentence(language, BehindWords.AT_MINUTE, "INDEX(times;VALUE(" + row + "))", rest);
+        return "TRIM(IF(LEN(" + row + ")=0;" + what + ";IF(IFERROR(FIND(\")\";" + what + ");99)<IFERROR(FIND(\":\";"
+                + what + ");0);" + seen + ";" + what + "))&\" \"&INDEX(D" + top + ":D" + end + ";" + place + "))";
     }
 
     private void fitted(int jar) throws com.sun.star.uno.Exception {

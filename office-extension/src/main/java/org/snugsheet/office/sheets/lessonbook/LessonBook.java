@@ -13,9 +13,6 @@ import org.snugsheet.office.words.Language;
 /** One document from plan to wall: what is typed on Start and Readings makes all other pages. */
 public final class LessonBook implements WorkedSheet {
 
-    /** As many groups as a class of two dozen makes (common practice, no source). */
-    private static final int USUAL_JARS = 8;
-
     private final BookPlan plan;
     private final boolean isExample;
 
@@ -50,7 +47,8 @@ public final class LessonBook implements WorkedSheet {
      */
     public static LessonBook empty() {
         int minutes = BookPlan.USUAL_MINUTES;
-        return of(new BookPlan(BookPlan.dealt(List.of(), USUAL_JARS), minutes, BookPlan.usualInterval(minutes)));
+        return of(
+                new BookPlan(BookPlan.dealt(List.of(), BookPlan.USUAL_JARS), minutes, BookPlan.usualInterval(minutes)));
     }
 
     @Override
@@ -79,6 +77,8 @@ public final class LessonBook implements WorkedSheet {
         Page start = book.page(language.words(BookWords.START_PAGE));
         Page planned = book.page(language.words(BookWords.PLAN_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
+        Page answers = book.page(language.words(BookWords.ANSWERS_PAGE));
+        Page wall = book.page(language.words(BookWords.WALL_PAGE));
         Page notes = book.page(language.words(BookWords.NOTES_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
@@ -97,12 +97,15 @@ public final class LessonBook implements WorkedSheet {
         new NotesPage(notes, book).write();
         String below = "A" + new JarsRows(plan).end();
         if (isExample) {
-            new ExampleClass(language, book.setting().scale()).type(start, readings, plan);
+            new ExampleClass(book.setting().scale()).type(start, readings, plan);
             Invented.keep(book, behind, below, readings, second.jars());
         } else {
             behind.formula(below, "=FALSE()");
             book.names().fixed("invented", behind, below);
         }
+        new AnswersBehind(behind, plan, book.names()).write();
+        new AnswersPage(answers, behind, plan, book).write();
+        new WallPage(wall, behind, plan, book).write();
         behind.protect();
         book.describe(
                 language.words(BookWords.TITLE),

@@ -8,13 +8,16 @@ enum ReadingWords implements Phrase {
     TITLE("What the thermometers read"),
     /** Below the title. */
     HINT(
-            "Type down a column; Enter at its end goes on to the next jar. Missed a reading? Leave it blank. 98 °F or 36.5 is taken as it comes."),
+            "Enter goes down a column and on to the next jar. Missed a reading? Leave it blank. 98 °F is taken as it comes."),
+    /** Below the title. */
+    OTHER_HINT(
+            "Not read at these minutes? Type the clock, such as 9:05. The last column is for a cold place that is read over and over."),
     /** Head. */
     MINUTE("minute"),
     /** Head. */
     CLOCK("or clock"),
     /** Head of the column for the surroundings. */
-    AROUND("the cold place"),
+    AROUND("the cold place,"),
     /** Label. */
     CHECK("check"),
     /** Below the grid. */
@@ -22,15 +25,12 @@ enum ReadingWords implements Phrase {
     /** Below the grid. */
     ALL_WELL("All readings so far can be used: see the page Answers."),
     /** Below the grid. */
-    NAMED("Jar {0}, {1}: {2}"),
+    NAMED("Jar {0} ({1}) – {2}"),
     /** Below the grid. */
     MORE("There is one more jar to look at."),
     /** Below the grid. */
-    MANY_MORE("There are {0} more jars to look at."),
+    MANY_MORE("There are {0} more jars to look at.");
     /** Hint. */
-    /** Hint. */
-    AROUND_HINT("Only if you read it over and over: how cold it is where the jars are.");
-
     private final String english;
 
     ReadingWords(String english) {

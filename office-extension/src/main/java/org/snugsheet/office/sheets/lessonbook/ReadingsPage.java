@@ -74,10 +74,11 @@ final class ReadingsPage {
     void write() throws com.sun.star.uno.Exception {
         String last = around();
         page.width("A1", 20).width("B1", 22).width(column(0) + "1:" + last + "1", 22);
-        page.height("A1", 10).height("A2", 6).height("A3", 1.5).height("A" + HEAD, 10);
+        page.height("A1", 10).height("A2", 6).height("A3", 6).height("A" + HEAD, 10);
         page.height(below("A", "A"), 6);
         page.text("A1", words(ReadingWords.TITLE)).look("A1", CellStyleName.TITLE);
         page.text("A2", words(ReadingWords.HINT)).look("A2", CellStyleName.HINT);
+        page.text("A3", words(ReadingWords.OTHER_HINT)).look("A3", CellStyleName.HINT);
         heads();
         page.look(below(PLANNED, PLANNED), CellStyleName.RESULT);
         for (int i = 0; i < plan.readings(); i++) {

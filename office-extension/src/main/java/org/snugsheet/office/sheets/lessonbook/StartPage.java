@@ -1,5 +1,6 @@
 package org.snugsheet.office.sheets.lessonbook;
 
+import java.util.List;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.quantity.Scale;
@@ -55,7 +56,7 @@ final class StartPage {
         }
 
         int row() {
-            return FIRST + ordinal();
+            return FIRST + List.of(values()).indexOf(this);
         }
 
         String cell() {
@@ -156,8 +157,10 @@ final class StartPage {
                         + ";IF(AND(place=2;LEN(typed_surroundings)=0);"
                         + sentence(StartWords.ICE_IS_ZERO, degrees("cold"))
                         + ";IF(LEN(typed_surroundings)=0;" + sentence(StartWords.TYPE_ON_THE_DAY, degrees("cold"))
-                        + ";IF(cold_typed=\"?\";" + sentence(StartWords.NOT_READ, "\"2\"") + ";" + degrees("cold")
-                        + "))))");
+                        + ";IF(cold_typed=\"?\";" + sentence(StartWords.NOT_READ, "\"2\"") + ";IF(" + coldTo(-27, -16)
+                        + ";"
+                        + sentence(StartWords.STAY_IN, degrees("cold")) + ";IF(" + coldTo(-18, 0) + ";"
+                        + sentence(StartWords.FROSTBITE, degrees("cold")) + ";" + degrees("cold") + "))))))");
         String limit = "IF(scale=\"F\";\"" + (int) Math.floor(SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT)) + " °F\";\""
                 + (int) SafeStart.SCHOOL_LIMIT.celsius() + " °C\")";
         hint(
@@ -192,6 +195,7 @@ final class StartPage {
                 "IF(place>2;" + quoted(StartWords.NO_TUB) + ";IF(shown=\"F\";"
                         + sentence(StartWords.CUPS, "tub", fluidOunces("tub")) + ";tub&\" ml\"))");
         hint(Box.DRY, "IF(place>2;" + quoted(StartWords.NO_TUB) + ";INDEX(yes_no;2-kept_dry))");
+        Highlight.when(page, "C" + Box.SURROUNDINGS.row(), coldTo(-18, 0), CellStyleName.HOT);
         for (Box box : new Box[] {Box.START, Box.HOT}) {
             String hot = box == Box.START ? "too_hot=1" : "AND(ISNUMBER(hot_tap);hot_tap>=" + scalding + ")";
             Highlight.when(page, "C" + box.row(), hot, CellStyleName.HOT);
@@ -203,6 +207,11 @@ final class StartPage {
                     "AND(LEN(" + box.name + ")>0;ISERROR(TEMP.READ(" + box.name + ";scale)))",
                     CellStyleName.FOUND);
         }
+    }
+
+    /** See COLD.FROSTBITE for the sources of these limits. */
+    private static String coldTo(int celsius, int fahrenheit) {
+        return "IF(scale=\"F\";cold<=" + fahrenheit + ";cold<=" + celsius + ")";
     }
 
     private void temperature(Box box, String name, String example) throws com.sun.star.uno.Exception {

@@ -69,6 +69,10 @@ enum StartWords implements Phrase {
     TYPE_ON_THE_DAY("type it on the day; planned with {0}"),
     /** Beside the surroundings. */
     READ_OVER_TIME("read on the page Readings: {0} on average"),
+    /** Beside the surroundings. */
+    FROSTBITE("{0}: outdoors a risk of frostbite for children"),
+    /** Beside the surroundings. */
+    STAY_IN("{0}: outdoors too cold for children, stay in"),
     /** Beside a box. */
     NOT_READ("this cannot be read: type a number such as {0}"),
     /** Beside the start. */

@@ -6,10 +6,7 @@ import org.snugsheet.engine.Phrase;
 public enum SheetLines implements Phrase {
     FIRST_FIVE_MINUTES("First five minutes – one thermometer, one answer"),
     ONE_JAR("One jar, one curve – all that one jar tells"),
-    WHICH_WRAP("Which wrap wins – a class of groups, a page for the wall"),
-    WRAPPED_JARS("Four wrapped jars – curves and R-values"),
     DESIGN("Design a wrap – layers, and what to expect of them"),
-    READINGS("Type your readings – checked as you type"),
     COATS("Winter coats – wind chill, clothes, animals"),
     PUPILS("Pupil pages – to print and color");
 

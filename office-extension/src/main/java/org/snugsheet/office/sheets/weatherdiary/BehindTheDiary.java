@@ -5,6 +5,7 @@ import static org.snugsheet.office.sheets.weatherdiary.WeatherDiary.LAST_ROW;
 
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.NamedRanges;
@@ -51,8 +52,8 @@ final class BehindTheDiary {
     private static final String HEADS_ROW = String.valueOf(FIRST_ROW - 1);
 
     // From here on an outdoor temperature is a slip: colder and hotter than any that was ever measured (-89.2 °C and
-    // 56.7 °C, World
-    // Meteorological Organization, from memory).
+    // 56.7 °C,
+    // World Meteorological Organization, from memory).
     private static final String COLDEST = "IF(UPPER(scale)=\"F\";-130;-90)";
     private static final String HOTTEST = "IF(UPPER(scale)=\"F\";136;58)";
 
@@ -157,14 +158,14 @@ final class BehindTheDiary {
     }
 
     void finish() throws com.sun.star.uno.Exception {
-        page.look("A" + HEADS_ROW + ":I" + HEADS_ROW, CellStyleName.HEAD);
+        page.look(MORNING + HEADS_ROW + ":" + NOON + HEADS_ROW, CellStyleName.HEAD);
         new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(DiaryWords.TITLE)).applyUnprinted(page);
         page.protect();
     }
 
     /** A column of all days, seen from any page. */
     String days(String column) {
-        return NAMES.getOrDefault(column, column);
+        return Optional.ofNullable(NAMES.get(column)).orElseThrow();
     }
 
     /** On how many days something was written down. */

@@ -6,7 +6,6 @@ import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -19,13 +18,11 @@ final class ColoringPage {
     private static final float POINTS = 16;
 
     private final Page page;
-    private final Book book;
     private final Language language;
 
-    ColoringPage(Page page, Book book) {
+    ColoringPage(Page page, Language language) {
         this.page = page;
-        this.book = book;
-        this.language = book.language();
+        this.language = language;
     }
 
     void write() throws com.sun.star.uno.Exception {
@@ -60,9 +57,7 @@ final class ColoringPage {
         box(row + 7);
         // The office cuts a page off above a last row that holds nothing itself.
         page.text("B" + (row + 8), "☀ ☁ ☂ ❄").look("B" + (row + 8), CellStyleName.LARGE);
-        new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE))
-                .on(book.setting().paper())
-                .apply(page, "A1:" + LAST + (row + 8));
+        new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE)).apply(page, "A1:" + LAST + (row + 8));
         page.protect();
     }
 

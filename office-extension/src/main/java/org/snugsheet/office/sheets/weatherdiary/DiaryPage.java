@@ -46,9 +46,7 @@ final class DiaryPage {
         days();
         message();
         rules();
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(DiaryWords.TITLE))
-                .on(book.setting().paper())
-                .apply(page, "A1:H" + LAST_ROW);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(DiaryWords.TITLE)).apply(page, "A1:H" + LAST_ROW);
         page.protect();
     }
 

@@ -48,9 +48,7 @@ final class FoundPage {
         section(WARMTH, DiaryWords.WARMTH);
         chart();
         sentences();
-        new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE))
-                .on(book.setting().paper())
-                .apply(page, "A1:" + LAST + LAST_SENTENCE);
+        new PrintSetup(PrintSetup.Way.PORTRAIT, words(DiaryWords.TITLE)).apply(page, "A1:" + LAST + LAST_SENTENCE);
         page.protect();
     }
 

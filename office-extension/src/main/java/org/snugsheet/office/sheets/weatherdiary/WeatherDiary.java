@@ -52,7 +52,7 @@ public final class WeatherDiary implements WorkedSheet {
         new DiaryPage(diary, calculated, book).write();
         calculated.writeDays();
         new FoundPage(found, calculated, book).write();
-        new ColoringPage(color, book).write();
+        new ColoringPage(color, language).write();
         calculated.finish();
         book.describe(
                 language.words(DiaryWords.TITLE),

@@ -1,8 +1,4 @@
-"""Fits the jars of the worked sheet with SciPy, from nothing but what is typed into the sheet.
-
-    python3 windowsill.py FOLDER > FOLDER/windowsill-reference.csv
-
-FOLDER holds windowsill-readings.csv, windowsill-given.csv and windowsill-wraps.csv. For each jar
+"""Fits a jar with SciPy, for the scripts beside this one.
 
     T(t) = Ts + (T0 - Ts) exp(-k t)
 
@@ -17,7 +13,6 @@ The conductivity of a wrap is the median of what the sources say, to three digit
 import csv
 import re
 import statistics
-import sys
 
 import numpy
 from scipy.optimize import curve_fit
@@ -69,29 +64,3 @@ def conductivity(sources):
     """The median of figures and of the middles of ranges, to three significant digits."""
     votes = [statistics.mean(float(end) for end in figure.split("..")) for figure in sources.split(" ")]
     return float(f"{statistics.median(votes):.3g}")
-
-
-def main(folder):
-    given = {row["name"]: float(row["value"]) for row in rows(f"{folder}/windowsill-given.csv")}
-    wraps = {row["jar"]: row for row in rows(f"{folder}/windowsill-wraps.csv")}
-    readings = rows(f"{folder}/windowsill-readings.csv")
-    jars = [name for name in readings[0] if name != "minutes"]
-
-    print("# Written by src/test/scipy/windowsill.py; not to be changed by hand.")
-    columns = ["rate", "rate_error", "halftime", "halftime_error", "start", "start_error", "misfit", "later", "r_value"]
-    print(",".join(["jar", *columns]))
-    for jar in jars:
-        pairs = [(float(row["minutes"]), celsius(row[jar])) for row in readings]
-        minutes, temps = (numpy.array(column) for column in zip(*(pair for pair in pairs if pair[1] is not None)))
-        answer = fit(minutes, temps, given["surroundings"], given["mark"])
-        answer["later"] = given["surroundings"] + (answer["start"] - given["surroundings"]) * numpy.exp(
-            -answer["rate"] * given["later"]
-        )
-        if jar in wraps:
-            metres = float(wraps[jar]["thickness_mm"]) / 1000
-            answer["r_value"] = metres / conductivity(wraps[jar]["conductivities"])
-        print(",".join([jar, *(f"{answer[name]:.10g}" if name in answer else "" for name in columns)]))
-
-
-if __name__ == "__main__":
-    main(sys.argv[1])
