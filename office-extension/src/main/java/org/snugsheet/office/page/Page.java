@@ -177,6 +177,18 @@ public final class Page {
     }
 
     /**
+     * Writes long texts smaller, until they fit into the width of their cells.
+     *
+     * @param address the cells
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page shrunk(String address) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "ShrinkToFit", true);
+        return this;
+    }
+
+    /**
      * Writes in another size than the look has.
      *
      * @param address the cells

@@ -96,7 +96,7 @@ public final class StyleSheet {
                 .ruledBelow(Palette.CAUTION, 18);
         style(CellStyleName.SECTION).size(11).bold().low().ink(Palette.HEADING).ruledBelow(Palette.HEADING, 35);
         style(CellStyleName.NARROW_HEAD)
-                .size(8)
+                .size(9)
                 .bold()
                 .wrapped()
                 .aligned(CellHoriJustify.CENTER)

@@ -20,6 +20,8 @@ final class ReadingsPage {
     static final int FIRST_ROW = 5;
 
     private static final int HEAD = FIRST_ROW - 1;
+    // What is left across Letter paper beside the times, in millimeters: more would be printed smaller.
+    private static final double ACROSS = 219;
     private static final String PLANNED = "A";
     private static final String CLOCK = "B";
 
@@ -73,8 +75,8 @@ final class ReadingsPage {
 
     void write() throws com.sun.star.uno.Exception {
         String last = around();
-        page.width("A1", 20).width("B1", 22).width(column(0) + "1:" + last + "1", 22);
-        page.height("A1", 10).height("A2", 6).height("A3", 6).height("A" + HEAD, 10);
+        page.width("A1", 17).width("B1", 22).width(column(0) + "1:" + last + "1", Math.min(22, ACROSS / (plan.jars() + 1)));
+        page.height("A1", 10).height("A2", 6).height("A3", 6).height("A" + HEAD, 14);
         page.height(below("A", "A"), 6);
         page.text("A1", words(ReadingWords.TITLE)).look("A1", CellStyleName.TITLE);
         page.text("A2", words(ReadingWords.HINT)).look("A2", CellStyleName.HINT);

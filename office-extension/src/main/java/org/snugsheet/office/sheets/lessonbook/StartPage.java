@@ -109,15 +109,15 @@ final class StartPage {
     }
 
     private void sizes() throws com.sun.star.uno.Exception {
-        page.width("A1", 54).width("B1", 45).width("C1", 62).width("D1", 4).width("E1", 10);
-        page.width("F1", 44).width("G1", 22).width("H1", 26).width("I1", 62);
+        page.width("A1", 52).width("B1", 40).width("C1", 46).width("D1", 3).width("E1", 8);
+        page.width("F1", 38).width("G1", 15).width("H1", 19).width("I1", 38);
         page.height("A1", 10)
-                .height("A2", 7)
-                .height("A3", 15)
+                .height("A2", 11)
+                .height("A3", 19)
                 .height("A4", 1.5)
                 .height("A5", 6)
                 .height("A6", 7.5);
-        page.height("A" + FIRST + ":A" + (MESSAGE - 1), 7)
+        page.height("A" + FIRST + ":A" + (MESSAGE - 1), 8.6)
                 .height("A" + (MESSAGE - 1), 2)
                 .height("A" + MESSAGE, 12);
     }
@@ -140,8 +140,8 @@ final class StartPage {
     private void boxes() throws com.sun.star.uno.Exception {
         for (Box box : Box.values()) {
             page.text("A" + box.row(), words(box.label)).look("A" + box.row(), CellStyleName.LABEL);
-            page.look(box.cell(), CellStyleName.INPUT);
-            page.look("C" + box.row(), CellStyleName.HINT);
+            page.look(box.cell(), CellStyleName.INPUT).shrunk(box.cell());
+            page.look("C" + box.row(), CellStyleName.HINT).wrapped("C" + box.row());
         }
         page.text(Box.SCALE.cell(), book.setting().scale() == Scale.FAHRENHEIT ? "°F" : "°C");
         page.text(Box.PLACE.cell(), words(StartWords.COLD_AIR));
@@ -250,7 +250,7 @@ final class StartPage {
             int row = FIRST_JAR + jar;
             page.number("E" + row, jar + 1).look("E" + row, CellStyleName.COUNT);
             page.look("F" + row + ":H" + row, CellStyleName.INPUT);
-            page.text("F" + row, plan.wraps().get(jar)).look("I" + row, CellStyleName.HINT);
+            page.text("F" + row, plan.wraps().get(jar)).shrunk("F" + row).look("I" + row, CellStyleName.HINT);
             String wrap = "INDEX(wraps;" + (jar + 1) + ")";
             String rate = "INDEX(expected;" + (jar + 1) + ")";
             page.formula(
