@@ -132,7 +132,8 @@ final class NotesPage {
     private void note(NoteWords begins, String goesOn) throws com.sun.star.uno.Exception {
         row++;
         int letters = words(begins).length() + 1 + goesOn.length();
-        page.height(cell(), GAP + LINE * ((letters + LETTERS - 1) / LETTERS));
+        int lines = (letters + LETTERS - 1) / LETTERS;
+        page.height(cell(), GAP + LINE * lines);
         page.look(cell(), CellStyleName.NOTE).size(cell(), POINTS).paragraphs(cell(), words(begins), goesOn);
     }
 

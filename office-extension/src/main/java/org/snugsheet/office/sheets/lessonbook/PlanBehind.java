@@ -7,7 +7,6 @@ import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.office.page.SeriesColor;
 import org.snugsheet.office.sheets.builder.Book;
-import org.snugsheet.office.sheets.builder.FormulaText;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -290,10 +289,5 @@ final class PlanBehind {
 
     private Plot.Cells below(String column, int rows) {
         return new Plot.Cells(page, column + (curves + 1) + ":" + column + (curves + rows));
-    }
-
-    /** A sentence in brackets, so that it can stand within a formula. */
-    static String sentence(Language language, PlanWords pattern, String... formulas) {
-        return "(" + FormulaText.sentence(language, pattern, formulas) + ")";
     }
 }

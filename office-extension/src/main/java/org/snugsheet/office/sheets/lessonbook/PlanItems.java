@@ -95,7 +95,7 @@ final class PlanItems {
     }
 
     private String sentence(PlanWords pattern, String... formulas) {
-        return PlanBehind.sentence(language, pattern, formulas);
+        return PlanPage.sentence(language, pattern, formulas);
     }
 
     private String quoted(Phrase phrase) {

@@ -189,7 +189,7 @@ final class PlanPage {
 
     /** Milliliters of much water, in cups, too, where °F is shown. */
     static String much(Language language, String amount) {
-        return "IF(shown=\"F\";" + PlanBehind.sentence(language, PlanWords.CUPS, "ROUND(" + amount + "/" + CUP + ";0)")
+        return "IF(shown=\"F\";" + sentence(language, PlanWords.CUPS, "ROUND(" + amount + "/" + CUP + ";0)")
                 + "&\" (\"&ROUND(" + amount + ";-1)&\" ml)\";ROUND(" + amount + ";-1)&\" ml\")";
     }
 
@@ -205,12 +205,17 @@ final class PlanPage {
                 + ")";
     }
 
+    /** A sentence in brackets, so that it can stand within a formula. */
+    static String sentence(Language language, PlanWords pattern, String... formulas) {
+        return "(" + FormulaText.sentence(language, pattern, formulas) + ")";
+    }
+
     static String degrees(String name) {
         return "(" + StartPage.degrees(name) + ")";
     }
 
     private String sentence(PlanWords pattern, String... formulas) {
-        return PlanBehind.sentence(language, pattern, formulas);
+        return sentence(language, pattern, formulas);
     }
 
     private String quoted(Phrase phrase) {

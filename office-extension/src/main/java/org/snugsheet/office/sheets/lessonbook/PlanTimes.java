@@ -160,7 +160,7 @@ final class PlanTimes {
     }
 
     private String sentence(PlanWords pattern, String... formulas) {
-        return PlanBehind.sentence(language, pattern, formulas);
+        return PlanPage.sentence(language, pattern, formulas);
     }
 
     private String quoted(Phrase phrase) {

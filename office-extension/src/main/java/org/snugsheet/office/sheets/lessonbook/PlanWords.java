@@ -7,7 +7,7 @@ enum PlanWords implements Phrase {
     /** Title. */
     TITLE("Plan: what to bring, what to expect"),
     /** Below the title. */
-    READY("{0} jars of warm water, {1} at the start. They are in {2}, about {3}. Read for {4} minutes. Anything else? Change it " + "on the page {5}."),
+    READY("{0} jars of warm water, {1} at the start, in {2} (about {3}). Read for {4} minutes. Anything else? Change it on the " + "page {5}."),
     /** Instead of it. */
     NOT_YET("Name two wraps or more on the page {0}: then this page says what to bring."),
     /** Instead of it. */

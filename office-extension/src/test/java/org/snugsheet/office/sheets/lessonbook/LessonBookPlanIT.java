@@ -66,7 +66,7 @@ class LessonBookPlanIT {
             assertEquals("5", amount(book, GERMAN, PlanWords.THERMOMETERS));
             assertEquals("3", amount(book, GERMAN, PlanWords.WRAPS));
             assertEquals("Wolle 3 mm × 2, own × 1", note(book, GERMAN, PlanWords.WRAPS));
-            assertTrue(said(book, GERMAN).get(1).startsWith("4 Gefäße mit warmem Wasser, am Anfang 40 °C."));
+            assertTrue(said(book, GERMAN).get(1).startsWith("4 Gefäße mit warmem Wasser, am Anfang 40 °C, in "));
             assertTrue(
                     said(book, GERMAN).stream()
                             .anyMatch(words -> words.startsWith("Mit je einem Gefäß zeig")
