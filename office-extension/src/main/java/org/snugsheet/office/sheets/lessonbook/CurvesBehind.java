@@ -57,13 +57,15 @@ final class CurvesBehind {
 
     private void readings(int jar) throws com.sun.star.uno.Exception {
         String column = CellName.column(1 + jar);
+        // A jar that is held back has no points either.
+        String state = "$H$" + rows.jar(jar);
         page.formula(column + rows.shownHead(), "=B" + rows.jar(jar));
         for (int i = 0; i < plan.readings(); i++) {
             String reading = column + (rows.block() + 1 + i);
             page.formula(
                     column + (rows.shownHead() + 1 + i),
-                    "=IF(LEN(" + reading + ")=0;\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading
-                            + ";scale);scale;shown);\"\"))");
+                    "=IF(OR(LEN(" + reading + ")=0;AND(" + state + "<>2;" + state
+                            + "<>4));\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading + ";scale);scale;shown);\"\"))");
         }
     }
 }

@@ -130,6 +130,11 @@ record JarsRows(BookPlan plan) {
         return below(1 + jar, shownHead(), plan.readings());
     }
 
+    /** The cell with the name of a jar. */
+    String name(int jar) {
+        return CellName.of(1 + jar, shownHead() - 1);
+    }
+
     /** The times beside them. */
     String shownTimes() {
         return below(0, shownHead(), plan.readings());

@@ -76,6 +76,8 @@ public final class LessonBook implements WorkedSheet {
         Language language = book.language();
         Page start = book.page(language.words(BookWords.START_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
+        Page answers = book.page(language.words(BookWords.ANSWERS_PAGE));
+        Page wall = book.page(language.words(BookWords.WALL_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
         ReadingsPage second = new ReadingsPage(readings, plan, book);
@@ -95,6 +97,9 @@ public final class LessonBook implements WorkedSheet {
             behind.formula(below, "=FALSE()");
             book.names().fixed("invented", behind, below);
         }
+        new AnswersBehind(behind, plan, book.names()).write();
+        new AnswersPage(answers, behind, plan, book).write();
+        new WallPage(wall, behind, plan, book).write();
         behind.protect();
         book.describe(
                 language.words(BookWords.TITLE),

@@ -93,6 +93,10 @@ final class Names {
     static final String JARS_OF = "jars_of";
     /** Half-time, minutes. */
     static final String RANKED_HALF = "ranked_half";
+    /** The least half-time, 95 % limits. */
+    static final String HALF_FROM = "half_from";
+    /** The longest; empty if there is no limit. */
+    static final String HALF_TO = "half_to";
     /** How many times as long as the last one it takes to cool. */
     static final String TIMES_AS_LONG = "times_as_long";
     /** The others with which it shares, too close to call. */
@@ -103,6 +107,22 @@ final class Names {
     static final String LOST_FROM = "lost_from";
     /** The most of it. */
     static final String LOST_TO = "lost_to";
+
+    // What the answers and the wall say.
+    /** “3 wool”, one cell a jar; empty for a line that is not used. */
+    static final String JAR_LABELS = "jar_labels";
+    /** The wraps on the first place, with commas between them. */
+    static final String FIRST_NAMES = "first_names";
+    /** The jars that are held back, with commas between them. */
+    static final String HELD_NAMES = "held_names";
+    /** The jars of which there are no readings or too few, with commas between them. */
+    static final String WAITING_NAMES = "waiting_names";
+    /** How many wraps have a place. */
+    static final String RANKED_COUNT = "ranked_count";
+    /** How many have the first. */
+    static final String FIRST_COUNT = "first_count";
+    /** The degrees of one box of the bars to color; empty without bars. */
+    static final String BOX_DEGREES = "box_degrees";
 
     private Names() {}
 }

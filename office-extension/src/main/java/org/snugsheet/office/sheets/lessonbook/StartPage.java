@@ -157,7 +157,8 @@ final class StartPage {
                         + ";IF(AND(place=2;LEN(typed_surroundings)=0);"
                         + sentence(StartWords.ICE_IS_ZERO, degrees("cold"))
                         + ";IF(LEN(typed_surroundings)=0;" + sentence(StartWords.TYPE_ON_THE_DAY, degrees("cold"))
-                        + ";IF(cold_typed=\"?\";" + sentence(StartWords.NOT_READ, "\"2\"") + ";IF(" + coldTo(-27, -16) + ";"
+                        + ";IF(cold_typed=\"?\";" + sentence(StartWords.NOT_READ, "\"2\"") + ";IF(" + coldTo(-27, -16)
+                        + ";"
                         + sentence(StartWords.STAY_IN, degrees("cold")) + ";IF(" + coldTo(-18, 0) + ";"
                         + sentence(StartWords.FROSTBITE, degrees("cold")) + ";" + degrees("cold") + "))))))");
         String limit = "IF(scale=\"F\";\"" + (int) Math.floor(SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT)) + " °F\";\""

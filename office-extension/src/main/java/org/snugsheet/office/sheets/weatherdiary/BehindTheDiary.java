@@ -51,7 +51,8 @@ final class BehindTheDiary {
 
     private static final String HEADS_ROW = String.valueOf(FIRST_ROW - 1);
 
-    // From here on an outdoor temperature is a slip: colder and hotter than any that was ever measured (-89.2 °C and 56.7 °C,
+    // From here on an outdoor temperature is a slip: colder and hotter than any that was ever measured (-89.2 °C and
+    // 56.7 °C,
     // World Meteorological Organization, from memory).
     private static final String COLDEST = "IF(UPPER(scale)=\"F\";-130;-90)";
     private static final String HOTTEST = "IF(UPPER(scale)=\"F\";136;58)";
