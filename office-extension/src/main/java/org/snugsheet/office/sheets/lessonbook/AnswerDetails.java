@@ -30,7 +30,7 @@ final class AnswerDetails {
     int jars(int first) throws com.sun.star.uno.Exception {
         section(first, AnswerWords.ONE_BY_ONE);
         int head = first + 1;
-        page.height("A" + head, 13.5).look("A" + head + ":" + LAST + head, CellStyleName.NARROW_HEAD);
+        page.height("A" + head, 15.5).look("A" + head + ":" + LAST + head, CellStyleName.NARROW_HEAD);
         page.size("A" + head + ":" + LAST + head, 9)
                 .merge("A" + head + ":B" + head)
                 .merge("F" + head + ":G" + head);

@@ -43,8 +43,8 @@ final class AnswersPage {
     }
 
     void write() throws com.sun.star.uno.Exception {
-        page.width("A1", 11).width("B1", 36).width("C1", 17).width("D1", 29).width("E1", 16);
-        page.width("F1", 16).width("G1", 63);
+        page.width("A1", 13).width("B1", 35).width("C1", 17).width("D1", 29).width("E1", 16);
+        page.width("F1", 16).width("G1", 62);
         top();
         order();
         int row = FIRST_PLACE + plan.jars() + 1;
@@ -138,7 +138,7 @@ final class AnswersPage {
     private void order() throws com.sun.star.uno.Exception {
         section(ORDER, AnswerWords.ORDER);
         int head = ORDER + 1;
-        page.height("A" + head, 13.5).look("A" + head + ":" + LAST + head, CellStyleName.NARROW_HEAD);
+        page.height("A" + head, 15.5).look("A" + head + ":" + LAST + head, CellStyleName.NARROW_HEAD);
         page.merge("E" + head + ":F" + head);
         page.text("A" + head, words(AnswerWords.PLACE)).text("B" + head, words(AnswerWords.WRAP));
         page.text("C" + head, words(AnswerWords.JARS)).text("D" + head, words(AnswerWords.HALF));
@@ -181,7 +181,7 @@ final class AnswersPage {
         page.formula("A" + head, "=" + sentence(AnswerWords.CURVES, Names.SHOWN));
         int first = head + 1;
         int legend = hasMany() ? BookPlan.MOST_JARS : FEW;
-        page.height("A" + first + ":A" + (first + legend), 7.6);
+        page.height("A" + first + ":A" + (first + legend), hasMany() ? 7.6 : 8.6);
         for (int jar = 0; jar < plan.jars(); jar++) {
             SeriesColor ink = SeriesColor.forJars().get(jar);
             String cell = "G" + (first + jar);

@@ -79,7 +79,6 @@ public final class LessonBook implements WorkedSheet {
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
         Page answers = book.page(language.words(BookWords.ANSWERS_PAGE));
         Page wall = book.page(language.words(BookWords.WALL_PAGE));
-        Page notes = book.page(language.words(BookWords.NOTES_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
         ReadingsPage second = new ReadingsPage(readings, plan, book);
