@@ -113,7 +113,7 @@ final class CellStyle {
         return set("CellProtection", open);
     }
 
-    private static BorderLine2 line(int color, int width) {
+    static BorderLine2 line(int color, int width) {
         BorderLine2 line = new BorderLine2();
         line.Color = color;
         line.LineStyle = BorderLineStyle.SOLID;

@@ -40,6 +40,16 @@ public enum CellStyleName {
     LARGE("Snug large"),
     /** An empty box to write into with a pencil. */
     BOX("Snug box"),
+    /** A line to write on with a pencil. */
+    PENCIL_LINE("Snug pencil line"),
+    /** One square of squared paper. */
+    SQUARES("Snug squares"),
+    /** What a child is asked or told. */
+    CHILD("Snug child"),
+    /** A word or a number for a child, in the middle of its cell. */
+    CHILD_WORD("Snug child word"),
+    /** A number beside a thermometer or squared paper. */
+    CHILD_NUMBER("Snug child number"),
     /** A box of a graph that is filled. */
     FILLED("Snug filled"),
     /** A calculated count. */

@@ -8,7 +8,6 @@ import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
 import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
-import org.snugsheet.office.sheets.pupilpages.PupilPages;
 import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
 import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
@@ -31,7 +30,6 @@ public final class WorkedSheets {
             new TypeYourReadings(),
             new WinterCoats(),
             new WeatherDiary(),
-            new PupilPages(),
             new TeachersNotes());
 
     private WorkedSheets() {}

@@ -75,6 +75,8 @@ public final class LessonBook implements WorkedSheet {
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Language language = book.language();
         Page start = book.page(language.words(BookWords.START_PAGE));
+        Page pictures = book.page(language.words(BookWords.PICTURES_PAGE));
+        Page numbers = book.page(language.words(BookWords.NUMBERS_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
@@ -85,7 +87,10 @@ public final class LessonBook implements WorkedSheet {
         second.name();
         understood.write();
         jars.write();
+        new PaperMarks(behind, book.names()).write();
         first.write();
+        new PicturesPage(pictures, plan, book).write();
+        new NumbersPage(numbers, plan, book).write();
         second.write();
         String below = "A" + new JarsRows(plan).end();
         if (isExample) {

@@ -12,7 +12,6 @@ public enum SheetLines implements Phrase {
     PLAN("Plan the lesson – water, ice, when to read"),
     READINGS("Type your readings – checked as you type"),
     COATS("Winter coats – wind chill, clothes, animals"),
-    PUPILS("Pupil pages – to print and color"),
     NOTES("Teacher’s notes – what heat does, what to ask");
 
     private final String english;
