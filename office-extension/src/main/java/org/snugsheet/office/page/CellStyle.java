@@ -76,6 +76,11 @@ final class CellStyle {
         return set("HoriJustify", side);
     }
 
+    /** In one line, in smaller type if it must be. */
+    CellStyle shrunk() throws com.sun.star.uno.Exception {
+        return set("ShrinkToFit", true);
+    }
+
     CellStyle indented(int distance) throws com.sun.star.uno.Exception {
         return aligned(CellHoriJustify.LEFT).set("ParaIndent", (short) distance);
     }

@@ -44,6 +44,8 @@ public enum CellStyleName {
     PENCIL_LINE("Snug pencil line"),
     /** One square of squared paper. */
     SQUARES("Snug squares"),
+    /** The top of a sheet of paper for a child, in smaller type if it is long. */
+    CHILD_TITLE("Snug child title"),
     /** What a child is asked or told. */
     CHILD("Snug child"),
     /** A word or a number for a child, in the middle of its cell. */

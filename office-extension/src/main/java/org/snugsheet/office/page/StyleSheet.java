@@ -180,6 +180,7 @@ public final class StyleSheet {
     private void definePaper() throws com.sun.star.uno.Exception {
         style(CellStyleName.PENCIL_LINE).ruledBelow(Palette.TEXT, 26);
         style(CellStyleName.SQUARES).boxed(Palette.SQUARES, 5);
+        style(CellStyleName.CHILD_TITLE).size(22).bold().ink(Palette.HEADING).shrunk();
         style(CellStyleName.CHILD).size(14).wrapped().low();
         style(CellStyleName.CHILD_WORD).size(14).bold().aligned(CellHoriJustify.CENTER);
         style(CellStyleName.CHILD_NUMBER).size(12).bold().aligned(CellHoriJustify.RIGHT);

@@ -76,7 +76,7 @@ record PupilPaper(Page page, Language language, int jar, int rows, int columns) 
         }
         int last = columns - 1;
         String wrap = "INDEX(wraps;" + (jar + 1) + ")";
-        high(0, titleHeight).high(1, nameHeight).merged(0, last, 0, CellStyleName.WALL);
+        high(0, titleHeight).high(1, nameHeight).merged(0, last, 0, CellStyleName.CHILD_TITLE);
         page.formula(
                 cell(0, 0),
                 "=IF(" + wrap + "=\"\";" + FormulaText.quoted(language.say(PupilWords.GROUP, jar + 1)) + ";"
