@@ -33,8 +33,7 @@ class PicturesAreFreshIT {
     @CsvSource({
         "first-five-minutes, 0, first-five-minutes",
         // Its bars are of the ranking behind it.
-        "which-wrap-wins, 1 2, class-display",
-        "pupil-pages, 0, thermometers"
+        "which-wrap-wins, 1 2, class-display"
     })
     void theySayWhatTheirPagesSay(String sheet, String pages, String picture, Office office, BuiltSheets.All built)
             throws IOException {

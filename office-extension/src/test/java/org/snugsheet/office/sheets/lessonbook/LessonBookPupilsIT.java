@@ -143,11 +143,11 @@ class LessonBookPupilsIT {
         }
     }
 
-    /** 0 and 40 °C are 32 and 104 °F. */
+    /** Cold air is planned with 2 °C or 36 °F, the start with 40 °C or 104 °F, as the first page says. */
     @Test
     void theScaleOfThermometersAndSquaresFollowsTheFirstPage() {
         try (CalcDocument book = filled(named(2, 30, 3), new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4))) {
-            assertEquals(steps(-5, 5, "C"), marks(book, 0));
+            assertEquals(steps(0, 5, "C"), marks(book, 0));
             start(book, "typed_scale", "°F");
             assertEquals(steps(30, 10, "F"), marks(book, 0));
             assertEquals(steps(30, 10, "F"), marks(book, 1));
@@ -161,7 +161,7 @@ class LessonBookPupilsIT {
                 return true;
             });
             book.calculateAll();
-            assertEquals(steps(-5, 5, "C"), marks(book, 0));
+            assertEquals(steps(0, 5, "C"), marks(book, 0));
             assertEquals(steps(30, 10, "F"), marks(book, 1));
         }
     }
