@@ -12,5 +12,7 @@ draw() { # name of the sheet, its page, name of the picture
 }
 
 draw first-five-minutes 1 first-five-minutes
-draw pupil-pages 1 thermometers
+draw which-wrap-wins 2 class-display
+draw example-class 2 pupils-pictures
+draw example-class 10 pupils-numbers
 cp "$pictures"/../target/pictures/*.txt "$pictures/"

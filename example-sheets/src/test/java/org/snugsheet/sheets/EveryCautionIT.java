@@ -49,7 +49,7 @@ class EveryCautionIT {
             "weather-diary", "aVeryColdDayIsSaid");
 
     /** The pages that take none, with what they are for. */
-    private static final Map<String, String> PRINTED = Map.of("pupil-pages", "printed, to be filled in by hand");
+    private static final Map<String, String> PRINTED = Map.of("teachers-notes", "read only");
 
     @Test
     void noWorkedSheetIsForgotten() {

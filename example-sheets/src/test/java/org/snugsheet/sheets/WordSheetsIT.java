@@ -12,7 +12,7 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.sheets.wintercoats.BehindTheCoats;
 
-/** What the sheets for winter coats, for pupils and for the teacher work out, against sums by hand. */
+/** What the sheets for winter coats and for the teacher work out, against sums by hand. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
 class WordSheetsIT {
 
@@ -97,16 +97,21 @@ class WordSheetsIT {
         }
     }
 
+    /** (53 − 48)/√(2² + 3²) = 1.39; with 60 it is 3.33. */
     @Test
-    void whatIsTypedOnceStandsOnAllPagesOfAPupil(Office office, BuiltSheets.All built) {
-        try (CalcDocument sheet = open(office, built, "pupil-pages")) {
-            sheet.text("B6", "Ice bears").text("D6", "leaves").number("G9", 45).calculateAll();
-            assertEquals("Ice bears: leaves", sheet.at("First and last.A1").text());
-            assertEquals("45 min", sheet.at("First and last.B4").text());
-            assertEquals(45, sheet.at("Numbers.H3").number());
-            sheet.number("F6", 50).calculateAll();
+    void theTeachersHelperComparesTwoResults(Office office, BuiltSheets.All built) {
+        try (CalcDocument sheet = open(office, built, "teachers-notes")) {
+            assertEquals(
+                    "Cannot tell: only 1.4 times their joint ±.",
+                    sheet.at("A12").text());
+            sheet.number("B10", 60).calculateAll();
+            assertEquals(
+                    "They differ: 3.3 times their joint ±.", sheet.at("A12").text());
             assertTrue(
-                    sheet.at("A7").text().startsWith("Too hot"), sheet.at("A7").text());
+                    sheet.at("D10").text().contains("within the 43 °C"),
+                    sheet.at("D10").text());
+            sheet.number("E8", 60).calculateAll();
+            assertTrue(sheet.at("D10").text().startsWith("Too hot"));
         }
     }
 

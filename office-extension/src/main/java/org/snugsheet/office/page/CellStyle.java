@@ -76,6 +76,11 @@ final class CellStyle {
         return set("HoriJustify", side);
     }
 
+    /** In one line, in smaller type if it must be. */
+    CellStyle shrunk() throws com.sun.star.uno.Exception {
+        return set("ShrinkToFit", true);
+    }
+
     CellStyle indented(int distance) throws com.sun.star.uno.Exception {
         return aligned(CellHoriJustify.LEFT).set("ParaIndent", (short) distance);
     }
@@ -113,7 +118,7 @@ final class CellStyle {
         return set("CellProtection", open);
     }
 
-    private static BorderLine2 line(int color, int width) {
+    static BorderLine2 line(int color, int width) {
         BorderLine2 line = new BorderLine2();
         line.Color = color;
         line.LineStyle = BorderLineStyle.SOLID;

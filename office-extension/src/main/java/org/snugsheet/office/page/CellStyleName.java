@@ -40,10 +40,18 @@ public enum CellStyleName {
     LARGE("Snug large"),
     /** An empty box to write into with a pencil. */
     BOX("Snug box"),
-    /** A name beside a bar on the wall. */
-    WALL_NAME("Snug wall name"),
-    /** A number at the edge of a box of a graph. */
-    AT_THE_EDGE("Snug at the edge"),
+    /** A line to write on with a pencil. */
+    PENCIL_LINE("Snug pencil line"),
+    /** One square of squared paper. */
+    SQUARES("Snug squares"),
+    /** The top of a sheet of paper for a child, in smaller type if it is long. */
+    CHILD_TITLE("Snug child title"),
+    /** What a child is asked or told. */
+    CHILD("Snug child"),
+    /** A word or a number for a child, in the middle of its cell. */
+    CHILD_WORD("Snug child word"),
+    /** A number beside a thermometer or squared paper. */
+    CHILD_NUMBER("Snug child number"),
     /** A box of a graph that is filled. */
     FILLED("Snug filled"),
     /** A calculated count. */

@@ -6,6 +6,7 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.TableBorder2;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
@@ -20,6 +21,7 @@ import org.snugsheet.office.uno.Uno;
  */
 public final class Page {
     private static final int HUNDREDTHS_PER_MILLIMETER = 100;
+    private static final int FRAME = 26;
 
     private final XSpreadsheetDocument document;
     private final XSpreadsheet sheet;
@@ -235,6 +237,27 @@ public final class Page {
      */
     public Page merge(String address) throws com.sun.star.uno.Exception {
         Uno.as(XMergeable.class, range(address)).merge(true);
+        return this;
+    }
+
+    /**
+     * Draws a line around cells together.
+     *
+     * @param address the cells
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page frame(String address) throws com.sun.star.uno.Exception {
+        TableBorder2 border = new TableBorder2();
+        border.TopLine = CellStyle.line(Palette.TEXT, FRAME);
+        border.BottomLine = border.TopLine;
+        border.LeftLine = border.TopLine;
+        border.RightLine = border.TopLine;
+        border.IsTopLineValid = true;
+        border.IsBottomLineValid = true;
+        border.IsLeftLineValid = true;
+        border.IsRightLineValid = true;
+        Uno.set(range(address), "TableBorder2", border);
         return this;
     }
 

@@ -79,6 +79,7 @@ public final class StyleSheet {
         defineWords();
         defineInputs();
         defineResults();
+        definePaper();
     }
 
     private void defineWords() throws com.sun.star.uno.Exception {
@@ -175,6 +176,16 @@ public final class StyleSheet {
         style(CellStyleName.HOT).wrapped().bold().ink(Palette.CAUTION).paper(Palette.CAUTION_PAPER);
         style(CellStyleName.SMALL_MESSAGE).size(9).wrapped();
         style(CellStyleName.SMALL_TROUBLE).size(9).wrapped().bold().ink(Palette.CAUTION);
+    }
+
+    /** What children read and write on. */
+    private void definePaper() throws com.sun.star.uno.Exception {
+        style(CellStyleName.PENCIL_LINE).ruledBelow(Palette.TEXT, 26);
+        style(CellStyleName.SQUARES).boxed(Palette.SQUARES, 5);
+        style(CellStyleName.CHILD_TITLE).size(22).bold().ink(Palette.HEADING).shrunk();
+        style(CellStyleName.CHILD).size(14).wrapped().low();
+        style(CellStyleName.CHILD_WORD).size(14).bold().aligned(CellHoriJustify.CENTER);
+        style(CellStyleName.CHILD_NUMBER).size(12).bold().aligned(CellHoriJustify.RIGHT);
     }
 
     private CellStyle boxed(CellStyleName look) throws com.sun.star.uno.Exception {

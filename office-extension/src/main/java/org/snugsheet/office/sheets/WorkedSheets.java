@@ -7,7 +7,9 @@ import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
-import org.snugsheet.office.sheets.pupilpages.PupilPages;
+import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
+import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
+import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
 import org.snugsheet.office.sheets.wintercoats.WinterCoats;
 
@@ -22,7 +24,7 @@ public final class WorkedSheets {
             new DesignAWrap(),
             new WinterCoats(),
             new WeatherDiary(),
-            new PupilPages());
+            new TeachersNotes());
 
     private WorkedSheets() {}
 

@@ -75,7 +75,8 @@ public final class LessonBook implements WorkedSheet {
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Language language = book.language();
         Page start = book.page(language.words(BookWords.START_PAGE));
-        Page planned = book.page(language.words(BookWords.PLAN_PAGE));
+        Page pictures = book.page(language.words(BookWords.PICTURES_PAGE));
+        Page numbers = book.page(language.words(BookWords.NUMBERS_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
         Page answers = book.page(language.words(BookWords.ANSWERS_PAGE));
         Page wall = book.page(language.words(BookWords.WALL_PAGE));
@@ -88,9 +89,10 @@ public final class LessonBook implements WorkedSheet {
         second.name();
         understood.write();
         jars.write();
-        PlanBehind worked = new PlanBehind(behind, plan, book);
-        worked.write();
+        new PaperMarks(behind, book.names()).write();
         first.write();
+        new PicturesPage(pictures, plan, book).write();
+        new NumbersPage(numbers, plan, book).write();
         second.write();
         new PlanPage(planned, behind, worked, plan, book).write();
         new NotesPage(notes, book).write();

@@ -8,7 +8,7 @@ public enum SheetLines implements Phrase {
     ONE_JAR("One jar, one curve – all that one jar tells"),
     DESIGN("Design a wrap – layers, and what to expect of them"),
     COATS("Winter coats – wind chill, clothes, animals"),
-    PUPILS("Pupil pages – to print and color");
+    NOTES("Teacher’s notes – what heat does, what to ask");
 
     private final String english;
 
