@@ -12,7 +12,6 @@ draw() { # name of the sheet, its page, name of the picture
 }
 
 draw first-five-minutes 1 first-five-minutes
-draw which-wrap-wins 2 class-display
 draw example-class 2 pupils-pictures
 draw example-class 10 pupils-numbers
 cp "$pictures"/../target/pictures/*.txt "$pictures/"

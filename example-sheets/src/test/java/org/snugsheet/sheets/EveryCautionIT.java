@@ -3,13 +3,10 @@ package org.snugsheet.sheets;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.lang.reflect.Method;
-import java.nio.file.Files;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.sheets.WorkedSheets;
@@ -48,16 +46,11 @@ class EveryCautionIT {
             "winter-coats", "theWeatherIsSaidForChildren",
             "weather-diary", "aVeryColdDayIsSaid");
 
-    /** The pages that take none, with what they are for. */
-    private static final Map<String, String> PRINTED = Map.of("teachers-notes", "read only");
-
     @Test
     void noWorkedSheetIsForgotten() {
         assertEquals(
                 WorkedSheets.all().stream().map(WorkedSheet::fileName).sorted().toList(),
-                Stream.concat(WALKED.keySet().stream(), PRINTED.keySet().stream())
-                        .sorted()
-                        .toList());
+                WALKED.keySet().stream().sorted().toList());
         List<String> tests = Arrays.stream(EveryCautionIT.class.getDeclaredMethods())
                 .map(Method::getName)
                 .toList();
@@ -76,15 +69,6 @@ class EveryCautionIT {
                 assertEquals(celsius <= -18, said.contains("bare skin can freeze"), way + " " + celsius + ": " + said);
                 assertEquals(celsius <= -18, said.contains("school’s rules"), said);
             }
-        }
-    }
-
-    /** What nobody can type into says it once and for all. */
-    @Test
-    void printedPagesSayIt(Office office, BuiltSheets.All built) throws IOException {
-        for (String name : PRINTED.keySet()) {
-            String page = Files.readString(built.named(name).fods());
-            assertTrue(page.contains("43 °C (109 °F)"), name);
         }
     }
 

@@ -30,11 +30,7 @@ class PicturesAreFreshIT {
     private static final Path WORDS = Path.of("target", "pictures");
 
     @ParameterizedTest
-    @CsvSource({
-        "first-five-minutes, 0, first-five-minutes",
-        // Its bars are of the ranking behind it.
-        "which-wrap-wins, 1 2, class-display"
-    })
+    @CsvSource({"first-five-minutes, 0, first-five-minutes"})
     void theySayWhatTheirPagesSay(String sheet, String pages, String picture, Office office, BuiltSheets.All built)
             throws IOException {
         StringBuilder read = new StringBuilder();

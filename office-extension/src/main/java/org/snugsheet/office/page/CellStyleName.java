@@ -40,6 +40,10 @@ public enum CellStyleName {
     LARGE("Snug large"),
     /** An empty box to write into with a pencil. */
     BOX("Snug box"),
+    /** A name beside a bar on the wall. */
+    WALL_NAME("Snug wall name"),
+    /** A number at the edge of a box of a graph. */
+    AT_THE_EDGE("Snug at the edge"),
     /** A line to write on with a pencil. */
     PENCIL_LINE("Snug pencil line"),
     /** One square of squared paper. */

@@ -217,18 +217,6 @@ public final class Page {
     }
 
     /**
-     * Writes a text that is too long for its cell in smaller type, instead of cutting it off.
-     *
-     * @param address the cells
-     * @return this page
-     * @throws com.sun.star.uno.Exception if the office refuses
-     */
-    public Page shrunk(String address) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "ShrinkToFit", true);
-        return this;
-    }
-
-    /**
      * Makes one cell of several.
      *
      * @param address the cells

@@ -7,9 +7,6 @@ import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 import org.snugsheet.office.sheets.firstfiveminutes.FirstFiveMinutes;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.onejar.OneJarOneCurve;
-import org.snugsheet.office.sheets.planthelesson.PlanTheLesson;
-import org.snugsheet.office.sheets.teachersnotes.TeachersNotes;
-import org.snugsheet.office.sheets.typeyourreadings.TypeYourReadings;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
 import org.snugsheet.office.sheets.wintercoats.WinterCoats;
 
@@ -23,8 +20,7 @@ public final class WorkedSheets {
             new OneJarOneCurve(),
             new DesignAWrap(),
             new WinterCoats(),
-            new WeatherDiary(),
-            new TeachersNotes());
+            new WeatherDiary());
 
     private WorkedSheets() {}
 

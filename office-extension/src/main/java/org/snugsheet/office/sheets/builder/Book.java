@@ -2,6 +2,7 @@ package org.snugsheet.office.sheets.builder;
 
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNamed;
+import com.sun.star.document.XActionLockable;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.document.XEmbeddedObjectSupplier;
@@ -57,12 +58,18 @@ public final class Book {
             throws com.sun.star.uno.Exception {
         Book book = new Book(office, empty, setting);
         XUndoManager undo = Uno.as(XUndoManagerSupplier.class, empty).getUndoManager();
+        XCalculatable cells = Uno.as(XCalculatable.class, empty);
         undo.lock();
+        // Nothing is worked out or drawn before all is there.
+        cells.enableAutomaticCalculation(false);
+        Uno.as(XActionLockable.class, empty).addActionLock();
         try {
             StyleSheet.install(empty);
             sheet.fill(book);
             book.printOn(setting.paper());
         } finally {
+            Uno.as(XActionLockable.class, empty).removeActionLock();
+            cells.enableAutomaticCalculation(true);
             undo.unlock();
             undo.clear();
         }

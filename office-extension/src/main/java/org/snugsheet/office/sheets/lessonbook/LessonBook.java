@@ -75,11 +75,13 @@ public final class LessonBook implements WorkedSheet {
     public void fill(Book book) throws com.sun.star.uno.Exception {
         Language language = book.language();
         Page start = book.page(language.words(BookWords.START_PAGE));
+        Page planned = book.page(language.words(BookWords.PLAN_PAGE));
         Page pictures = book.page(language.words(BookWords.PICTURES_PAGE));
         Page numbers = book.page(language.words(BookWords.NUMBERS_PAGE));
         Page readings = book.page(language.words(BookWords.READINGS_PAGE));
         Page answers = book.page(language.words(BookWords.ANSWERS_PAGE));
         Page wall = book.page(language.words(BookWords.WALL_PAGE));
+        Page notes = book.page(language.words(BookWords.NOTES_PAGE));
         Page behind = book.page(language.words(BookWords.BEHIND_PAGE));
         StartPage first = new StartPage(start, isExample ? plan.with(ExampleClass.wraps(language)) : plan, book);
         ReadingsPage second = new ReadingsPage(readings, plan, book);
@@ -89,6 +91,8 @@ public final class LessonBook implements WorkedSheet {
         second.name();
         understood.write();
         jars.write();
+        PlanBehind worked = new PlanBehind(behind, plan, book);
+        worked.write();
         new PaperMarks(behind, book.names()).write();
         first.write();
         new PicturesPage(pictures, plan, book).write();

@@ -11,15 +11,20 @@ enum NoteWords implements Phrase {
     /** Begins a paragraph. */
     WARM_TO_COLD("From warm to cold."),
     /** Goes on. */
-    WARM_TO_COLD_TEXT("Heat goes by itself from the warmer thing to the colder one until both are equally warm. Cold does not go anywhere."),
+    WARM_TO_COLD_TEXT(
+            "Heat goes by itself from the warmer thing to the colder one until both are equally warm. Cold does not go anywhere."),
     /** Begins a paragraph. */
     FASTER("Faster at first."),
     /** Goes on. */
-    FASTER_TEXT("The greater the difference, the faster heat goes. So the curve starts steep and grows flat: in each half-time the jar " + "loses half of the extra warmth that is left."),
+    FASTER_TEXT(
+            "The greater the difference, the faster heat goes. So the curve starts steep and grows flat: in each half-time the jar "
+                    + "loses half of the extra warmth that is left."),
     /** Begins a paragraph. */
     WAYS("In four ways."),
     /** Goes on. */
-    WAYS_TEXT("Through what touches (conduction), with moving air or water (convection), as radiation, and with water that " + "evaporates. A lid stops much of the last. A wrap holds air still: that slows the first two."),
+    WAYS_TEXT(
+            "Through what touches (conduction), with moving air or water (convection), as radiation, and with water that "
+                    + "evaporates. A lid stops much of the last. A wrap holds air still: that slows the first two."),
     /** Begins a paragraph. */
     NO_HEAT("A wrap makes no heat."),
     /** Goes on. */
@@ -41,11 +46,14 @@ enum NoteWords implements Phrase {
     /** Begins a paragraph. */
     METAL("“Metal is colder than wool.”"),
     /** Goes on. */
-    METAL_TEXT("Let them feel, then read: everything in one room is as warm as the room. Metal takes the heat of a hand away faster."),
+    METAL_TEXT(
+            "Let them feel, then read: everything in one room is as warm as the room. Metal takes the heat of a hand away faster."),
     /** Begins a paragraph. */
     LAYERS("“More layers are always better.”"),
     /** Goes on. */
-    LAYERS_TEXT("Often, but not when they are pressed flat or wet: then there is less still air in them. And the stuff, or the " + "thickness? Compare wraps equally thick."),
+    LAYERS_TEXT(
+            "Often, but not when they are pressed flat or wet: then there is less still air in them. And the stuff, or the "
+                    + "thickness? Compare wraps equally thick."),
     /** Begins a paragraph. */
     MORE_DEGREES("“The jar that lost more degrees has the worse wrap.”"),
     /** Goes on. */
@@ -55,23 +63,30 @@ enum NoteWords implements Phrase {
     /** Begins a paragraph. */
     BEFORE("Before:"),
     /** Goes on. */
-    BEFORE_TEXT("Which wrap will win, and why do you think so? What must be the same for all jars? What does a jar without a wrap tell " + "us?"),
+    BEFORE_TEXT(
+            "Which wrap will win, and why do you think so? What must be the same for all jars? What does a jar without a wrap tell "
+                    + "us?"),
     /** Begins a paragraph. */
     WHILE("While reading:"),
     /** Goes on. */
-    WHILE_TEXT("Is it cooling as fast as at first? What will the next reading be? What do you do with a reading that cannot be right?"),
+    WHILE_TEXT(
+            "Is it cooling as fast as at first? What will the next reading be? What do you do with a reading that cannot be right?"),
     /** Begins a paragraph. */
     AFTERWARDS("After:"),
     /** Goes on. */
-    AFTERWARDS_TEXT("How sure are we? What do the best wraps have in common? Where do you meet this at home, and which animal does it too?"),
+    AFTERWARDS_TEXT(
+            "How sure are we? What do the best wraps have in common? Where do you meet this at home, and which animal does it too?"),
     /** Begins a paragraph. */
     NEXT("What next?"),
     /** Goes on. */
-    NEXT_TEXT("Change one thing only: two layers, a wet wrap, wind from a fan, ice water on a warm day. What do you expect?"),
+    NEXT_TEXT(
+            "Change one thing only: two layers, a wet wrap, wind from a fan, ice water on a warm day. What do you expect?"),
     /** Begins a paragraph. */
     EXIT("Before you go:"),
     /** Goes on. */
-    EXIT_TEXT("Your cocoa should stay warm on the way home. What would you wrap around the cup, and why? (Look for: still air, slows " + "heat down, not “makes it warm”.)"),
+    EXIT_TEXT(
+            "Your cocoa should stay warm on the way home. What would you wrap around the cup, and why? (Look for: still air, slows "
+                    + "heat down, not “makes it warm”.)"),
     /** Section. */
     WORDS("Words with pictures"),
     /** Word. */
@@ -87,27 +102,36 @@ enum NoteWords implements Phrase {
     /** Word. */
     WORD_FAIR("fair: alike"),
     /** Of the drawing. */
-    WORDS_ALT("Six small drawings, each with its word: a jar with steam, a jar with a snowflake, an arrow from a full circle of rays " + "to a snowflake, a jar with a wrap around it, a thermometer, two equal jars."),
+    WORDS_ALT(
+            "Six small drawings, each with its word: a jar with steam, a jar with a snowflake, an arrow from a full circle of rays "
+                    + "to a snowflake, a jar with a wrap around it, a thermometer, two equal jars."),
     /** Section. */
     SURE("How sure are we? The range"),
     /** Begins a paragraph. */
     RANGE("One rule everywhere:"),
     /** Goes on. */
-    RANGE_TEXT("every ± and every range in this book is a 95 % range. If many classes did the same, about 19 of 20 ranges would hold " + "the true value."),
+    RANGE_TEXT(
+            "every ± and every range in this book is a 95 % range. If many classes did the same, about 19 of 20 ranges would hold "
+                    + "the true value."),
     /** Begins a paragraph. */
     TIED("Too close to call"),
     /** Goes on. */
-    TIED_TEXT("is a result, too: this test was too small for this difference. It does not say that the wraps are equal."),
+    TIED_TEXT(
+            "is a result, too: this test was too small for this difference. It does not say that the wraps are equal."),
     /** Begins a paragraph. */
     SMALLER("What makes it smaller?"),
     /** Goes on. */
-    SMALLER_TEXT("Above all more jars of the same wrap; then more readings, more time, finer thermometers, a colder place. What no " + "range shows: a thermometer that reads high. Hold all of them in one glass of water first."),
+    SMALLER_TEXT(
+            "Above all more jars of the same wrap; then more readings, more time, finer thermometers, a colder place. What no "
+                    + "range shows: a thermometer that reads high. Hold all of them in one glass of water first."),
     /** Section. */
     FURTHER("Going further: coats, animals, winter weather"),
     /** Begins a paragraph. */
     CLOTHES("Clothes"),
     /** Goes on. */
-    CLOTHES_TEXT("are measured in clo (1 clo: comfortable sitting in a room of 21 °C (70 °F)), duvets in tog (10 tog are about 6.5 clo; " + "both from memory). Fur and feathers hold still air as a wrap does; wind and rain take it away."),
+    CLOTHES_TEXT(
+            "are measured in clo (1 clo: comfortable sitting in a room of 21 °C (70 °F)), duvets in tog (10 tog are about 6.5 clo; "
+                    + "both from memory). Fur and feathers hold still air as a wrap does; wind and rain take it away."),
     /** Begins a paragraph. */
     SHEETS("Our worked sheets, in the menu Snugsheet:"),
     /** Section. */
@@ -129,11 +153,15 @@ enum NoteWords implements Phrase {
     /** Begins a paragraph. */
     SCIENCE("Science (NGSS, US):"),
     /** Goes on. */
-    SCIENCE_TEXT("K-2-ETS1-3 compare two designs by tests; 2-PS1-2 which material suits a purpose; 3-5-ETS1-1, -2, -3 a design problem, " + "several solutions, fair tests; 4-PS3-2 energy moves from place to place, by heat, too."),
+    SCIENCE_TEXT(
+            "K-2-ETS1-3 compare two designs by tests; 2-PS1-2 which material suits a purpose; 3-5-ETS1-1, -2, -3 a design problem, "
+                    + "several solutions, fair tests; 4-PS3-2 energy moves from place to place, by heat, too."),
     /** Begins a paragraph. */
     MATHS("Mathematics (CCSS, US):"),
     /** Goes on. */
-    MATHS_TEXT("2.MD.D.10 draw a bar graph; 3.MD.B.3 draw a scaled bar graph and ask how many more; 5.G.A.2 graph points in the first " + "quadrant."),
+    MATHS_TEXT(
+            "2.MD.D.10 draw a bar graph; 3.MD.B.3 draw a scaled bar graph and ask how many more; 5.G.A.2 graph points in the first "
+                    + "quadrant."),
     /** Begins a paragraph. */
     ELSEWHERE("Elsewhere:"),
     /** Goes on. */

@@ -7,7 +7,9 @@ enum PlanWords implements Phrase {
     /** Title. */
     TITLE("Plan: what to bring, what to expect"),
     /** Below the title. */
-    READY("{0} jars of warm water, {1} at the start, in {2} (about {3}). Read for {4} minutes. Anything else? Change it on the " + "page {5}."),
+    READY(
+            "{0} jars of warm water, {1} at the start, in {2} (about {3}). Read for {4} minutes. Anything else? Change it on the "
+                    + "page {5}."),
     /** Instead of it. */
     NOT_YET("Name two wraps or more on the page {0}: then this page says what to bring."),
     /** Instead of it. */
@@ -33,7 +35,8 @@ enum PlanWords implements Phrase {
     /** Beside it. */
     HOT_NOTE("from a tap of {0}; an adult mixes it with the cold water and checks for {1} with a thermometer"),
     /** Beside it, if it scalds at once. */
-    SCALDING_NOTE("{0} burns skin within seconds: an adult mixes it, away from pupils, and hands out only what is mixed to {1}"),
+    SCALDING_NOTE(
+            "{0} burns skin within seconds: an adult mixes it, away from pupils, and hands out only what is mixed to {1}"),
     /** To bring. */
     COLD("Cold tap water, to mix"),
     /** Beside it. */
@@ -71,7 +74,8 @@ enum PlanWords implements Phrase {
     /** How much. */
     TOWELS_AMOUNT("towels, a clock"),
     /** Beside it. */
-    TOWELS_NOTE("a clock everybody can see; a jug with a lid; gloves or spoons for ice and snow; printed pages, pencils"),
+    TOWELS_NOTE(
+            "a clock everybody can see; a jug with a lid; gloves or spoons for ice and snow; printed pages, pencils"),
     /** Section. */
     WHEN("2  When to read"),
     /** When. */
@@ -89,11 +93,13 @@ enum PlanWords implements Phrase {
     /** Below the wraps. */
     TUB_WARMS("The jars and the room warm the tub from {0} to about {1}; the forecast reckons with that."),
     /** Below the wraps. */
-    FORECAST("This is worked out for jars with lids and for wraps as they usually are. Yours will differ, and why is worth asking."),
+    FORECAST(
+            "This is worked out for jars with lids and for wraps as they usually are. Yours will differ, and why is worth asking."),
     /** Section. */
     DIFFERENCE("4  Will the difference show?"),
     /** Instead of it. */
-    TOO_FEW_KNOWN("A forecast takes two wraps from the list on the page {0}. Your own words are measured like the others."),
+    TOO_FEW_KNOWN(
+            "A forecast takes two wraps from the list on the page {0}. Your own words are measured like the others."),
     /** Begins a sentence. */
     WITH_ONE("With 1 jar of each,"),
     /** Begins a sentence. */
@@ -117,7 +123,10 @@ enum PlanWords implements Phrase {
     /** Behind it. */
     NEVER_SHOWS("They never differ by one mark of the thermometer."),
     /** Advice. */
-    WHAT_TO_DO("If it will not show: more jars of each wrap (groups may wrap alike), a colder place, a longer lesson, finer " + "thermometers, or a thicker wrap. Never hotter water. Each sentence above takes two wraps by themselves; among many it " + "takes more. “Too close to call” is a result, too."),
+    WHAT_TO_DO(
+            "If it will not show: more jars of each wrap (groups may wrap alike), a colder place, a longer lesson, finer "
+                    + "thermometers, or a thicker wrap. Never hotter water. Each sentence above takes two wraps by themselves; among many it "
+                    + "takes more. “Too close to call” is a result, too."),
     /** Chart. */
     CHART("What to expect"),
     /** Chart. */
@@ -125,7 +134,10 @@ enum PlanWords implements Phrase {
     /** Chart. */
     CHART_DEGREES("Temperature, degrees"),
     /** Chart. */
-    CHART_IN_WORDS("The temperature expected of two jars against time: the full line with circles is the jar that cools the fastest, or " + "the one without a wrap; the dashed line with squares the one that stays warm the longest. All others lie between. The " + "gray line is what is around them."),
+    CHART_IN_WORDS(
+            "The temperature expected of two jars against time: the full line with circles is the jar that cools the fastest, or "
+                    + "the one without a wrap; the dashed line with squares the one that stays warm the longest. All others lie between. The "
+                    + "gray line is what is around them."),
     /** Chart. */
     AROUND("around the jars"),
     /** Section. */
@@ -139,7 +151,9 @@ enum PlanWords implements Phrase {
     /** When. */
     BEFORE("before"),
     /** Step. */
-    BEFORE_DO("Choose a low, cold place. Lay out a jar, a wrap, a thermometer and the printed pages for each group; hold all " + "thermometers in one glass of water: do they agree?"),
+    BEFORE_DO(
+            "Choose a low, cold place. Lay out a jar, a wrap, a thermometer and the printed pages for each group; hold all "
+                    + "thermometers in one glass of water: do they agree?"),
     /** Step. */
     ASK_DO("Ask: which wrap keeps water warm the longest, and why? Everybody writes or draws a guess."),
     /** Care. */
@@ -151,11 +165,17 @@ enum PlanWords implements Phrase {
     /** Step. */
     POUR_DO("An adult mixes, pours into every jar and closes the lids. All jars start alike."),
     /** Care. */
-    POUR_CARE("Tap water can scald, from 60 °C (140 °F) on within seconds: mix away from pupils, carry it in a jug with a lid. Check " + "the start with a thermometer before a pupil touches a jar: no more than 43 °C (109 °F)."),
+    POUR_CARE(
+            "Tap water can scald, from 60 °C (140 °F) on within seconds: mix away from pupils, carry it in a jug with a lid. Check "
+                    + "the start with a thermometer before a pupil touches a jar: no more than 43 °C (109 °F)."),
     /** Step. */
-    READ_DO("All jars into the cold at once: that is minute 0. Groups read at the planned minutes and write it down; an adult or a " + "pupil types it on the page {0}. Between readings: is it cooling as fast as at first? What will come next?"),
+    READ_DO(
+            "All jars into the cold at once: that is minute 0. Groups read at the planned minutes and write it down; an adult or a "
+                    + "pupil types it on the page {0}. Between readings: is it cooling as fast as at first? What will come next?"),
     /** Care. */
-    READ_CARE("Carry jars with both hands and stand them low: glass can crack when it goes from warm to icy. Ice and snow hurt bare " + "hands: gloves or a spoon, and only for moments. Wet floors are slippery: wipe at once."),
+    READ_CARE(
+            "Carry jars with both hands and stand them low: glass can crack when it goes from warm to icy. Ice and snow hurt bare "
+                    + "hands: gloves or a spoon, and only for moments. Wet floors are slippery: wipe at once."),
     /** Step. */
     SHARE_DO("Look at the page {1} together: who won, or was it too close to call? What next?"),
     /** Care. */
@@ -167,7 +187,8 @@ enum PlanWords implements Phrase {
     /** Below. */
     IN_TIME("Asking, wrapping, pouring, reading and talking take {0} minutes in all."),
     /** Below. */
-    LONGER("This takes {0} minutes, longer than a lesson of {1}: begin before a break, or read for no more than {2} minutes.");
+    LONGER(
+            "This takes {0} minutes, longer than a lesson of {1}: begin before a break, or read for no more than {2} minutes.");
 
     private final String english;
 

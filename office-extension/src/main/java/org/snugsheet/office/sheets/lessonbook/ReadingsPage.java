@@ -75,7 +75,9 @@ final class ReadingsPage {
 
     void write() throws com.sun.star.uno.Exception {
         String last = around();
-        page.width("A1", 17).width("B1", 22).width(column(0) + "1:" + last + "1", Math.min(22, ACROSS / (plan.jars() + 1)));
+        page.width("A1", 17)
+                .width("B1", 22)
+                .width(column(0) + "1:" + last + "1", Math.min(22, ACROSS / (plan.jars() + 1)));
         page.height("A1", 10).height("A2", 6).height("A3", 6).height("A" + HEAD, 14);
         page.height(below("A", "A"), 6);
         page.text("A1", words(ReadingWords.TITLE)).look("A1", CellStyleName.TITLE);

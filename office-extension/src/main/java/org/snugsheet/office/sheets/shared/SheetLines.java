@@ -7,8 +7,7 @@ public enum SheetLines implements Phrase {
     FIRST_FIVE_MINUTES("First five minutes – one thermometer, one answer"),
     ONE_JAR("One jar, one curve – all that one jar tells"),
     DESIGN("Design a wrap – layers, and what to expect of them"),
-    COATS("Winter coats – wind chill, clothes, animals"),
-    NOTES("Teacher’s notes – what heat does, what to ask");
+    COATS("Winter coats – wind chill, clothes, animals");
 
     private final String english;
 
