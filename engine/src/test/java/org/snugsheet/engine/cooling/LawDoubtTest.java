@@ -95,6 +95,14 @@ class LawDoubtTest {
 
         assertEquals(48 - cooled.low(), warmed.high(), 1e-4);
         assertEquals(48 - cooled.high(), warmed.low(), 1e-4);
+        assertEquals(
+                CoolingFit.of(readings(SETTLING), new Surroundings.Unknown(), DEGREE)
+                        .surroundingsError()
+                        .kelvins(),
+                CoolingFit.of(readings(warming), new Surroundings.Unknown(), DEGREE)
+                        .surroundingsError()
+                        .kelvins(),
+                1e-4);
     }
 
     /** Seven readings to the degree that stop at 12 °C: 8.2 °C by Newton’s law, 5.0 by that of still air (SciPy), and both fit. */
@@ -170,5 +178,43 @@ class LawDoubtTest {
         FallingRate laws = new FallingRate(readings(40, 39, 38, 37, 36), 0.001 / 60);
 
         assertEquals(new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY), laws.levels(0.25, 0.5));
+    }
+
+    /** Amid the readings every law follows them, and long after only the surroundings count, whatever the clock said at first. */
+    @Test
+    void theDoubtGrowsFromTheReadingsOnAndNoFarther() {
+        CoolingFit alone = new FittedSurroundings().fit(readings(SETTLING), DEGREE);
+        CoolingFit fit = CoolingFit.of(readings(SETTLING), new Surroundings.Unknown(), DEGREE);
+        for (double amid : new double[] {0, 1200, 5400}) {
+            assertEquals(alone.errorAt(amid).kelvins(), fit.errorAt(amid).kelvins(), 1e-9, "at " + amid);
+            assertEquals(
+                    alone.intervals(0.95).at(amid).high(),
+                    fit.intervals(0.95).at(amid).high(),
+                    1e-9,
+                    "at " + amid);
+        }
+        assertEquals(fit.surroundingsError().kelvins(), fit.errorAt(1e6).kelvins(), 1e-6);
+        double before = fit.errorAt(-600).kelvins();
+        assertTrue(before > alone.errorAt(-600).kelvins());
+
+        List<Entry> minutes = new ArrayList<>();
+        List<Entry> celsius = new ArrayList<>();
+        for (int i = 0; i < SETTLING.length; i++) {
+            minutes.add(Entry.of(45 + 10 * i));
+            celsius.add(Entry.of(SETTLING[i]));
+        }
+        CoolingFit later =
+                CoolingFit.of(Readings.ofMinutes(minutes, celsius, Scale.CELSIUS), new Surroundings.Unknown(), DEGREE);
+        for (double seconds : new double[] {-600, 0, 1200, 5400, 7200, 20_000}) {
+            assertEquals(
+                    fit.errorAt(seconds).kelvins(),
+                    later.errorAt(seconds + 45 * 60).kelvins(),
+                    1e-6,
+                    "at " + seconds);
+        }
+        assertEquals(
+                fit.intervals(0.95).surroundings().low(),
+                later.intervals(0.95).surroundings().low(),
+                1e-6);
     }
 }

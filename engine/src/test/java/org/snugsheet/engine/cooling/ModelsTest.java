@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.quantity.Scale;
@@ -218,5 +220,57 @@ class ModelsTest {
                         Graduation.of(0.1, Scale.CELSIUS)));
         assertEquals(Problem.TOO_FEW_READINGS, few.problem());
         assertEquals(List.of(8, 7), few.finding().arguments());
+    }
+
+    /**
+     * A bath that warms by 1 K a second lags by {@code ∫ e^(−kτ) dτ}, whose slope by k is {@code −∫ τ·e^(−kτ) dτ}: by Commons Math’s
+     * quadrature, for rates on both sides of where the closed form would lose its digits.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-7, 1e-4, 9e-4, 1.1e-3, 1e-2, -9e-4})
+    void theSlopeInAWarmingBathIsExactHoweverSlowTheJar(double rate) {
+        ChangingSurroundings bath = new ChangingSurroundings(new Surroundings.Measured(
+                Readings.ofMinutes(new double[] {0, 1.0 / 60}, new double[] {4, 5}, Scale.CELSIUS)));
+        double integral = new IterativeLegendreGaussIntegrator(12, 1e-14, 1e-18)
+                .integrate(10_000, tau -> tau * Math.exp(-rate * tau), 0, 1);
+
+        assertEquals(integral, bath.at(0, 1, rate).offsetSlope(), 2e-12 + (Math.abs(rate) < 1e-3 ? 0 : 1e-9));
+    }
+
+    /** Before the first and after the last reading of the room it is what it was then. */
+    @Test
+    void aRoomThatIsReadNoMoreStaysAsItWas() {
+        ChangingSurroundings bath = new ChangingSurroundings(
+                new Surroundings.Measured(Readings.ofMinutes(entries(MINUTES), entries(BATH), Scale.CELSIUS)));
+
+        assertEquals(0, bath.around(-600));
+        assertEquals(1.5, bath.around(4 * 60), 1e-12);
+        assertEquals(3, bath.around(50 * 60), 1e-12);
+        assertEquals(3, bath.around(90 * 60));
+        // An hour after the bath has settled a quick jar is at its temperature.
+        assertEquals(3, bath.at(0, 110 * 60, 0.4 / 60).offset(), 1e-9);
+    }
+
+    /** Backwards in time a jar in still air was infinitely warm once, {@code 4/k} before: there is no temperature then or earlier. */
+    @Test
+    void stillAirHasABeginning() {
+        FreeConvection law = new FreeConvection(new Temperature(3));
+
+        assertTrue(law.at(0, -3999, 0.001).shape() > 1e12);
+        for (double seconds : new double[] {-4000, -5000}) {
+            assertEquals(
+                    new OneRateModel.At(Double.NaN, Double.NaN, Double.NaN, Double.NaN), law.at(0, seconds, 0.001));
+        }
+    }
+
+    /** How many readings two stages need is said, even where there are too few for Newton’s law as well. */
+    @Test
+    void twoStagesSayHowManyReadingsTheyNeed() {
+        InvalidInputException refusal = assertThrows(
+                InvalidInputException.class,
+                () -> new TwoStage(new Temperature(3))
+                        .fit(Readings.ofMinutes(new double[] {0, 5}, new double[] {40, 30}, Scale.CELSIUS), FINE));
+        assertEquals(Problem.TOO_FEW_READINGS, refusal.problem());
+        assertEquals(List.of(8, 2), refusal.finding().arguments());
     }
 }

@@ -113,4 +113,34 @@ class NewtonCoolingTest {
     private static Temperature celsius(double degrees) {
         return Temperature.of(degrees, Scale.CELSIUS);
     }
+
+    /** A perfect wrap: whatever the time, as warm as it was. */
+    @Test
+    void aConstantOfZeroKeepsTheTemperature() {
+        NewtonCooling jar = new NewtonCooling(celsius(40), celsius(10), new CoolingConstant(0));
+
+        assertEquals(40, jar.after(3600).celsius(), 0);
+    }
+
+    /** A jar that keeps 95.5 % of its difference each minute keeps half of it for 15 minutes: {@code 0.955¹⁵ = 0.501}. */
+    @Test
+    void theConstantOfAMinuteIsThatOfSixtySeconds() {
+        CoolingConstant constant = CoolingConstant.ofPerMinute(-Math.log(0.955));
+
+        assertEquals(15 * 60, constant.halfTime(), 4);
+        assertEquals(-Math.log(0.955), constant.perMinute(), 1e-15);
+        assertEquals(
+                0.955 * 30,
+                new NewtonCooling(celsius(30), celsius(0), constant).after(60).celsius(),
+                1e-9);
+    }
+
+    /** A constant no larger than its own standard error may be zero. */
+    @Test
+    void aConstantAsLargeAsItsErrorHasNoHalfTime() {
+        CoolingConstant constant = new CoolingConstant(0.001);
+
+        assertThrows(InvalidInputException.class, () -> constant.halfTime(new CoolingConstant(0.001)));
+        assertEquals(Math.log(2) * 1000, constant.halfTime(new CoolingConstant(0.00099)), 1e-9);
+    }
 }

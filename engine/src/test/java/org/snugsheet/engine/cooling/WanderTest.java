@@ -5,16 +5,23 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.cooling.RealLessons.Around;
 import org.snugsheet.engine.cooling.RealLessons.Tub;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.engine.reading.Graduation;
+import org.snugsheet.engine.reading.Readings;
+import org.snugsheet.engine.reading.Surroundings;
 
 class WanderTest {
 
@@ -189,5 +196,103 @@ class WanderTest {
             sum += one[i] * other[i];
         }
         return sum;
+    }
+
+    /**
+     * The alarm begins where the tail of q is one in fifty: mean and variance by Durbin and Watson (Biometrika 38 (1951), 159–178, section
+     * 4), from whole matrices, {@code tr(MA)/ν} and {@code 2(ν·tr(MA)² − (tr MA)²)/(ν²(ν + 2))}, and the tail by the beta distribution. Two
+     * eigenvectors of MAM mixed have just the q that is wanted.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {8, 12, 20, 40})
+    void theAlarmBeginsWhereDurbinAndWatsonSay(int n) {
+        double[][] basis = line(n);
+        RealMatrix a = new Array2DRowRealMatrix(n, n);
+        for (int i = 1; i < n; i++) {
+            a.setEntry(i, i - 1, 0.5);
+            a.setEntry(i - 1, i, 0.5);
+        }
+        RealMatrix directions = new Array2DRowRealMatrix(basis);
+        RealMatrix m = MatrixUtils.createRealIdentityMatrix(n)
+                .subtract(directions.transpose().multiply(directions));
+        RealMatrix ma = m.multiply(a);
+        double freedom = n - 2;
+        double mean = ma.getTrace() / freedom;
+        double variance = 2
+                * (freedom * ma.multiply(ma).getTrace() - ma.getTrace() * ma.getTrace())
+                / (freedom * freedom * (freedom + 2));
+        // A beta distribution of (q + 1)/2 with this mean and variance.
+        double p = (mean + 1) / 2;
+        double both = p * (1 - p) / (variance / 4) - 1;
+        double limit = 2 * new BetaDistribution(p * both, (1 - p) * both).inverseCumulativeProbability(0.98) - 1;
+
+        EigenDecomposition parts = new EigenDecomposition(ma.multiply(m));
+        double[] high = parts.getEigenvector(0).toArray();
+        double[] low = parts.getEigenvector(n - 1).toArray();
+        double top = parts.getRealEigenvalue(0);
+        double bottom = parts.getRealEigenvalue(n - 1);
+        for (double off : new double[] {-1e-6, 1e-6}) {
+            double share = (limit + off - bottom) / (top - bottom);
+            double[] residuals = new double[n];
+            for (int i = 0; i < n; i++) {
+                residuals[i] = Math.sqrt(share) * high[i] + Math.sqrt(1 - share) * low[i];
+            }
+            assertEquals(off > 0, Wander.of(residuals, basis).isThere(), "q of " + (limit + off));
+        }
+    }
+
+    /** In thousandths of a kelvin a column wanders just as much, however many readings a logger takes. */
+    @Test
+    void theUnitOfTheReadingsDoesNotMatter() {
+        int n = 150;
+        double[][] basis = line(n);
+        double[] waves = new double[n];
+        double[] small = new double[n];
+        for (int i = 0; i < n; i++) {
+            waves[i] = Math.sin(0.3 * i) + 0.5 * Math.cos(1.7 * i);
+        }
+        for (double[] direction : basis) {
+            double along = dot(direction, waves);
+            for (int i = 0; i < n; i++) {
+                waves[i] -= along * direction[i];
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            small[i] = waves[i] / 1e6;
+        }
+        Wander wander = Wander.of(waves, basis);
+        Wander alike = Wander.of(small, basis);
+        assertTrue(wander.isThere());
+        assertEquals(wander.freedom(), alike.freedom(), 1e-6);
+        assertEquals(wander.variance(), 1e12 * alike.variance(), 1e-6 * wander.variance());
+    }
+
+    /** A mean and a slope, orthonormal. */
+    private static double[][] line(int n) {
+        double[][] basis = new double[2][n];
+        for (int i = 0; i < n; i++) {
+            basis[0][i] = 1 / Math.sqrt(n);
+            basis[1][i] = (i - (n - 1) / 2.0) / Math.sqrt(n * (n * (double) n - 1) / 12);
+        }
+        return basis;
+    }
+
+    /** A jar that loses a mark in ten readings: rounding goes up and down like a saw, which is no wandering. */
+    @Test
+    void roundingAloneDoesNotWander() {
+        double[] minutes = new double[40];
+        double[] read = new double[40];
+        for (int i = 0; i < read.length; i++) {
+            minutes[i] = i;
+            read[i] = Math.rint(40 * Math.exp(-0.0025 * i));
+        }
+        CoolingFit fit = CoolingFit.of(
+                Readings.ofMinutes(minutes, read, Scale.CELSIUS),
+                Surroundings.meltingIce(),
+                Graduation.of(1, Scale.CELSIUS));
+
+        assertTrue(Wander.of(fit.solution().residuals(), fit.solution().basis()).isThere(), "by itself it looks so");
+        assertFalse(fit.isWandering());
+        assertEquals(38, fit.estimate().degreesOfFreedom());
     }
 }

@@ -89,6 +89,12 @@ class RobustFitTest {
         // What is left to gain: the ten, and the scatter down to that of rounding, and three.
         double least = Math.max(1 / 12.0, PRIOR * EXPECTED / 13);
         assertEquals(13 * Math.log(variance / least) + 10 + 3, wild.room(), 1e-9);
+        // With a fine mark the scatter that is usual is what is left.
+        Column fine = new Column(column.lines(), Graduation.of(0.1, Scale.CELSIUS), Scale.CELSIUS);
+        RobustFit finely = RobustFit.byOneLaw(fine, Law.NEWTON);
+        double usual = PRIOR * (0.01 / 12 + 0.04);
+        assertEquals(0, finely.misreadings());
+        assertEquals(13 * Math.log((usual + finely.fit().sumOfSquares()) / 13 / (usual / 13)) + 3, finely.room(), 1e-9);
     }
 
     @Test
@@ -163,6 +169,35 @@ class RobustFitTest {
                         .slips()
                         .stream()
                         .anyMatch(slip -> slip.kind() == SlipKind.CLOCK_TIMES));
+    }
+
+    /** A room read in a few rows only; the row is named where a cell of the room cannot be read. */
+    @Test
+    void theRoomOfOneRowIsThatOfAll() {
+        List<Entry> times = List.of(Entry.of(0), Entry.of(5), Entry.of(10), Entry.of(15));
+        Entry none = Entry.of("-");
+        assertEquals(List.of(4.0, 4.0, 4.0, 4.0), room(times, Entry.of(4), none, none, none));
+        assertEquals(List.of(4.0, 5.0, 6.0, 6.0), room(times, Entry.of(4), none, Entry.of(6), none));
+        assertEquals(List.of(7.0, 7.0, 7.0, 7.0), room(times, none, none, none, Entry.of(7)));
+        // Where the times do not rise there is no between.
+        List<Entry> wrong = List.of(Entry.of(0), Entry.of(20), Entry.of(10), Entry.of(15));
+        assertEquals(List.of(4.0, 4.0, 4.0, 9.0), room(wrong, Entry.of(4), Entry.of(4), none, Entry.of(9)));
+        TypedColumn typed = TypedColumn.of(
+                times,
+                plain(4),
+                List.of(Entry.of(4), Entry.of(4), Entry.of("warm"), Entry.of(4)),
+                Graduation.usual(Scale.CELSIUS),
+                Scale.CELSIUS);
+        assertEquals(3, typed.slips().get(0).row().orElse(0));
+    }
+
+    private static List<Double> room(List<Entry> times, Entry... room) {
+        return TypedColumn.of(times, plain(4), List.of(room), Graduation.usual(Scale.CELSIUS), Scale.CELSIUS)
+                .column()
+                .lines()
+                .stream()
+                .map(Line::around)
+                .toList();
     }
 
     // ---- what is usual

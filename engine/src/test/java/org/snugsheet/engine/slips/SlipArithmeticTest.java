@@ -60,9 +60,20 @@ class SlipArithmeticTest {
      * squares in units of the variance: that of rounding to the mark, a twelfth of its square, and 0.2 K for the rest.
      */
     @ParameterizedTest
-    @CsvSource({"5, 1", "12, 1", "NaN, 1", "20, 0.5", "-4, 2"})
-    void aConstantColumnIsWeighedAgainstAJarWithAHalfTimeOfTwoAndAHalfHours(double around, double mark) {
-        double[] read = {30, 30, 30 + mark / 2, 30, 30 + mark / 2, 30, 30, 30, 30 + mark / 2, 30};
+    @CsvSource({
+        "5, 1, 10",
+        "12, 1, 10",
+        "NaN, 1, 5",
+        "20, 0.5, 8",
+        "-4, 2, 6",
+        "22, 1, 10",
+        "38, 1, 9",
+        "23, 0.5, 8",
+        "15, 2, 10"
+    })
+    void aConstantColumnIsWeighedAgainstAJarWithAHalfTimeOfTwoAndAHalfHours(double around, double mark, int count) {
+        double[] all = {30, 30, 30 + mark / 2, 30, 30 + mark / 2, 30, 30, 30, 30 + mark / 2, 30};
+        double[] read = Arrays.copyOf(all, count);
         double mean = StatUtils.mean(read);
         double[] slow = new double[read.length];
         double[] off = new double[read.length];

@@ -133,6 +133,56 @@ class TimeSlipsTest {
         assertEquals(0, TimeSlips.stepPerRow(column(7, 7, 7)));
     }
 
+    /** A row left blank: the next reading is due two steps later, and nothing is wrong with its time. */
+    @Test
+    void aBlankRowIsNoSkippedMinute() {
+        Column blank = column(0, 5, 10, 15, 20, 25).without(2);
+        assertEquals(
+                List.of(),
+                new TimeSlips().hypotheses(blank, RobustFit.of(blank)).toList());
+        // Every other row blank: ten minutes apart, five minutes a row.
+        Column sparse = column(0, 5, 10, 15, 20, 25, 30, 35, 40)
+                .without(7)
+                .without(5)
+                .without(3)
+                .without(1);
+        assertEquals(5, TimeSlips.stepPerRow(sparse));
+    }
+
+    /** Nobody reads on the second: times within a fiftieth of the step, six seconds of five minutes, are on time. */
+    @Test
+    void timesNearlyOnTimeAreOnTime() {
+        Column off = column(0, 5, 12, 15.05, 20, 25);
+        assertEquals(
+                List.of(SlipKind.TIME_WRONG),
+                new TimeSlips()
+                        .hypotheses(off, RobustFit.of(off))
+                        .map(SlipHypothesis::kind)
+                        .toList());
+        Column late = column(0, 5, 10, 15, 80.05);
+        assertEquals(1, new TimeSlips().hypotheses(late, RobustFit.of(late)).count());
+        late = column(0, 5, 10, 15, 80.2);
+        assertEquals(0, new TimeSlips().hypotheses(late, RobustFit.of(late)).count());
+    }
+
+    /** What is equally sure comes by its row, though times are read before readings. */
+    @Test
+    void cellsThatCannotBeReadComeInTheOrderOfTheirRows() {
+        List<Entry> times = new ArrayList<>();
+        List<Entry> readings = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            times.add(Entry.of(4 * i));
+            readings.add(Entry.of(Math.rint(8 + 34 * Math.exp(-0.12 * i))));
+        }
+        times.set(8, Entry.of("late"));
+        readings.set(2, Entry.of("warm"));
+        assertEquals(
+                List.of(3, 9),
+                SlipFinder.find(times, readings, List.of(Entry.of(8)), degree(), Scale.CELSIUS).stream()
+                        .map(slip -> slip.row().orElse(0))
+                        .toList());
+    }
+
     // ---- a thermometer out of the water
 
     /** All readings alike: in 5 °C a jar of 30 °C would have cooled; in 29 °C it would not. */
