@@ -59,7 +59,8 @@ record FirstView(Book book) {
         Page first = book.firstPage();
         settings.begin(first.name());
         for (Page page : book.pages()) {
-            CellRangeAddress cursor = page.place(page == first ? book.firstCell() : "A1");
+            CellRangeAddress cursor =
+                    page.place(page == first ? book.firstCell() : book.cursors().getOrDefault(page, "A1"));
             settings.page(page.name(), cursor.StartColumn, cursor.StartRow, Zoom.of(page));
         }
     }

@@ -9,9 +9,11 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.util.XCloseable;
 import com.sun.star.view.DocumentZoomType;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.page.Page;
 import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
@@ -105,13 +107,19 @@ public final class SheetLine {
 
     private static void show(MenuInvocation choice, XController controller, Book book)
             throws com.sun.star.uno.Exception {
+        book.calculate();
         Uno.set(controller, "ShowGrid", false);
-        Uno.as(XSpreadsheetView.class, controller)
-                .setActiveSheet(book.firstPage().sheet());
         Uno.set(controller, "ZoomType", DocumentZoomType.BY_VALUE);
         Uno.set(controller, "ZoomValue", (short) Zoom.of(book.firstPage()));
+        XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
+        view.setActiveSheet(book.firstPage().sheet());
         controller.getFrame().getContainerWindow().setVisible(true);
         MenuInvocation there = new MenuInvocation(choice.office(), controller.getFrame(), choice.arguments());
+        for (Map.Entry<Page, String> cursor : book.cursors().entrySet()) {
+            view.setActiveSheet(cursor.getKey().sheet());
+            Pages.goTo(there, cursor.getValue());
+        }
+        view.setActiveSheet(book.firstPage().sheet());
         Pages.goTo(there, book.firstCell());
         // How it is looked at counts as a change.
         book.setUnchanged();

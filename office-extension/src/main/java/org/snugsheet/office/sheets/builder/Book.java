@@ -18,7 +18,9 @@ import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XModifiable;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
@@ -36,6 +38,7 @@ public final class Book {
     private final List<Page> pages = new ArrayList<>();
     private Optional<Page> firstPage = Optional.empty();
     private String firstCell = "A1";
+    private final Map<Page, String> cursors = new LinkedHashMap<>();
     private boolean hasLastPage;
 
     private Book(XComponentContext office, XSpreadsheetDocument document, Setting setting) {
@@ -148,6 +151,25 @@ public final class Book {
     public void openAt(Page page, String address) {
         firstPage = Optional.of(page);
         firstCell = address;
+    }
+
+    /**
+     * Decides where the cursor is on a page other than the first.
+     *
+     * @param page the page
+     * @param address the cell
+     */
+    public void beginAt(Page page, String address) {
+        cursors.put(page, address);
+    }
+
+    /**
+     * Where the cursor is on pages other than the first.
+     *
+     * @return the cells by their pages
+     */
+    public Map<Page, String> cursors() {
+        return Map.copyOf(cursors);
     }
 
     /**

@@ -120,5 +120,6 @@ public final class LessonBook implements WorkedSheet {
                 language.words(BookWords.READINGS_PAGE),
                 language.words(BookWords.ANSWERS_PAGE));
         book.openAt(start, StartPage.FIRST_BOX);
+        book.beginAt(readings, ReadingsPage.cell(0, 0));
     }
 }
