@@ -1,5 +1,6 @@
 package org.snugsheet.office.menu;
 
+import com.sun.star.awt.XToolkitExperimental;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XController;
@@ -121,7 +122,12 @@ public final class SheetLine {
         }
         view.setActiveSheet(book.firstPage().sheet());
         Pages.goTo(there, book.firstCell());
-        // How it is looked at counts as a change.
+        // How it is looked at counts as a change, and so does a chart that is drawn for the first time, once the office
+        // comes to it.
+        if (!choice.isQuiet()) {
+            Uno.as(XToolkitExperimental.class, Uno.service(choice.office(), "com.sun.star.awt.Toolkit"))
+                    .processEventsToIdle();
+        }
         book.setUnchanged();
     }
 }

@@ -109,8 +109,8 @@ final class StartPage {
     }
 
     private void sizes() throws com.sun.star.uno.Exception {
-        page.width("A1", 50).width("B1", 37).width("C1", 44).width("D1", 3).width("E1", 8);
-        page.width("F1", 37).width("G1", 20).width("H1", 24).width("I1", 36);
+        page.width("A1", 50).width("B1", 37).width("C1", 44).width("D1", 3).width("E1", 13);
+        page.width("F1", 37).width("G1", 19).width("H1", 24).width("I1", 32);
         page.height("A1", 10)
                 .height("A2", 11)
                 .height("A3", 19)
