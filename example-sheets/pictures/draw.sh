@@ -12,6 +12,9 @@ draw() { # name of the sheet, its page, name of the picture
 }
 
 draw first-five-minutes 1 first-five-minutes
-draw example-class 2 pupils-pictures
-draw example-class 10 pupils-numbers
+# Start, two pages of the plan, eight sheets of each kind for pupils, the readings, two pages of answers, the wall.
+draw example-class 1 book-start
+draw example-class 4 book-drawn
+draw example-class 12 book-pupil
+draw example-class 23 book-wall
 cp "$pictures"/../target/pictures/*.txt "$pictures/"

@@ -30,7 +30,13 @@ class PicturesAreFreshIT {
     private static final Path WORDS = Path.of("target", "pictures");
 
     @ParameterizedTest
-    @CsvSource({"first-five-minutes, 0, first-five-minutes"})
+    @CsvSource({
+        "first-five-minutes, 0, first-five-minutes",
+        "example-class, 0, book-start",
+        "example-class, 6, book-wall",
+        "example-class, 2, book-drawn",
+        "example-class, 3, book-pupil"
+    })
     void theySayWhatTheirPagesSay(String sheet, String pages, String picture, Office office, BuiltSheets.All built)
             throws IOException {
         StringBuilder read = new StringBuilder();
