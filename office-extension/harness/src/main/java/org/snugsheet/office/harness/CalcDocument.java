@@ -11,6 +11,7 @@ import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellContentType;
@@ -146,6 +147,22 @@ public final class CalcDocument implements AutoCloseable {
                 }
             }
             throw new OfficeFailure(text + " is not below " + top);
+        });
+    }
+
+    /** Where formulas show an error, on all sheets; empty if nowhere. */
+    public List<String> failing() {
+        return office.call("looking for errors", () -> {
+            List<String> failing = new ArrayList<>();
+            for (String name : sheetNames()) {
+                XCellRangesQuery sheet = UnoObjects.as(
+                        XCellRangesQuery.class, document.getSheets().getByName(name));
+                String cells = sheet.queryFormulaCells(FormulaResult.ERROR).getRangeAddressesAsString();
+                if (!cells.isEmpty()) {
+                    failing.add(cells);
+                }
+            }
+            return failing;
         });
     }
 

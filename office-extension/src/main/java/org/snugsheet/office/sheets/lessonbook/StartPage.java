@@ -1,6 +1,5 @@
 package org.snugsheet.office.sheets.lessonbook;
 
-import java.util.List;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.lesson.SafeStart;
 import org.snugsheet.engine.quantity.Scale;
@@ -17,52 +16,18 @@ import org.snugsheet.office.words.Language;
 /** The first page: how the class measures, and what each jar is wrapped in. Everything else follows. */
 final class StartPage {
 
-    private static final int FIRST = 7;
+    private static final int FIRST = StartBox.FIRST_ROW;
 
     /** Where a teacher begins. */
     static final String FIRST_BOX = "B" + FIRST;
 
     /** Where it is typed how cold it is. */
-    static final String SURROUNDINGS = Box.SURROUNDINGS.cell();
+    static final String SURROUNDINGS = StartBox.SURROUNDINGS.cell();
 
     private static final String LAST = "I";
     private static final int JARS_HEAD = 7;
     private static final int FIRST_JAR = JARS_HEAD + 1;
-    private static final int MESSAGE = FIRST + Box.values().length + 1;
-
-    /** The boxes from top to bottom. */
-    private enum Box {
-        SCALE("typed_scale", StartWords.SCALE),
-        MARK("typed_mark", StartWords.MARK),
-        SHOWN("typed_shown", StartWords.SHOWN),
-        PLACE("typed_place", StartWords.PLACE),
-        SURROUNDINGS("typed_surroundings", StartWords.SURROUNDINGS),
-        START("typed_start", StartWords.START),
-        VOLUME("typed_volume", StartWords.VOLUME),
-        LESSON("typed_lesson", StartWords.LESSON_LASTS),
-        INTERVAL("typed_interval", StartWords.INTERVAL),
-        HOT("typed_hot", StartWords.HOT_TAP),
-        COLD("typed_cold", StartWords.COLD_TAP),
-        ROOM("typed_room", StartWords.ROOM),
-        TUB("typed_tub", StartWords.TUB_VOLUME),
-        DRY("typed_dry", StartWords.KEPT_DRY);
-
-        private final String name;
-        private final StartWords label;
-
-        Box(String name, StartWords label) {
-            this.name = name;
-            this.label = label;
-        }
-
-        int row() {
-            return FIRST + List.of(values()).indexOf(this);
-        }
-
-        String cell() {
-            return "B" + row();
-        }
-    }
+    private static final int MESSAGE = FIRST + StartBox.values().length + 1;
 
     private final Page page;
     private final BookPlan plan;
@@ -84,8 +49,8 @@ final class StartPage {
     /** Names the boxes, before any formula speaks of them. */
     void name() throws com.sun.star.uno.Exception {
         NamedRanges names = book.names();
-        for (Box box : Box.values()) {
-            names.fixed(box.name, page, box.cell());
+        for (StartBox box : StartBox.values()) {
+            names.fixed(box.boxName(), page, box.cell());
         }
         names.fixed("typed_wraps", page, ofJars("F"))
                 .fixed("typed_thicknesses", page, ofJars("G"))
@@ -138,21 +103,21 @@ final class StartPage {
     }
 
     private void boxes() throws com.sun.star.uno.Exception {
-        for (Box box : Box.values()) {
-            page.text("A" + box.row(), words(box.label)).look("A" + box.row(), CellStyleName.LABEL);
+        for (StartBox box : StartBox.values()) {
+            page.text("A" + box.row(), words(box.label())).look("A" + box.row(), CellStyleName.LABEL);
             page.look(box.cell(), CellStyleName.INPUT).shrunk(box.cell());
             page.look("C" + box.row(), CellStyleName.HINT).wrapped("C" + box.row());
         }
-        page.text(Box.SCALE.cell(), book.setting().scale() == Scale.FAHRENHEIT ? "°F" : "°C");
-        page.text(Box.PLACE.cell(), words(StartWords.COLD_AIR));
+        page.text(StartBox.SCALE.cell(), book.setting().scale() == Scale.FAHRENHEIT ? "°F" : "°C");
+        page.text(StartBox.PLACE.cell(), words(StartWords.COLD_AIR));
     }
 
     /** What is taken, beside each box: a blank one has its usual value, and one that cannot be read says so. */
     private void beside() throws com.sun.star.uno.Exception {
-        hint(Box.MARK, "mark&\" °\"&scale");
-        hint(Box.SHOWN, "\"°\"&shown");
+        hint(StartBox.MARK, "mark&\" °\"&scale");
+        hint(StartBox.SHOWN, "\"°\"&shown");
         hint(
-                Box.SURROUNDINGS,
+                StartBox.SURROUNDINGS,
                 "IF(around_read>1;" + sentence(StartWords.READ_OVER_TIME, degrees("cold"))
                         + ";IF(AND(place=2;LEN(typed_surroundings)=0);"
                         + sentence(StartWords.ICE_IS_ZERO, degrees("cold"))
@@ -164,15 +129,15 @@ final class StartPage {
         String limit = "IF(scale=\"F\";\"" + (int) Math.floor(SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT)) + " °F\";\""
                 + (int) SafeStart.SCHOOL_LIMIT.celsius() + " °C\")";
         hint(
-                Box.START,
+                StartBox.START,
                 "IF(start=\"?\";" + sentence(StartWords.NOT_READ, "\"40\"") + ";IF(too_hot=1;"
                         + sentence(StartWords.TOO_HOT, limit) + ";" + degrees("start") + "))");
         hint(
-                Box.VOLUME,
+                StartBox.VOLUME,
                 "IF(shown=\"F\";" + sentence(StartWords.CUPS, "volume", fluidOunces("volume")) + ";volume&\" ml\")");
-        hint(Box.LESSON, "lesson&\" min\"");
+        hint(StartBox.LESSON, "lesson&\" min\"");
         hint(
-                Box.INTERVAL,
+                StartBox.INTERVAL,
                 "IF(lesson/interval>=" + plan.readings() + ";"
                         + sentence(StartWords.TOO_MANY, String.valueOf(plan.readings()))
                         + ";"
@@ -184,27 +149,27 @@ final class StartPage {
         String scalding = "IF(scale=\"F\";" + SafeStart.ADULTS_ONLY.in(Scale.FAHRENHEIT) + ";"
                 + SafeStart.ADULTS_ONLY.celsius() + ")";
         hint(
-                Box.HOT,
+                StartBox.HOT,
                 "IF(hot_tap=\"?\";" + sentence(StartWords.NOT_READ, "\"50\"") + ";IF(hot_tap>=" + scalding + ";"
                         + sentence(StartWords.ADULTS_ONLY, degrees("hot_tap")) + ";"
                         + sentence(StartWords.MEASURED, degrees("hot_tap")) + "))");
-        temperature(Box.COLD, Names.COLD_TAP, "12");
-        temperature(Box.ROOM, Names.ROOM, "21");
+        temperature(StartBox.COLD, Names.COLD_TAP, "12");
+        temperature(StartBox.ROOM, Names.ROOM, "21");
         hint(
-                Box.TUB,
+                StartBox.TUB,
                 "IF(place>2;" + quoted(StartWords.NO_TUB) + ";IF(shown=\"F\";"
                         + sentence(StartWords.CUPS, "tub", fluidOunces("tub")) + ";tub&\" ml\"))");
-        hint(Box.DRY, "IF(place>2;" + quoted(StartWords.NO_TUB) + ";INDEX(yes_no;2-kept_dry))");
-        Highlight.when(page, "C" + Box.SURROUNDINGS.row(), coldTo(-18, 0), CellStyleName.HOT);
-        for (Box box : new Box[] {Box.START, Box.HOT}) {
-            String hot = box == Box.START ? "too_hot=1" : "AND(ISNUMBER(hot_tap);hot_tap>=" + scalding + ")";
+        hint(StartBox.DRY, "IF(place>2;" + quoted(StartWords.NO_TUB) + ";INDEX(yes_no;2-kept_dry))");
+        Highlight.when(page, "C" + StartBox.SURROUNDINGS.row(), coldTo(-18, 0), CellStyleName.HOT);
+        for (StartBox box : new StartBox[] {StartBox.START, StartBox.HOT}) {
+            String hot = box == StartBox.START ? "too_hot=1" : "AND(ISNUMBER(hot_tap);hot_tap>=" + scalding + ")";
             Highlight.when(page, "C" + box.row(), hot, CellStyleName.HOT);
         }
-        for (Box box : new Box[] {Box.SURROUNDINGS, Box.START, Box.HOT, Box.COLD, Box.ROOM}) {
+        for (StartBox box : new StartBox[] {StartBox.SURROUNDINGS, StartBox.START, StartBox.HOT, StartBox.COLD, StartBox.ROOM}) {
             Highlight.when(
                     page,
                     box.cell(),
-                    "AND(LEN(" + box.name + ")>0;ISERROR(TEMP.READ(" + box.name + ";scale)))",
+                    "AND(LEN(" + box.boxName() + ")>0;ISERROR(TEMP.READ(" + box.boxName() + ";scale)))",
                     CellStyleName.FOUND);
         }
     }
@@ -214,14 +179,14 @@ final class StartPage {
         return "IF(scale=\"F\";cold<=" + fahrenheit + ";cold<=" + celsius + ")";
     }
 
-    private void temperature(Box box, String name, String example) throws com.sun.star.uno.Exception {
+    private void temperature(StartBox box, String name, String example) throws com.sun.star.uno.Exception {
         hint(
                 box,
                 "IF(" + name + "=\"?\";" + sentence(StartWords.NOT_READ, "\"" + example + "\"") + ";" + degrees(name)
                         + ")");
     }
 
-    private void hint(Box box, String formula) throws com.sun.star.uno.Exception {
+    private void hint(StartBox box, String formula) throws com.sun.star.uno.Exception {
         page.formula("C" + box.row(), "=IFERROR(" + formula + ";\"\")");
     }
 
@@ -276,20 +241,20 @@ final class StartPage {
 
     private void rules() throws com.sun.star.uno.Exception {
         InputRules rules = InputRules.on(page);
-        rules.only(Box.SCALE.cell(), "offered_scales", words(StartWords.SCALE), words(StartWords.SCALE_HINT))
-                .aboveZero(Box.MARK.cell(), words(StartWords.MARK), words(StartWords.MARK_HINT))
-                .only(Box.SHOWN.cell(), "offered_scales", words(StartWords.SHOWN), words(StartWords.SHOWN_HINT))
-                .only(Box.PLACE.cell(), "offered_places", words(StartWords.PLACE), words(StartWords.PLACE_HINT))
-                .hint(Box.SURROUNDINGS.cell(), words(StartWords.SURROUNDINGS), words(StartWords.SURROUNDINGS_HINT))
-                .hint(Box.START.cell(), words(StartWords.START), words(StartWords.START_HINT))
-                .aboveZero(Box.VOLUME.cell(), words(StartWords.VOLUME), words(StartWords.VOLUME_HINT))
-                .aboveZero(Box.LESSON.cell(), words(StartWords.LESSON_LASTS), words(StartWords.LESSON_HINT))
-                .aboveZero(Box.INTERVAL.cell(), words(StartWords.INTERVAL), words(StartWords.INTERVAL_HINT))
-                .hint(Box.HOT.cell(), words(StartWords.HOT_TAP), words(StartWords.TAP_HINT))
-                .hint(Box.COLD.cell(), words(StartWords.COLD_TAP), words(StartWords.TAP_HINT))
-                .hint(Box.ROOM.cell(), words(StartWords.ROOM), words(StartWords.ROOM_HINT))
-                .aboveZero(Box.TUB.cell(), words(StartWords.TUB_VOLUME), words(StartWords.TUB_HINT))
-                .only(Box.DRY.cell(), "yes_no", words(StartWords.KEPT_DRY), words(StartWords.DRY_HINT))
+        rules.only(StartBox.SCALE.cell(), "offered_scales", words(StartWords.SCALE), words(StartWords.SCALE_HINT))
+                .aboveZero(StartBox.MARK.cell(), words(StartWords.MARK), words(StartWords.MARK_HINT))
+                .only(StartBox.SHOWN.cell(), "offered_scales", words(StartWords.SHOWN), words(StartWords.SHOWN_HINT))
+                .only(StartBox.PLACE.cell(), "offered_places", words(StartWords.PLACE), words(StartWords.PLACE_HINT))
+                .hint(StartBox.SURROUNDINGS.cell(), words(StartWords.SURROUNDINGS), words(StartWords.SURROUNDINGS_HINT))
+                .hint(StartBox.START.cell(), words(StartWords.START), words(StartWords.START_HINT))
+                .aboveZero(StartBox.VOLUME.cell(), words(StartWords.VOLUME), words(StartWords.VOLUME_HINT))
+                .aboveZero(StartBox.LESSON.cell(), words(StartWords.LESSON_LASTS), words(StartWords.LESSON_HINT))
+                .aboveZero(StartBox.INTERVAL.cell(), words(StartWords.INTERVAL), words(StartWords.INTERVAL_HINT))
+                .hint(StartBox.HOT.cell(), words(StartWords.HOT_TAP), words(StartWords.TAP_HINT))
+                .hint(StartBox.COLD.cell(), words(StartWords.COLD_TAP), words(StartWords.TAP_HINT))
+                .hint(StartBox.ROOM.cell(), words(StartWords.ROOM), words(StartWords.ROOM_HINT))
+                .aboveZero(StartBox.TUB.cell(), words(StartWords.TUB_VOLUME), words(StartWords.TUB_HINT))
+                .only(StartBox.DRY.cell(), "yes_no", words(StartWords.KEPT_DRY), words(StartWords.DRY_HINT))
                 .choice(ofJars("F"), "offered_wraps", words(StartWords.WRAP_HEAD), words(StartWords.WRAP_HINT))
                 .aboveZero(ofJars("G"), words(StartWords.THICK_HEAD), words(StartWords.THICK_HINT))
                 .only(ofJars("H"), "offered_scales", words(StartWords.OWN_HEAD), words(StartWords.OWN_HINT));

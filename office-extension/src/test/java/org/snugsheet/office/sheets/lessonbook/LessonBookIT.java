@@ -83,7 +83,7 @@ class LessonBookIT {
     void anEmptyOneIsReadyInEveryLanguage(Language language) {
         Setting setting = new Setting(language, Scale.CELSIUS, Paper.A4);
         try (CalcDocument book = opened(LessonBook.empty(), setting)) {
-            assertEquals(List.of(), errors(book));
+            assertEquals(List.of(), book.failing());
             assertEquals(language.words(StartWords.NAME_TWO), last(book, language.words(BookWords.START_PAGE)));
             assertEquals(language.words(ReadingWords.EMPTY), last(book, language.words(BookWords.READINGS_PAGE)));
         }
@@ -139,7 +139,7 @@ class LessonBookIT {
     @Test
     void aSlipHoldsItsJarBackAndNoOther() {
         try (CalcDocument book = opened(LessonBook.example(), Setting.USUAL)) {
-            assertEquals(List.of(), errors(book));
+            assertEquals(List.of(), book.failing());
             List<String> words = shown(book, "Readings.C16:J16");
             assertEquals("look at minute 9", words.get(4));
             assertEquals(7, words.stream().filter("OK"::equals).count());
@@ -217,18 +217,4 @@ class LessonBookIT {
                 .collect(Collectors.toList());
     }
 
-    /** All cells with an error, on all pages. */
-    private static List<String> errors(CalcDocument book) {
-        List<String> errors = new ArrayList<>();
-        for (String page : book.sheetNames()) {
-            for (String cells : new String[] {".A1:AR100", ".A101:AR200"}) {
-                book.all(page + cells).stream()
-                        .flatMap(List::stream)
-                        .filter(cell -> cell.error() != 0)
-                        .map(cell -> page + ": " + cell)
-                        .forEach(errors::add);
-            }
-        }
-        return errors;
-    }
 }

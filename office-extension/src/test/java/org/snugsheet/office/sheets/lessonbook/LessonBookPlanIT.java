@@ -94,7 +94,7 @@ class LessonBookPlanIT {
             assertEquals(1.5 * (tub + jars + room) / 334, number(amount(book, ENGLISH, PlanWords.ICE)), 40);
             assertEquals("4000 ml", amount(book, ENGLISH, PlanWords.TUB));
             assertEquals("2", amount(book, ENGLISH, PlanWords.BAGS));
-            assertEquals(List.of(), errors(book));
+            assertEquals(List.of(), book.failing());
         }
     }
 
@@ -152,7 +152,7 @@ class LessonBookPlanIT {
             assertEquals(!refused, said.contains("Thermometers"), said::toString);
             assertEquals(refused, said.contains("No plan yet: see the words at the top."), said::toString);
             assertTrue(said.stream().anyMatch(words -> words.contains("no more than 43 °C (109 °F)")), "care stays");
-            assertEquals(List.of(), errors(book));
+            assertEquals(List.of(), book.failing());
         }
     }
 
@@ -167,7 +167,7 @@ class LessonBookPlanIT {
                     said.contains(
                             "A forecast takes two wraps from the list on the page Start. Your own words are measured like the others."),
                     said::toString);
-            assertEquals(List.of(), errors(book));
+            assertEquals(List.of(), book.failing());
         }
     }
 
@@ -262,13 +262,13 @@ class LessonBookPlanIT {
         try (CalcDocument book = opened(setting, "", "wool", "leaves")) {
             for (StartWords place : List.of(StartWords.TUB, StartWords.ICE_TUB, StartWords.SNOW, StartWords.COLD_AIR)) {
                 book.text(PLACE, language.words(place)).calculateAll();
-                assertEquals(List.of(), errors(book), place.name());
+                assertEquals(List.of(), book.failing(), place.name());
             }
             for (int jar = 0; jar < 3; jar++) {
                 book.text("F" + (FIRST_WRAP + jar), "");
             }
             book.calculateAll();
-            assertEquals(List.of(), errors(book), "empty");
+            assertEquals(List.of(), book.failing(), "empty");
             assertTrue(said(book, setting)
                     .get(1)
                     .startsWith(language.words(PlanWords.NOT_YET).substring(0, 20)));
@@ -361,15 +361,4 @@ class LessonBookPlanIT {
         return Double.parseDouble(words.replaceFirst("^[^0-9-]*", "").replaceFirst("[^0-9.].*$", ""));
     }
 
-    private static List<String> errors(CalcDocument book) {
-        List<String> errors = new ArrayList<>();
-        for (String page : book.sheetNames()) {
-            book.all(page + ".A1:BM90").stream()
-                    .flatMap(List::stream)
-                    .filter(cell -> cell.error() != 0)
-                    .map(cell -> page + ": " + cell)
-                    .forEach(errors::add);
-        }
-        return errors;
-    }
 }
