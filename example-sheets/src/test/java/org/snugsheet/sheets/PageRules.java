@@ -18,7 +18,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.page.CellStyleName;
-import org.snugsheet.office.sheets.readings.AsRead;
+import org.snugsheet.office.sheets.readings.ReadWords;
 
 /** Those of the {@link HouseRulesIT house rules} that say what can be seen, in a window and on paper. */
 final class PageRules {
@@ -73,7 +73,8 @@ final class PageRules {
         List<String> tabs = pages.stream()
                 .map(page -> Opened.as(XNamed.class, page).getName())
                 .toList();
-        assertTrue(!tabs.contains(AsRead.NAME) || tabs.indexOf(AsRead.NAME) == tabs.size() - 1, tabs.toString());
+        String behind = ReadWords.AS_READ_PAGE.english();
+        assertTrue(!tabs.contains(behind) || tabs.indexOf(behind) == tabs.size() - 1, tabs.toString());
     }
 
     /** Sentences that promise to follow bear a style by which a shared copy finds them. */

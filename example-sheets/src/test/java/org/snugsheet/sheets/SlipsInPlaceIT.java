@@ -7,6 +7,7 @@ import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetConditionalEntries;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.util.XProtectable;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -16,8 +17,8 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.office.sheets.readings.ReadingsMessage;
-import org.snugsheet.office.sheets.wintercoats.BehindTheCoats;
+import org.snugsheet.office.sheets.readings.ReadWords;
+import org.snugsheet.office.sheets.wintercoats.GarmentWords;
 
 /** What somebody who mistypes sees on the sheets of several jars and of a wrap: where the slip is, what to do, what goes on. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
@@ -74,14 +75,16 @@ class SlipsInPlaceIT {
             sheet.numbersDown(times, NINE, NINE + FIVE_MINUTES, NINE + 2 * FIVE_MINUTES)
                     .calculateAll();
             String said = sheet.at(message).text();
-            assertTrue(said.endsWith(ReadingsMessage.MIXED_TIMES), said);
+            assertTrue(said.endsWith(ReadWords.MIXED_TIMES.english()), said);
         }
     }
 
     @Test
     void everyGarmentOfTheListIsKnown(Office office) {
         try (CalcDocument document = office.newDocument()) {
-            List<String> garments = BehindTheCoats.TO_CHOOSE_FROM;
+            List<String> garments = Arrays.stream(GarmentWords.values())
+                    .map(GarmentWords::english)
+                    .toList();
             document.formulasDown(
                             "A1",
                             garments.stream()

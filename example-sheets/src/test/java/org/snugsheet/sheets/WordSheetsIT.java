@@ -11,6 +11,7 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.sheets.wintercoats.BehindTheCoats;
+import org.snugsheet.office.words.Language;
 
 /** What the sheet for winter coats works out, against sums by hand. */
 @ExtendWith({SharedOffice.class, BuiltSheets.class})
@@ -39,7 +40,7 @@ class WordSheetsIT {
             assertEquals("", sheet.at("H21").text());
             assertEquals(
                     sheet.at("B23").number(),
-                    sheet.at(BehindTheCoats.NAME + ".L7").number());
+                    sheet.at(BehindTheCoats.name(Language.ENGLISH) + ".L7").number());
         }
     }
 
@@ -88,7 +89,9 @@ class WordSheetsIT {
             }
             String said = sheet.calculateAll().at("E9").text();
             assertTrue(said.startsWith(words), said);
-            assertEquals(risk, sheet.at(BehindTheCoats.NAME + ".L17").number() <= -18);
+            assertEquals(
+                    risk,
+                    sheet.at(BehindTheCoats.name(Language.ENGLISH) + ".L17").number() <= -18);
             sheet.text("B10", "standing").calculateAll();
             assertEquals(
                     risk,

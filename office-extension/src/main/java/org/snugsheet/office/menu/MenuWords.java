@@ -8,8 +8,6 @@ public enum MenuWords implements Phrase {
     SHEETS("Worked ~sheets"),
     /** Among the cautions. */
     START_LIMIT("Start no warmer than {0} °C ({1} °F)."),
-    /** The line of a worked sheet that is not there in the language of the menu. */
-    ENGLISH_ONLY("{0} (in English)"),
     OPENING("Opening the worked sheet"),
     NO_SUCH_WORKED_SHEET("There is no worked sheet “{0}”. There are: {1}."),
     SHARED(

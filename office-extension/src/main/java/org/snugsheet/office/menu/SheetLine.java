@@ -5,7 +5,6 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
-import com.sun.star.lang.Locale;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.util.XCloseable;
@@ -49,11 +48,10 @@ public final class SheetLine {
      *
      * @param sheet the sheet
      * @param language the language of the menu
-     * @return its title and what it is for, and whether it is in English only
+     * @return its title and what it is for
      */
     public static String title(WorkedSheet sheet, Language language) {
-        String line = language.words(sheet.menuLine());
-        return sheet.languages().contains(language) ? line : language.say(MenuWords.ENGLISH_ONLY, line);
+        return language.words(sheet.menuLine());
     }
 
     /** The name of the sheet that an address asks for, whether there is such a sheet or not. */
@@ -82,7 +80,7 @@ public final class SheetLine {
             XSpreadsheetDocument document = Uno.as(XSpreadsheetDocument.class, loaded);
             boolean isShown = false;
             try {
-                Setting usual = setting(document, sheet);
+                Setting usual = Setting.of(document);
                 Book book = Book.filled(
                         choice.office(), document, sheet, scale.map(usual::on).orElse(usual));
                 show(choice, Uno.as(XModel.class, document).getCurrentController(), book);
@@ -94,16 +92,6 @@ public final class SheetLine {
             }
         }
         return Outcome.seen(title(sheet, choice.language()));
-    }
-
-    /** A sheet that has no words of this language is English throughout, and its cells speak English too. */
-    private static Setting setting(XSpreadsheetDocument document, WorkedSheet sheet) throws com.sun.star.uno.Exception {
-        Setting usual = Setting.of(document);
-        if (sheet.languages().contains(usual.language())) {
-            return usual;
-        }
-        Uno.set(document, "CharLocale", new Locale("en", "US", ""));
-        return usual.in(Language.ENGLISH);
     }
 
     private static void show(MenuInvocation choice, XController controller, Book book)

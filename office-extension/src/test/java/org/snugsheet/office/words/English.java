@@ -18,12 +18,12 @@ import org.snugsheet.office.declare.FunctionDeclaration;
 import org.snugsheet.office.functions.Families;
 
 /** All that has to be translated, with its English words: found in the classes, so that no list of it can be forgotten. */
-final class English {
+public final class English {
 
     private English() {}
 
     /** Every constant of every enum of phrases in the engine and in this module, by its key. */
-    static Map<String, String> phrases() throws IOException, URISyntaxException, ClassNotFoundException {
+    public static Map<String, String> phrases() throws IOException, URISyntaxException, ClassNotFoundException {
         Map<String, String> phrases = new TreeMap<>();
         for (Class<?> ours : List.of(Problem.class, Language.class)) {
             for (String name : classesBeside(ours)) {

@@ -92,6 +92,8 @@ public record BigBars(String title, String along, String inWords, float points, 
         values.getYAxis().setPropertyValue("GapWidth", GAP);
         values.getYAxis().setPropertyValue("Min", 0.0);
         names.setPropertyValue("CharHeight", points);
+        // A long name goes on in a second line instead of ending in dots.
+        names.setPropertyValue("TextBreak", true);
         // The first name at the top; the numbers stay below.
         names.setPropertyValue("ReverseDirection", true);
         values.getYAxis().setPropertyValue("CrossoverPosition", ChartAxisPosition.END);

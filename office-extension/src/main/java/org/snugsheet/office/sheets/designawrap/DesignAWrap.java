@@ -1,6 +1,8 @@
 package org.snugsheet.office.sheets.designawrap;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
@@ -9,15 +11,17 @@ import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.readings.AsRead;
 import org.snugsheet.office.sheets.readings.Grid;
-import org.snugsheet.office.sheets.readings.JarFindings;
 import org.snugsheet.office.sheets.readings.ReadingsMessage;
-import org.snugsheet.office.sheets.shared.BitterCold;
 import org.snugsheet.office.sheets.shared.Degrees;
+import org.snugsheet.office.sheets.shared.ExampleThermometer;
 import org.snugsheet.office.sheets.shared.Invented;
+import org.snugsheet.office.sheets.shared.SharedWords;
 import org.snugsheet.office.sheets.shared.SheetLines;
+import org.snugsheet.office.words.Language;
 
 /**
  * Design a wrap: choose layers from a list, see what each adds, what curve to expect, and what the class measured beside it.
@@ -32,8 +36,6 @@ import org.snugsheet.office.sheets.shared.SheetLines;
  */
 public final class DesignAWrap implements WorkedSheet {
 
-    static final String PAGE = "Design";
-
     /** When the thermometers are read. */
     static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
 
@@ -46,16 +48,13 @@ public final class DesignAWrap implements WorkedSheet {
     static final double RADIUS = 35;
     static final double GLASS = 200;
     static final double COLD = 2;
-    static final String PLACE = "still air";
+    static final String PLACE = DesignBehindWords.STILL_AIR.english();
     // Warm tap water: common practice, no source.
     static final double START = 40;
     static final double LESSON = 30;
     static final double MARK = 1;
 
     static final Grid GRID = new Grid('F', 'G', 'H', 32, MINUTES.size());
-
-    private static final String TITLE = "Design a wrap";
-    private static final String INVENTED = "invented readings";
 
     @Override
     public String fileName() {
@@ -68,45 +67,47 @@ public final class DesignAWrap implements WorkedSheet {
     }
 
     @Override
+    public Set<Language> languages() {
+        return EnumSet.allOf(Language.class);
+    }
+
+    @Override
     public String results() {
-        return PAGE + ".J32:N41";
+        return DesignWords.PAGE.english() + ".J32:N41";
     }
 
     @Override
     public void fill(Book book) throws com.sun.star.uno.Exception {
-        Page page = book.page(PAGE);
+        Language language = book.language();
+        ExampleThermometer thermometer = new ExampleThermometer(book.setting().scale(), MARK);
+        Page page = book.page(language.words(DesignWords.PAGE));
         defineNames(book.names(), page);
         Page read = DesignRead.add(book, page);
         Page behind = BehindTheDesign.add(book, page);
         Page materials = MaterialsPage.add(book);
         setSizes(page);
-        writeTop(page);
-        writeJar(page);
-        LayersTable.write(page);
-        writeReadings(page);
+        writeTop(page, language);
+        new JarBoxes(page, language, thermometer).write();
+        LayersTable.write(page, language);
+        writeReadings(page, language, thermometer);
         Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
-        writeCheck(page);
-        ExpectedAndMeasured.write(page);
-        rule(page);
-        BehindTheDesign.bars(behind).draw(page, "r_by_layer", "J6:N15");
-        BehindTheDesign.curves(page, behind).draw(book.office(), page, "expected_curves", "J16:N29");
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:N41");
+        writeCheck(page, language);
+        ExpectedAndMeasured.write(page, language);
+        rule(page, language);
+        BehindTheDesign.bars(behind, language).draw(page, "r_by_layer", "J6:N15");
+        BehindTheDesign.curves(behind, language).draw(book.office(), page, "expected_curves", "J16:N29");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(DesignWords.TITLE)).apply(page, "A1:N41");
         page.protect();
         read.protect();
         behind.protect();
         materials.protect();
         book.describe(
-                TITLE,
-                "R-values and cooling curves expected from layers, and measured by thermometer",
-                "A worked sheet of Snugsheet with " + INVENTED
-                        + ": choose the layers round a jar of warm water, see what each adds to the R-value and what"
-                        + " cooling curve to expect, and hold the class’s readings against it.",
-                "R-value",
-                "insulation",
-                "layers",
-                "cooling curve",
-                "worked sheet",
-                INVENTED);
+                language.words(DesignWords.TITLE),
+                language.words(DesignWords.SUBJECT),
+                language.words(DesignWords.DESCRIPTION),
+                language.words(DesignWords.R_VALUE),
+                language.words(DesignWords.KEYWORD),
+                language.words(DesignWords.WRAP_ADDS));
         book.openAt(page, "B20");
     }
 
@@ -135,13 +136,13 @@ public final class DesignAWrap implements WorkedSheet {
 
     private static void setSizes(Page page) throws com.sun.star.uno.Exception {
         page.width("A1", 46)
-                .width("B1", 38)
+                .width("B1", 44)
                 .width("C1", 21)
                 .width("D1", 19)
                 .width("E1", 20)
                 .width("F1", 24)
-                .width("G1:H1", 18);
-        page.width("I1", 4).width("J1", 54).width("K1:N1", 24);
+                .width("G1:H1", 21);
+        page.width("I1", 4).width("J1", 58).width("K1:N1", 25);
         page.height("A1:A40", 5.5)
                 .height("A41", 11)
                 .height("A1", 10)
@@ -155,138 +156,91 @@ public final class DesignAWrap implements WorkedSheet {
                 .height("A32", 9.5);
     }
 
-    private static void writeTop(Page page) throws com.sun.star.uno.Exception {
-        page.text("A1", TITLE).look("A1", CellStyleName.TITLE);
-        page.merge("A2:N2").look("A2:N2", CellStyleName.PURPOSE);
-        page.text(
-                "A2",
-                "Choose layers from the lists: see what each adds, how the jar should cool, and whether the class’s own"
-                        + " readings agree.");
+    private static void writeTop(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.text("A1", language.words(DesignWords.TITLE)).look("A1", CellStyleName.TITLE);
+        page.merge("A2:N2").look("A2:N2", CellStyleName.PURPOSE).text("A2", language.words(DesignWords.PURPOSE));
         page.merge("A3:N3").look("A3:N3", CellStyleName.CAUTION);
-        page.paragraphs(
-                "A3",
-                "Caution:",
-                "warm tap water of about 40 °C is enough, never hot or boiling water. Glass breaks, sooner where it"
-                        + " goes from warm to icy: carry jars with both hands, and never use a cracked one. Ice and wet"
-                        + " floors are slippery, and bare hands get cold in snow and ice. The safety rules of your school"
-                        + " come first.");
-        page.text("A5", "a boxed cell").look("A5", CellStyleName.SAMPLE);
-        page.text(
-                        "B5",
-                        "is for you to choose or type in. Everything else works itself out and is locked against slips;"
-                                + " there is no password (Tools, Protect Sheet).")
-                .look("B5:N5", CellStyleName.FOLLOWS);
+        page.paragraphs("A3", language.words(SharedWords.CAUTION_WORD), language.words(DesignWords.CAUTION));
+        page.text("A5", language.words(SharedWords.BOXES)).look("A5", CellStyleName.SAMPLE);
+        page.text("B5", language.words(SharedWords.BOXES_TYPE)).look("B5:N5", CellStyleName.FOLLOWS);
     }
 
-    private static void writeJar(Page page) throws com.sun.star.uno.Exception {
-        page.look("A6:H6", CellStyleName.SECTION).text("A6", "1  The jar, and where it stands");
-        page.look("A7:A15", CellStyleName.LABEL)
-                .look("B7:B15", CellStyleName.INPUT)
-                .look("C7:H15", CellStyleName.HINT);
-        page.text("A7", "Scale, C or F").text("B7", "C");
-        page.text("C7", "for all temperatures here; type them again if you change it");
-        page.text("A8", "Water, milliliters").number("B8", VOLUME);
-        page.text("C8", "as much as a teacup holds");
-        page.text("A9", "Inside radius, mm").number("B9", RADIUS);
-        page.text("C9", "half of the way across the inside of the jar");
-        page.text("A10", "Empty glass jar, grams").number("B10", GLASS);
-        page.text("C10", "glass keeps heat too; 0 for a jar that weighs next to nothing");
-        page.formula("A11", Degrees.label("Water at the start, ")).number("B11", START);
-        page.formula(
-                "C11", "=IF(too_hot;\"too hot for pupils: never above " + JarFindings.LIMIT + "\";\"warm tap water\")");
-        page.merge("C11:H11");
-        Highlight.when(page, "C11:H11", "too_hot", CellStyleName.HOT);
-        page.formula("A12", Degrees.label("Surroundings, ")).number("B12", COLD);
-        BitterCold.hint(page, "C12", "cold", "scale", "the air over the snow, or the tub of water");
-        page.text("A13", "Where it stands").text("B13", PLACE);
-        page.text("C13", "contact is packed in snow; for wind, type its speed");
-        page.formula("A15", Degrees.label("Smallest mark, ")).number("B15", MARK);
-        page.text("C15", "from one line of the thermometer to the next");
-        page.text("A14", "Lesson, minutes").number("B14", LESSON);
-        page.formula(
-                "C14",
-                "=IFERROR(\"half-way, the wrapped water should be at \"&FIXED(halfway;1)&" + Degrees.UNIT + ";"
-                        + "\"see the message under the layers\")");
-    }
-
-    private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
+    private static void writeReadings(Page page, Language language, ExampleThermometer thermometer)
+            throws com.sun.star.uno.Exception {
         page.look("A31:H31", CellStyleName.SECTION);
-        page.formula("A31", Degrees.label("3  What the class read, ") + "&" + Invented.WORDS);
-        page.text("A32", "The bare jar has the same lid and base, but no wrap round its side.")
-                .look("A32:E32", CellStyleName.HINT);
+        page.formula("A31", Degrees.label(language, DesignWords.READ) + "&" + Invented.words(language));
+        page.text("A32", language.words(DesignWords.BARE_BESIDE)).look("A32:E32", CellStyleName.HINT);
         page.look("F32:H32", CellStyleName.HEAD)
-                .text("F32", "minutes")
-                .text("G32", "bare jar")
-                .text("H32", "wrapped jar");
+                .text("F32", language.words(DesignWords.MINUTES))
+                .text("G32", language.words(DesignWords.BARE))
+                .text("H32", language.words(DesignWords.WRAPPED));
         page.wrapped("F32:H32").look(GRID.typed(), CellStyleName.INPUT);
-        double[] bare = ReadingsOfTheClass.bare();
-        double[] wrapped = ReadingsOfTheClass.wrapped();
+        double[] bare = ReadingsOfTheClass.bare(thermometer);
+        double[] wrapped = ReadingsOfTheClass.wrapped(thermometer);
         for (int i = 0; i < MINUTES.size(); i++) {
             int row = GRID.firstRow() + i;
             page.number("F" + row, MINUTES.get(i));
             page.number("G" + row, bare[i]);
             page.number("H" + row, wrapped[i]);
         }
-        page.text("A33", "Can these be used?").look("A33:E33", CellStyleName.LABEL);
+        page.text("A33", language.words(DesignWords.CAN_BE_USED)).look("A33:E33", CellStyleName.LABEL);
     }
 
-    private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
+    private static void writeCheck(Page page, Language language) throws com.sun.star.uno.Exception {
         page.merge("A34:E38").look("A34:E38", CellStyleName.MESSAGE);
+        String usable = "IF(caution_bare&caution_wrapped=\"\";\"OK: \";\"\")";
         page.formula(
                 "A34",
-                "=" + said("hot_bare", "Bare jar", said("hot_wrapped", "Wrapped jar", "\"\""))
-                        + "&IF(COUNTA(typed_readings)=0;\"Nothing is read yet. A jar nobody reads stays blank.\";IF("
-                        + notFine("bare") + ";\"Bare jar: \"&" + ReadingsMessage.asSeen("check_bare") + ";IF("
-                        + notFine("wrapped")
-                        + ";\"Wrapped jar: \"&" + ReadingsMessage.asSeen("check_wrapped") + ";"
-                        + said("caution_bare", "Bare jar", said("caution_wrapped", "Wrapped jar", "\"OK: \""))
-                        + "&\"All readings can be used. A missed one stays blank.\")))");
+                "=" + said(language, "hot_bare", DesignWords.BARE_SAYS) + "&"
+                        + said(language, "hot_wrapped", DesignWords.WRAPPED_SAYS) + "&IF(COUNTA(typed_readings)=0;"
+                        + FormulaText.quoted(language, DesignWords.NOTHING_READ) + ";IF(" + notFine("bare") + ";"
+                        + says(language, "check_bare", DesignWords.BARE_SAYS) + ";IF(" + notFine("wrapped") + ";"
+                        + says(language, "check_wrapped", DesignWords.WRAPPED_SAYS) + ";"
+                        + said(language, "caution_bare", DesignWords.BARE_SAYS) + "&"
+                        + said(language, "caution_wrapped", DesignWords.WRAPPED_SAYS) + "&" + usable + "&"
+                        + FormulaText.quoted(language, DesignWords.ALL_USED) + ")))");
         Highlight.when(page, "A34:E38", "hot_bare&hot_wrapped<>\"\"", CellStyleName.HOT);
         Highlight.when(
                 page,
                 "A34:E38",
-                "NOT(OR(LEFT($A$34;3)=\"OK:\";LEFT($A$34;7)=\"Nothing\"))",
+                "AND(COUNTA(typed_readings)>0;OR(" + notFine("bare") + ";" + notFine("wrapped")
+                        + ";caution_bare&caution_wrapped<>\"\"))",
                 CellStyleName.TROUBLE_MESSAGE);
         DesignRead.mark(page);
     }
 
-    /** A formula for what is found in a jar, with its name before and a blank behind; otherwise another text. */
-    private static String said(String found, String jar, String otherwise) {
-        return "IF(" + found + "<>\"\";\"" + jar + ": \"&" + ReadingsMessage.asSeen(found) + "&\" \";" + otherwise
-                + ")";
+    /** A formula for what is found in a jar, with its name before and a blank behind; nothing if nothing is found. */
+    private static String said(Language language, String found, Phrase jar) {
+        return "IF(" + found + "<>\"\";" + says(language, found, jar) + "&\" \";\"\")";
+    }
+
+    private static String says(Language language, String found, Phrase jar) {
+        return FormulaText.sentence(language, jar, ReadingsMessage.asSeen(language, found));
     }
 
     private static String notFine(String jar) {
         return "AND(check_" + jar + "<>\"OK\";check_" + jar + "<>\"\")";
     }
 
-    private static void rule(Page page) throws com.sun.star.uno.Exception {
+    private static void rule(Page page, Language language) throws com.sun.star.uno.Exception {
         InputRules.on(page)
-                .only("B7", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .aboveZero("B8", "Water", "Milliliters of water in the jar.")
-                .aboveZero("B9", "Inside radius", "Millimeters from the middle of the jar to its inside.")
-                .atLeast("B10", 0, "Empty glass jar", "Grams, as the kitchen scales say.")
-                .hint("B11", "Water at the start", "How warm the water is when the clock starts.")
-                .hint("B12", "Surroundings", "How warm it is around the jar.")
-                .choice("B13", "places", "Where it stands", "Choose from the list, or type for example wind 15 km/h.")
-                .aboveZero("B14", "Lesson", "Minutes from the first reading to the last.")
                 .choice(
                         "B19:B24",
                         "materials",
-                        "Material",
-                        "Choose from the list, or type a conductivity in W/(m·K). Blank: no layer here. Glass or rock"
-                                + " wool: only sealed in, by an adult.")
+                        language.words(DesignWords.MATERIAL),
+                        language.words(DesignWords.MATERIAL_HINT))
                 .aboveZero(
                         "C19:C24",
-                        "Thickness",
-                        "Millimeters, as thick as it is on the jar. The usual one is beside it.")
+                        language.words(DesignWords.THICKNESS_TITLE),
+                        language.words(DesignWords.THICKNESS_HINT))
                 .choice(
                         "B27:B28",
                         "materials",
-                        "Material",
-                        "Choose from the list. Blank: a thin lid or base, left bare.")
-                .aboveZero("C27:C28", "Thickness", "Millimeters. The usual thickness of one layer is beside it.")
+                        language.words(DesignWords.MATERIAL),
+                        language.words(DesignWords.COVER_HINT))
                 .aboveZero(
-                        "B15", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.");
+                        "C27:C28",
+                        language.words(DesignWords.THICKNESS_TITLE),
+                        language.words(DesignWords.COVER_THICKNESS_HINT));
     }
 }

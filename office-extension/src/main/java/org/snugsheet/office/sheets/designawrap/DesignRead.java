@@ -8,6 +8,8 @@ import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.readings.AsRead;
 import org.snugsheet.office.sheets.readings.Grid;
 import org.snugsheet.office.sheets.readings.JarFindings;
+import org.snugsheet.office.sheets.readings.ReadWords;
+import org.snugsheet.office.words.Language;
 
 /**
  * A page behind {@link DesignAWrap}: what the class typed as the functions take it, with clock times as minutes, and what the
@@ -23,8 +25,9 @@ final class DesignRead {
 
     static Page add(Book book, Page typed) throws com.sun.star.uno.Exception {
         Grid grid = DesignAWrap.GRID;
-        Page page = book.lastPage(AsRead.NAME);
-        AsRead.writeTop(page, grid);
+        Language language = book.language();
+        Page page = book.lastPage(language.words(ReadWords.AS_READ_PAGE));
+        AsRead.writeTop(page, grid, language);
         int below = grid.lastRow() + 2;
         book.names()
                 .fixed("typed_times", typed, grid.minutes())
@@ -34,14 +37,14 @@ final class DesignRead {
                 .fixed("bare", page, grid.readings('G'))
                 .fixed("wrapped", page, grid.readings('H'));
         AsRead.mirror(book, page, grid);
-        page.text("F" + below, "Can they be used?").look("F" + below, CellStyleName.LABEL);
+        page.text("F" + below, language.words(ReadWords.CAN_BE_USED)).look("F" + below, CellStyleName.LABEL);
         for (String jar : new String[] {"bare", "wrapped"}) {
             String column = jar.equals("bare") ? "G" : "H";
             String of = "(times;" + jar + ";cold;mark;scale)";
             new JarFindings(page, "_" + jar, jar)
                     .write(book, column + below, jar.equals("bare") ? 'A' : 'G', below + 4, FOUND, of);
         }
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(ReadWords.BEHIND_READINGS)).applyUnprinted(page);
         return page;
     }
 

@@ -1,11 +1,15 @@
 package org.snugsheet.office.sheets.designawrap;
 
 import java.util.List;
+import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Page;
+import org.snugsheet.office.sheets.builder.FormulaText;
 import org.snugsheet.office.sheets.shared.Degrees;
 import org.snugsheet.office.sheets.shared.OrDash;
+import org.snugsheet.office.words.Language;
 
 /**
  * The layers in {@link DesignAWrap}: the way out of the jar through its side, one row for each film and layer, with what it
@@ -35,42 +39,49 @@ final class LayersTable {
 
     private LayersTable() {}
 
-    static void write(Page page) throws com.sun.star.uno.Exception {
-        page.look("A16:H16", CellStyleName.SECTION)
-                .text("A16", "2  The wrap: the way out through the side, and lid and base");
+    static void write(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("A16:H16", CellStyleName.SECTION).text("A16", language.words(DesignWords.WRAP));
         page.look("A17:H17", CellStyleName.HEAD).wrapped("A17:H17");
-        page.text("A17", "from inside to outside").text("B17", "material").text("C17", "thickness, mm");
-        page.text("D17", "usual layer, mm").text("E17", "R-value, m²·K/W");
-        page.formula("F17", Degrees.label("inside, ")).formula("G17", Degrees.label("outside, "));
-        page.text("H17", "share of R");
+        page.text("A17", language.words(DesignWords.FROM_INSIDE))
+                .text("B17", language.words(DesignWords.MATERIAL))
+                .text("C17", language.words(DesignWords.THICKNESS));
+        page.text("D17", language.words(DesignWords.USUAL)).text("E17", language.words(DesignWords.R_VALUE));
+        page.formula("F17", Degrees.label(language, DesignWords.INSIDE))
+                .formula("G17", Degrees.label(language, DesignWords.OUTSIDE));
+        page.text("H17", language.words(DesignWords.SHARE));
         page.look("A18:A28", CellStyleName.LABEL).look("B18:H28", CellStyleName.RESULT);
         page.look("B19:C24", CellStyleName.INPUT).look("B27:C28", CellStyleName.INPUT);
+        // Some materials have long names, and any of them can be chosen.
+        page.shrunk("B19:B24").shrunk("B27:B28");
         page.numbers("E18:E28", "0.000").numbers("F18:G26", "0.0").numbers("H18:H26", "0 %");
 
-        page.text("A18", "film of water on the inside");
+        page.text("A18", language.words(DesignWords.FILM_WATER));
         film(page, 18, "2");
         for (int row = FIRST_ROW; row <= LAST_ROW; row++) {
             int number = row - FIRST_ROW + 1;
-            page.text("A" + row, "layer " + number + (number == 1 ? ": the jar’s own wall" : ""));
+            page.text(
+                    "A" + row,
+                    number == 1 ? language.words(DesignWords.WALL_LAYER) : language.say(DesignWords.LAYER, number));
             layer(page, row);
             if (number <= LAYERS.size()) {
-                type(page, row, LAYERS.get(number - 1));
+                type(page, language, row, LAYERS.get(number - 1));
             }
         }
-        page.text("A25", "film on the outside");
+        page.text("A25", language.words(DesignWords.FILM_OUTSIDE));
         film(page, 25, "used+2");
         // A table without an answer adds up to no answer, not to zero.
-        page.text("A26", "side, all together")
+        page.text("A26", language.words(DesignWords.SIDE))
                 .formula("E26", "=IF(ISNUMBER(E18);SUM(E18:E25);E18)")
                 .formula("H26", "=IF(ISNUMBER(H18);SUM(H18:H25);H18)");
         page.formula("F26", "=F18").formula("G26", "=G25");
-        cover(page, LID_ROW, "over the lid", "lid", LID);
-        cover(page, BASE_ROW, "under the base", "base", BASE);
-        writeMessage(page);
+        cover(page, language, LID_ROW, DesignWords.LID, "lid", LID);
+        cover(page, language, BASE_ROW, DesignWords.BASE, "base", BASE);
+        writeMessage(page, language);
     }
 
-    private static void type(Page page, int row, Chosen chosen) throws com.sun.star.uno.Exception {
-        page.text("B" + row, chosen.material()).number("C" + row, chosen.millimeters());
+    private static void type(Page page, Language language, int row, Chosen chosen) throws com.sun.star.uno.Exception {
+        page.text("B" + row, Materials.nameIn(Materials.find(chosen.material()), language.locale()))
+                .number("C" + row, chosen.millimeters());
     }
 
     private static void film(Page page, int row, String ofTable) throws com.sun.star.uno.Exception {
@@ -94,13 +105,13 @@ final class LayersTable {
         page.formula("H" + row, OrDash.of("IF(" + blank(row) + ";\"\";E" + row + "/side_r)"));
     }
 
-    private static void cover(Page page, int row, String label, String name, Chosen chosen)
+    private static void cover(Page page, Language language, int row, Phrase label, String name, Chosen chosen)
             throws com.sun.star.uno.Exception {
-        page.text("A" + row, label);
-        type(page, row, chosen);
+        page.text("A" + row, language.words(label));
+        type(page, language, row, chosen);
         page.formula("D" + row, usual(name));
         page.formula("E" + row, OrDash.of(name + "_r"));
-        page.look("F" + row + ":H" + row, CellStyleName.HINT).text("F" + row, "blank: left bare");
+        page.look("F" + row + ":H" + row, CellStyleName.HINT).text("F" + row, language.words(DesignWords.LEFT_BARE));
     }
 
     /** Blank, too, where no layer of the material is usual. */
@@ -117,15 +128,20 @@ final class LayersTable {
         return "LEN($B" + row + ")+LEN($C" + row + ")=0";
     }
 
-    private static void writeMessage(Page page) throws com.sun.star.uno.Exception {
+    private static void writeMessage(Page page, Language language) throws com.sun.star.uno.Exception {
         page.merge("A29:H29").look("A29:H29", CellStyleName.MESSAGE);
         page.formula(
                 "A29",
-                "=IF(check_layers<>\"OK\";check_layers;IF(check_lid<>\"OK\";\"Lid:"
-                        + " \"&check_lid;IF(check_base<>\"OK\";\"Base: \"&check_base;IF(ISERROR(halfway);\"The layers can"
-                        + " be used, but not the jar or its place above. Water and surroundings must differ, and volume"
-                        + " and radius be above zero.\";\"OK: these layers can be used. A layer that is left blank is left"
-                        + " out.\"))))");
-        Highlight.when(page, "A29:H29", "LEFT($A$29;3)<>\"OK:\"", CellStyleName.TROUBLE_MESSAGE);
+                "=IF(check_layers<>\"OK\";check_layers;IF(check_lid<>\"OK\";"
+                        + FormulaText.sentence(language, DesignWords.LID_SAYS, "check_lid")
+                        + ";IF(check_base<>\"OK\";"
+                        + FormulaText.sentence(language, DesignWords.BASE_SAYS, "check_base")
+                        + ";IF(ISERROR(halfway);" + FormulaText.quoted(language, DesignWords.JAR_UNUSABLE) + ";"
+                        + FormulaText.quoted(language, DesignWords.LAYERS_OK) + "))))");
+        Highlight.when(
+                page,
+                "A29:H29",
+                "OR(check_layers<>\"OK\";check_lid<>\"OK\";check_base<>\"OK\";ISERROR(halfway))",
+                CellStyleName.TROUBLE_MESSAGE);
     }
 }

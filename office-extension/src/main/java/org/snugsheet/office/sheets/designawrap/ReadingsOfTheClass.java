@@ -17,7 +17,7 @@ import org.snugsheet.engine.quantity.ThermalResistance;
 import org.snugsheet.engine.quantity.Unit;
 import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.surface.Ambient;
-import org.snugsheet.office.sheets.shared.InventedReadings;
+import org.snugsheet.office.sheets.shared.ExampleThermometer;
 
 /** The readings in {@link DesignAWrap}, which nobody took: the jars cool as their layers let them, see InventedReadings. */
 final class ReadingsOfTheClass {
@@ -28,15 +28,15 @@ final class ReadingsOfTheClass {
 
     private ReadingsOfTheClass() {}
 
-    static double[] bare() {
-        return of("bare jar", LayersTable.LAYERS.subList(0, 1));
+    static double[] bare(ExampleThermometer thermometer) {
+        return of("bare jar", LayersTable.LAYERS.subList(0, 1), thermometer);
     }
 
-    static double[] wrapped() {
-        return of("wrapped jar", LayersTable.LAYERS);
+    static double[] wrapped(ExampleThermometer thermometer) {
+        return of("wrapped jar", LayersTable.LAYERS, thermometer);
     }
 
-    private static double[] of(String name, List<LayersTable.Chosen> side) {
+    private static double[] of(String name, List<LayersTable.Chosen> side, ExampleThermometer thermometer) {
         Temperature start = new Temperature(DesignAWrap.START);
         Temperature cold = new Temperature(DesignAWrap.COLD);
         Volume volume = Volume.of(DesignAWrap.VOLUME, Unit.MILLILITER);
@@ -51,8 +51,9 @@ final class ReadingsOfTheClass {
         CoolingConstant first = ExpectedCooling.of(design, water, cold);
         Temperature halfway = new NewtonCooling(start, cold, first).after(DesignAWrap.LESSON / 2 * SECONDS_PER_MINUTE);
         WaterBody later = WaterBody.of(volume, halfway).withVessel(water.vessel());
-        return new InventedReadings(cold, start, DesignAWrap.MARK, SEED)
-                .of(name, ExpectedCooling.of(design, later, cold), DesignAWrap.MINUTES);
+        return thermometer.shown(thermometer
+                .readings(DesignAWrap.COLD, DesignAWrap.START, SEED)
+                .of(name, ExpectedCooling.of(design, later, cold), DesignAWrap.MINUTES));
     }
 
     private static Layers layers(List<LayersTable.Chosen> chosen) {

@@ -1,25 +1,29 @@
 package org.snugsheet.office.sheets.firstfiveminutes;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.cooling.CoolingConstant;
-import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.readings.AsRead;
 import org.snugsheet.office.sheets.readings.BehindOneJar;
 import org.snugsheet.office.sheets.readings.Grid;
 import org.snugsheet.office.sheets.readings.OneJarRead;
 import org.snugsheet.office.sheets.shared.Degrees;
+import org.snugsheet.office.sheets.shared.ExampleThermometer;
 import org.snugsheet.office.sheets.shared.Invented;
-import org.snugsheet.office.sheets.shared.InventedReadings;
+import org.snugsheet.office.sheets.shared.SharedWords;
 import org.snugsheet.office.sheets.shared.SheetLines;
 import org.snugsheet.office.sheets.shared.Top;
+import org.snugsheet.office.words.Language;
 
 /**
  * The sheet to begin with: type what one thermometer read, and read off how fast the jar cooled and how sure that is.
@@ -28,13 +32,9 @@ import org.snugsheet.office.sheets.shared.Top;
  */
 public final class FirstFiveMinutes implements WorkedSheet {
 
-    static final String PAGE = "Start";
-
     static final int FIRST_ROW = 8;
     static final int ROWS = 10;
 
-    private static final String TITLE = "Your first five minutes";
-    private static final String INVENTED = "invented readings";
     private static final List<Integer> MINUTES = List.of(0, 5, 10, 15, 20, 25, 30);
     private static final double SURROUNDINGS = 3;
     // Warm tap water: common practice, no source.
@@ -59,13 +59,19 @@ public final class FirstFiveMinutes implements WorkedSheet {
     }
 
     @Override
+    public Set<Language> languages() {
+        return EnumSet.allOf(Language.class);
+    }
+
+    @Override
     public String results() {
-        return PAGE + ".F14:H16";
+        return FirstWords.PAGE.english() + ".F14:H16";
     }
 
     @Override
     public void fill(Book book) throws com.sun.star.uno.Exception {
-        Page page = book.page(PAGE);
+        Language language = book.language();
+        Page page = book.page(language.words(FirstWords.PAGE));
         book.names()
                 .fixed("scale", page, "D20")
                 .fixed("surroundings", page, "D21")
@@ -73,34 +79,30 @@ public final class FirstFiveMinutes implements WorkedSheet {
                 .fixed("answers", page, "G14:G16");
         setSizes(page);
         new Top(
-                        TITLE,
-                        "Type what one thermometer read in one jar of warm water, and see how fast it cooled, and how"
-                                + " sure you can be.",
-                        "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
-                                + " Glass breaks: carry jars with both hands. Wipe up water at once. Follow the safety"
-                                + " policy of your school.")
+                        language,
+                        language.words(FirstWords.TITLE),
+                        language.words(FirstWords.PURPOSE),
+                        language.words(FirstWords.CAUTION))
                 .write(page, "B", "C", "H");
-        writeReadings(page);
-        writeSettings(page);
+        ExampleThermometer thermometer = new ExampleThermometer(book.setting().scale(), MARK);
+        writeReadings(page, language, thermometer);
+        writeSettings(page, language, thermometer);
         Page read = OneJarRead.add(book, page, GRID);
         Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
-        writeAnswer(page);
-        writeNext(page);
-        rule(page);
+        writeAnswer(page, language);
+        writeNext(page, language);
+        rule(page, language);
         Page behind = BehindOneJar.add(book, GRID);
-        BehindOneJar.chart(behind, ROWS, false).draw(book.office(), page, "cooling_curve", "F17:H25");
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:H25");
+        BehindOneJar.chart(behind, language, ROWS, false).draw(book.office(), page, "cooling_curve", "F17:H25");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(FirstWords.TITLE)).apply(page, "A1:H25");
         page.protect();
         read.protect();
         book.describe(
-                TITLE,
-                "How fast one jar cools, from the readings of one thermometer",
-                "The sheet of Snugsheet to begin with, with " + INVENTED
-                        + ": from the readings of one thermometer to an answer in three steps.",
-                "first steps",
-                "cooling curve",
-                "half-time",
-                INVENTED);
+                language.words(FirstWords.TITLE),
+                language.words(FirstWords.SUBJECT),
+                language.words(FirstWords.DESCRIPTION),
+                language.words(FirstWords.KEYWORD),
+                language.words(FirstWords.HALF_TIME));
         book.openAt(page, "C" + FIRST_ROW);
     }
 
@@ -111,56 +113,61 @@ public final class FirstFiveMinutes implements WorkedSheet {
         page.height("A24", 7).height("A25", 47);
     }
 
-    private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
+    private static void writeReadings(Page page, Language language, ExampleThermometer thermometer)
+            throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
-        page.look("A6:D6", CellStyleName.SECTION).formula("A6", Invented.heading("1  Type what your thermometer read"));
-        page.text("B7", "Minutes").look("B7:C7", CellStyleName.HEAD).formula("C7", Degrees.label("Thermometer, "));
+        page.look("A6:D6", CellStyleName.SECTION).formula("A6", Invented.heading(language, FirstWords.STEP_READ));
+        page.text("B7", language.words(FirstWords.MINUTES)).look("B7:C7", CellStyleName.HEAD);
+        page.formula("C7", Degrees.label(language, FirstWords.THERMOMETER));
         page.look("B8:C" + last, CellStyleName.INPUT).look("D8:D" + last, CellStyleName.HINT);
-        double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
-                .of("first jar", CoolingConstant.ofPerMinute(PER_MINUTE), MINUTES);
-        for (int row = 0; row < celsius.length; row++) {
-            page.number("B" + (FIRST_ROW + row), MINUTES.get(row)).number("C" + (FIRST_ROW + row), celsius[row]);
+        double[] read = thermometer.shown(thermometer
+                .readings(SURROUNDINGS, START, SEED)
+                .of("first jar", CoolingConstant.ofPerMinute(PER_MINUTE), MINUTES));
+        for (int row = 0; row < read.length; row++) {
+            page.number("B" + (FIRST_ROW + row), MINUTES.get(row)).number("C" + (FIRST_ROW + row), read[row]);
         }
-        page.text("D8", "← the first reading, when the clock starts");
-        page.text("D9", "← five minutes later, and so on");
-        page.text("D11", "Missed one? Leave its box blank.");
-        page.text("D12", "Other minutes? Type over them too.");
-        page.text("D13", "Five readings or more tell a curve well.");
-        page.text("D15", "More readings go into the blank boxes;");
-        page.text("D16", "with fewer, clear the boxes left over.");
+        page.text("D8", language.words(FirstWords.HINT_FIRST));
+        page.text("D9", language.words(FirstWords.HINT_NEXT));
+        page.text("D11", language.words(FirstWords.HINT_MISSED));
+        page.text("D12", language.words(FirstWords.HINT_OTHER));
+        page.text("D13", language.words(FirstWords.HINT_FIVE));
+        page.text("D15", language.words(FirstWords.HINT_MORE));
+        page.text("D16", language.words(FirstWords.HINT_FEWER));
     }
 
-    private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
-        page.look("A19:D19", CellStyleName.SECTION).text("A19", "2  Say how it was measured");
+    private static void writeSettings(Page page, Language language, ExampleThermometer thermometer)
+            throws com.sun.star.uno.Exception {
+        page.look("A19:D19", CellStyleName.SECTION).text("A19", language.words(FirstWords.STEP_HOW));
         for (int row = 20; row <= 22; row++) {
             page.merge("A" + row + ":C" + row).look("A" + row + ":C" + row, CellStyleName.LABEL);
         }
         page.look("D20:D22", CellStyleName.INPUT);
-        page.text("A20", "Scale of all temperatures, C or F").text("D20", "C");
-        page.formula("A21", Degrees.label("Measured beside the jar, ")).number("D21", SURROUNDINGS);
-        page.formula("A22", Degrees.label("From one line to the next, ")).number("D22", MARK);
+        page.text("A20", language.words(FirstWords.SCALE)).text("D20", thermometer.letter());
+        page.formula("A21", Degrees.label(language, FirstWords.BESIDE)).number("D21", thermometer.typed(SURROUNDINGS));
+        page.formula("A22", Degrees.label(language, FirstWords.MARK)).number("D22", thermometer.mark());
     }
 
-    private static void writeAnswer(Page page) throws com.sun.star.uno.Exception {
-        page.look("F6:H6", CellStyleName.SECTION).text("F6", "3  Read the answer");
+    private static void writeAnswer(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("F6:H6", CellStyleName.SECTION).text("F6", language.words(FirstWords.STEP_ANSWER));
         page.merge("F7:H8").look("F7:H8", CellStyleName.MESSAGE);
-        page.formula("F7", OneJarRead.message());
+        page.formula("F7", OneJarRead.message(language));
         Highlight.when(page, "F7:H8", OneJarRead.IS_HOT, CellStyleName.HOT);
         Highlight.when(page, "F7:H8", OneJarRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         OneJarRead.mark(page, GRID);
         page.merge("F9:H11").look("F9:H11", CellStyleName.SENTENCE);
         page.formula(
                 "F9",
-                "=IF(" + FINE + ";IFERROR(\"Every \"&ROUND(COOL.HALFTIME(" + OneJarRead.JAR
-                        + ");0)&\" minutes, half of its warmth above the surroundings is gone.\";"
-                        + "\"This jar does not cool enough to tell how fast.\");"
-                        + "\"The answer comes here.\")");
+                "=IF(" + FINE + ";IFERROR("
+                        + FormulaText.sentence(
+                                language, FirstWords.HALF, "ROUND(COOL.HALFTIME(" + OneJarRead.JAR + ");0)")
+                        + ";" + FormulaText.quoted(language, FirstWords.HARDLY) + ");"
+                        + FormulaText.quoted(language, FirstWords.COMES) + ")");
         page.merge("F12:H13").look("F12:H13", CellStyleName.MESSAGE);
-        page.formula("F12", "=IF(" + FINE + ";IFERROR(" + howSure() + ";\"\");\"\")");
-        row(page, 14, "Half-time, minutes", "0.0", "COOL.HALFTIME(" + OneJarRead.JAR + ")");
-        row(page, 15, "Cooling constant, per minute", "0.0000", "COOL.RATE(" + OneJarRead.JAR + ")");
+        page.formula("F12", "=IF(" + FINE + ";IFERROR(" + howSure(language) + ";\"\");\"\")");
+        row(page, 14, language.words(FirstWords.HALF_TIME), "0.0", "COOL.HALFTIME(" + OneJarRead.JAR + ")");
+        row(page, 15, language.words(FirstWords.RATE), "0.0000", "COOL.RATE(" + OneJarRead.JAR + ")");
         row(page, 16, "", "0.0", "");
-        page.formula("F16", Degrees.label("Lost in the first 10 minutes, "));
+        page.formula("F16", Degrees.label(language, FirstWords.LOST));
         String start = "COOL.START(" + OneJarRead.JAR + ")";
         page.formula(
                 "G16",
@@ -169,13 +176,12 @@ public final class FirstFiveMinutes implements WorkedSheet {
         page.formula("H14", ifUsable("COOL.HALFTIME.ERROR(" + OneJarRead.JAR + ")"))
                 .numbers("H14", "\"± \"0.0");
         page.formula("H15", ifUsable("COOL.RATE.ERROR(" + OneJarRead.JAR + ")")).numbers("H15", "\"± \"0.0000");
-        page.text("H16", "by the curve");
+        page.text("H16", language.words(FirstWords.BY_CURVE));
     }
 
-    private static String howSure() {
+    private static String howSure(Language language) {
         String half = "INDEX(COOL.REPORT(" + OneJarRead.JAR + ");3;";
-        return "\"With 95 % certainty between \"&ROUND(" + half + "4);0)&\" and \"&ROUND(" + half
-                + "5);0)&\" minutes. More readings, or longer ones, narrow this down.\"";
+        return FormulaText.sentence(language, FirstWords.SURE, "ROUND(" + half + "4);0)", "ROUND(" + half + "5);0)");
     }
 
     private static void row(Page page, int row, String label, String numbers, String function)
@@ -192,25 +198,23 @@ public final class FirstFiveMinutes implements WorkedSheet {
         return "=IF(" + FINE + ";IFERROR(" + function + ";\"–\");\"–\")";
     }
 
-    private static void writeNext(Page page) throws com.sun.star.uno.Exception {
-        page.look("A24:D24", CellStyleName.SECTION).text("A24", "And then?");
+    private static void writeNext(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("A24:D24", CellStyleName.SECTION).text("A24", language.words(FirstWords.NEXT));
         page.merge("A25:D25").look("A25:D25", CellStyleName.NOTE);
         page.paragraphs(
                 "A25",
-                "Try it out:",
-                "change one reading by a few degrees, and watch the curve and the ±. Swap two digits, 53 for 35: what"
-                        + " do the words say?",
-                "What is a half-time?",
-                "The jar cools toward what is around it, never below. In each half-time it loses half of what it"
-                        + " still is warmer. A good wrap makes it long.",
-                "Several jars?",
-                "A lesson book plans the lesson for the whole class and compares all groups.");
+                language.words(FirstWords.TRY),
+                language.words(FirstWords.TRY_TEXT),
+                language.words(FirstWords.WHAT),
+                language.words(FirstWords.WHAT_TEXT),
+                language.words(FirstWords.SEVERAL),
+                language.words(FirstWords.SEVERAL_TEXT));
     }
 
-    private static void rule(Page page) throws com.sun.star.uno.Exception {
+    private static void rule(Page page, Language language) throws com.sun.star.uno.Exception {
         InputRules.on(page)
-                .only("D20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .hint("D21", "Around the jar", "How warm the air, the water or the snow is, not the jar.")
-                .aboveZero("D22", "Smallest mark", "Degrees from line to line: 1, 2 or 0.5.");
+                .only("D20", "scales", language.words(SharedWords.SCALE), language.words(SharedWords.SCALE_HINT))
+                .hint("D21", language.words(SharedWords.AROUND_JAR), language.words(FirstWords.AROUND_HINT))
+                .aboveZero("D22", language.words(SharedWords.MARK), language.words(SharedWords.MARK_HINT));
     }
 }

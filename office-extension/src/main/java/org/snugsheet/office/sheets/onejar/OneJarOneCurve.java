@@ -1,8 +1,9 @@
 package org.snugsheet.office.sheets.onejar;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.snugsheet.engine.Phrase;
-import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.InputRules;
@@ -10,6 +11,7 @@ import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.readings.AsRead;
 import org.snugsheet.office.sheets.readings.BehindOneJar;
@@ -17,11 +19,13 @@ import org.snugsheet.office.sheets.readings.Grid;
 import org.snugsheet.office.sheets.readings.OneJarRead;
 import org.snugsheet.office.sheets.shared.Degrees;
 import org.snugsheet.office.sheets.shared.ExampleJar;
+import org.snugsheet.office.sheets.shared.ExampleThermometer;
 import org.snugsheet.office.sheets.shared.Invented;
-import org.snugsheet.office.sheets.shared.InventedReadings;
 import org.snugsheet.office.sheets.shared.OrDash;
+import org.snugsheet.office.sheets.shared.SharedWords;
 import org.snugsheet.office.sheets.shared.SheetLines;
 import org.snugsheet.office.sheets.shared.Top;
+import org.snugsheet.office.words.Language;
 
 /**
  * One jar, one curve: all that the readings of one jar tell, with the uncertainty of each number; what halving means; and two
@@ -29,21 +33,26 @@ import org.snugsheet.office.sheets.shared.Top;
  */
 public final class OneJarOneCurve implements WorkedSheet {
 
-    static final String PAGE = "Jar";
-
     static final int FIRST_ROW = 8;
     static final int ROWS = 12;
 
+    private static final List<Phrase> AFTER_HALVES = List.of(
+            OneJarWords.HALVES_0,
+            OneJarWords.HALVES_1,
+            OneJarWords.HALVES_2,
+            OneJarWords.HALVES_3,
+            OneJarWords.HALVES_4);
+
     private static final Grid GRID = new Grid('A', 'B', 'B', FIRST_ROW - 1, ROWS);
 
-    private static final String TITLE = "One jar, one curve";
-    private static final String INVENTED = "invented readings";
     private static final List<Integer> MINUTES = List.of(0, 4, 8, 12, 16, 20, 25, 30, 35, 40);
     private static final double SURROUNDINGS = -3;
     // Warm tap water: common practice, no source.
     private static final double START = 41;
     private static final double MARK = 0.5;
     private static final double MILLILITERS = 150;
+    // 10 °C and an hour: what the jar has not reached yet.
+    private static final double ASKED = 10;
     private static final long SEED = 20_261_215;
 
     @Override
@@ -57,48 +66,49 @@ public final class OneJarOneCurve implements WorkedSheet {
     }
 
     @Override
+    public Set<Language> languages() {
+        return EnumSet.allOf(Language.class);
+    }
+
+    @Override
     public String results() {
-        return PAGE + ".D7:F14";
+        return OneJarWords.PAGE.english() + ".D7:F14";
     }
 
     @Override
     public void fill(Book book) throws com.sun.star.uno.Exception {
-        Page page = book.page(PAGE);
+        Language language = book.language();
+        Page page = book.page(language.words(OneJarWords.PAGE));
         defineNames(book.names(), page);
         setSizes(page);
         new Top(
-                        TITLE,
-                        "All that the readings of one jar tell: how fast it cools, how sure that is, when half of its"
-                                + " warmth is gone, and what comes next.",
-                        "warm tap water of about 40 °C (104 °F) is enough, never hot or boiling water. An adult pours."
-                                + " Glass breaks: carry jars with both hands. Do not hold snow or ice in bare hands for"
-                                + " long. Follow the safety policy of your school.")
+                        language,
+                        language.words(OneJarWords.TITLE),
+                        language.words(OneJarWords.PURPOSE),
+                        language.words(OneJarWords.CAUTION))
                 .write(page, "H");
-        writeReadings(page);
-        writeSettings(page);
+        ExampleThermometer thermometer = new ExampleThermometer(book.setting().scale(), MARK);
+        writeReadings(page, language, thermometer);
+        writeSettings(page, language, thermometer);
         Page read = OneJarRead.add(book, page, GRID);
         Invented.keep(book, read, AsRead.below(GRID), page, GRID.readings());
-        writeCheck(page);
-        writeResults(page);
-        writeHalves(page);
-        writeQuestions(page);
-        writeNotes(page);
-        rule(page);
+        writeCheck(page, language);
+        writeResults(page, language);
+        writeHalves(page, language);
+        writeQuestions(page, language, thermometer);
+        writeNotes(page, language);
+        rule(page, language);
         Page behind = BehindOneJar.add(book, GRID);
-        BehindOneJar.chart(behind, ROWS, true).draw(book.office(), page, "cooling_curve", "H6:H20");
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, TITLE).apply(page, "A1:H28");
+        BehindOneJar.chart(behind, language, ROWS, true).draw(book.office(), page, "cooling_curve", "H6:H20");
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(OneJarWords.TITLE)).apply(page, "A1:H28");
         page.protect();
         read.protect();
         book.describe(
-                TITLE,
-                "Cooling constant, half-time and heat of one jar, with their uncertainties",
-                "A worked sheet of Snugsheet with " + INVENTED
-                        + ": one jar in the snow, its curve, its half-times, the heat it gives off, and questions to"
-                        + " the curve.",
-                "cooling curve",
-                "half-time",
-                "uncertainty",
-                INVENTED);
+                language.words(OneJarWords.TITLE),
+                language.words(OneJarWords.SUBJECT),
+                language.words(OneJarWords.DESCRIPTION),
+                language.words(OneJarWords.KEYWORD),
+                language.words(OneJarWords.HALF_TIME));
         book.openAt(page, "B" + FIRST_ROW);
     }
 
@@ -126,53 +136,59 @@ public final class OneJarOneCurve implements WorkedSheet {
         page.height("A6:A28", 6.2).height("A6", 6.5).height("A27:A28", 8);
     }
 
-    private static void writeReadings(Page page) throws com.sun.star.uno.Exception {
+    private static void writeReadings(Page page, Language language, ExampleThermometer thermometer)
+            throws com.sun.star.uno.Exception {
         int last = FIRST_ROW + ROWS - 1;
-        page.look("A6:B6", CellStyleName.SECTION).formula("A6", Invented.heading("1  The readings"));
-        page.look("A7:B7", CellStyleName.HEAD).text("A7", "Minutes").formula("B7", Degrees.label("reading, "));
+        page.look("A6:B6", CellStyleName.SECTION).formula("A6", Invented.heading(language, OneJarWords.READINGS));
+        page.look("A7:B7", CellStyleName.HEAD)
+                .text("A7", language.words(OneJarWords.MINUTES))
+                .formula("B7", Degrees.label(language, OneJarWords.READING));
         page.look("A" + FIRST_ROW + ":B" + last, CellStyleName.INPUT);
-        double[] celsius = new InventedReadings(new Temperature(SURROUNDINGS), new Temperature(START), MARK, SEED)
-                .of(ExampleJar.wrapped("jar in a mitten", 1, "wool"), MINUTES);
-        for (int row = 0; row < celsius.length; row++) {
-            page.number("A" + (FIRST_ROW + row), MINUTES.get(row)).number("B" + (FIRST_ROW + row), celsius[row]);
+        double[] read = thermometer.shown(thermometer
+                .readings(SURROUNDINGS, START, SEED)
+                .of(ExampleJar.wrapped("jar in a mitten", 1, "wool"), MINUTES));
+        for (int row = 0; row < read.length; row++) {
+            page.number("A" + (FIRST_ROW + row), MINUTES.get(row)).number("B" + (FIRST_ROW + row), read[row]);
         }
     }
 
-    private static void writeSettings(Page page) throws com.sun.star.uno.Exception {
+    private static void writeSettings(Page page, Language language, ExampleThermometer thermometer)
+            throws com.sun.star.uno.Exception {
         for (int row = 20; row <= 23; row++) {
             page.merge("A" + row + ":B" + row).look("A" + row + ":B" + row, CellStyleName.LABEL);
         }
         page.look("C20:C23", CellStyleName.INPUT);
-        page.text("A20", "Scale, C or F").text("C20", "C");
-        page.formula("A21", Degrees.label("Around the jar, ")).number("C21", SURROUNDINGS);
-        page.formula("A22", Degrees.label("Smallest mark, ")).number("C22", MARK);
-        page.text("A23", "Water, milliliters").number("C23", MILLILITERS);
+        page.text("A20", language.words(OneJarWords.SCALE)).text("C20", thermometer.letter());
+        page.formula("A21", Degrees.label(language, OneJarWords.AROUND)).number("C21", thermometer.typed(SURROUNDINGS));
+        page.formula("A22", Degrees.label(language, OneJarWords.MARK)).number("C22", thermometer.mark());
+        page.formula("A23", Degrees.waterLabel(language)).number("C23", MILLILITERS);
     }
 
-    private static void writeCheck(Page page) throws com.sun.star.uno.Exception {
-        page.merge("A24:C28").look("A24:C28", CellStyleName.MESSAGE).formula("A24", OneJarRead.message());
+    private static void writeCheck(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.merge("A24:C28").look("A24:C28", CellStyleName.MESSAGE).formula("A24", OneJarRead.message(language));
         Highlight.when(page, "A24:C28", OneJarRead.IS_HOT, CellStyleName.HOT);
         Highlight.when(page, "A24:C28", OneJarRead.HAS_FINDING, CellStyleName.TROUBLE_MESSAGE);
         OneJarRead.mark(page, GRID);
     }
 
-    private static void writeResults(Page page) throws com.sun.star.uno.Exception {
-        page.look("D6:F6", CellStyleName.SECTION).text("D6", "2  What the curve says");
-        fitted(page, 7, "Half-time, minutes", "0.0", "COOL.HALFTIME");
-        fitted(page, 8, "Cooling constant, per minute", "0.0000", "COOL.RATE");
+    private static void writeResults(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("D6:F6", CellStyleName.SECTION).text("D6", language.words(OneJarWords.CURVE));
+        fitted(page, 7, language.words(OneJarWords.HALF_TIME), "0.0", "COOL.HALFTIME");
+        fitted(page, 8, language.words(OneJarWords.RATE), "0.0000", "COOL.RATE");
         fitted(page, 9, "", "0.0", "COOL.START");
-        page.formula("D9", Degrees.label("At minute 0, "));
+        page.formula("D9", Degrees.label(language, OneJarWords.START));
         fitted(page, 10, "", "0.0", "COOL.SURROUNDINGS");
-        page.formula("D10", Degrees.label("Surroundings, "));
+        page.formula("D10", Degrees.label(language, OneJarWords.SURROUNDINGS));
         row(page, 11, "", "0.00", "COOL.MISFIT(" + OneJarRead.JAR + ")");
-        page.formula("D11", Degrees.label("Misfit of the curve, ")).text("F11", "below a mark is good");
-        row(page, 12, "Heat given off so far, kilojoules", "0.0", "");
+        page.formula("D11", Degrees.label(language, OneJarWords.MISFIT))
+                .text("F11", language.words(OneJarWords.MISFIT_GOOD));
+        row(page, 12, language.words(OneJarWords.HEAT), "0.0", "");
         page.formula(
                 "E12", ifUsable("COOL.HEAT(volume;start;COOL.TEMP(MAX(times);start;cold;rate;scale);;scale)/1000"));
-        page.formula("F12", "=\"in \"&MAX(times)&\" minutes\"");
-        row(page, 13, "Heat lost at the start, watts", "0.0", "COOL.POWER(volume;rate;start;cold;;scale)");
-        page.text("F13", "joules each second");
-        page.text("D14", "Law that the readings support").merge("D14:D15").look("D14:D15", CellStyleName.LABEL);
+        page.formula("F12", "=" + FormulaText.sentence(language, OneJarWords.HEAT_IN, "MAX(times)"));
+        row(page, 13, language.words(OneJarWords.POWER), "0.0", "COOL.POWER(volume;rate;start;cold;;scale)");
+        page.text("F13", language.words(OneJarWords.POWER_IN));
+        page.text("D14", language.words(OneJarWords.LAW)).merge("D14:D15").look("D14:D15", CellStyleName.LABEL);
         page.merge("E14:F15")
                 .look("E14:F15", CellStyleName.RESULT)
                 .wrapped("E14:F15")
@@ -200,14 +216,15 @@ public final class OneJarOneCurve implements WorkedSheet {
         return OrDash.of("IF(check=\"OK\";" + formula + ";" + OrDash.DASH + ")");
     }
 
-    private static void writeHalves(Page page) throws com.sun.star.uno.Exception {
-        page.look("D16:F16", CellStyleName.SECTION).text("D16", "3  Half, and half, and half again");
-        page.look("D17:F17", CellStyleName.HEAD).text("D17", "after").text("E17", "minutes");
-        page.formula("F17", Degrees.label("warmer by, "));
-        String[] words = {"the start", "one half-time", "two half-times", "three half-times", "four half-times"};
-        for (int n = 0; n < words.length; n++) {
+    private static void writeHalves(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("D16:F16", CellStyleName.SECTION).text("D16", language.words(OneJarWords.HALVES));
+        page.look("D17:F17", CellStyleName.HEAD)
+                .text("D17", language.words(OneJarWords.AFTER))
+                .text("E17", language.words(OneJarWords.AFTER_MINUTES));
+        page.formula("F17", Degrees.label(language, OneJarWords.WARMER_BY));
+        for (int n = 0; n < AFTER_HALVES.size(); n++) {
             int row = 18 + n;
-            page.text("D" + row, words[n])
+            page.text("D" + row, language.words(AFTER_HALVES.get(n)))
                     .look("D" + row, CellStyleName.LABEL)
                     .look("E" + row + ":F" + row, CellStyleName.RESULT);
             page.formula("E" + row, OrDash.of(n + "*halftime")).numbers("E" + row, "0");
@@ -215,46 +232,47 @@ public final class OneJarOneCurve implements WorkedSheet {
         }
     }
 
-    private static void writeQuestions(Page page) throws com.sun.star.uno.Exception {
-        page.look("D24:F24", CellStyleName.SECTION).text("D24", "4  Ask the curve");
+    private static void writeQuestions(Page page, Language language, ExampleThermometer thermometer)
+            throws com.sun.star.uno.Exception {
+        page.look("D24:F24", CellStyleName.SECTION).text("D24", language.words(OneJarWords.ASK));
         page.look("D25:D26", CellStyleName.LABEL)
                 .look("E25:E26", CellStyleName.INPUT)
                 .look("F25:F26", CellStyleName.RESULT);
-        page.text("D25", "How warm after … minutes?").number("E25", 60);
+        page.text("D25", language.words(OneJarWords.HOW_WARM)).number("E25", 60);
         page.formula("F25", OrDash.of("FIXED(COOL.TEMP(minutes_asked;start;cold;rate;scale);1)&" + Degrees.UNIT));
-        page.formula("D26", Degrees.label("When is it down to … ", "?")).number("E26", 10);
+        page.formula("D26", Degrees.label(language, OneJarWords.WHEN)).number("E26", thermometer.typed(ASKED));
         page.formula(
                 "F26",
-                "=IF(ISTEXT(rate);rate;IFERROR(FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)&\""
-                        + " minutes\";\"never\"))");
+                "=IF(ISTEXT(rate);rate;IFERROR("
+                        + FormulaText.sentence(
+                                language,
+                                OneJarWords.IN_MINUTES,
+                                "FIXED(COOL.TIME(degrees_asked;start;cold;rate;scale);0)")
+                        + ";" + FormulaText.quoted(language, OneJarWords.NEVER) + "))");
         page.merge("D27:F28").look("D27:F28", CellStyleName.HINT).wrapped("D27:F28");
-        page.text(
-                "D27",
-                "Beyond the last reading this is a forecast: it holds if nothing changes. “Never” means that the jar"
-                        + " does not get as cold, or is colder from the start.");
+        page.text("D27", language.words(OneJarWords.FORECAST));
     }
 
-    private static void writeNotes(Page page) throws com.sun.star.uno.Exception {
-        page.look("H21", CellStyleName.SECTION).text("H21", "What to look for");
+    private static void writeNotes(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("H21", CellStyleName.SECTION).text("H21", language.words(OneJarWords.LOOK_FOR));
         page.merge("H22:H28").look("H22:H28", CellStyleName.NOTE);
         page.paragraphs(
                 "H22",
-                "Why does the curve grow flat?",
-                "The less warmer the jar is than its surroundings, the less heat leaves it each minute.",
-                "What does ± mean?",
-                "Do the same again, and the answer will be within ± of the true one about two times in three. It"
-                        + " leaves out what no reading shows, such as a thermometer that reads high.",
-                "Nobody read the surroundings?",
-                "Type fit in their box; the ± grows.");
+                language.words(OneJarWords.FLAT),
+                language.words(OneJarWords.FLAT_TEXT),
+                language.words(OneJarWords.PLUS_MINUS),
+                language.words(OneJarWords.PLUS_MINUS_TEXT),
+                language.words(OneJarWords.NOT_READ),
+                language.words(OneJarWords.NOT_READ_TEXT));
     }
 
-    private static void rule(Page page) throws com.sun.star.uno.Exception {
+    private static void rule(Page page, Language language) throws com.sun.star.uno.Exception {
         InputRules.on(page)
-                .only("C20", "scales", "Scale", "C for degrees Celsius, F for degrees Fahrenheit.")
-                .hint("C21", "Around the jar", "How cold it is around the jar. Nobody read it? Type fit.")
-                .aboveZero("C22", "Smallest mark", "Degrees from one line of the thermometer to the next: 1, 2 or 0.5.")
-                .aboveZero("C23", "Water", "Milliliters of water in the jar.")
-                .atLeast("E25", 0, "Minutes", "Minutes since the first reading.")
-                .hint("E26", "Temperature", "A temperature between the start and the surroundings.");
+                .only("C20", "scales", language.words(SharedWords.SCALE), language.words(SharedWords.SCALE_HINT))
+                .hint("C21", language.words(SharedWords.AROUND_JAR), language.words(OneJarWords.AROUND_HINT))
+                .aboveZero("C22", language.words(SharedWords.MARK), language.words(SharedWords.MARK_HINT))
+                .aboveZero("C23", language.words(OneJarWords.WATER), language.words(OneJarWords.WATER_HINT))
+                .atLeast("E25", 0, language.words(OneJarWords.MINUTES), language.words(OneJarWords.MINUTES_HINT))
+                .hint("E26", language.words(OneJarWords.TEMPERATURE), language.words(OneJarWords.TEMPERATURE_HINT));
     }
 }

@@ -3,6 +3,7 @@ package org.snugsheet.office.sheets.readings;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.words.Language;
 
 /**
  * A page behind the others with the typed block as the functions take it, at the same cells: clock times are minutes since the
@@ -10,21 +11,15 @@ import org.snugsheet.office.sheets.builder.Book;
  */
 public final class AsRead {
 
-    /** The name on its tab. */
-    public static final String NAME = "As read";
-
     private static final String PARTS_OF_A_DAY = "typed_times;\">0\";typed_times;\"<1\"";
 
     private AsRead() {}
 
-    public static void writeTop(Page page, Grid grid) throws com.sun.star.uno.Exception {
-        page.text("A1", "As the functions read it")
+    public static void writeTop(Page page, Grid grid, Language language) throws com.sun.star.uno.Exception {
+        page.text("A1", language.words(ReadWords.AS_READ_TITLE))
                 .look("A1", CellStyleName.TITLE)
                 .height("A1", 10);
-        page.text(
-                "A2",
-                "Nothing to type here: what was typed on the first page, at the same cells (" + grid.block()
-                        + "), with clock times as minutes; below it, what the checks find.");
+        page.text("A2", language.say(ReadWords.AS_READ_PURPOSE, grid.block()));
         page.width("A1:Z1", 24);
     }
 
@@ -46,7 +41,8 @@ public final class AsRead {
                         "AND(COUNTIFS(" + PARTS_OF_A_DAY + ")>1;COUNTIF(typed_times;\">=1\")>0;MAXIFS(typed_times;"
                                 + PARTS_OF_A_DAY + ")-MINIFS(typed_times;" + PARTS_OF_A_DAY + ")<1/6)");
         page.look(grid.block(), CellStyleName.RESULT).look(grid.heads(), CellStyleName.HEAD);
-        page.text(grid.times() + "" + grid.head(), "minutes").look(grid.times() + "" + grid.head(), CellStyleName.HEAD);
+        page.text(grid.times() + "" + grid.head(), book.language().words(ReadWords.MINUTES))
+                .look(grid.times() + "" + grid.head(), CellStyleName.HEAD);
         page.table(
                 grid.minutes(),
                 "=IFERROR(IF(mixed_times;\"?\";IF(by_clock;COOL.MINUTES(typed_times);" + asTyped("typed_times") + "));"

@@ -10,6 +10,8 @@ import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.office.page.SeriesColor;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.shared.OrDash;
+import org.snugsheet.office.sheets.shared.SharedWords;
+import org.snugsheet.office.words.Language;
 
 /**
  * The last page of a sheet about one jar, with what its chart draws. Nobody types here.
@@ -18,8 +20,6 @@ import org.snugsheet.office.sheets.shared.OrDash;
  * {@code mark} and {@code scale} of the first page.
  */
 public final class BehindOneJar {
-
-    static final String NAME = "Curve";
 
     private static final int FIRST_ROW = 6;
     private static final int STEPS = 40;
@@ -36,7 +36,8 @@ public final class BehindOneJar {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static Page add(Book book, Grid grid) throws com.sun.star.uno.Exception {
-        Page page = book.page(NAME);
+        Language language = book.language();
+        Page page = book.page(language.words(ReadWords.CURVE_PAGE));
         page.width("A1:D1", 26)
                 .width("E1", 6)
                 .width("F1:G1", 26)
@@ -44,24 +45,26 @@ public final class BehindOneJar {
                 .width("I1:J1", 26)
                 .width("K1", 6)
                 .width("L1", 26);
-        page.text("A1", "Behind the chart").look("A1", CellStyleName.TITLE).height("A1", 10);
-        page.text("A2", "Nothing to type here: the chart on the first page draws these cells.")
-                .merge("A2:L2")
-                .look("A2:L2", CellStyleName.PURPOSE);
-        writeCurve(page);
-        writePoints(page, grid.rows());
-        writeSurroundings(page);
-        page.look("L4", CellStyleName.SECTION).text("L4", "Scales");
+        page.text("A1", language.words(ReadWords.BEHIND_CHART))
+                .look("A1", CellStyleName.TITLE)
+                .height("A1", 10);
+        page.text("A2", language.words(ReadWords.CURVE_PURPOSE)).merge("A2:L2").look("A2:L2", CellStyleName.PURPOSE);
+        writeCurve(page, language);
+        writePoints(page, language, grid.rows());
+        writeSurroundings(page, language);
+        page.look("L4", CellStyleName.SECTION).text("L4", language.words(SharedWords.SCALES));
         page.text("L6", "C").text("L7", "F").look("L6:L7", CellStyleName.LABEL);
         book.names().fixed("scales", page, "L6:L7");
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the chart").applyUnprinted(page);
+        page.text("L9", language.words(ReadWords.BAND_FROM)).text("L10", language.words(ReadWords.BAND_TO));
+        page.look("L9:L10", CellStyleName.LABEL);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(ReadWords.BEHIND_CHART)).applyUnprinted(page);
         page.protect();
         return page;
     }
 
-    private static void writeCurve(Page page) throws com.sun.star.uno.Exception {
-        page.look("A4:D4", CellStyleName.SECTION).text("A4", "Curve and its 95 % band");
-        page.look("A5:D5", CellStyleName.NARROW_HEAD).height("A5", 9.5).text("A5", "minutes");
+    private static void writeCurve(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("A4:D4", CellStyleName.SECTION).text("A4", language.words(ReadWords.CURVE_BAND));
+        page.look("A5:D5", CellStyleName.NARROW_HEAD).height("A5", 9.5).text("A5", language.words(ReadWords.MINUTES));
         page.look("A" + FIRST_ROW + ":D" + LAST_ROW, CellStyleName.RESULT);
         for (int step = 0; step <= STEPS; step++) {
             page.formula("A" + (FIRST_ROW + step), "=" + step + "*MAX(times)/" + STEPS);
@@ -74,9 +77,11 @@ public final class BehindOneJar {
         page.numbers("A" + FIRST_ROW + ":D" + LAST_ROW, "0.0");
     }
 
-    private static void writePoints(Page page, int readings) throws com.sun.star.uno.Exception {
-        page.look("F4:G4", CellStyleName.SECTION).text("F4", "Readings");
-        page.look("F5:G5", CellStyleName.HEAD).text("F5", "minutes").text("G5", "readings");
+    private static void writePoints(Page page, Language language, int readings) throws com.sun.star.uno.Exception {
+        page.look("F4:G4", CellStyleName.SECTION).text("F4", language.words(ReadWords.READINGS));
+        page.look("F5:G5", CellStyleName.HEAD)
+                .text("F5", language.words(ReadWords.MINUTES))
+                .text("G5", language.words(ReadWords.READINGS_HEAD));
         page.look("F6:G" + (5 + readings), CellStyleName.RESULT).numbers("G6:G" + (5 + readings), "0.0");
         for (int row = 0; row < readings; row++) {
             page.formula("F" + (FIRST_ROW + row), "=INDEX(times;" + (row + 1) + ")");
@@ -84,9 +89,11 @@ public final class BehindOneJar {
         }
     }
 
-    private static void writeSurroundings(Page page) throws com.sun.star.uno.Exception {
-        page.look("I4:J4", CellStyleName.SECTION).text("I4", "Surroundings");
-        page.look("I5:J5", CellStyleName.HEAD).text("I5", "minutes").text("J5", "surroundings");
+    private static void writeSurroundings(Page page, Language language) throws com.sun.star.uno.Exception {
+        page.look("I4:J4", CellStyleName.SECTION).text("I4", language.words(ReadWords.SURROUNDINGS));
+        page.look("I5:J5", CellStyleName.HEAD)
+                .text("I5", language.words(ReadWords.MINUTES))
+                .text("J5", language.words(ReadWords.SURROUNDINGS_HEAD));
         page.look("I6:J8", CellStyleName.RESULT).numbers("J6:J8", "0.0");
         page.number("I6", 0).formula("I7", "=MAX(times)/2").formula("I8", "=MAX(times)");
         page.formula("J6:J8", OrDash.of("COOL.SURROUNDINGS(" + OneJarRead.JAR + ")"));
@@ -96,31 +103,27 @@ public final class BehindOneJar {
      * The chart of the readings, the curve, and the surroundings.
      *
      * @param behind this page
+     * @param language what it is written in
      * @param readings how many rows there are for readings
      * @param band whether the 95 % band of the curve is drawn
      * @return the chart
      */
-    public static ScatterChart chart(Page behind, int readings, boolean band) {
+    public static ScatterChart chart(Page behind, Language language, int readings, boolean band) {
         String minutes = "A" + FIRST_ROW + ":A" + LAST_ROW;
         List<Plot> plots = new ArrayList<>();
         plots.add(plot(Plot.Form.GUIDE, behind, "I6:I8", "J6:J8", "J5", SeriesColor.GRAY));
         if (band) {
-            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "C5", SeriesColor.GRAY));
-            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "D5", SeriesColor.GRAY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("C"), "L9", SeriesColor.GRAY));
+            plots.add(plot(Plot.Form.LIMIT, behind, minutes, column("D"), "L10", SeriesColor.GRAY));
         }
         plots.add(plot(Plot.Form.LINE, behind, minutes, column("B"), "B5", SeriesColor.BLACK));
         int last = 5 + readings;
         plots.add(plot(Plot.Form.POINTS, behind, "F6:F" + last, "G6:G" + last, "G5", SeriesColor.BLACK));
         return new ScatterChart(
-                "How the jar cools",
-                "Time, minutes",
-                "Temperature, degrees",
-                "Temperature of one jar against time. Circles are the readings, the full line is the fitted curve"
-                        + (band
-                                ? ", two thin dashed lines beside it are the limits between which the curve lies with"
-                                        + " 95 % certainty"
-                                : "")
-                        + ". The lowest dashed line is the surroundings. The values are on the page " + NAME + ".",
+                language.words(ReadWords.CHART),
+                language.words(ReadWords.MINUTES_AXIS),
+                language.words(ReadWords.TEMPERATURE_AXIS),
+                language.say(band ? ReadWords.CHART_WORDS_BAND : ReadWords.CHART_WORDS, behind.name()),
                 plots);
     }
 

@@ -5,6 +5,8 @@ import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.TablePart;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
+import org.snugsheet.office.words.Language;
 
 /**
  * What the checks find in the readings of one jar, on a page behind a sheet, and the names for it. A caution is found too, but
@@ -18,9 +20,6 @@ import org.snugsheet.office.sheets.builder.Book;
  * @param readings the name of its readings; nothing is said before there is one
  */
 public record JarFindings(Page page, String behind, String readings) {
-
-    /** The most that schools are advised, by the engine’s SafeStart. */
-    public static final String LIMIT = "43 °C (109 °F)";
 
     private static final int COLUMNS = 4;
 
@@ -49,14 +48,16 @@ public record JarFindings(Page page, String behind, String readings) {
                 .fixed("found" + behind, page, ofColumn(column, 1, row, last))
                 .fixed("what_to_do" + behind, page, ofColumn(column, 3, row, last))
                 .fixed("kind" + behind, page, ofColumn(column, COLUMNS, row, last));
+        Language language = book.language();
         page.look(found, CellStyleName.RESULT)
                 .table(found, "=IFERROR(" + TablePart.of(page, found, "CHECK.ALL" + arguments, 2, 1) + "&\"\";\"\")");
         for (int line = row; line <= last; line++) {
             String sure = (char) (column + 2) + "" + line;
             page.formula(
                     (char) (column + COLUMNS) + "" + line,
-                    "=IF(" + sure + "=\"\";\"\";IF(" + canHurt(sure) + ";\"hot\";IF(" + sure
-                            + "=\"a caution\";\"caution\";\"slip\")))");
+                    "=IF(" + sure + "=\"\";\"\";IF(" + sure + "="
+                            + FormulaText.quoted(language, ProblemWords.CAN_HURT) + ";\"hot\";IF(" + sure + "="
+                            + FormulaText.quoted(language, ProblemWords.CAUTION) + ";\"caution\";\"slip\")))");
         }
         page.look(jar + "" + first + ":" + jar + (first + 2), CellStyleName.RESULT);
         // Without a slip CHECK.READINGS answers with a caution, if there is one.
@@ -76,15 +77,5 @@ public record JarFindings(Page page, String behind, String readings) {
     private static String ofColumn(char first, int more, int from, int to) {
         char column = (char) (first + more);
         return column + "" + from + ":" + column + to;
-    }
-
-    /**
-     * Whether a finding is about what can hurt: hot water or bitter cold.
-     *
-     * @param kind the cell that says how sure the finding is
-     * @return a condition
-     */
-    static String canHurt(String kind) {
-        return kind + "=\"" + ProblemWords.CAN_HURT.english() + "\"";
     }
 }

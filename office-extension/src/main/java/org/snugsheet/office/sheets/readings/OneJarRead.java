@@ -5,6 +5,8 @@ import org.snugsheet.office.page.Highlight;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
+import org.snugsheet.office.words.Language;
 
 /**
  * A page behind a sheet about one jar: what was typed as the functions take it, with clock times as minutes, and what the checks
@@ -38,8 +40,9 @@ public final class OneJarRead {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static Page add(Book book, Page typed, Grid grid) throws com.sun.star.uno.Exception {
-        Page page = book.lastPage(AsRead.NAME);
-        AsRead.writeTop(page, grid);
+        Language language = book.language();
+        Page page = book.lastPage(language.words(ReadWords.AS_READ_PAGE));
+        AsRead.writeTop(page, grid, language);
         int below = grid.lastRow() + 2;
         book.names()
                 .fixed("typed_times", typed, grid.minutes())
@@ -48,20 +51,28 @@ public final class OneJarRead {
                 .fixed("times", page, grid.minutes())
                 .fixed("temps", page, grid.readings());
         AsRead.mirror(book, page, grid);
-        page.text(grid.times() + "" + below, "Can they be used?").look(grid.times() + "" + below, CellStyleName.LABEL);
+        page.text(grid.times() + "" + below, language.words(ReadWords.CAN_BE_USED))
+                .look(grid.times() + "" + below, CellStyleName.LABEL);
         new JarFindings(page, "", "temps")
                 .write(book, grid.first() + "" + below, 'A', below + 4, FOUND, "(" + JAR + ")");
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, "Behind the readings").applyUnprinted(page);
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(ReadWords.BEHIND_READINGS)).applyUnprinted(page);
         return page;
     }
 
-    /** What to do next, or the first finding; before both, that the water is too hot. */
-    public static String message() {
-        return "=IF(hot=\"\";\"\";" + ReadingsMessage.asSeen("hot")
-                + "&\" \")&IF(COUNTA(typed_readings)=0;\"Type what your thermometer read.\";IF(LEN(surroundings)=0;"
-                + "\"How warm is it around the jar? Type it into its box.\";IF(check<>\"OK\";"
-                + ReadingsMessage.asSeen("check") + ";IF(caution<>\"\";" + ReadingsMessage.asSeen("caution")
-                + ";IF(hot=\"\";\"OK: these\";\"These\")&\" readings can be used.\"))))";
+    /**
+     * What to do next, or the first finding; before both, that the water is too hot.
+     *
+     * @param language the language of the functions
+     * @return a formula
+     */
+    public static String message(Language language) {
+        return "=IF(hot=\"\";\"\";" + ReadingsMessage.asSeen(language, "hot")
+                + "&\" \")&IF(COUNTA(typed_readings)=0;" + FormulaText.quoted(language, ReadWords.TYPE)
+                + ";IF(LEN(surroundings)=0;" + FormulaText.quoted(language, ReadWords.TYPE_COLD)
+                + ";IF(check<>\"OK\";" + ReadingsMessage.asSeen(language, "check") + ";IF(caution<>\"\";"
+                + ReadingsMessage.asSeen(language, "caution") + ";IF(hot=\"\";"
+                + FormulaText.quoted(language, ReadWords.OK) + ";"
+                + FormulaText.quoted(language, ReadWords.USED_ALL_THE_SAME) + ")))))";
     }
 
     /**

@@ -6,10 +6,13 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.List;
+import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.FormulaText;
 import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.words.Language;
 
 /**
  * Says that numbers are invented for as long as they are: a page behind the others keeps what the sheet began with, and the name
@@ -17,14 +20,27 @@ import org.snugsheet.office.uno.CellName;
  */
 public final class Invented {
 
-    /** For a formula: the words that mark a heading, or nothing. */
-    public static final String WORDS = "IF(invented;\" (invented)\";\"\")";
-
     private Invented() {}
 
-    /** A formula for a heading. */
-    public static String heading(String words) {
-        return "=\"" + words + "\"&" + WORDS;
+    /**
+     * Words that mark a heading.
+     *
+     * @param language the language
+     * @return for a formula: a blank and the words, or nothing
+     */
+    public static String words(Language language) {
+        return "IF(invented;" + FormulaText.quoted(" " + language.words(SharedWords.INVENTED)) + ";\"\")";
+    }
+
+    /**
+     * A formula for a heading.
+     *
+     * @param language the language
+     * @param words what it says when nothing is invented
+     * @return the formula
+     */
+    public static String heading(Language language, Phrase words) {
+        return "=" + FormulaText.quoted(language, words) + "&" + words(language);
     }
 
     /**
@@ -40,7 +56,7 @@ public final class Invented {
     public static void keep(Book book, Page behind, String corner, Page typed, String... addresses)
             throws com.sun.star.uno.Exception {
         CellRangeAddress at = behind.place(corner);
-        behind.text(corner, "What the sheet began with").look(corner, CellStyleName.SECTION);
+        behind.text(corner, book.language().words(SharedWords.KEPT)).look(corner, CellStyleName.SECTION);
         List<String> columns = new ArrayList<>();
         int column = at.StartColumn;
         for (String address : addresses) {

@@ -9,9 +9,6 @@ import org.snugsheet.engine.quantity.Scale;
  */
 public final class SafeWater {
 
-    /** Whether the water named {@code warm} is too warm, in the scale named {@code scale}. */
-    public static final String TOO_HOT = tooHot("warm", "scale");
-
     private SafeWater() {}
 
     /**
@@ -22,7 +19,7 @@ public final class SafeWater {
      * @return the formula, without the equals sign
      */
     public static String tooHot(String water, String scale) {
-        return "IFERROR(N(TEMP.READ(" + water + ";" + scale + "))>IF(" + scale + "=\"F\";"
+        return "IFERROR(N(TEMP.READ(" + water + ";" + scale + "))>IF(UPPER(" + scale + ")=\"F\";"
                 + SafeStart.SCHOOL_LIMIT.in(Scale.FAHRENHEIT) + ";" + SafeStart.SCHOOL_LIMIT.celsius() + ");FALSE())";
     }
 }

@@ -5,7 +5,7 @@ import org.snugsheet.engine.Phrase;
 /** The lines of the worked sheets in the menu: the title, and in a few words what it is for. */
 public enum SheetLines implements Phrase {
     FIRST_FIVE_MINUTES("First five minutes – one thermometer, one answer"),
-    ONE_JAR("One jar, one curve – all that one jar tells"),
+    ONE_JAR("One jar, one curve – what one jar’s readings tell you"),
     DESIGN("Design a wrap – layers, and what to expect of them"),
     COATS("Winter coats – wind chill, clothes, animals");
 

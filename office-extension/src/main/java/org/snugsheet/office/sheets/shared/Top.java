@@ -2,18 +2,17 @@ package org.snugsheet.office.sheets.shared;
 
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
+import org.snugsheet.office.words.Language;
 
 /**
  * The first five rows of a worked sheet: its title, what it is for, what can hurt, and what an input cell looks like.
  *
+ * @param language what it is written in
  * @param title the title
  * @param purpose one sentence
- * @param caution what can hurt, behind the word “Caution:”
+ * @param caution what can hurt, behind the word that warns of it
  */
-public record Top(String title, String purpose, String caution) {
-
-    /** The first row below. */
-    static final int NEXT_ROW = 6;
+public record Top(Language language, String title, String purpose, String caution) {
 
     /**
      * Writes it.
@@ -43,27 +42,13 @@ public record Top(String title, String purpose, String caution) {
                 .height("A5", 6);
         page.text("A1", title).look("A1", CellStyleName.TITLE);
         across(page, 2, last, CellStyleName.PURPOSE).text("A2", purpose);
-        across(page, 3, last, CellStyleName.CAUTION).paragraphs("A3", "Caution:", caution);
+        across(page, 3, last, CellStyleName.CAUTION)
+                .paragraphs("A3", language.words(SharedWords.CAUTION_WORD), caution);
         page.merge("A5:" + sampleEnd + "5")
                 .look("A5:" + sampleEnd + "5", CellStyleName.SAMPLE)
-                .text("A5", "a boxed cell");
-        page.text(
-                        hint + "5",
-                        "is for you to type in. Everything else works itself out and is locked against slips; there is"
-                                + " no password (Tools, Protect Sheet).")
+                .text("A5", language.words(SharedWords.BOXES));
+        page.text(hint + "5", language.words(SharedWords.BOXES_TYPE))
                 .look(hint + "5:" + last + "5", CellStyleName.FOLLOWS);
-    }
-
-    /**
-     * Writes it on an upright page, where long lines go on in a second one.
-     *
-     * @param page the page
-     * @param last its last column
-     * @throws com.sun.star.uno.Exception if the office refuses
-     */
-    public void writeNarrow(Page page, String last) throws com.sun.star.uno.Exception {
-        write(page, last);
-        page.height("A2", 12).height("A5", 9.5).merge("B5:" + last + "5").wrapped("B5:" + last + "5");
     }
 
     private static Page across(Page page, int row, String last, CellStyleName look) throws com.sun.star.uno.Exception {
