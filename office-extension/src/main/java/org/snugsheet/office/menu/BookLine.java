@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.TypedValue;
-import org.snugsheet.office.sheets.lessonbook.BookForm;
 import org.snugsheet.office.sheets.lessonbook.BookPlan;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.frame.XStorable;
 import com.sun.star.util.XModifiable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -168,5 +167,4 @@ class WeatherDiaryIT {
                 .map(CellResult::shown)
                 .toList();
     }
-
 }

@@ -10,7 +10,6 @@ import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.shared.SheetLines;
-import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
 import org.snugsheet.office.words.Language;
 
 /** What a teacher may want to know and to ask, on two sheets of paper. Nothing is worked out here. */
@@ -92,8 +91,7 @@ final class NotesPage {
         note(NoteWords.CLOTHES, NoteWords.CLOTHES_TEXT);
         note(
                 NoteWords.SHEETS,
-                words(SheetLines.COATS) + "; " + words(new WeatherDiary().menuLine()) + "; " + words(SheetLines.DESIGN)
-                        + ".");
+                words(SheetLines.COATS) + "; " + words(SheetLines.DIARY) + "; " + words(SheetLines.DESIGN) + ".");
     }
 
     private void safety() throws com.sun.star.uno.Exception {

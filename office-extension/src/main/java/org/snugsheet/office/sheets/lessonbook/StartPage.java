@@ -165,7 +165,8 @@ final class StartPage {
             String hot = box == StartBox.START ? "too_hot=1" : "AND(ISNUMBER(hot_tap);hot_tap>=" + scalding + ")";
             Highlight.when(page, "C" + box.row(), hot, CellStyleName.HOT);
         }
-        for (StartBox box : new StartBox[] {StartBox.SURROUNDINGS, StartBox.START, StartBox.HOT, StartBox.COLD, StartBox.ROOM}) {
+        for (StartBox box :
+                new StartBox[] {StartBox.SURROUNDINGS, StartBox.START, StartBox.HOT, StartBox.COLD, StartBox.ROOM}) {
             Highlight.when(
                     page,
                     box.cell(),

@@ -7,7 +7,8 @@ public enum SheetLines implements Phrase {
     FIRST_FIVE_MINUTES("First five minutes – one thermometer, one answer"),
     ONE_JAR("One jar, one curve – what one jar’s readings tell you"),
     DESIGN("Design a wrap – layers, and what to expect of them"),
-    COATS("Winter coats – wind chill, clothes, animals");
+    COATS("Winter coats – wind chill, clothes, animals"),
+    DIARY("Weather diary – a month of school days");
 
     private final String english;
 

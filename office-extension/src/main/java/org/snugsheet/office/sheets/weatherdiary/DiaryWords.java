@@ -4,8 +4,6 @@ import org.snugsheet.engine.Phrase;
 
 /** What stands in the weather diary; patterns of a MessageFormat where a cell fills them in. */
 enum DiaryWords implements Phrase {
-    /** In the menu. */
-    MENU("Weather diary – a month of school days"),
     /** The title of the document and of its first page. */
     TITLE("Weather diary"),
     /** What it is for. */

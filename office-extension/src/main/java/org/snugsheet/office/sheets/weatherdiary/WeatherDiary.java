@@ -6,6 +6,7 @@ import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
+import org.snugsheet.office.sheets.shared.SheetLines;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -27,7 +28,7 @@ public final class WeatherDiary implements WorkedSheet {
 
     @Override
     public Phrase menuLine() {
-        return DiaryWords.MENU;
+        return SheetLines.DIARY;
     }
 
     @Override

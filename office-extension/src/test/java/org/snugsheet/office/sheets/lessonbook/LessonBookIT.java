@@ -216,5 +216,4 @@ class LessonBookIT {
                 .map(CellResult::shown)
                 .collect(Collectors.toList());
     }
-
 }

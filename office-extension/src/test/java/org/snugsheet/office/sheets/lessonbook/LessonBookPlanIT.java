@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -360,5 +359,4 @@ class LessonBookPlanIT {
     private static double number(String words) {
         return Double.parseDouble(words.replaceFirst("^[^0-9-]*", "").replaceFirst("[^0-9.].*$", ""));
     }
-
 }

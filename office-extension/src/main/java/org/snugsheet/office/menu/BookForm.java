@@ -1,4 +1,4 @@
-package org.snugsheet.office.sheets.lessonbook;
+package org.snugsheet.office.menu;
 
 import com.sun.star.awt.TextEvent;
 import com.sun.star.awt.XTextComponent;
@@ -11,29 +11,21 @@ import java.util.Optional;
 import org.snugsheet.office.dialog.ErrorDisplay;
 import org.snugsheet.office.dialog.Form;
 import org.snugsheet.office.dialog.TypedValue;
+import org.snugsheet.office.sheets.lessonbook.BookPlan;
+import org.snugsheet.office.sheets.lessonbook.BookWords;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DeclinedException;
 import org.snugsheet.office.words.Language;
 
 /** The window that asks how large a book is to be; what else there is to say is typed into the book. */
-public final class BookForm {
+final class BookForm {
 
     private static final System.Logger LOG = System.getLogger(BookForm.class.getName());
 
     private BookForm() {}
 
-    /**
-     * Asks until a book can be made of the answers or the window is cancelled.
-     *
-     * @param office the office’s context
-     * @param window the window behind it
-     * @param language the language of the window
-     * @param errorDisplay tells why no book can be made
-     * @return the plan; empty if cancelled
-     * @throws com.sun.star.uno.Exception if the office fails
-     */
-    public static Optional<BookPlan> ask(
-            XComponentContext office, XFrame window, Language language, ErrorDisplay errorDisplay)
+    /** Asks until a book can be made of the answers or the window is cancelled; then there is none. */
+    static Optional<BookPlan> ask(XComponentContext office, XFrame window, Language language, ErrorDisplay errorDisplay)
             throws com.sun.star.uno.Exception {
         try (Form form = new Form(office, language, BookWords.ASK)) {
             form.field("Jars", BookWords.JARS, String.valueOf(BookPlan.USUAL_JARS))
