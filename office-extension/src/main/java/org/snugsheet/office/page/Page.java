@@ -107,6 +107,11 @@ public final class Page {
      */
     public Page formula(String address, String formula) throws com.sun.star.uno.Exception {
         XCellRange cells = range(address);
+        // Most are a single cell, and each question to the office takes its time.
+        if (address.indexOf(':') < 0) {
+            cells.getCellByPosition(0, 0).setFormula(formula);
+            return this;
+        }
         XColumnRowRange size = Uno.as(XColumnRowRange.class, cells);
         for (int row = 0; row < size.getRows().getCount(); row++) {
             for (int column = 0; column < size.getColumns().getCount(); column++) {

@@ -237,7 +237,7 @@ final class StartPage {
                 "A" + MESSAGE,
                 "=IF(too_hot=1;PLAN.SAFE(start;scale);IF(COUNTIF(wraps;\"?*\")<2;" + quoted(StartWords.NAME_TWO) + ";"
                         + quoted(StartWords.NEXT) + "))");
-        Highlight.when(page, "A" + MESSAGE + ":" + LAST + MESSAGE, "too_hot=1", CellStyleName.ALARM);
+        Highlight.when(page, "A" + MESSAGE + ":" + LAST + MESSAGE, "too_hot=1", CellStyleName.HOT);
     }
 
     private void rules() throws com.sun.star.uno.Exception {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.awt.Size;
+import com.sun.star.container.XNamed;
 import com.sun.star.drawing.XDrawPage;
 import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.frame.XStorable;
@@ -365,12 +366,11 @@ class LessonBookPupilsIT {
     private String printed(CalcDocument book, String tab, Path folder) throws IOException {
         Path file = folder.resolve("printed.pdf").toAbsolutePath();
         office.call("printing", () -> {
-            Object page = book.uno().getSheets().getByName(tab);
             List<CellRangeAddress[]> areas = new ArrayList<>();
             for (XSpreadsheet sheet : Uno.sheets(book.uno())) {
                 XPrintAreas its = Uno.as(XPrintAreas.class, sheet);
                 areas.add(its.getPrintAreas());
-                if (!com.sun.star.uno.UnoRuntime.areSame(sheet, page)) {
+                if (!Uno.as(XNamed.class, sheet).getName().equals(tab)) {
                     its.setPrintAreas(new CellRangeAddress[0]);
                 }
             }
