@@ -112,10 +112,8 @@ public final class SheetLine {
         Pages.goTo(there, book.firstCell());
         // How it is looked at counts as a change, and so does a chart that is drawn for the first time, once the office
         // comes to it.
-        if (!choice.isQuiet()) {
-            Uno.as(XToolkitExperimental.class, Uno.service(choice.office(), "com.sun.star.awt.Toolkit"))
-                    .processEventsToIdle();
-        }
+        Uno.as(XToolkitExperimental.class, Uno.service(choice.office(), "com.sun.star.awt.Toolkit"))
+                .processEventsToIdle();
         book.setUnchanged();
     }
 }

@@ -13,6 +13,7 @@ import com.sun.star.text.XText;
 import com.sun.star.text.XTextCursor;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
+import java.util.Optional;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -26,18 +27,55 @@ public final class Page {
     private final XSpreadsheetDocument document;
     private final XSpreadsheet sheet;
     private final String name;
+    private final Optional<FormulaQueue> queue;
 
     /**
-     * A page to be filled.
+     * A page to be filled at once.
      *
      * @param document the document
      * @param sheet its sheet
      * @param name the name on its tab
      */
     public Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name) {
+        this(document, sheet, name, Optional.empty());
+    }
+
+    private Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name, Optional<FormulaQueue> queue) {
         this.document = document;
         this.sheet = sheet;
         this.name = name;
+        this.queue = queue;
+    }
+
+    /**
+     * The same page, whose formulas and lock wait until the queue is written.
+     *
+     * @param later the queue
+     * @return the page
+     */
+    public Page with(FormulaQueue later) {
+        return new Page(document, sheet, name, Optional.of(later));
+    }
+
+    /**
+     * Writes what waits on this page and on those that share its queue.
+     *
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page writeFormulas() throws com.sun.star.uno.Exception {
+        if (queue.isPresent()) {
+            queue.get().write();
+        }
+        return this;
+    }
+
+    private void write(FormulaQueue.Step step) throws com.sun.star.uno.Exception {
+        if (queue.isPresent()) {
+            queue.get().add(step);
+        } else {
+            step.write();
+        }
     }
 
     /**
@@ -106,11 +144,16 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page formula(String address, String formula) throws com.sun.star.uno.Exception {
+        write(() -> setFormula(address, formula));
+        return this;
+    }
+
+    private void setFormula(String address, String formula) throws com.sun.star.uno.Exception {
         XCellRange cells = range(address);
         // Most are a single cell, and each question to the office takes its time.
         if (address.indexOf(':') < 0) {
             cells.getCellByPosition(0, 0).setFormula(formula);
-            return this;
+            return;
         }
         XColumnRowRange size = Uno.as(XColumnRowRange.class, cells);
         for (int row = 0; row < size.getRows().getCount(); row++) {
@@ -118,7 +161,6 @@ public final class Page {
                 cells.getCellByPosition(column, row).setFormula(formula);
             }
         }
-        return this;
     }
 
     /**
@@ -127,9 +169,10 @@ public final class Page {
      * @param address the cells; those beyond the table show that nothing is there (#N/A)
      * @param formula in English with semicolons
      * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Page table(String address, String formula) {
-        Uno.as(XArrayFormulaRange.class, range(address)).setArrayFormula(formula);
+    public Page table(String address, String formula) throws com.sun.star.uno.Exception {
+        write(() -> Uno.as(XArrayFormulaRange.class, range(address)).setArrayFormula(formula));
         return this;
     }
 
@@ -140,8 +183,9 @@ public final class Page {
      * @param address the cells
      * @param function a function that answers with a table, in English with semicolons, without the equals sign
      * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Page growingTable(String address, String function) {
+    public Page growingTable(String address, String function) throws com.sun.star.uno.Exception {
         return table(address, "=IFERROR(" + TablePart.of(this, address, function, 1, 1) + ";\"\")");
     }
 
@@ -297,9 +341,10 @@ public final class Page {
      * Locks all cells but those with an input style. There is no password: it keeps from slips, not from people.
      *
      * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
      */
-    public Page protect() {
-        Uno.as(XProtectable.class, sheet).protect("");
+    public Page protect() throws com.sun.star.uno.Exception {
+        write(() -> Uno.as(XProtectable.class, sheet).protect(""));
         return this;
     }
 

@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.snugsheet.office.page.FormulaQueue;
 import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Paper;
@@ -35,6 +36,7 @@ public final class Book {
     private final XComponentContext office;
     private final XSpreadsheetDocument document;
     private final Setting setting;
+    private final FormulaQueue formulas = new FormulaQueue();
     private final List<Page> pages = new ArrayList<>();
     private Optional<Page> firstPage = Optional.empty();
     private String firstCell = "A1";
@@ -69,6 +71,7 @@ public final class Book {
         try {
             StyleSheet.install(empty);
             sheet.fill(book);
+            book.formulas.write();
             book.printOn(setting.paper());
         } finally {
             Uno.as(XActionLockable.class, empty).removeActionLock();
@@ -108,7 +111,7 @@ public final class Book {
         } else {
             sheets.insertNewByName(name, (short) place);
         }
-        Page page = new Page(document, Uno.as(XSpreadsheet.class, sheets.getByName(name)), name);
+        Page page = new Page(document, Uno.as(XSpreadsheet.class, sheets.getByName(name)), name).with(formulas);
         pages.add(place, page);
         return page;
     }
@@ -182,8 +185,13 @@ public final class Book {
         PrintSetup.printOn(paper, document);
     }
 
-    /** Calculates everything, so that what is saved next shows the results. */
-    public void calculate() {
+    /**
+     * Calculates everything, so that what is saved next or a chart that is drawn next shows the results.
+     *
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public void calculate() throws com.sun.star.uno.Exception {
+        formulas.write();
         Uno.as(XCalculatable.class, document).calculateAll();
     }
 

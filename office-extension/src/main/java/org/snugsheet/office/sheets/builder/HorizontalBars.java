@@ -11,6 +11,7 @@ import com.sun.star.container.XNameContainer;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XTableChartsSupplier;
 import java.util.Locale;
@@ -29,6 +30,9 @@ final class HorizontalBars {
     /** An empty chart over some cells of a page, with one row of bars for each column of a table but the first. */
     static XChartDocument draw(Page page, String name, String cells, Plot.Cells table)
             throws com.sun.star.uno.Exception {
+        // The office takes a row that is not worked out yet for a heading.
+        page.writeFormulas();
+        Uno.as(XCalculatable.class, page.document()).calculate();
         var charts = Uno.as(XTableChartsSupplier.class, page.sheet()).getCharts();
         CellRangeAddress[] from = {table.page().place(table.address())};
         charts.addNewByName(name, CellFrame.of(page, cells), from, true, true);
