@@ -8,7 +8,6 @@ import com.sun.star.container.XNamed;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XNamedRanges;
@@ -54,8 +53,7 @@ final class InputCellRules {
         List<String> found = new ArrayList<>();
         for (XSpreadsheet page : pages) {
             String own = Opened.as(XNamed.class, page).getName();
-            String[][] cells =
-                    Opened.as(XCellRangeFormula.class, Opened.used(page)).getFormulaArray();
+            String[][] cells = Opened.formulas(page);
             for (String formula : Arrays.stream(cells).flatMap(Arrays::stream).toList()) {
                 if (formula.matches("\\{?=.*")) {
                     String places = formula.replaceAll("\"[^\"]*\"", "").replaceAll("(ROW|COLUMN)\\([^)]*\\)", "");

@@ -24,6 +24,9 @@ import org.snugsheet.office.harness.CalcDocument;
 
 /** Looks at a document that is open in an office, page by page, in few calls. */
 public final class Opened {
+
+    private static final int ROWS_AT_ONCE = 10;
+
     private Opened() {}
 
     public static <T> T as(Class<T> type, Object object) {
@@ -104,5 +107,23 @@ public final class Opened {
             shapes.add(words);
         }
         return shapes;
+    }
+
+    /**
+     * What the cells of a page hold, as formulas. A few rows at a time: the bridge to the office ends on an answer of many megabytes.
+     */
+    static String[][] formulas(XSpreadsheet page) throws com.sun.star.uno.Exception {
+        CellRangeAddress all =
+                as(com.sun.star.sheet.XCellRangeAddressable.class, used(page)).getRangeAddress();
+        String[][] formulas = new String[all.EndRow + 1][];
+        for (int row = 0; row <= all.EndRow; row += ROWS_AT_ONCE) {
+            int last = Math.min(all.EndRow, row + ROWS_AT_ONCE - 1);
+            String[][] some = as(
+                            com.sun.star.sheet.XCellRangeFormula.class,
+                            page.getCellRangeByPosition(0, row, all.EndColumn, last))
+                    .getFormulaArray();
+            System.arraycopy(some, 0, formulas, row, some.length);
+        }
+        return formulas;
     }
 }

@@ -80,8 +80,7 @@ final class PageRules {
     /** Sentences that promise to follow bear a style by which a shared copy finds them. */
     static void promisesAreStyled(List<XSpreadsheet> pages) throws com.sun.star.uno.Exception {
         for (XSpreadsheet page : pages) {
-            String[][] cells =
-                    Opened.as(XCellRangeFormula.class, Opened.used(page)).getFormulaArray();
+            String[][] cells = Opened.formulas(page);
             for (int row = 0; row < cells.length; row++) {
                 for (int column = 0; column < cells[row].length; column++) {
                     if (cells[row][column].matches("(?s).*(works? itself out|by themselves).*")) {

@@ -18,10 +18,12 @@ import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XModifiable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.snugsheet.office.page.FormulaQueue;
 import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
@@ -132,7 +134,7 @@ public final class Book {
      * @param title its title
      * @param subject what it is about
      * @param description a few sentences
-     * @param keywords words to find it by
+     * @param keywords words to find it by, besides the title
      */
     public void describe(String title, String subject, String description, String... keywords) {
         XDocumentProperties properties =
@@ -140,7 +142,9 @@ public final class Book {
         properties.setTitle(title);
         properties.setSubject(subject);
         properties.setDescription(description);
-        properties.setKeywords(keywords);
+        properties.setKeywords(Stream.concat(Stream.of(title), Arrays.stream(keywords))
+                .distinct()
+                .toArray(String[]::new));
         properties.setAuthor("Snugsheet");
         properties.setLanguage(new Locale(setting.language().code(), "", ""));
     }

@@ -35,6 +35,7 @@ final class JarsBehind {
     private static final String HALF = "O";
     private static final String HALF_ERROR = "P";
     private static final String SUBTRACTED = "Q";
+    private static final String ALSO_COLD = "AK";
     // The layers of a jar: its glass, its wrap, the bag around it.
     private static final String GLASS = "S";
     private static final String BAG = "U";
@@ -101,7 +102,8 @@ final class JarsBehind {
             {Names.RATE_ERRORS, RATE_ERROR},
             {Names.HALF_TIMES, HALF},
             {Names.HALF_ERRORS, HALF_ERROR},
-            {Names.SUBTRACTED, SUBTRACTED}
+            {Names.SUBTRACTED, SUBTRACTED},
+            {Names.ALSO_COLD, ALSO_COLD}
         };
         for (String[] each : columns) {
             names.fixed(each[0], page, rows.ofJars(each[1]));
@@ -204,13 +206,17 @@ final class JarsBehind {
         for (int line = top; line <= end; line++) {
             page.formula(
                     "E" + line,
-                    "=IF(C" + line + "=\"\";\"\";IF(C" + line + "=" + quoted(ProblemWords.CAN_HURT) + ";\"hot\";IF(C"
-                            + line + "=" + quoted(ProblemWords.CAUTION) + ";\"caution\";\"slip\")))");
+                    "=IF(C" + line + "=\"\";\"\";IF(C" + line + "=" + quoted(ProblemWords.CAN_HURT) + ";IF(A" + line
+                            + "=\"\";\"cold\";\"hot\");IF(C" + line + "=" + quoted(ProblemWords.CAUTION)
+                            + ";\"caution\";\"slip\")))");
         }
         String kinds = "E" + top + ":E" + end;
         String slip = "MATCH(\"slip\";" + kinds + ";0)";
         String hot = "MATCH(\"hot\";" + kinds + ";0)";
-        page.formula(HURT + row, "=IFERROR(" + said(top, end, hot) + ";\"\")");
+        String cold = "MATCH(\"cold\";" + kinds + ";0)";
+        page.formula(HURT + row, "=IFERROR(" + said(top, end, hot) + ";IFERROR(" + said(top, end, cold) + ";\"\"))");
+        // Neither hides the other.
+        page.formula(ALSO_COLD + row, "=IF(ISNUMBER(" + hot + ");IFERROR(" + said(top, end, cold) + ";\"\");\"\")");
         String check = "CHECK.READINGS(" + arguments(jar) + ")";
         page.formula(
                 FINDING + row,

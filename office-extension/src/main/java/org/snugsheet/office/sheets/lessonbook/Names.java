@@ -71,6 +71,8 @@ final class Names {
     static final String FINDINGS = "findings";
     /** What can hurt in a jar, in a sentence; empty if nothing. */
     static final String HURTS = "hurts";
+    /** What the cold around a jar can do, in a sentence, where {@link #HURTS} speaks of its hot water; otherwise empty. */
+    static final String ALSO_COLD = "also_cold";
     /** The row of the reading in question among the times; 0 if none. */
     static final String FOUND_ROWS = "found_rows";
     /** The cooling constant, per minute; empty unless the jar is OK. */

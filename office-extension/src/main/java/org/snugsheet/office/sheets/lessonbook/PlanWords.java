@@ -125,7 +125,7 @@ enum PlanWords implements Phrase {
     /** Advice. */
     WHAT_TO_DO(
             "If it will not show: more jars of each wrap (groups may wrap alike), a colder place, a longer lesson, finer "
-                    + "thermometers, or a thicker wrap. Never hotter water. Each sentence above takes two wraps by themselves; among many it "
+                    + "thermometers, or a thicker wrap. Never hotter water. Each sentence above takes two wraps alone; among many it "
                     + "takes more. “Too close to call” is a result, too."),
     /** Chart. */
     CHART("What to expect"),

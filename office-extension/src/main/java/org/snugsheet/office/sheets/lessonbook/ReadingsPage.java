@@ -135,7 +135,8 @@ final class ReadingsPage {
         String first = "MATCH(3;states;0)";
         page.formula(
                 "A" + row,
-                "=IFERROR(" + named(hot, "INDEX(hurts;" + hot + ")") + "&\" \";\"\")&IF(COUNTA(typed_readings)=0;"
+                "=IFERROR(" + named(hot, "INDEX(hurts;" + hot + ")")
+                        + "&\" \";\"\")&IFERROR(INDEX(also_cold;MATCH(\"?*\";also_cold;0))&\" \";\"\")&IF(COUNTA(typed_readings)=0;"
                         + quoted(ReadingWords.EMPTY)
                         + ";IF(AND(around_known=0;COUNTIF(states;5)>0);INDEX(findings;MATCH(5;states;0));IF("
                         + held + "=0;IF(COUNTIF(hurts;\"?*\")=0;" + quoted(ReadingWords.ALL_WELL) + ";\"\");"

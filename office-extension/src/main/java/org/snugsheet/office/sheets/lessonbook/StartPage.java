@@ -214,7 +214,7 @@ final class StartPage {
         }
         for (int jar = 0; jar < plan.jars(); jar++) {
             int row = FIRST_JAR + jar;
-            page.number("E" + row, jar + 1).look("E" + row, CellStyleName.COUNT);
+            page.formula("E" + row, "=INDEX(numbers;" + (jar + 1) + ")").look("E" + row, CellStyleName.COUNT);
             page.look("F" + row + ":H" + row, CellStyleName.INPUT);
             page.text("F" + row, plan.wraps().get(jar)).shrunk("F" + row).look("I" + row, CellStyleName.HINT);
             String wrap = "INDEX(wraps;" + (jar + 1) + ")";
