@@ -24,7 +24,7 @@ import org.snugsheet.office.sheets.lessonbook.LessonBook;
 /**
  * Walks every worked sheet that meets water or weather, at 39, 44, 60 and 95 °C and at −5, −20 and −30 °C, on both scales, typed as
  * a number and as a text, and finds the caution where a person meets it: in front of all else, and beside what is typed. The same
- * walk through the functions is {@code WhatCanHurtTest}, and through the sheet that the menu lays out {@code HotWaterIT}.
+ * walk through the functions is {@code WhatCanHurtTest}.
  *
  * <p>Limits: 43 °C, UK Department for Education, Building Bulletin 87 (2003); −18 °C (0 °F), Child Care Weather Watch (Healthy Child
  * Care Iowa); −27 °C (−16 °F), Canadian Paediatric Society. The readings follow Newton’s law.
