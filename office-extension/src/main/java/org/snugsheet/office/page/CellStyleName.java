@@ -22,8 +22,6 @@ public enum CellStyleName {
     SUBLABEL("Snug sublabel"),
     /** A cell to type into: boxed, tinted and unlocked. */
     INPUT("Snug input"),
-    /** A heading to type over. */
-    INPUT_HEAD("Snug input head"),
     /** Shows what an input cell looks like, but cannot be typed into. */
     SAMPLE("Snug input sample"),
     /** A calculated value. */
@@ -34,8 +32,6 @@ public enum CellStyleName {
     SENTENCE("Snug sentence"),
     /** A sentence that a whole class reads from the wall. */
     WALL("Snug wall"),
-    /** A cell to type a word into, large enough for a wall or for small hands. */
-    INPUT_LARGE("Snug input large"),
     /** A word or a number in large type. */
     LARGE("Snug large"),
     /** An empty box to write into with a pencil. */

@@ -116,21 +116,6 @@ public final class InputRules {
         return put(address, name(rule(address, title, hint), address, title, hint));
     }
 
-    /**
-     * A name, as {@link #name}, but without a hint, which would cover what the page says beside the cell.
-     *
-     * @param address the cells
-     * @param title the heading of the question
-     * @param question what is asked when a number is typed
-     * @return these rules
-     * @throws com.sun.star.uno.Exception if the office refuses
-     */
-    public InputRules nameWithoutHint(String address, String title, String question) throws com.sun.star.uno.Exception {
-        Object rule = rule(address, title, question);
-        Uno.set(rule, "ShowInputMessage", false);
-        return put(address, name(rule, address, title, question));
-    }
-
     private Object name(Object rule, String address, String title, String question) throws com.sun.star.uno.Exception {
         CellRangeAddress first = page.place(address);
         Uno.set(rule, "Type", ValidationType.CUSTOM);

@@ -116,8 +116,6 @@ public final class StyleSheet {
 
     private void defineInputs() throws com.sun.star.uno.Exception {
         boxed(CellStyleName.INPUT).unlocked();
-        boxed(CellStyleName.INPUT_HEAD).bold().unlocked();
-        boxed(CellStyleName.INPUT_LARGE).size(18).bold().unlocked();
         boxed(CellStyleName.SAMPLE);
         style(CellStyleName.FOUND)
                 .bold()

@@ -8,6 +8,7 @@ import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.TablePart;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.FormulaText;
+import org.snugsheet.office.sheets.readings.AsRead;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -108,19 +109,7 @@ final class JarsBehind {
         for (String[] each : columns) {
             names.fixed(each[0], page, rows.ofJars(each[1]));
         }
-        // Somebody who types 9:05 types a part of a day; texts such as 9.05 am are left to COOL.MINUTES, too. Readings
-        // of one lesson
-        // lie within a fifth of a day, or pass noon or midnight on a clock of twelve hours.
-        names.computed(
-                        "by_clock",
-                        "OR(SUMPRODUCT(--ISTEXT(typed_times))>0;AND(COUNT(typed_times)>1;MAX(typed_times)<1;"
-                                + "OR(MAX(typed_times)-MIN(typed_times)<0.2;"
-                                + "INDEX(typed_times;COUNT(typed_times))<MAX(typed_times))))")
-                // Two parts of a day close together beside a whole minute: no thermometer is read every few seconds
-                // first.
-                .computed(
-                        "mixed_times",
-                        "AND(COUNTIFS(typed_times;\">0\";typed_times;\"<1\")>1;COUNTIF(typed_times;\">=1\")>0)");
+        AsRead.nameClock(names);
     }
 
     private void times() throws com.sun.star.uno.Exception {

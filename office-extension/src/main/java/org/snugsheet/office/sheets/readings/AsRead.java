@@ -1,6 +1,7 @@
 package org.snugsheet.office.sheets.readings;
 
 import org.snugsheet.office.page.CellStyleName;
+import org.snugsheet.office.page.NamedRanges;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.words.Language;
@@ -23,13 +24,16 @@ public final class AsRead {
         page.width("A1:Z1", 24);
     }
 
-    /** What is typed, at the same cells of another page, by the names {@code typed_times} and {@code typed_readings}. */
-    public static void mirror(Book book, Page page, Grid grid) throws com.sun.star.uno.Exception {
+    /**
+     * The names {@code by_clock} and {@code mixed_times}: whether {@code typed_times} are times of the day, or some of them are.
+     *
+     * @param names the names of the document
+     */
+    public static void nameClock(NamedRanges names) {
         // Somebody who types 9:05 types a part of a day, less than 1; texts such as 9.05 am are left to COOL.MINUTES,
         // too.
         // Readings of one lesson lie within a fifth of a day, or pass noon or midnight on a clock of twelve hours.
-        book.names()
-                .computed(
+        names.computed(
                         "by_clock",
                         "OR(SUMPRODUCT(--ISTEXT(typed_times))>0;AND(COUNT(typed_times)>1;MAX(typed_times)<1;"
                                 + "OR(MAX(typed_times)-MIN(typed_times)<0.2;"
@@ -40,6 +44,11 @@ public final class AsRead {
                         "mixed_times",
                         "AND(COUNTIFS(" + PARTS_OF_A_DAY + ")>1;COUNTIF(typed_times;\">=1\")>0;MAXIFS(typed_times;"
                                 + PARTS_OF_A_DAY + ")-MINIFS(typed_times;" + PARTS_OF_A_DAY + ")<1/6)");
+    }
+
+    /** What is typed, at the same cells of another page, by the names {@code typed_times} and {@code typed_readings}. */
+    public static void mirror(Book book, Page page, Grid grid) throws com.sun.star.uno.Exception {
+        nameClock(book.names());
         page.look(grid.block(), CellStyleName.RESULT).look(grid.heads(), CellStyleName.HEAD);
         page.text(grid.times() + "" + grid.head(), book.language().words(ReadWords.MINUTES))
                 .look(grid.times() + "" + grid.head(), CellStyleName.HEAD);
