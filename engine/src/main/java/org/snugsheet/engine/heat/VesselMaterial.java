@@ -23,7 +23,7 @@ public enum VesselMaterial {
     /** Stainless steel. EN 12524. */
     STAINLESS_STEEL(460, "stainless steel"),
     /** Aluminum and its alloys. EN 12524; 900 for the pure metal in Halliday, Resnick and Walker, Table 18-3. */
-    ALUMINUM(880, "aluminium", "aluminum"),
+    ALUMINUM(880, "aluminum", "aluminium"),
     /** Copper. EN 12524. */
     COPPER(380, "copper"),
     /** Polypropylene, PP, resin code 5: yogurt cups, lunch boxes. EN 12524. */

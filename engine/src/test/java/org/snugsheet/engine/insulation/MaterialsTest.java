@@ -59,9 +59,9 @@ class MaterialsTest {
         "Cotton-wool balls, cotton wool",
         "news paper, newspaper",
         "Newspapers, newspaper",
-        "tin foil, aluminium foil",
-        "aluminum foil, aluminium foil",
-        "foil (aluminium), aluminium foil",
+        "tin foil, aluminum foil",
+        "aluminium foil, aluminum foil",
+        "foil (aluminium), aluminum foil",
         "bubblewrap, small bubble wrap",
         "Bubble Wrap, small bubble wrap",
         "styrofoam, polystyrene foam",
@@ -76,7 +76,7 @@ class MaterialsTest {
         "glass, glass",
         "glass jars, glass",
         "balloons, rubber",
-        "föil, aluminium foil"
+        "föil, aluminum foil"
     })
     void namesMatchLoosely(String typed, String name) {
         assertEquals(name, Materials.find(typed).name());
@@ -199,7 +199,7 @@ class MaterialsTest {
         "lana, wool",
         "Calcetines de lana, wool",
         "periódico, newspaper",
-        "papel de aluminio, aluminium foil",
+        "papel de aluminio, aluminum foil",
         "laine, wool",
         "papier journal, newspaper",
         "ÉCHARPE EN LAINE, wool",
@@ -207,7 +207,7 @@ class MaterialsTest {
         "Wolle, wool",
         "Wollsocken, wool",
         "Zeitung, newspaper",
-        "Alufolie, aluminium foil",
+        "Alufolie, aluminum foil",
         "Laub, leaves"
     })
     void eachIsFoundInTheOtherLanguagesToo(String typed, String name) {

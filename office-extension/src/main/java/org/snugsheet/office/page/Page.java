@@ -5,6 +5,7 @@ import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellOrientation;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.TableBorder2;
 import com.sun.star.table.XCellRange;
@@ -236,6 +237,18 @@ public final class Page {
      */
     public Page shrunk(String address) throws com.sun.star.uno.Exception {
         Uno.set(range(address), "ShrinkToFit", true);
+        return this;
+    }
+
+    /**
+     * Writes upward, for the heads of narrow columns.
+     *
+     * @param address the cells
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page turned(String address) throws com.sun.star.uno.Exception {
+        Uno.set(range(address), "Orientation", CellOrientation.BOTTOMTOP);
         return this;
     }
 

@@ -80,7 +80,7 @@ class HotWaterChecksTest {
         assertEquals(1.0, rank[1][0]);
         String verdict = cool.verdict(
                 document, column(MINUTES), hotBare, column(MINUTES), hot, around("C"), LEFT_OUT, LEFT_OUT, LEFT_OUT);
-        assertTrue(verdict.contains("times slower"), verdict);
+        assertTrue(verdict.contains("times as long to cool"), verdict);
     }
 
     /** By the numbers alone 85 … 40 may be °F, and is told so only after the caution. */

@@ -201,7 +201,7 @@ class TablesTest {
                 result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;N2:N8;D1)").text());
         String slower = result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;L2:L8;D1)").text();
         String faster = result("COOL.VERDICT(A1:A7;L2:L8;A1:A7;M2:M8;D1)").text();
-        assertTrue(slower.startsWith("The first jar cools "), slower);
+        assertTrue(slower.startsWith("The first jar takes "), slower);
         assertEquals(
                 faster,
                 slower.replace("first", "third").replace("second", "first").replace("third", "second"));
@@ -218,7 +218,7 @@ class TablesTest {
         String verdict = result("COOL.VERDICT(A1:A7;B1:B7;A1:A7;M2:M8;D1)").text();
 
         assertTrue(verdict.startsWith("The second jar hardly cools: "), verdict);
-        assertTrue(verdict.endsWith(" times slower than the first, or slower still (95 % sure)."), verdict);
+        assertTrue(verdict.endsWith(" times as long as the first, or longer still (95 % sure)."), verdict);
         assertEquals(
                 ErrorCodes.INVALID_ARGUMENT,
                 result("COOL.SLOWER(A1:A7;B1:B7;A1:A7;M2:M8;D1)").error());

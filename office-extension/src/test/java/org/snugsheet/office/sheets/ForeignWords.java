@@ -41,14 +41,23 @@ final class ForeignWords {
             throw new IllegalStateException("There are no phrases of " + enums);
         }
         english.removeAll(theirs);
-        Collection<String> patterns = english.stream()
+        Collection<String> patterns = patterns(english);
+        Collection<String> theirPatterns = patterns(theirs);
+        return shown.stream()
+                .filter(text -> english.contains(text) || (isOneOf(text, patterns) && !isOneOf(text, theirPatterns)))
+                .toList();
+    }
+
+    private static Collection<String> patterns(Set<String> phrases) {
+        return phrases.stream()
                 .filter(words ->
                         words.contains("{") && words.replaceAll("\\{[^}]*}", "").length() > 5)
                 .map(words -> "(?s)" + quoted(words))
                 .collect(Collectors.toSet());
-        return shown.stream()
-                .filter(text -> english.contains(text) || patterns.stream().anyMatch(text::matches))
-                .toList();
+    }
+
+    private static boolean isOneOf(String text, Collection<String> patterns) {
+        return patterns.stream().anyMatch(text::matches);
     }
 
     private static String quoted(String words) {

@@ -12,6 +12,7 @@ import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellHoriJustify;
+import com.sun.star.table.CellOrientation;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
@@ -38,7 +39,7 @@ final class TextFits {
 
     private static final double HUNDREDTHS = 100;
     private static final String[] LOOK = {
-        "CharHeight", "CharWeight", "HoriJustify", "IsTextWrapped", "ParaIndent", "ShrinkToFit", "Size"
+        "CharHeight", "CharWeight", "HoriJustify", "IsTextWrapped", "ParaIndent", "ShrinkToFit", "Size", "Orientation"
     };
 
     private final XSpreadsheet page;
@@ -108,7 +109,7 @@ final class TextFits {
                 (CellHoriJustify) has[2],
                 (boolean) has[3],
                 ((Number) has[4]).doubleValue() / HUNDREDTHS,
-                isMerged ? merged(cell) : (Size) has[6]);
+                along(isMerged ? merged(cell) : (Size) has[6], (CellOrientation) has[7]));
         if (shown.startsWith("###")) {
             return "has no room for its number";
         }
@@ -121,6 +122,11 @@ final class TextFits {
         double wide = LetterWidths.of(new LetterWidths.Run(shown, look.points(), look.bold()));
         double room = isMerged ? look.width() : room(look, row, column);
         return wide <= room + TOLERANCE ? "" : "is " + tenths(wide) + " mm wide and has " + tenths(room);
+    }
+
+    /** What is written upward has the height of its cell to go on. */
+    private static Size along(Size size, CellOrientation orientation) {
+        return orientation == CellOrientation.BOTTOMTOP ? new Size(size.Height, size.Width) : size;
     }
 
     private Size merged(XCell cell) throws com.sun.star.uno.Exception {

@@ -27,7 +27,7 @@ class DesignAWrapLayersIT {
             double ofWool = document.at("E20").number();
             double whole = document.at("M37").number();
             List<String> list = chosenFrom(document);
-            for (String material : List.of("fleece", "damp sand", "aluminium foil")) {
+            for (String material : List.of("fleece", "damp sand", "aluminum foil")) {
                 assertTrue(list.contains(material), list.toString());
                 document.text("B20", material).calculateAll();
                 assertEquals("", failingCells(document), material);

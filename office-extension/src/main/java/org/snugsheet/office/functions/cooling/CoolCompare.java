@@ -102,7 +102,8 @@ public interface CoolCompare extends XInterface {
             formula = "t = (k₁ − k₂)/√(s₁² + s₂² + (∂(k₁ − k₂)/∂Tₛ)²·δ²/12 + v²·(k₁² + k₂²))",
             source = Sources.WELCH + "; " + Sources.FIELLER,
             example = "COOL.VERDICT({0;5;10;15;20};{38;32;26;22;19};{0;5;10;15;20};{38;35;32;29;27};3)",
-            answer = "The second jar cools 2.09 times slower than the first (between 1.88 and 2.33 times, 95 % sure).",
+            answer =
+                    "The second jar takes 2.09 times as long to cool as the first (between 1.88 and 2.33 times, 95 % sure).",
             refused = "COOL.VERDICT({0;5};{38;32};{0;5};{38;35};3)",
             because = "two readings of a jar are too few")
     default String verdict(

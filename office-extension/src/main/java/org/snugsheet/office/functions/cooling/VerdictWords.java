@@ -9,17 +9,17 @@ import org.snugsheet.office.words.Language;
 /** A verdict as one sentence that a class can read. */
 enum VerdictWords implements Phrase {
     SECOND(
-            "The second jar cools {0,number,0.0#} times slower than the first (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
+            "The second jar takes {0,number,0.0#} times as long to cool as the first (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
     SECOND_AT_LEAST(
-            "The second jar cools {0,number,0.0#} times slower than the first ({1,number,0.0#} times or more, 95 % sure)."),
+            "The second jar takes {0,number,0.0#} times as long to cool as the first ({1,number,0.0#} times or more, 95 % sure)."),
     FIRST(
-            "The first jar cools {0,number,0.0#} times slower than the second (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
+            "The first jar takes {0,number,0.0#} times as long to cool as the second (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
     FIRST_AT_LEAST(
-            "The first jar cools {0,number,0.0#} times slower than the second ({1,number,0.0#} times or more, 95 % sure)."),
+            "The first jar takes {0,number,0.0#} times as long to cool as the second ({1,number,0.0#} times or more, 95 % sure)."),
     SECOND_HARDLY(
-            "The second jar hardly cools: {0,number,0.0#} times slower than the first, or slower still (95 % sure)."),
+            "The second jar hardly cools: it takes {0,number,0.0#} times as long as the first, or longer still (95 % sure)."),
     FIRST_HARDLY(
-            "The first jar hardly cools: {0,number,0.0#} times slower than the second, or slower still (95 % sure)."),
+            "The first jar hardly cools: it takes {0,number,0.0#} times as long as the second, or longer still (95 % sure)."),
     COUNTED_IN("Counted in: jars wrapped alike may differ by {0,number,percent}."),
     CANNOT_TELL("These readings cannot tell which jar cools more slowly. Take more readings, or fill more jars.");
 

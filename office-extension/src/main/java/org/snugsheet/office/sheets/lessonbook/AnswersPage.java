@@ -43,8 +43,8 @@ final class AnswersPage {
     }
 
     void write() throws com.sun.star.uno.Exception {
-        page.width("A1", 13).width("B1", 35).width("C1", 17).width("D1", 29).width("E1", 16);
-        page.width("F1", 16).width("G1", 62);
+        page.width("A1", 13).width("B1", 35).width("C1", 15).width("D1", 33).width("E1", 18);
+        page.width("F1", 18).width("G1", 56);
         top();
         order();
         int row = FIRST_PLACE + plan.jars() + 1;

@@ -1,6 +1,7 @@
 package org.snugsheet.office.sheets.lessonbook;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.snugsheet.engine.insulation.Materials;
 import org.snugsheet.engine.quantity.Scale;
@@ -17,7 +18,7 @@ import org.snugsheet.office.words.Language;
 final class ExampleClass {
 
     private static final double MILLIMETERS = 8;
-    private static final String FOIL = "aluminium foil";
+    private static final String FOIL = "aluminum foil";
     private static final double FOIL_MILLIMETERS = 0.1;
     private static final List<String> MATERIALS =
             List.of("", FOIL, "wool", "newspaper", "fleece", "leaves", "corrugated cardboard", "small bubble wrap");
@@ -26,7 +27,8 @@ final class ExampleClass {
     private static final Temperature START = new Temperature(40);
     private static final long SEED = 20_261_127;
     private static final int SWAPPED_JAR = 4;
-    private static final int SWAPPED = 3;
+    private static final int FIRST_SWAPPED = 3;
+    private static final double MUCH = 20;
     private static final int MISSED_JAR = 6;
     private static final int MISSED = 5;
 
@@ -64,13 +66,27 @@ final class ExampleClass {
             double[] celsius = invented.of(
                     material.isEmpty() ? ExampleJar.bare(name) : ExampleJar.wrapped(name, millimeters, material),
                     minutes);
-            for (int reading = 0; reading < celsius.length; reading++) {
-                double read = mark * Math.rint(new Temperature(celsius[reading]).in(scale) / mark);
+            double[] read = DoubleStream.of(celsius)
+                    .map(each -> mark * Math.rint(new Temperature(each).in(scale) / mark))
+                    .toArray();
+            if (jar == SWAPPED_JAR) {
+                swap(read);
+            }
+            for (int reading = 0; reading < read.length; reading++) {
                 if (jar != MISSED_JAR || reading != MISSED) {
-                    readings.number(
-                            ReadingsPage.cell(jar, reading),
-                            jar == SWAPPED_JAR && reading == SWAPPED ? swapped(read) : read);
+                    readings.number(ReadingsPage.cell(jar, reading), read[reading]);
                 }
+            }
+        }
+    }
+
+    /** Swaps the digits of the first reading that has two, looks quite another way round, and still could be one of warm water. */
+    private void swap(double[] read) {
+        for (int reading = FIRST_SWAPPED; reading < read.length; reading++) {
+            double swapped = swapped(read[reading]);
+            if (read[reading] < 100 && Math.abs(swapped - read[reading]) > MUCH && swapped > SURROUNDINGS.in(scale)) {
+                read[reading] = swapped;
+                return;
             }
         }
     }

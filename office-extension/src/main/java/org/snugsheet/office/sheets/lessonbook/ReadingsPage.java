@@ -77,12 +77,12 @@ final class ReadingsPage {
         String last = around();
         page.width("A1", 17)
                 .width("B1", 22)
-                .width(column(0) + "1:" + last + "1", Math.min(22, ACROSS / (plan.jars() + 1)));
-        page.height("A1", 10).height("A2", 6).height("A3", 6).height("A" + HEAD, 14);
+                .width(column(0) + "1:" + last + "1", Math.min(34, ACROSS / (plan.jars() + 1)));
+        page.height("A1", 10).height("A2:A3", 8.2).height("A" + HEAD, isNarrow() ? 30 : 15.5);
         page.height(below("A", "A"), 6);
         page.text("A1", words(ReadingWords.TITLE)).look("A1", CellStyleName.TITLE);
-        page.text("A2", words(ReadingWords.HINT)).look("A2", CellStyleName.HINT);
-        page.text("A3", words(ReadingWords.OTHER_HINT)).look("A3", CellStyleName.HINT);
+        hint("A2", ReadingWords.HINT);
+        hint("A3", ReadingWords.OTHER_HINT);
         heads();
         page.look(below(PLANNED, PLANNED), CellStyleName.RESULT);
         for (int i = 0; i < plan.readings(); i++) {
@@ -95,6 +95,16 @@ final class ReadingsPage {
         page.protect();
     }
 
+    private void hint(String cell, Phrase words) throws com.sun.star.uno.Exception {
+        String cells = cell + ":" + around() + cell.substring(1);
+        page.merge(cells).look(cells, CellStyleName.HINT).wrapped(cells).text(cell, words(words));
+    }
+
+    /** Too narrow for a word such as “newspaper”. */
+    private boolean isNarrow() {
+        return ACROSS / (plan.jars() + 1) < 22;
+    }
+
     private void heads() throws com.sun.star.uno.Exception {
         page.look("A" + HEAD + ":" + around() + HEAD, CellStyleName.NARROW_HEAD);
         page.text(PLANNED + HEAD, words(ReadingWords.MINUTE)).text(CLOCK + HEAD, words(ReadingWords.CLOCK));
@@ -104,6 +114,9 @@ final class ReadingsPage {
                     column(jar) + HEAD,
                     "=" + (jar + 1) + "&\" \"&INDEX(wraps;" + (jar + 1) + ")&IF(" + scale + "=scale;\"\";\" °\"&"
                             + scale + ")");
+        }
+        if (isNarrow()) {
+            page.turned(column(0) + HEAD + ":" + around() + HEAD);
         }
         page.formula(around() + HEAD, "=" + FormulaText.quoted(language, ReadingWords.AROUND) + "&\" °\"&scale");
     }

@@ -216,7 +216,8 @@ final class StartPage {
             int row = FIRST_JAR + jar;
             page.formula("E" + row, "=INDEX(numbers;" + (jar + 1) + ")").look("E" + row, CellStyleName.COUNT);
             page.look("F" + row + ":H" + row, CellStyleName.INPUT);
-            page.text("F" + row, plan.wraps().get(jar)).shrunk("F" + row).look("I" + row, CellStyleName.HINT);
+            page.text("F" + row, plan.wraps().get(jar)).size("F" + row, 9).wrapped("F" + row);
+            page.look("I" + row, CellStyleName.HINT);
             String wrap = "INDEX(wraps;" + (jar + 1) + ")";
             String rate = "INDEX(expected;" + (jar + 1) + ")";
             page.formula(

@@ -102,7 +102,7 @@ enum StartWords implements Phrase {
     /** What is expected of a jar: what it reads at the end. */
     ENDS_AT("about {0} after {1} minutes"),
     /** The wrap is not known to the functions. */
-    UNKNOWN("own words: measured, not forecast"),
+    UNKNOWN("own words: only measured"),
     /** Below the jars. */
     NEXT(
             "Next: the page Plan says what to bring, the pages for pupils are ready to print, and readings go on the page Readings."),

@@ -32,7 +32,7 @@ final class Understood {
             "small bubble wrap",
             "polystyrene foam",
             "foam rubber",
-            "aluminium foil",
+            "aluminum foil",
             "leaves",
             "hay",
             "sawdust",
