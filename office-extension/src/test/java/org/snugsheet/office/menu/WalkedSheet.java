@@ -1,0 +1,97 @@
+package org.snugsheet.office.menu;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNamed;
+import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.table.TableSortField;
+import com.sun.star.util.XProtectable;
+import com.sun.star.util.XSortable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.uno.Uno;
+
+/** A document that somebody works on: what they do to it, and what it holds. */
+record WalkedSheet(Office office, CalcDocument document) {
+
+    /** More than anybody types here, and more than a page of ours fills. */
+    private static final String CELLS = "A1:T80";
+
+    /** The office writes a range on another sheet in either way. */
+    private static final Pattern SHEET_TWICE = Pattern.compile("(\\$?\\w+\\.)(\\$?[A-Z]+\\$?[0-9]+):\\1");
+
+    /** What is in the cells of all sheets, as it would be typed, and which sheets are locked. */
+    List<String> held() {
+        return office.call("reading all cells", () -> {
+            List<String> held = new ArrayList<>();
+            XIndexAccess pages = Uno.as(XIndexAccess.class, document.uno().getSheets());
+            for (int i = 0; i < pages.getCount(); i++) {
+                XSpreadsheet page = Uno.as(XSpreadsheet.class, pages.getByIndex(i));
+                held.add(Uno.as(XNamed.class, page).getName()
+                        + (Uno.as(XProtectable.class, page).isProtected() ? " locked" : ""));
+                for (String[] row : Uno.as(XCellRangeFormula.class, page.getCellRangeByName(CELLS))
+                        .getFormulaArray()) {
+                    String line = String.join("|", row).replaceAll("\\|+$", "");
+                    held.add(SHEET_TWICE.matcher(line).replaceAll("$1$2:"));
+                }
+            }
+            return held;
+        });
+    }
+
+    XSpreadsheet first() {
+        return office.call(
+                "finding the first sheet", () -> Uno.sheets(document.uno()).get(0));
+    }
+
+    boolean isLocked() {
+        return office.call(
+                "asking for the lock", () -> Uno.as(XProtectable.class, first()).isProtected());
+    }
+
+    /** How many steps can be undone. */
+    int steps() {
+        return Halfway.steps(office, document);
+    }
+
+    void select(String cells) {
+        office.call("showing the first sheet", () -> {
+            Uno.as(XSpreadsheetView.class, Uno.as(XModel.class, document.uno()).getCurrentController())
+                    .setActiveSheet(first());
+            return true;
+        });
+        Menu.select(office, document, cells);
+    }
+
+    void type(String cell, String text) {
+        select(cell);
+        call(".uno:EnterString", Uno.named("StringName", text));
+    }
+
+    void sort(String cells, int field, boolean ascending) {
+        office.call("sorting", () -> {
+            TableSortField by = new TableSortField();
+            by.Field = field;
+            by.IsAscending = ascending;
+            Uno.as(XSortable.class, first().getCellRangeByName(cells)).sort(new PropertyValue[] {
+                Uno.named("SortFields", new TableSortField[] {by}), Uno.named("IsSortColumns", false)
+            });
+            return true;
+        });
+    }
+
+    void copySheet() {
+        select("A1");
+        call(".uno:Move", Uno.named("DocName", ""), Uno.named("Index", (short) 2), Uno.named("Copy", true));
+    }
+
+    void call(String address, PropertyValue... arguments) {
+        Menu.asAPerson(office, () -> Menu.call(office, document, address, arguments));
+    }
+}
