@@ -27,7 +27,7 @@ import org.snugsheet.office.uno.Uno;
 @ExtendWith(OfficeWithWindows.class)
 class RandomWalkIT {
 
-    private static final int WALKS = Integer.getInteger("walks", 5);
+    private static final int WALKS = Integer.getInteger("walks", 3);
 
     private static final long SEED = Long.getLong("walks.seed", 20_261_127);
 
