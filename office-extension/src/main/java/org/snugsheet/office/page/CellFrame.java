@@ -3,6 +3,7 @@ package org.snugsheet.office.page;
 import com.sun.star.awt.Point;
 import com.sun.star.awt.Rectangle;
 import com.sun.star.awt.Size;
+import com.sun.star.beans.XMultiPropertySet;
 import org.snugsheet.office.uno.Uno;
 
 /** Where cells are on a page and how large, for what lies over them: charts and drawings. */
@@ -21,8 +22,11 @@ public final class CellFrame {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static Rectangle of(Page page, String address) throws com.sun.star.uno.Exception {
-        Point corner = (Point) Uno.property(page.range(address), "Position");
-        Size size = (Size) Uno.property(page.range(address), "Size");
+        page.writeCells();
+        Object[] found = Uno.as(XMultiPropertySet.class, page.range(address))
+                .getPropertyValues(new String[] {"Position", "Size"});
+        Point corner = (Point) found[0];
+        Size size = (Size) found[1];
         return new Rectangle(corner.X, corner.Y, size.Width, size.Height);
     }
 

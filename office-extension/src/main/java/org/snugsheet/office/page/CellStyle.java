@@ -9,36 +9,52 @@ import com.sun.star.table.BorderLine2;
 import com.sun.star.table.BorderLineStyle;
 import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellVertJustify2;
+import com.sun.star.table.TableBorder2;
 import com.sun.star.util.CellProtection;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
 import org.snugsheet.office.uno.Uno;
 
-/** One cell style of a document, being described. Line widths and indents in 1/100 mm, type sizes in points. */
+/** One cell style: described, then put into a document. Line widths and indents in 1/100 mm, type sizes in points. */
 final class CellStyle {
     static final String STANDARD = "Default";
 
-    private final XSpreadsheetDocument document;
-    private final Object style;
+    /** A line around cells together. */
+    static final TableBorder2 FRAME = frame(line(Palette.TEXT, 26));
 
-    private CellStyle(XSpreadsheetDocument document, Object style) {
-        this.document = document;
-        this.style = style;
+    private final String name;
+    private final Map<String, Object> properties = new HashMap<>();
+
+    private CellStyle(String name) {
+        this.name = name;
     }
 
     /** The style on which all others rest. */
-    static CellStyle standard(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        return new CellStyle(document, styles(document).getByName(STANDARD));
+    static CellStyle standard() {
+        return new CellStyle(STANDARD);
     }
 
-    /** A style by this name, made unless it is there already. */
-    static CellStyle add(XSpreadsheetDocument document, String name, String parent) throws com.sun.star.uno.Exception {
-        XNameContainer styles = styles(document);
-        if (!styles.hasByName(name)) {
-            styles.insertByName(name, Uno.make(document, "com.sun.star.style.CellStyle"));
+    /** A style by this name. */
+    static CellStyle named(String name) {
+        return new CellStyle(name).set("VertJustify", CellVertJustify2.CENTER);
+    }
+
+    /** Changes the style that a document has already. */
+    void change(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        Uno.setAll(styles(document).getByName(name), properties);
+    }
+
+    /** Makes the style among those of a document, unless it is there already. */
+    void put(XSpreadsheetDocument document, XNameContainer styles, Set<String> present, String parent)
+            throws com.sun.star.uno.Exception {
+        boolean isThere = present.contains(name);
+        Object style = isThere ? styles.getByName(name) : Uno.make(document, "com.sun.star.style.CellStyle");
+        if (!isThere) {
+            styles.insertByName(name, style);
         }
-        Object style = styles.getByName(name);
         Uno.as(XStyle.class, style).setParentStyle(parent);
-        CellStyle fresh = new CellStyle(document, style);
-        return fresh.set("VertJustify", CellVertJustify2.CENTER);
+        Uno.setAll(style, properties);
     }
 
     static XNameContainer styles(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
@@ -48,58 +64,58 @@ final class CellStyle {
         return Uno.as(XNameContainer.class, cells);
     }
 
-    CellStyle font(String name, float points) throws com.sun.star.uno.Exception {
+    CellStyle font(String name, float points) {
         return set("CharFontName", name).size(points);
     }
 
-    CellStyle size(float points) throws com.sun.star.uno.Exception {
+    CellStyle size(float points) {
         return set("CharHeight", points);
     }
 
-    CellStyle bold() throws com.sun.star.uno.Exception {
+    CellStyle bold() {
         return set("CharWeight", FontWeight.BOLD);
     }
 
-    CellStyle ink(int color) throws com.sun.star.uno.Exception {
+    CellStyle ink(int color) {
         return set("CharColor", color);
     }
 
-    CellStyle paper(int color) throws com.sun.star.uno.Exception {
+    CellStyle paper(int color) {
         return set("CellBackColor", color);
     }
 
-    CellStyle wrapped() throws com.sun.star.uno.Exception {
+    CellStyle wrapped() {
         return set("IsTextWrapped", true);
     }
 
-    CellStyle aligned(CellHoriJustify side) throws com.sun.star.uno.Exception {
+    CellStyle aligned(CellHoriJustify side) {
         return set("HoriJustify", side);
     }
 
     /** In one line, in smaller type if it must be. */
-    CellStyle shrunk() throws com.sun.star.uno.Exception {
+    CellStyle shrunk() {
         return set("ShrinkToFit", true);
     }
 
-    CellStyle indented(int distance) throws com.sun.star.uno.Exception {
+    CellStyle indented(int distance) {
         return aligned(CellHoriJustify.LEFT).set("ParaIndent", (short) distance);
     }
 
     /** At the top of its row. */
-    CellStyle high() throws com.sun.star.uno.Exception {
+    CellStyle high() {
         return set("VertJustify", CellVertJustify2.TOP);
     }
 
     /** At the bottom of its row, on its rule. */
-    CellStyle low() throws com.sun.star.uno.Exception {
+    CellStyle low() {
         return set("VertJustify", CellVertJustify2.BOTTOM);
     }
 
-    CellStyle ruledBelow(int color, int width) throws com.sun.star.uno.Exception {
+    CellStyle ruledBelow(int color, int width) {
         return set("BottomBorder2", line(color, width));
     }
 
-    CellStyle boxed(int color, int width) throws com.sun.star.uno.Exception {
+    CellStyle boxed(int color, int width) {
         BorderLine2 line = line(color, width);
         return set("TopBorder2", line)
                 .set("BottomBorder2", line)
@@ -107,12 +123,12 @@ final class CellStyle {
                 .set("RightBorder2", line);
     }
 
-    CellStyle numbers(String code) throws com.sun.star.uno.Exception {
-        return set("NumberFormat", NumberCode.key(document, code));
+    CellStyle numbers(int key) {
+        return set("NumberFormat", key);
     }
 
     /** May be typed into although the page is protected. */
-    CellStyle unlocked() throws com.sun.star.uno.Exception {
+    CellStyle unlocked() {
         CellProtection open = new CellProtection();
         open.IsLocked = false;
         return set("CellProtection", open);
@@ -127,8 +143,21 @@ final class CellStyle {
         return line;
     }
 
-    private CellStyle set(String property, Object value) throws com.sun.star.uno.Exception {
-        Uno.set(style, property, value);
+    private static TableBorder2 frame(BorderLine2 line) {
+        TableBorder2 frame = new TableBorder2();
+        frame.TopLine = line;
+        frame.BottomLine = line;
+        frame.LeftLine = line;
+        frame.RightLine = line;
+        frame.IsTopLineValid = true;
+        frame.IsBottomLineValid = true;
+        frame.IsLeftLineValid = true;
+        frame.IsRightLineValid = true;
+        return frame;
+    }
+
+    private CellStyle set(String property, Object value) {
+        properties.put(property, value);
         return this;
     }
 }

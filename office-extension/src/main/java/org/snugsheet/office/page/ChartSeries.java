@@ -10,14 +10,18 @@ import com.sun.star.chart2.XChartTypeContainer;
 import com.sun.star.chart2.XCoordinateSystemContainer;
 import com.sun.star.chart2.XDataSeries;
 import com.sun.star.chart2.XDataSeriesContainer;
+import com.sun.star.chart2.data.XDataProvider;
 import com.sun.star.chart2.data.XDataSequence;
 import com.sun.star.chart2.data.XDataSink;
 import com.sun.star.chart2.data.XLabeledDataSequence;
 import com.sun.star.container.XNameContainer;
 import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
+import com.sun.star.lang.XMultiComponentFactory;
 import com.sun.star.uno.XComponentContext;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.snugsheet.office.uno.Uno;
 
 /** Puts the rows of points and the lines into a chart. Sizes in 1/100 mm. */
@@ -29,11 +33,15 @@ final class ChartSeries {
     private static final int SYMBOL_SIZE = 210;
 
     private final XComponentContext office;
+    private final XMultiComponentFactory services;
     private final XChartDocument chart;
+    private final XDataProvider cells;
 
     ChartSeries(XComponentContext office, Object chart) {
         this.office = office;
+        this.services = office.getServiceManager();
         this.chart = Uno.as(XChartDocument.class, chart);
+        this.cells = this.chart.getDataProvider();
     }
 
     void put(List<Plot> plots) throws com.sun.star.uno.Exception {
@@ -69,27 +77,32 @@ final class ChartSeries {
     }
 
     private void drawLine(Object series, SeriesColor ink, int width) throws com.sun.star.uno.Exception {
-        Uno.set(series, "Color", ink.color());
-        Uno.set(series, "Symbol", symbol(ink, SymbolStyle.NONE));
-        Uno.set(series, "LineWidth", width);
-        Uno.set(series, "ShowLegendEntry", false);
-        if (ink.isFullLine()) {
-            Uno.set(series, "LineStyle", LineStyle.SOLID);
-        } else {
+        Map<String, Object> look = new HashMap<>(Map.of(
+                "Color",
+                ink.color(),
+                "Symbol",
+                symbol(ink, SymbolStyle.NONE),
+                "LineWidth",
+                width,
+                "ShowLegendEntry",
+                false,
+                "LineStyle",
+                ink.isFullLine() ? LineStyle.SOLID : LineStyle.DASH));
+        if (!ink.isFullLine()) {
             String name = ink.patternName();
             XNameContainer dashes = Uno.as(XNameContainer.class, Uno.make(chart, "com.sun.star.drawing.DashTable"));
             if (!dashes.hasByName(name)) {
                 dashes.insertByName(name, ink.pattern());
             }
-            Uno.set(series, "LineStyle", LineStyle.DASH);
-            Uno.set(series, "LineDashName", name);
+            look.put("LineDashName", name);
         }
+        Uno.setAll(series, look);
     }
 
     private static void drawPoints(Object series, SeriesColor ink) throws com.sun.star.uno.Exception {
-        Uno.set(series, "Color", ink.color());
-        Uno.set(series, "LineStyle", LineStyle.NONE);
-        Uno.set(series, "Symbol", symbol(ink, SymbolStyle.STANDARD));
+        Uno.setAll(
+                series,
+                Map.of("Color", ink.color(), "LineStyle", LineStyle.NONE, "Symbol", symbol(ink, SymbolStyle.STANDARD)));
     }
 
     private static void label(XPropertySet point, SeriesColor ink) throws com.sun.star.uno.Exception {
@@ -114,20 +127,20 @@ final class ChartSeries {
         return symbol;
     }
 
-    private XLabeledDataSequence values(Plot.Cells cells, String role) throws com.sun.star.uno.Exception {
+    private XLabeledDataSequence values(Plot.Cells plotted, String role) throws com.sun.star.uno.Exception {
         XLabeledDataSequence labelled =
                 Uno.as(XLabeledDataSequence.class, make("com.sun.star.chart2.data.LabeledDataSequence"));
-        labelled.setValues(sequence(cells, role));
+        labelled.setValues(sequence(plotted, role));
         return labelled;
     }
 
-    private XDataSequence sequence(Plot.Cells cells, String role) throws com.sun.star.uno.Exception {
-        XDataSequence sequence = chart.getDataProvider().createDataSequenceByRangeRepresentation(cells.written());
+    private XDataSequence sequence(Plot.Cells plotted, String role) throws com.sun.star.uno.Exception {
+        XDataSequence sequence = cells.createDataSequenceByRangeRepresentation(plotted.written());
         Uno.set(sequence, "Role", role);
         return sequence;
     }
 
     private Object make(String service) throws com.sun.star.uno.Exception {
-        return office.getServiceManager().createInstanceWithContext(service, office);
+        return services.createInstanceWithContext(service, office);
     }
 }

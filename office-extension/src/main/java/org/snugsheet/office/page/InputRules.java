@@ -1,5 +1,6 @@
 package org.snugsheet.office.page;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.sheet.ConditionOperator;
 import com.sun.star.sheet.TableValidationVisibility;
 import com.sun.star.sheet.ValidationAlertStyle;
@@ -97,7 +98,7 @@ public final class InputRules {
      */
     public InputRules only(String address, String listName, String title, String hint)
             throws com.sun.star.uno.Exception {
-        Object rule = list(address, listName, title, hint);
+        XPropertySet rule = list(address, listName, title, hint);
         alert(rule, ValidationAlertStyle.STOP, title, hint);
         return put(address, rule);
     }
@@ -116,9 +117,10 @@ public final class InputRules {
         return put(address, name(rule(address, title, hint), address, title, hint));
     }
 
-    private Object name(Object rule, String address, String title, String question) throws com.sun.star.uno.Exception {
+    private XPropertySet name(XPropertySet rule, String address, String title, String question)
+            throws com.sun.star.uno.Exception {
         CellRangeAddress first = page.place(address);
-        Uno.set(rule, "Type", ValidationType.CUSTOM);
+        rule.setPropertyValue("Type", ValidationType.CUSTOM);
         XSheetCondition condition = Uno.as(XSheetCondition.class, rule);
         condition.setSourcePosition(new CellAddress(first.Sheet, first.StartColumn, first.StartRow));
         condition.setFormula1("ISTEXT(" + CellName.of(first.StartColumn, first.StartRow) + ")");
@@ -126,19 +128,20 @@ public final class InputRules {
         return rule;
     }
 
-    private Object list(String address, String listName, String title, String hint) throws com.sun.star.uno.Exception {
-        Object rule = rule(address, title, hint);
-        Uno.set(rule, "Type", ValidationType.LIST);
-        Uno.set(rule, "ShowList", TableValidationVisibility.UNSORTED);
+    private XPropertySet list(String address, String listName, String title, String hint)
+            throws com.sun.star.uno.Exception {
+        XPropertySet rule = rule(address, title, hint);
+        rule.setPropertyValue("Type", ValidationType.LIST);
+        rule.setPropertyValue("ShowList", TableValidationVisibility.UNSORTED);
         Uno.as(XSheetCondition.class, rule).setFormula1(listName);
-        Uno.set(rule, "ShowErrorMessage", false);
+        rule.setPropertyValue("ShowErrorMessage", false);
         return rule;
     }
 
     private InputRules number(String address, ConditionOperator operator, double limit, String title, String hint)
             throws com.sun.star.uno.Exception {
-        Object rule = rule(address, title, hint);
-        Uno.set(rule, "Type", ValidationType.DECIMAL);
+        XPropertySet rule = rule(address, title, hint);
+        rule.setPropertyValue("Type", ValidationType.DECIMAL);
         XSheetCondition condition = Uno.as(XSheetCondition.class, rule);
         condition.setOperator(operator);
         condition.setFormula1(String.valueOf(limit));
@@ -146,24 +149,24 @@ public final class InputRules {
         return put(address, rule);
     }
 
-    private Object rule(String address, String title, String hint) throws com.sun.star.uno.Exception {
-        Object rule = Uno.property(page.range(address), "Validation");
-        Uno.set(rule, "ShowInputMessage", true);
-        Uno.set(rule, "InputTitle", title);
-        Uno.set(rule, "InputMessage", hint);
-        Uno.set(rule, "IgnoreBlankCells", true);
+    private XPropertySet rule(String address, String title, String hint) throws com.sun.star.uno.Exception {
+        XPropertySet rule = Uno.as(XPropertySet.class, Uno.property(page.range(address), "Validation"));
+        rule.setPropertyValue("ShowInputMessage", true);
+        rule.setPropertyValue("InputTitle", title);
+        rule.setPropertyValue("InputMessage", hint);
+        rule.setPropertyValue("IgnoreBlankCells", true);
         return rule;
     }
 
-    private static void alert(Object rule, ValidationAlertStyle style, String title, String hint)
+    private static void alert(XPropertySet rule, ValidationAlertStyle style, String title, String hint)
             throws com.sun.star.uno.Exception {
-        Uno.set(rule, "ErrorAlertStyle", style);
-        Uno.set(rule, "ShowErrorMessage", true);
-        Uno.set(rule, "ErrorTitle", title);
-        Uno.set(rule, "ErrorMessage", hint);
+        rule.setPropertyValue("ErrorAlertStyle", style);
+        rule.setPropertyValue("ShowErrorMessage", true);
+        rule.setPropertyValue("ErrorTitle", title);
+        rule.setPropertyValue("ErrorMessage", hint);
     }
 
-    private InputRules put(String address, Object rule) throws com.sun.star.uno.Exception {
+    private InputRules put(String address, XPropertySet rule) throws com.sun.star.uno.Exception {
         Uno.set(page.range(address), "Validation", rule);
         return this;
     }

@@ -1,15 +1,17 @@
 package org.snugsheet.office.page;
 
 import com.sun.star.awt.FontWeight;
-import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellOrientation;
 import com.sun.star.table.CellRangeAddress;
-import com.sun.star.table.TableBorder2;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.table.XTableRows;
 import com.sun.star.text.XText;
 import com.sun.star.text.XTextCursor;
 import com.sun.star.util.XMergeable;
@@ -23,12 +25,16 @@ import org.snugsheet.office.uno.Uno;
  */
 public final class Page {
     private static final int HUNDREDTHS_PER_MILLIMETER = 100;
-    private static final int FRAME = 26;
 
     private final XSpreadsheetDocument document;
     private final XSpreadsheet sheet;
     private final String name;
     private final Optional<FormulaQueue> queue;
+    private final XCellRangeAddressable place;
+    private final XTableRows rows;
+    private final WaitingCells cells;
+    private final WaitingFormats formats;
+    private boolean isToBeProtected;
 
     /**
      * A page to be filled at once.
@@ -46,16 +52,22 @@ public final class Page {
         this.sheet = sheet;
         this.name = name;
         this.queue = queue;
+        this.place = Uno.as(XCellRangeAddressable.class, sheet);
+        this.rows = Uno.as(XColumnRowRange.class, sheet).getRows();
+        this.cells = new WaitingCells(sheet);
+        this.formats = new WaitingFormats(document, sheet);
     }
 
     /**
-     * The same page, whose formulas and lock wait until the queue is written.
+     * The same page, whose cells and lock wait until the queue is written: what is written together is written sooner.
      *
      * @param later the queue
      * @return the page
      */
     public Page with(FormulaQueue later) {
-        return new Page(document, sheet, name, Optional.of(later));
+        Page waiting = new Page(document, sheet, name, Optional.of(later));
+        later.add(waiting);
+        return waiting;
     }
 
     /**
@@ -71,12 +83,28 @@ public final class Page {
         return this;
     }
 
-    private void write(FormulaQueue.Step step) throws com.sun.star.uno.Exception {
-        if (queue.isPresent()) {
-            queue.get().add(step);
-        } else {
-            step.write();
+    /** Writes what waits on this page but for its formulas, so that the office knows how large its cells are. */
+    void writeCells() throws com.sun.star.uno.Exception {
+        cells.writeValues();
+        if (!formats.isEmpty()) {
+            formats.write(place.getRangeAddress().Sheet, cells.freeRow());
         }
+    }
+
+    void finish() throws com.sun.star.uno.Exception {
+        cells.writeFormulas();
+        if (isToBeProtected) {
+            Uno.as(XProtectable.class, sheet).protect("");
+            isToBeProtected = false;
+        }
+    }
+
+    private Page unlessQueued() throws com.sun.star.uno.Exception {
+        if (queue.isEmpty()) {
+            writeCells();
+            finish();
+        }
+        return this;
     }
 
     /**
@@ -97,8 +125,8 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page text(String address, String text) throws com.sun.star.uno.Exception {
-        Uno.as(XText.class, range(address).getCellByPosition(0, 0)).setString(text);
-        return this;
+        cells.value(CellArea.of(address).corner(), text);
+        return unlessQueued();
     }
 
     /**
@@ -110,6 +138,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page paragraphs(String address, String... boldAndRest) throws com.sun.star.uno.Exception {
+        cells.isWritten(CellArea.of(address).corner());
         XText text = Uno.as(XText.class, range(address).getCellByPosition(0, 0));
         text.setString("");
         XTextCursor cursor = text.createTextCursor();
@@ -132,8 +161,38 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page number(String address, double value) throws com.sun.star.uno.Exception {
-        range(address).getCellByPosition(0, 0).setValue(value);
-        return this;
+        cells.value(CellArea.of(address).corner(), value);
+        return unlessQueued();
+    }
+
+    /**
+     * Puts texts and numbers into cells, row by row.
+     *
+     * @param address the cells
+     * @param values what each is to hold
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page values(String address, Object[][] values) throws com.sun.star.uno.Exception {
+        CellArea area = CellArea.of(address);
+        for (int row = 0; row < values.length; row++) {
+            for (int column = 0; column < values[row].length; column++) {
+                cells.value(CellArea.cell(area.left() + column, area.top() + row), values[row][column]);
+            }
+        }
+        return unlessQueued();
+    }
+
+    /**
+     * What cells hold, formulas that wait excepted.
+     *
+     * @param address the cells
+     * @return texts and numbers, row by row
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Object[][] values(String address) throws com.sun.star.uno.Exception {
+        writeCells();
+        return Uno.as(XCellRangeData.class, range(address)).getDataArray();
     }
 
     /**
@@ -145,23 +204,8 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page formula(String address, String formula) throws com.sun.star.uno.Exception {
-        write(() -> setFormula(address, formula));
-        return this;
-    }
-
-    private void setFormula(String address, String formula) throws com.sun.star.uno.Exception {
-        XCellRange cells = range(address);
-        // Most are a single cell, and each question to the office takes its time.
-        if (address.indexOf(':') < 0) {
-            cells.getCellByPosition(0, 0).setFormula(formula);
-            return;
-        }
-        XColumnRowRange size = Uno.as(XColumnRowRange.class, cells);
-        for (int row = 0; row < size.getRows().getCount(); row++) {
-            for (int column = 0; column < size.getColumns().getCount(); column++) {
-                cells.getCellByPosition(column, row).setFormula(formula);
-            }
-        }
+        cells.formula(CellArea.of(address), formula);
+        return unlessQueued();
     }
 
     /**
@@ -173,8 +217,8 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page table(String address, String formula) throws com.sun.star.uno.Exception {
-        write(() -> Uno.as(XArrayFormulaRange.class, range(address)).setArrayFormula(formula));
-        return this;
+        cells.table(CellArea.of(address), formula);
+        return unlessQueued();
     }
 
     /**
@@ -199,8 +243,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page look(String address, CellStyleName look) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "CellStyle", look.styleName());
-        return this;
+        return set(address, WaitingFormats.STYLE, look.styleName());
     }
 
     /**
@@ -212,8 +255,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page numbers(String address, String code) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "NumberFormat", NumberCode.key(document, code));
-        return this;
+        return set(address, "NumberFormat", NumberCode.key(document, code));
     }
 
     /**
@@ -224,8 +266,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page wrapped(String address) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "IsTextWrapped", true);
-        return this;
+        return set(address, "IsTextWrapped", true);
     }
 
     /**
@@ -236,8 +277,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page shrunk(String address) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "ShrinkToFit", true);
-        return this;
+        return set(address, "ShrinkToFit", true);
     }
 
     /**
@@ -248,8 +288,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page turned(String address) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "Orientation", CellOrientation.BOTTOMTOP);
-        return this;
+        return set(address, "Orientation", CellOrientation.BOTTOMTOP);
     }
 
     /**
@@ -261,8 +300,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page size(String address, float points) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "CharHeight", points);
-        return this;
+        return set(address, "CharHeight", points);
     }
 
     /**
@@ -274,8 +312,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page ink(String address, SeriesColor ink) throws com.sun.star.uno.Exception {
-        Uno.set(range(address), "CharColor", ink.color());
-        return this;
+        return set(address, "CharColor", ink.color());
     }
 
     /**
@@ -298,17 +335,12 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page frame(String address) throws com.sun.star.uno.Exception {
-        TableBorder2 border = new TableBorder2();
-        border.TopLine = CellStyle.line(Palette.TEXT, FRAME);
-        border.BottomLine = border.TopLine;
-        border.LeftLine = border.TopLine;
-        border.RightLine = border.TopLine;
-        border.IsTopLineValid = true;
-        border.IsBottomLineValid = true;
-        border.IsLeftLineValid = true;
-        border.IsRightLineValid = true;
-        Uno.set(range(address), "TableBorder2", border);
-        return this;
+        return set(address, "TableBorder2", CellStyle.FRAME);
+    }
+
+    private Page set(String address, String property, Object value) throws com.sun.star.uno.Exception {
+        formats.set(CellArea.of(address), property, value);
+        return unlessQueued();
     }
 
     /**
@@ -333,7 +365,32 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page height(String address, double millimeters) throws com.sun.star.uno.Exception {
-        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows(), "Height", hundredths(millimeters));
+        CellArea area = CellArea.of(address);
+        Object high = area.rows() == 1
+                ? rows.getByIndex(area.top())
+                : Uno.as(XColumnRowRange.class, range(address)).getRows();
+        Uno.set(high, "Height", hundredths(millimeters));
+        return this;
+    }
+
+    /**
+     * Repeats cells below themselves: texts, numbers, looks and merged cells, but neither heights nor formulas that wait.
+     *
+     * @param address the cells
+     * @param times how often they are there in the end
+     * @return this page
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    public Page repeatBelow(String address, int times) throws com.sun.star.uno.Exception {
+        writeCells();
+        CellArea first = CellArea.of(address);
+        short number = place.getRangeAddress().Sheet;
+        XCellRangeMovement copies = Uno.as(XCellRangeMovement.class, sheet);
+        for (int time = 1; time < times; time++) {
+            copies.copyRange(
+                    new CellAddress(number, first.left(), first.top() + time * first.rows()), first.on(number));
+        }
+        cells.repeatBelow(first, times);
         return this;
     }
 
@@ -345,7 +402,7 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page newPaperAt(String address) throws com.sun.star.uno.Exception {
-        Uno.set(Uno.as(XColumnRowRange.class, range(address)).getRows().getByIndex(0), "IsStartOfNewPage", true);
+        Uno.set(rows.getByIndex(CellArea.of(address).top()), "IsStartOfNewPage", true);
         UndoPause.again(document);
         return this;
     }
@@ -357,8 +414,8 @@ public final class Page {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public Page protect() throws com.sun.star.uno.Exception {
-        write(() -> Uno.as(XProtectable.class, sheet).protect(""));
-        return this;
+        isToBeProtected = true;
+        return unlessQueued();
     }
 
     /**
@@ -390,7 +447,7 @@ public final class Page {
      * @return their place
      */
     public CellRangeAddress place(String address) {
-        return Uno.as(XCellRangeAddressable.class, range(address)).getRangeAddress();
+        return CellArea.of(address).on(place.getRangeAddress().Sheet);
     }
 
     private static int hundredths(double millimeters) {

@@ -8,7 +8,9 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.CellRangeAddress;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import org.snugsheet.office.uno.Uno;
 
@@ -119,7 +121,7 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
         for (String name : styles.getElementNames()) {
             if (name.startsWith(OUR_STYLES)) {
                 Object style = styles.getByName(name);
-                size(style, paper, (boolean) Uno.property(style, "IsLandscape"));
+                Uno.setAll(style, size(paper, (boolean) Uno.property(style, "IsLandscape")));
             }
         }
     }
@@ -132,44 +134,47 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
     }
 
     /** A page that was deleted or renamed leaves its style behind: one that no other page uses is taken. */
-    private static String free(Page page) throws com.sun.star.uno.Exception {
+    private static String free(Page page, XNameContainer styles) throws com.sun.star.uno.Exception {
+        String own = OUR_STYLES + page.name();
+        if (!styles.hasByName(own)) {
+            return own;
+        }
         Set<Object> used = new HashSet<>();
         for (XSpreadsheet sheet : Uno.sheets(page.document())) {
             if (!Uno.as(XNamed.class, sheet).getName().equals(page.name())) {
                 used.add(Uno.property(sheet, "PageStyle"));
             }
         }
-        String free = OUR_STYLES + page.name();
+        String free = own;
         for (int number = 2; used.contains(free); number++) {
-            free = OUR_STYLES + page.name() + " " + number;
+            free = own + " " + number;
         }
         return free;
     }
 
-    private static void size(Object style, Paper paper, boolean lying) throws com.sun.star.uno.Exception {
-        Uno.set(style, "IsLandscape", lying);
-        Uno.set(style, "Width", paper.width(lying));
-        Uno.set(style, "Height", paper.height(lying));
+    private static Map<String, Object> size(Paper paper, boolean lying) {
+        return Map.of("IsLandscape", lying, "Width", paper.width(lying), "Height", paper.height(lying));
     }
 
     private void style(Page page) throws com.sun.star.uno.Exception {
-        String name = free(page);
         XNameContainer styles = styles(page.document());
+        String name = free(page, styles);
         if (!styles.hasByName(name)) {
             styles.insertByName(name, Uno.make(page.document(), "com.sun.star.style.PageStyle"));
         }
         Object style = styles.getByName(name);
-        size(style, paper, way == Way.LANDSCAPE);
+        Map<String, Object> values = new HashMap<>(size(paper, way == Way.LANDSCAPE));
         for (String side : new String[] {"Left", "Right", "Top", "Bottom"}) {
-            Uno.set(style, side + "Margin", MARGIN);
+            values.put(side + "Margin", MARGIN);
         }
-        Uno.set(style, "CenterHorizontally", true);
-        Uno.set(style, "ScaleToPagesX", (short) 1);
+        values.put("CenterHorizontally", true);
+        values.put("ScaleToPagesX", (short) 1);
         // The office heeds no breaks where the number of sheets is set.
-        Uno.set(style, "ScaleToPagesY", (short) (breaks ? 0 : 1));
-        Uno.set(style, "HeaderIsOn", false);
-        Uno.set(style, "FooterIsOn", true);
-        Uno.set(style, "FooterIsShared", true);
+        values.put("ScaleToPagesY", (short) (breaks ? 0 : 1));
+        values.put("HeaderIsOn", false);
+        values.put("FooterIsOn", true);
+        values.put("FooterIsShared", true);
+        Uno.setAll(style, values);
         XHeaderFooterContent line = Uno.as(XHeaderFooterContent.class, Uno.property(style, "RightPageFooterContent"));
         line.getLeftText().setString("");
         line.getCenterText().setString(footer);

@@ -1,5 +1,6 @@
 package org.snugsheet.office.page;
 
+import com.sun.star.container.XNameContainer;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellHoriJustify;
 import java.util.ArrayList;
@@ -28,11 +29,10 @@ public final class StyleSheet {
             EnumSet.of(CellStyleName.COUNT, CellStyleName.TENTHS, CellStyleName.TROUBLE);
 
     private final XSpreadsheetDocument document;
-    private final String parent;
+    private final List<CellStyle> styles = new ArrayList<>();
 
-    private StyleSheet(XSpreadsheetDocument document, String parent) {
+    private StyleSheet(XSpreadsheetDocument document) {
         this.document = document;
-        this.parent = parent;
     }
 
     /**
@@ -42,8 +42,8 @@ public final class StyleSheet {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public static void install(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
-        CellStyle.standard(document).font(FONT, 10).ink(Palette.TEXT);
-        new StyleSheet(document, CellStyle.STANDARD).define();
+        CellStyle.standard().font(FONT, 10).ink(Palette.TEXT).change(document);
+        new StyleSheet(document).put(CellStyle.STANDARD);
     }
 
     /**
@@ -55,13 +55,15 @@ public final class StyleSheet {
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     static void installBeside(XSpreadsheetDocument empty) throws com.sun.star.uno.Exception {
-        CellStyle.add(empty, OUR_PAPER, CellStyle.STANDARD)
+        XNameContainer styles = CellStyle.styles(empty);
+        CellStyle.named(OUR_PAPER)
                 .font(FONT, 10)
                 .ink(Palette.TEXT)
-                .paper(Palette.PAPER);
-        new StyleSheet(empty, OUR_PAPER).define();
+                .paper(Palette.PAPER)
+                .put(empty, styles, Set.of(), CellStyle.STANDARD);
+        new StyleSheet(empty).put(OUR_PAPER);
         for (CellStyleName coded : CODED) {
-            CellStyle.styles(empty).removeByName(coded.styleName());
+            styles.removeByName(coded.styleName());
         }
     }
 
@@ -75,14 +77,19 @@ public final class StyleSheet {
         return List.copyOf(names);
     }
 
-    private void define() throws com.sun.star.uno.Exception {
+    private void put(String parent) throws com.sun.star.uno.Exception {
         defineWords();
         defineInputs();
         defineResults();
         definePaper();
+        XNameContainer there = CellStyle.styles(document);
+        Set<String> present = Set.of(there.getElementNames());
+        for (CellStyle style : styles) {
+            style.put(document, there, present, parent);
+        }
     }
 
-    private void defineWords() throws com.sun.star.uno.Exception {
+    private void defineWords() {
         style(CellStyleName.TITLE).size(20).bold().ink(Palette.HEADING);
         style(CellStyleName.PURPOSE).size(11).wrapped();
         style(CellStyleName.CAUTION)
@@ -114,7 +121,7 @@ public final class StyleSheet {
         style(CellStyleName.FOLLOWS).size(9).ink(Palette.QUIET).indented(150);
     }
 
-    private void defineInputs() throws com.sun.star.uno.Exception {
+    private void defineInputs() {
         boxed(CellStyleName.INPUT).unlocked();
         boxed(CellStyleName.SAMPLE);
         style(CellStyleName.FOUND)
@@ -136,11 +143,11 @@ public final class StyleSheet {
         style(CellStyleName.COUNT)
                 .aligned(CellHoriJustify.CENTER)
                 .ruledBelow(Palette.RULE, 9)
-                .numbers("0");
+                .numbers(NumberCode.key(document, "0"));
         style(CellStyleName.TENTHS)
                 .aligned(CellHoriJustify.CENTER)
                 .ruledBelow(Palette.RULE, 9)
-                .numbers("[>=100]0;0.0");
+                .numbers(NumberCode.key(document, "[>=100]0;0.0"));
         style(CellStyleName.UNCERTAINTY)
                 .size(9)
                 .ink(Palette.QUIET)
@@ -161,7 +168,7 @@ public final class StyleSheet {
                 .aligned(CellHoriJustify.CENTER)
                 .paper(Palette.CAUTION_PAPER)
                 .boxed(Palette.CAUTION, 35)
-                .numbers(TROUBLE_WORDS);
+                .numbers(NumberCode.key(document, TROUBLE_WORDS));
         style(CellStyleName.ALARM)
                 .size(14)
                 .wrapped()
@@ -177,7 +184,7 @@ public final class StyleSheet {
     }
 
     /** What children read and write on. */
-    private void definePaper() throws com.sun.star.uno.Exception {
+    private void definePaper() {
         style(CellStyleName.PENCIL_LINE).ruledBelow(Palette.TEXT, 26);
         style(CellStyleName.SQUARES).boxed(Palette.SQUARES, 5);
         style(CellStyleName.CHILD_TITLE).size(22).bold().ink(Palette.HEADING).shrunk();
@@ -186,14 +193,16 @@ public final class StyleSheet {
         style(CellStyleName.CHILD_NUMBER).size(12).bold().aligned(CellHoriJustify.RIGHT);
     }
 
-    private CellStyle boxed(CellStyleName look) throws com.sun.star.uno.Exception {
+    private CellStyle boxed(CellStyleName look) {
         return style(look)
                 .paper(Palette.INPUT_PAPER)
                 .boxed(Palette.INPUT_FRAME, 26)
                 .aligned(CellHoriJustify.CENTER);
     }
 
-    private CellStyle style(CellStyleName look) throws com.sun.star.uno.Exception {
-        return CellStyle.add(document, look.styleName(), parent);
+    private CellStyle style(CellStyleName look) {
+        CellStyle style = CellStyle.named(look.styleName());
+        styles.add(style);
+        return style;
     }
 }

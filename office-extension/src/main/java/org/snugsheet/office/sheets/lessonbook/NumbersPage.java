@@ -66,15 +66,11 @@ final class NumbersPage {
 
     void write() throws com.sun.star.uno.Exception {
         page.width("A1", NUMBER_COLUMN).width("B1:" + LAST + "1", COLUMN);
+        lines(paper(0));
+        page.repeatBelow("A1:" + LAST + rows, plan.jars());
         for (int jar = 0; jar < plan.jars(); jar++) {
-            PupilPaper paper = new PupilPaper(page, language, jar, rows, COLUMNS);
-            paper.top(TITLE_HEIGHT, NAME_HEIGHT, 2 * BOX + LEFT);
-            prediction(paper);
-            fairTest(paper);
-            table(paper);
-            squaredPaper(paper);
-            question(paper, minutes + 1, PupilWords.SAY_NOW);
-            question(paper, minutes + 3, PupilWords.EXIT);
+            heights(paper(jar));
+            numbers(paper(jar));
         }
         new PrintSetup(PrintSetup.Way.PORTRAIT, "")
                 .on(book.setting().paper())
@@ -83,8 +79,66 @@ final class NumbersPage {
         page.protect();
     }
 
+    private PupilPaper paper(int jar) {
+        return new PupilPaper(page, language, jar, rows, COLUMNS);
+    }
+
+    /** What is the same for each group. */
+    private void lines(PupilPaper paper) throws com.sun.star.uno.Exception {
+        paper.top(2 * BOX + LEFT);
+        prediction(paper);
+        fairTest(paper);
+        table(paper);
+        squaredPaper(paper);
+        question(paper, minutes + 1, PupilWords.SAY_NOW);
+        question(paper, minutes + 3, PupilWords.EXIT);
+    }
+
+    private void heights(PupilPaper paper) throws com.sun.star.uno.Exception {
+        double square = square();
+        paper.high(0, TITLE_HEIGHT)
+                .high(1, NAME_HEIGHT)
+                .high(THINK, BECAUSE, LINE_HEIGHT)
+                .high(FAIR, FAIR + 1, FAIR_HEIGHT)
+                .high(WRITE, WORDS_HEIGHT);
+        for (int line = 0; line < tableRows; line++) {
+            paper.high(tableRow(line), MINUTES_HEIGHT).high(tableRow(line) + 1, BOX_HEIGHT);
+        }
+        paper.high(cross, WORDS_HEIGHT)
+                .high(cross + 1, 2 * square)
+                .high(squares, minutes - 1, square)
+                .high(minutes, MINUTES_HEIGHT)
+                .high(minutes + 1, WORDS_HEIGHT)
+                .high(minutes + 2, LINE_HEIGHT)
+                .high(minutes + 3, WORDS_HEIGHT)
+                .high(minutes + 4, LINE_HEIGHT);
+    }
+
+    private void numbers(PupilPaper paper) throws com.sun.star.uno.Exception {
+        paper.group();
+        for (int line = 0; line < tableRows; line++) {
+            page.formula(paper.cell(0, tableRow(line) + 1), "=\"°\"&" + paper.ownScale());
+            for (int i = 0; i < inLine(line); i++) {
+                page.formula(
+                        paper.cell(LEFT + i * BOX, tableRow(line)),
+                        "=INDEX(planned;" + (line * inARow() + i + 1) + ")");
+            }
+        }
+        for (int number = 1; number <= PaperMarks.MARKS; number++) {
+            page.formula(
+                    paper.cell(0, firstRowOf(number)),
+                    "=IFERROR(" + paper.mark(number) + "&\""
+                            + (number == PaperMarks.MARKS ? " °\"&" + paper.ownScale() : "\"") + ";\"\")");
+        }
+        for (int number = 1; number <= PaperMarks.MINUTE_MARKS; number++) {
+            page.formula(
+                    paper.cell(line(number) - half(number), minutes),
+                    "=INDEX(" + PaperMarks.MINUTE_NAME + ";" + number + ")"
+                            + (number == PaperMarks.MINUTE_MARKS ? "&\" min\"" : ""));
+        }
+    }
+
     private void prediction(PupilPaper paper) throws com.sun.star.uno.Exception {
-        paper.high(THINK, LINE_HEIGHT).high(BECAUSE, LINE_HEIGHT);
         int half = LEFT + ACROSS / 2;
         paper.words(0, half - 1, THINK, CellStyleName.CHILD, PupilWords.THINK)
                 .merged(half, COLUMNS - 1, THINK, CellStyleName.PENCIL_LINE);
@@ -106,36 +160,40 @@ final class NumbersPage {
         int[] from = {0, 11, 23, COLUMNS};
         for (int i = 0; i < words.length; i++) {
             int row = FAIR + i / 3;
-            paper.high(row, FAIR_HEIGHT).words(from[i % 3], from[i % 3 + 1] - 1, row, CellStyleName.CHILD, words[i]);
+            paper.words(from[i % 3], from[i % 3 + 1] - 1, row, CellStyleName.CHILD, words[i]);
             page.size(paper.cell(from[i % 3], row), TO_TICK);
         }
     }
 
     private void table(PupilPaper paper) throws com.sun.star.uno.Exception {
-        paper.high(WRITE, WORDS_HEIGHT).words(0, COLUMNS - 1, WRITE, CellStyleName.CHILD, PupilWords.WRITE);
-        int inARow = (plan.readings() + tableRows - 1) / tableRows;
+        paper.words(0, COLUMNS - 1, WRITE, CellStyleName.CHILD, PupilWords.WRITE);
         for (int line = 0; line < tableRows; line++) {
-            int row = TABLE + 2 * line;
-            paper.high(row, MINUTES_HEIGHT).high(row + 1, BOX_HEIGHT);
+            int row = tableRow(line);
             paper.merged(0, LEFT - 1, row, CellStyleName.CHILD_WORD)
                     .merged(0, LEFT - 1, row + 1, CellStyleName.CHILD_WORD);
-            page.text(paper.cell(0, row), "min").formula(paper.cell(0, row + 1), "=\"°\"&" + paper.ownScale());
-            for (int i = 0; i < inARow && line * inARow + i < plan.readings(); i++) {
+            page.text(paper.cell(0, row), "min");
+            for (int i = 0; i < inLine(line); i++) {
                 int column = LEFT + i * BOX;
                 paper.merged(column, column + BOX - 1, row, CellStyleName.CHILD_WORD)
                         .merged(column, column + BOX - 1, row + 1, CellStyleName.BOX);
-                page.formula(paper.cell(column, row), "=INDEX(planned;" + (line * inARow + i + 1) + ")");
             }
         }
     }
 
+    private static int tableRow(int line) {
+        return TABLE + 2 * line;
+    }
+
+    private int inARow() {
+        return (plan.readings() + tableRows - 1) / tableRows;
+    }
+
+    private int inLine(int line) {
+        return Math.min(inARow(), plan.readings() - line * inARow());
+    }
+
     private void squaredPaper(PupilPaper paper) throws com.sun.star.uno.Exception {
-        double square = square();
-        paper.high(cross, WORDS_HEIGHT)
-                .words(0, COLUMNS - 1, cross, CellStyleName.CHILD, PupilWords.CROSSES)
-                .high(cross + 1, 2 * square)
-                .high(minutes, MINUTES_HEIGHT);
-        page.height(paper.cells(0, 0, squares, minutes - 1), square);
+        paper.words(0, COLUMNS - 1, cross, CellStyleName.CHILD, PupilWords.CROSSES);
         int right = LEFT + ACROSS - 1;
         page.look(paper.cells(LEFT, right, squares, minutes - 1), CellStyleName.SQUARES);
         for (int i = 0; i < UP; i += PARTS) {
@@ -145,27 +203,30 @@ final class NumbersPage {
             page.frame(paper.cells(LEFT + i, LEFT + i + PARTS - 1, squares, minutes - 1));
         }
         for (int number = 1; number <= PaperMarks.MARKS; number++) {
-            int line = minutes - (number - 1) * PARTS;
-            // The cell above the uppermost line is as high as two squares, the one below the lowest about so.
-            int first = number == PaperMarks.MARKS ? line - 1 : line - 2;
-            int last = number == 1 ? line : line + 1;
-            String cells = paper.cells(0, 1, first, last);
+            int last = number == 1 ? minutes : minutes - (number - 1) * PARTS + 1;
+            String cells = paper.cells(0, 1, firstRowOf(number), last);
             page.look(cells, CellStyleName.CHILD_NUMBER).merge(cells);
-            page.formula(
-                    paper.cell(0, first),
-                    "=IFERROR(" + paper.mark(number) + "&\""
-                            + (number == PaperMarks.MARKS ? " °\"&" + paper.ownScale() : "\"") + ";\"\")");
         }
         for (int number = 1; number <= PaperMarks.MINUTE_MARKS; number++) {
-            int line = LEFT + (number - 1) * PARTS;
-            boolean isLast = number == PaperMarks.MINUTE_MARKS;
-            // Beside the lowest number there is room for one column only.
-            int half = number == 1 ? 1 : 2;
-            paper.merged(line - half, line + half - 1, minutes, CellStyleName.CHILD_WORD);
-            page.formula(
-                    paper.cell(line - half, minutes),
-                    "=INDEX(" + PaperMarks.MINUTE_NAME + ";" + number + ")" + (isLast ? "&\" min\"" : ""));
+            int line = line(number);
+            paper.merged(line - half(number), line + half(number) - 1, minutes, CellStyleName.CHILD_WORD);
         }
+    }
+
+    /** The cell above the uppermost line is as high as two squares, the one below the lowest about so. */
+    private int firstRowOf(int number) {
+        int line = minutes - (number - 1) * PARTS;
+        return number == PaperMarks.MARKS ? line - 1 : line - 2;
+    }
+
+    /** The column right of a number along the bottom. */
+    private static int line(int number) {
+        return LEFT + (number - 1) * PARTS;
+    }
+
+    /** Beside the lowest number there is room for one column only. */
+    private static int half(int number) {
+        return number == 1 ? 1 : 2;
     }
 
     /** As high as a square can be so that all of it fits on one sheet of paper. */
@@ -183,7 +244,6 @@ final class NumbersPage {
     }
 
     private void question(PupilPaper paper, int row, Phrase words) throws com.sun.star.uno.Exception {
-        paper.high(row, WORDS_HEIGHT).high(row + 1, LINE_HEIGHT);
         paper.words(0, COLUMNS - 1, row, CellStyleName.CHILD, words)
                 .merged(0, COLUMNS - 1, row + 1, CellStyleName.PENCIL_LINE);
         // The office cuts a page off above a last row that holds nothing itself.

@@ -1,5 +1,6 @@
 package org.snugsheet.office.sheets.lessonbook;
 
+import java.util.List;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
@@ -34,6 +35,9 @@ final class PicturesPage {
     private static final int PICTURE_WORDS = PICTURES + 1;
     private static final int ROWS = PICTURE_WORDS + 1;
 
+    private static final List<Phrase> VOCABULARY =
+            List.of(PupilWords.WARM, PupilWords.COLD, PupilWords.JAR, PupilWords.THERMOMETER, PupilWords.ICE);
+
     private static final double MARK_HEIGHT = 7.2;
     private static final float INSTRUCTION = 17;
     private static final float NUMBERS = 14;
@@ -52,15 +56,15 @@ final class PicturesPage {
 
     void write() throws com.sun.star.uno.Exception {
         page.width("A1:O1", COLUMN);
+        lines(paper(0));
+        page.repeatBelow("A1:O" + ROWS, plan.jars());
         for (int jar = 0; jar < plan.jars(); jar++) {
-            PupilPaper paper = new PupilPaper(page, language, jar, ROWS, COLUMNS);
-            heights(paper);
-            paper.top(12, 11, 4);
-            page.size(paper.cell(0, 1), INSTRUCTION);
-            jarAndGuess(paper);
-            thermometers(paper);
-            faces(paper);
-            vocabulary(paper);
+            heights(paper(jar));
+            numbers(paper(jar));
+        }
+        // Once all rows are as high as they stay.
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            pictures(paper(jar));
         }
         new PrintSetup(PrintSetup.Way.PORTRAIT, "")
                 .on(book.setting().paper())
@@ -69,9 +73,60 @@ final class PicturesPage {
         page.protect();
     }
 
+    private PupilPaper paper(int jar) {
+        return new PupilPaper(page, language, jar, ROWS, COLUMNS);
+    }
+
+    /** What is the same for each group but for the drawings. */
+    private void lines(PupilPaper paper) throws com.sun.star.uno.Exception {
+        paper.top(4);
+        page.size(paper.cell(0, 1), INSTRUCTION);
+        instruction(paper, 0, GUESS - 1, DRAW, PupilWords.DRAW_JAR);
+        instruction(paper, GUESS, COLUMNS - 1, DRAW, PupilWords.GUESS);
+        word(paper, GUESS, GUESS + 2, GUESS_WORDS, PupilWords.WARM);
+        word(paper, GUESS + 4, GUESS + 6, GUESS_WORDS, PupilWords.COLD);
+        instruction(paper, 0, COLUMNS - 1, COLOR, PupilWords.COLOR);
+        for (int left = 0; left < COLUMNS; left += THIRD) {
+            paper.merged(left + 2, left + THIRD - 1, CLOCKS, CellStyleName.LARGE);
+            String column = paper.cells(left + 1, left + 1, MARKS, BULBS - 1);
+            page.look(column, CellStyleName.CHILD_NUMBER).size(column, NUMBERS);
+        }
+        instruction(paper, 0, COLUMNS - 1, FACES, PupilWords.CIRCLE_FACE);
+        for (int i = 0; i < VOCABULARY.size(); i++) {
+            word(paper, i * FIFTH, i * FIFTH + FIFTH - 1, PICTURE_WORDS, VOCABULARY.get(i));
+        }
+    }
+
+    private void numbers(PupilPaper paper) throws com.sun.star.uno.Exception {
+        paper.group();
+        String[] minutes = {
+            "MIN(planned)", "IF(COUNT(planned)<3;\"\";INDEX(planned;ROUND((COUNT(planned)+1)/2;0)))", "MAX(planned)"
+        };
+        for (int i = 0; i < minutes.length; i++) {
+            int left = i * THIRD;
+            page.formula(paper.cell(left + 2, CLOCKS), "=IFERROR(" + minutes[i] + "&\" min\";\"\")");
+            for (int number = 1; number <= PaperMarks.MARKS; number++) {
+                boolean isTop = number == PaperMarks.MARKS;
+                page.formula(
+                        paper.cell(left + 1, BULBS - number),
+                        "=IFERROR(" + paper.mark(number) + "&\"" + (isTop ? " °\"&" + paper.ownScale() : "\"")
+                                + ";\"\")");
+            }
+        }
+    }
+
+    private void pictures(PupilPaper paper) throws com.sun.star.uno.Exception {
+        jarAndGuess(paper);
+        thermometers(paper);
+        faces(paper);
+        vocabulary(paper);
+    }
+
     private void heights(PupilPaper paper) throws com.sun.star.uno.Exception {
-        page.height(paper.cells(0, 0, MARKS, BULBS - 1), MARK_HEIGHT);
-        paper.high(DRAW, 10)
+        paper.high(0, 12)
+                .high(1, 11)
+                .high(MARKS, BULBS - 1, MARK_HEIGHT)
+                .high(DRAW, 10)
                 .high(JARS, 46)
                 .high(GUESS_WORDS, 7)
                 .high(COLOR, 10)
@@ -84,10 +139,6 @@ final class PicturesPage {
     }
 
     private void jarAndGuess(PupilPaper paper) throws com.sun.star.uno.Exception {
-        instruction(paper, 0, GUESS - 1, DRAW, PupilWords.DRAW_JAR);
-        instruction(paper, GUESS, COLUMNS - 1, DRAW, PupilWords.GUESS);
-        word(paper, GUESS, GUESS + 2, GUESS_WORDS, PupilWords.WARM);
-        word(paper, GUESS + 4, GUESS + 6, GUESS_WORDS, PupilWords.COLD);
         double[] jar = paper.corner(0, JARS);
         Sketch large = new Sketch();
         new Pictures(large).jar(jar[0] + COLUMN * 3.5, jar[1] + 6, 36, 44);
@@ -105,37 +156,20 @@ final class PicturesPage {
     }
 
     private void thermometers(PupilPaper paper) throws com.sun.star.uno.Exception {
-        instruction(paper, 0, COLUMNS - 1, COLOR, PupilWords.COLOR);
         Sketch clocks = new Sketch();
         Sketch tubes = new Sketch();
         double[] clock = paper.corner(0, CLOCKS);
         double[] mark = paper.corner(0, MARKS);
-        String[] minutes = {
-            "MIN(planned)", "IF(COUNT(planned)<3;\"\";INDEX(planned;ROUND((COUNT(planned)+1)/2;0)))", "MAX(planned)"
-        };
-        for (int i = 0; i < minutes.length; i++) {
-            int left = i * THIRD;
-            double x = left * COLUMN;
+        for (int third = 0; third < 3; third++) {
+            double x = third * THIRD * COLUMN;
             new Pictures(clocks).clock(clock[0] + x + COLUMN, clock[1] + 8.5, 7.5);
             new Pictures(tubes).thermometer(mark[0] + x + COLUMN * 2.5 + 2, mark[1] + MARK_HEIGHT / 2, MARK_HEIGHT);
-            paper.merged(left + 2, left + THIRD - 1, CLOCKS, CellStyleName.LARGE);
-            page.formula(paper.cell(left + 2, CLOCKS), "=IFERROR(" + minutes[i] + "&\" min\";\"\")");
-            for (int number = 1; number <= PaperMarks.MARKS; number++) {
-                boolean isTop = number == PaperMarks.MARKS;
-                page.formula(
-                        paper.cell(left + 1, BULBS - number),
-                        "=IFERROR(" + paper.mark(number) + "&\"" + (isTop ? " °\"&" + paper.ownScale() : "\"")
-                                + ";\"\")");
-            }
-            String column = paper.cells(left + 1, left + 1, MARKS, BULBS - 1);
-            page.look(column, CellStyleName.CHILD_NUMBER).size(column, NUMBERS);
         }
         finish(clocks, PupilWords.CLOCKS_TITLE, PupilWords.CLOCKS_ALT);
         finish(tubes, PupilWords.THERMOMETERS_TITLE, PupilWords.THERMOMETERS_ALT);
     }
 
     private void faces(PupilPaper paper) throws com.sun.star.uno.Exception {
-        instruction(paper, 0, COLUMNS - 1, FACES, PupilWords.CIRCLE_FACE);
         double[] corner = paper.corner(0, FACES_ROW);
         Sketch faces = new Sketch();
         for (int third = 0; third < 3; third++) {
@@ -148,10 +182,6 @@ final class PicturesPage {
     }
 
     private void vocabulary(PupilPaper paper) throws com.sun.star.uno.Exception {
-        Phrase[] words = {PupilWords.WARM, PupilWords.COLD, PupilWords.JAR, PupilWords.THERMOMETER, PupilWords.ICE};
-        for (int i = 0; i < words.length; i++) {
-            word(paper, i * FIFTH, i * FIFTH + FIFTH - 1, PICTURE_WORDS, words[i]);
-        }
         double[] corner = paper.corner(0, PICTURES);
         double fifth = FIFTH * COLUMN;
         double middle = corner[0] + fifth / 2;

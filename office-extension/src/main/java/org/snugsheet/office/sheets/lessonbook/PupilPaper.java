@@ -57,6 +57,11 @@ record PupilPaper(Page page, Language language, int jar, int rows, int columns) 
         return this;
     }
 
+    PupilPaper high(int first, int last, double millimeters) throws com.sun.star.uno.Exception {
+        page.height(cells(0, 0, first, last), millimeters);
+        return this;
+    }
+
     /** Makes one cell of several in a row. */
     PupilPaper words(int from, int to, int row, CellStyleName look, Phrase words) throws com.sun.star.uno.Exception {
         merged(from, to, row, look);
@@ -69,22 +74,26 @@ record PupilPaper(Page page, Language language, int jar, int rows, int columns) 
         return this;
     }
 
-    /** The group and its wrap, large, and below it a line for a name. */
-    PupilPaper top(double titleHeight, double nameHeight, int nameColumns) throws com.sun.star.uno.Exception {
+    /** Room for the group and its wrap, large, and below it a line for a name. */
+    PupilPaper top(int nameColumns) throws com.sun.star.uno.Exception {
+        int last = columns - 1;
+        merged(0, last, 0, CellStyleName.CHILD_TITLE);
+        words(0, nameColumns - 1, 1, CellStyleName.CHILD, PupilWords.NAME);
+        return merged(nameColumns, last, 1, CellStyleName.PENCIL_LINE);
+    }
+
+    /** The group and its wrap, on a sheet of paper of its own. */
+    void group() throws com.sun.star.uno.Exception {
         if (jar > 0) {
             page.newPaperAt(cell(0, 0));
         }
-        int last = columns - 1;
         String wrap = "INDEX(wraps;" + (jar + 1) + ")";
-        high(0, titleHeight).high(1, nameHeight).merged(0, last, 0, CellStyleName.CHILD_TITLE);
         page.formula(
                 cell(0, 0),
                 "=IF(" + wrap + "=\"\";" + FormulaText.quoted(language.say(PupilWords.GROUP, jar + 1)) + ";"
                         + FormulaText.sentence(
                                 language, PupilWords.GROUP_WRAP, FormulaText.quoted(String.valueOf(jar + 1)), wrap)
                         + ")");
-        words(0, nameColumns - 1, 1, CellStyleName.CHILD, PupilWords.NAME);
-        return merged(nameColumns, last, 1, CellStyleName.PENCIL_LINE);
     }
 
     /** The upper left corner of a cell, in millimeters. */

@@ -1,10 +1,8 @@
 package org.snugsheet.office.sheets.shared;
 
-import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.table.CellRangeAddress;
-import com.sun.star.table.XCellRange;
-import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.page.CellStyleName;
@@ -62,19 +60,16 @@ public final class Invented {
         for (String address : addresses) {
             CellRangeAddress from = typed.place(address);
             for (int each = from.StartColumn; each <= from.EndColumn; each++) {
-                XCellRange cells = typed.sheet().getCellRangeByPosition(each, from.StartRow, each, from.EndRow);
-                Object[][] held = data(cells).getDataArray();
-                if (java.util.Arrays.stream(held).allMatch(row -> "".equals(row[0]))) {
+                String cells = CellName.of(each, from.StartRow) + ":" + CellName.of(each, from.EndRow);
+                Object[][] held = typed.values(cells);
+                if (Arrays.stream(held).allMatch(row -> "".equals(row[0]))) {
                     continue;
                 }
                 int top = at.StartRow + 2;
                 int end = top + held.length - 1;
-                data(behind.sheet().getCellRangeByPosition(column, top, column, end))
-                        .setDataArray(held);
                 String kept = CellName.of(column, top) + ":" + CellName.of(column, end);
-                behind.look(kept, CellStyleName.RESULT);
-                String there = "$'" + typed.name() + "'." + CellName.of(each, from.StartRow) + ":"
-                        + CellName.of(each, from.EndRow);
+                behind.values(kept, held).look(kept, CellStyleName.RESULT);
+                String there = "$'" + typed.name() + "'." + cells;
                 columns.add("SUMPRODUCT(--(" + there + "<>" + kept + "))=0");
                 column++;
             }
@@ -82,9 +77,5 @@ public final class Invented {
         String cell = CellName.of(at.StartColumn, at.StartRow + 1);
         behind.formula(cell, "=OR(" + String.join(";", columns) + ")").look(cell, CellStyleName.RESULT);
         book.names().fixed("invented", behind, cell);
-    }
-
-    private static XCellRangeData data(XCellRange cells) {
-        return UnoRuntime.queryInterface(XCellRangeData.class, cells);
     }
 }

@@ -1,0 +1,142 @@
+package org.snugsheet.office.page;
+
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XCellRange;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.snugsheet.office.uno.Uno;
+
+/**
+ * What the cells of a page are to hold, until it is written in blocks as large as they can be: whoever fills a page cell by cell waits for
+ * the office at each of them.
+ */
+final class WaitingCells {
+
+    /** Blank cells within a block are cheap, but not for nothing. */
+    private static final int MOST_CELLS = 20_000;
+
+    private static final int SIDE_BY_SIDE = 4;
+
+    private static final Comparator<CellArea> ROW_BY_ROW =
+            Comparator.comparingInt(CellArea::top).thenComparingInt(CellArea::left);
+
+    private final XSpreadsheet sheet;
+    private final SortedMap<CellArea, Object> values = new TreeMap<>(ROW_BY_ROW);
+    private final SortedMap<CellArea, String> formulas = new TreeMap<>(ROW_BY_ROW);
+    private final Map<CellArea, String> tables = new LinkedHashMap<>();
+    private final List<CellArea> written = new ArrayList<>();
+
+    WaitingCells(XSpreadsheet sheet) {
+        this.sheet = sheet;
+    }
+
+    void value(CellArea cell, Object value) {
+        values.put(cell, value);
+    }
+
+    void formula(CellArea cells, String formula) {
+        for (int row = cells.top(); row <= cells.bottom(); row++) {
+            for (int column = cells.left(); column <= cells.right(); column++) {
+                formulas.put(CellArea.cell(column, row), formula);
+            }
+        }
+    }
+
+    void table(CellArea cells, String formula) {
+        tables.put(cells, formula);
+    }
+
+    /** Tells it of cells that are written by others, which must not be blanked. */
+    void isWritten(CellArea cells) {
+        written.add(cells);
+    }
+
+    /** Tells it that these cells were repeated below themselves, so often in the end. */
+    void repeatBelow(CellArea first, int times) {
+        for (CellArea cells : List.copyOf(written)) {
+            for (int time = 1; time < times && cells.meets(first); time++) {
+                written.add(cells.lower(time * first.rows()));
+            }
+        }
+    }
+
+    /** The row below all of them. */
+    int freeRow() {
+        return 1
+                + Stream.of(values.keySet(), formulas.keySet(), tables.keySet(), written)
+                        .flatMap(Collection::stream)
+                        .mapToInt(CellArea::bottom)
+                        .max()
+                        .orElse(-1);
+    }
+
+    void writeValues() throws com.sun.star.uno.Exception {
+        for (CellArea block : blocks(values)) {
+            Uno.as(XCellRangeData.class, range(block))
+                    .setDataArray(content(block, values, "", new Object[block.rows()][block.columns()]));
+        }
+        written.addAll(values.keySet());
+        values.clear();
+    }
+
+    void writeFormulas() throws com.sun.star.uno.Exception {
+        written.addAll(tables.keySet());
+        for (CellArea block : blocks(formulas)) {
+            Uno.as(XCellRangeFormula.class, range(block))
+                    .setFormulaArray(content(block, formulas, "", new String[block.rows()][block.columns()]));
+        }
+        written.addAll(formulas.keySet());
+        formulas.clear();
+        for (Map.Entry<CellArea, String> table : tables.entrySet()) {
+            Uno.as(XArrayFormulaRange.class, range(table.getKey())).setArrayFormula(table.getValue());
+        }
+        tables.clear();
+    }
+
+    private XCellRange range(CellArea area) throws com.sun.star.uno.Exception {
+        return sheet.getCellRangeByPosition(area.left(), area.top(), area.right(), area.bottom());
+    }
+
+    /** Rectangles that together hold these cells, and no other one that was written; what is blank in them may be written blank. */
+    private List<CellArea> blocks(SortedMap<CellArea, ?> cells) {
+        List<CellArea> blocks = new ArrayList<>();
+        for (CellArea cell : cells.keySet()) {
+            int place = blocks.size() - 1;
+            // Side by side there are rarely more.
+            int first = Math.max(0, blocks.size() - SIDE_BY_SIDE);
+            while (place >= first && !isFree(blocks.get(place).with(cell), cells)) {
+                place--;
+            }
+            if (place >= first) {
+                blocks.set(place, blocks.get(place).with(cell));
+            } else {
+                blocks.add(cell);
+            }
+        }
+        return blocks;
+    }
+
+    private boolean isFree(CellArea area, SortedMap<CellArea, ?> cells) {
+        return (long) area.rows() * area.columns() <= MOST_CELLS
+                && written.stream().noneMatch(other -> area.meets(other) && !cells.containsKey(other));
+    }
+
+    private static <T> T[][] content(CellArea block, Map<CellArea, T> cells, T blank, T[][] rows) {
+        for (int row = 0; row < block.rows(); row++) {
+            for (int column = 0; column < block.columns(); column++) {
+                rows[row][column] = cells.getOrDefault(CellArea.cell(block.left() + column, block.top() + row), blank);
+            }
+        }
+        return rows;
+    }
+}
