@@ -11,6 +11,8 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -20,8 +22,9 @@ import org.snugsheet.engine.reading.Graduation;
 
 /**
  * The slip finder on a labelled set, made from invented jars with other seeds than those of {@link SlipReport}, whose large tables
- * stand in {@code engine/docs/slips.md}; and on single columns.
+ * stand in {@code engine/docs/slips.md}; and on single columns. It works longer than all other classes together, so its tests share the cores.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class SlipFinderTest {
 
     private static final int RUNS = 70;

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -41,19 +42,44 @@ final class WaitingCells {
     }
 
     void value(CellArea cell, Object value) {
+        if (formulas.containsKey(cell) || isInTable(cell)) {
+            throw taken(cell);
+        }
         values.put(cell, value);
     }
 
     void formula(CellArea cells, String formula) {
         for (int row = cells.top(); row <= cells.bottom(); row++) {
             for (int column = cells.left(); column <= cells.right(); column++) {
-                formulas.put(CellArea.cell(column, row), formula);
+                CellArea cell = CellArea.cell(column, row);
+                // A label may be left blank for a formula.
+                boolean isFree = "".equals(values.getOrDefault(cell, "")) && !isInTable(cell);
+                if (!isFree || !formulas.getOrDefault(cell, formula).equals(formula)) {
+                    throw taken(cell);
+                }
+                values.remove(cell);
+                formulas.put(cell, formula);
             }
         }
     }
 
     void table(CellArea cells, String formula) {
+        if (isInTable(cells)
+                || formulas.keySet().stream().anyMatch(cells::meets)
+                || values.keySet().stream().anyMatch(cells::meets)) {
+            throw taken(cells);
+        }
         tables.put(cells, formula);
+    }
+
+    private boolean isInTable(CellArea cells) {
+        return tables.keySet().stream().anyMatch(cells::meets);
+    }
+
+    /** Two parts of a page that claim the same cell are a fault of ours, which would otherwise show as wrong numbers. */
+    private static IllegalStateException taken(CellArea cells) {
+        return new IllegalStateException(
+                "two contents for " + CellName.of(cells.left(), cells.top()) + ", or for cells from there on");
     }
 
     /** Tells it of cells that are written by others, which must not be blanked. */

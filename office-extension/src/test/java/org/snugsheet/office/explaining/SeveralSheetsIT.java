@@ -4,9 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,6 +24,7 @@ import org.snugsheet.office.menu.MenuItem;
  * nothing that tells there were more; so the cell cannot refuse, and its explanation does.
  */
 @ExtendWith(SharedOffice.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class SeveralSheetsIT {
 
     private static final String FIRST = "$Sheet1.$A$1:$A$5";
@@ -41,7 +43,7 @@ class SeveralSheetsIT {
                 .filter(function -> !function.arguments().isEmpty());
     }
 
-    @BeforeEach
+    @BeforeAll
     void threeSheets() {
         office.call("adding", () -> {
             sheet.uno().getSheets().insertNewByName("Middle", (short) 1);
@@ -55,7 +57,7 @@ class SeveralSheetsIT {
         }
     }
 
-    @AfterEach
+    @AfterAll
     void close() {
         sheet.close();
     }

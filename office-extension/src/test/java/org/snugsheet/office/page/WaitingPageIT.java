@@ -1,6 +1,7 @@
 package org.snugsheet.office.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSpreadsheet;
@@ -70,6 +71,28 @@ class WaitingPageIT {
         }
     }
 
+    /** Parts of a page that claim the same cell would otherwise show as wrong numbers. */
+    @Test
+    void twoContentsForACellAreRefused() {
+        try (CalcDocument document = office.newDocument()) {
+            office.call("filling", () -> {
+                Page page = page(document, "claimed").with(new FormulaQueue());
+                page.formula("A1", "=1")
+                        .formula("A1", "=1")
+                        .text("B1", "")
+                        .formula("B1", "=2")
+                        .table("C1:D2", "=ROW(A1:B2)");
+                assertThrows(IllegalStateException.class, () -> page.formula("A1", "=2"));
+                assertThrows(IllegalStateException.class, () -> page.number("A1", 2));
+                assertThrows(IllegalStateException.class, () -> page.text("D2", "words"));
+                assertThrows(IllegalStateException.class, () -> page.formula("C2:C3", "=2"));
+                assertThrows(IllegalStateException.class, () -> page.table("A1:A2", "=ROW(A1:A2)"));
+                assertThrows(IllegalStateException.class, () -> page.table("D2:E3", "=ROW(A1:B2)"));
+                return true;
+            });
+        }
+    }
+
     private static Page page(CalcDocument document, String name) throws com.sun.star.uno.Exception {
         var sheets = document.uno().getSheets();
         if (!sheets.hasByName(name)) {
@@ -90,7 +113,7 @@ class WaitingPageIT {
             switch (random.nextInt(8)) {
                 case 0 -> page.text(CellName.of(left / 2, top), "words " + step);
                 case 1 -> page.number(CellName.of(left / 2, top), step);
-                case 2 -> page.formula(CellName.of(COLUMNS / 2 + left / 2, top), "=A1&" + step);
+                case 2 -> page.formula(CellName.of(COLUMNS / 2 + left / 2, top), "=A1&" + top);
                 case 3 -> page.look(cells, LOOKS[random.nextInt(LOOKS.length)]);
                 case 4 -> page.look(cell, LOOKS[random.nextInt(LOOKS.length)]);
                 case 5 -> page.size(cells, 8 + random.nextInt(3));

@@ -6,6 +6,7 @@ import com.sun.star.beans.XMultiPropertySet;
 import com.sun.star.container.XEnumeration;
 import com.sun.star.container.XEnumerationAccess;
 import com.sun.star.container.XNamed;
+import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
@@ -45,14 +46,20 @@ final class TextFits {
     private final XSpreadsheet page;
     private final CellRangeAddress area;
     private final String[][] held;
+    private final Object[][] values;
+    private final double[] widths;
 
     private TextFits(XSpreadsheet page, CellRangeAddress area) throws com.sun.star.uno.Exception {
         this.page = page;
         this.area = area;
-        this.held = Uno.as(
-                        XCellRangeFormula.class,
-                        page.getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow))
-                .getFormulaArray();
+        XCellRange cells = page.getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow);
+        this.held = Uno.as(XCellRangeFormula.class, cells).getFormulaArray();
+        this.values = Uno.as(XCellRangeData.class, cells).getDataArray();
+        this.widths = new double[held[0].length];
+        for (int column = 0; column < widths.length; column++) {
+            Object first = page.getCellByPosition(area.StartColumn + column, area.StartRow);
+            widths[column] = ((Size) Uno.property(first, "Size")).Width / HUNDREDTHS;
+        }
     }
 
     /**
@@ -74,7 +81,7 @@ final class TextFits {
         List<String> found = new ArrayList<>();
         for (int row = 0; row < held.length; row++) {
             for (int column = 0; column < held[row].length; column++) {
-                if (!held[row][column].isEmpty()) {
+                if (!held[row][column].isEmpty() && !"".equals(values[row][column])) {
                     XCell cell = page.getCellByPosition(area.StartColumn + column, area.StartRow + row);
                     String shown = Uno.as(XText.class, cell).getString();
                     String lack = shown.isEmpty() ? "" : lack(cell, shown, row, column);
@@ -177,7 +184,7 @@ final class TextFits {
     }
 
     /** A number stays in its cell; a text goes on over empty cells, one that is centered over as many on both sides. */
-    private double room(Look look, int row, int column) throws com.sun.star.uno.Exception {
+    private double room(Look look, int row, int column) {
         double right = beside(row, column, 1);
         double left = beside(row, column, -1);
         if (look.side() == CellHoriJustify.CENTER) {
@@ -186,13 +193,11 @@ final class TextFits {
         return look.width() + (look.side() == CellHoriJustify.RIGHT ? left : right);
     }
 
-    private double beside(int row, int column, int step) throws com.sun.star.uno.Exception {
+    private double beside(int row, int column, int step) {
         double room = 0;
         int end = step > 0 ? held[row].length : -1;
         for (int at = column + step; at != end && held[row][at].isEmpty(); at += step) {
-            XCellRange cells =
-                    Uno.as(XCellRange.class, page.getCellByPosition(area.StartColumn + at, area.StartRow + row));
-            room += ((Size) Uno.property(cells, "Size")).Width / HUNDREDTHS;
+            room += widths[at];
         }
         return room;
     }

@@ -10,16 +10,13 @@ import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.shared.Invented;
 import org.snugsheet.office.words.Language;
 
-/** One document from plan to wall: what is typed on Start and Readings makes all other pages. */
-public final class LessonBook implements WorkedSheet {
-
-    private final BookPlan plan;
-    private final boolean isExample;
-
-    private LessonBook(BookPlan plan, boolean isExample) {
-        this.plan = plan;
-        this.isExample = isExample;
-    }
+/**
+ * One document from plan to wall: what is typed on Start and Readings makes all other pages.
+ *
+ * @param plan how large it is, and what it begins with
+ * @param isExample whether a class has filled it already, with readings that are invented
+ */
+public record LessonBook(BookPlan plan, boolean isExample) implements WorkedSheet {
 
     /**
      * A book for a lesson.

@@ -16,7 +16,6 @@ import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.words.Language;
 
@@ -276,9 +275,7 @@ class LessonBookAnswersIT {
     }
 
     private CalcDocument opened(LessonBook sheet, Setting setting) {
-        CalcDocument book = office.newDocument().locale(setting.language().code());
-        office.call("filling it", () -> Book.filled(office.uno(), book.uno(), sheet, setting));
-        return book;
+        return OpenedBooks.open(office, sheet, setting).calculatedOnlyWhenTold();
     }
 
     private static void type(CalcDocument book, int jar, String wrap, double... readings) {

@@ -23,7 +23,6 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
@@ -199,9 +198,7 @@ class LessonBookIT {
     }
 
     private CalcDocument opened(LessonBook book, Setting setting) {
-        CalcDocument sheet = office.newDocument().locale(setting.language().code());
-        office.call("filling it", () -> Book.filled(office.uno(), sheet.uno(), book, setting));
-        return sheet.calculateAll();
+        return OpenedBooks.open(office, book, setting).calculateAll();
     }
 
     /** The last cell in the first column that shows something: what a page says. */

@@ -19,7 +19,6 @@ import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.words.Language;
 
@@ -289,11 +288,9 @@ class LessonBookPlanIT {
     }
 
     private CalcDocument opened(Setting setting, String... wraps) {
-        CalcDocument book = office.newDocument().locale(setting.language().code());
         BookPlan plan = new BookPlan(
                 Arrays.stream(wraps).map(wrap -> wrap(wrap, setting)).toList(), 60, 5);
-        office.call("filling it", () -> Book.filled(office.uno(), book.uno(), LessonBook.of(plan), setting));
-        return book;
+        return OpenedBooks.open(office, LessonBook.of(plan), setting).calculatedOnlyWhenTold();
     }
 
     private static String wrap(String english, Setting setting) {

@@ -41,7 +41,6 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.page.PrintSetup;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
@@ -239,9 +238,7 @@ class LessonBookPupilsIT {
     }
 
     private CalcDocument filled(LessonBook sheet, Setting setting) {
-        CalcDocument book = office.newDocument().locale(setting.language().code());
-        office.call("filling it", () -> Book.filled(office.uno(), book.uno(), sheet, setting));
-        return book.calculateAll();
+        return OpenedBooks.open(office, sheet, setting).calculateAll();
     }
 
     private CalcDocument filled(BookPlan plan, Setting setting) {
