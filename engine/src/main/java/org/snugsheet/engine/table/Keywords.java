@@ -66,4 +66,18 @@ public enum Keywords {
         Names<String> names = Loaded.NAMES.get(this);
         return names == null ? typed : names.find(Names.words(typed)).orElse(typed);
     }
+
+    /**
+     * What may be typed for an English word in the other languages.
+     *
+     * @param english one of the words
+     * @return the others, as the table spells them; none if it is not one of the words
+     */
+    public List<String> others(String english) {
+        String called = name().toLowerCase(Locale.ROOT);
+        List<DataFile.Row> rows = DataFile.rows(Keywords.class, FILE).stream()
+                .filter(row -> row.cell("group").equals(called))
+                .toList();
+        return OtherNames.of(rows).all().getOrDefault(english, List.of());
+    }
 }

@@ -12,6 +12,13 @@ public enum MenuWords implements Phrase {
     NO_SUCH_WORKED_SHEET("There is no worked sheet “{0}”. There are: {1}."),
     SHARED(
             "The copy is saved as {1}. Formulas that are now values: {0}. Each is kept in a note and on the page “How this was worked out”."),
+    SHARED_LIVING(
+            "The copy is saved as {1}. It goes on working without Snugsheet. Formulas in it that were ours: {0}. The page “How this was worked out” says which of them follow what is typed, and which stay as they are."),
+    COPY_KIND_ASKED(
+            "A copy with answers only looks the same everywhere and does not follow changes. A copy that goes on working follows them in any spreadsheet program, for cooling curves, their order and temperatures; the rest stays as it is."),
+    COPY_KIND("~The copy has"),
+    ANSWERS_ONLY("answers only"),
+    GOES_ON_WORKING("formulas that go on working"),
     NOTHING_TO_SHARE("This document has none of our formulas. Share it as it is. The file {1} is a plain copy."),
     FAILED(
             "That did not work. Save your work, close LibreOffice, start it again and choose this once more. Somebody who helps you can find the details in what LibreOffice writes to its console."),

@@ -15,9 +15,13 @@ final class Sharing {
     static Outcome share(MenuInvocation choice) throws com.sun.star.uno.Exception {
         XSpreadsheetDocument document = choice.document();
         Optional<String> target = text(choice, "Target");
-        Optional<String> file = target.isPresent() || choice.isQuiet()
-                ? target
-                : Windows.askForFile(choice.office(), document, choice.language());
+        boolean isAsked = target.isEmpty() && !choice.isQuiet();
+        Optional<Boolean> kind = isAsked ? Windows.askForKindOfCopy(choice) : Optional.of(isTrue(choice, "Living"));
+        if (kind.isEmpty()) {
+            return Outcome.seen("");
+        }
+        boolean isLiving = kind.get();
+        Optional<String> file = isAsked ? Windows.askForFile(choice.office(), document, choice.language()) : target;
         if (file.isEmpty()) {
             return Outcome.seen("");
         }
@@ -30,8 +34,9 @@ final class Sharing {
             }
         }
         try (BusyWindow working = BusyWindow.on(choice, MenuWords.COPY_TITLE)) {
-            int formulas = CopyFile.of(choice.office(), document, file.get(), password, working);
-            MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : MenuWords.SHARED;
+            int formulas = CopyFile.of(choice.office(), document, file.get(), password, isLiving, working);
+            MenuWords shared = isLiving ? MenuWords.SHARED_LIVING : MenuWords.SHARED;
+            MenuWords said = formulas == 0 ? MenuWords.NOTHING_TO_SHARE : shared;
             return Outcome.said(choice.language().say(said, formulas, DocumentFile.written(file.get())));
         }
     }
@@ -46,6 +51,10 @@ final class Sharing {
             String said = back.carryOut(working, choice.language());
             return said.contains("\n") ? Outcome.toRead(said) : Outcome.said(said);
         }
+    }
+
+    private static boolean isTrue(MenuInvocation choice, String name) {
+        return choice.argument(name).filter(Boolean.TRUE::equals).isPresent();
     }
 
     private static Optional<String> text(MenuInvocation choice, String name) {

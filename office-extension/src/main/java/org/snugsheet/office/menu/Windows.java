@@ -34,6 +34,7 @@ final class Windows {
             Map.entry("Excel (.xlsx)", ".xlsx"),
             Map.entry("ODF, XML (.fods)", ".fods"));
 
+    private static final String KIND = "kind";
     private static final String PASSWORD = "password";
     private static final String AGAIN = "again";
 
@@ -84,6 +85,21 @@ final class Windows {
                     .ready()
                     .askUntil(choice.window(), errorDisplay(choice), () -> true)
                     .isPresent();
+        }
+    }
+
+    /** Asks whether a copy is to go on working. */
+    static Optional<Boolean> askForKindOfCopy(MenuInvocation choice) throws com.sun.star.uno.Exception {
+        Language language = choice.language();
+        try (Form form = new Form(choice.office(), language, MenuWords.COPY_TITLE)) {
+            form.text(language.words(MenuWords.COPY_KIND_ASKED))
+                    .choice(
+                            KIND,
+                            MenuWords.COPY_KIND,
+                            List.of(language.words(MenuWords.ANSWERS_ONLY), language.words(MenuWords.GOES_ON_WORKING)),
+                            0)
+                    .ready();
+            return form.askUntil(choice.window(), errorDisplay(choice), () -> form.choiceOf(KIND) == 1);
         }
     }
 

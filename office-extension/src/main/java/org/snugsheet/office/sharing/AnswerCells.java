@@ -52,6 +52,12 @@ final class AnswerCells {
         }
     }
 
+    /** Adds a formula of the office. */
+    void add(Area cell, String formula) {
+        Cell one = new Cell(cell.left(), cell.top(), formula, true);
+        (noted.contains(new Notes.CellKey(cell.left(), cell.top())) ? alone : formulas).add(one);
+    }
+
     void writeTo(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
         for (Cell cell : alone) {
             ShownValues.write(sheet.getCellByPosition(cell.column(), cell.row()), cell.content(), cell.isFormula());

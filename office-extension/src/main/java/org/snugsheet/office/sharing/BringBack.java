@@ -90,6 +90,8 @@ public final class BringBack {
             return told(language);
         }
         checkLocks(undo);
+        // It stays, so that undo finds the formulas of the copy what they were.
+        Optional<String> steps = Optional.of(KeptFormulas.steps(copy)).filter(copy.getSheets()::hasByName);
         undo.enterUndoContext(language.words(SharingWords.UNDO));
         Optional<String> stays = Optional.empty();
         try {
@@ -125,6 +127,8 @@ public final class BringBack {
         String refused = proposal.refusals(language);
         return said
                 + stays.map(name -> "\n" + language.say(SharingWords.PAGE_STAYS, name))
+                        .orElse("")
+                + steps.map(name -> "\n" + language.say(SharingWords.STEPS_STAY, name))
                         .orElse("")
                 + (refused.isEmpty() ? "" : "\n" + refused);
     }

@@ -69,12 +69,37 @@ public final class CopyFile {
             Optional<String> password,
             Progress progress)
             throws com.sun.star.uno.Exception {
+        return of(office, document, file, password, false, progress);
+    }
+
+    /**
+     * Writes the copy, with its answers only or so that it goes on working.
+     *
+     * @param office the office’s context
+     * @param document the document to copy
+     * @param file the address of the file; its ending says whether .ods, .fods or .xlsx
+     * @param password the password of the copy; a document that has one is not copied without
+     * @param isLiving whether the copy goes on working, as far as that is possible
+     * @param progress is told how far it is
+     * @return how many formulas were replaced
+     * @throws DeclinedException if the ending is another, the file is open, a password is needed, the document is such a copy itself, or the
+     *     file cannot be written; what was in the file before is then still there
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static int of(
+            XComponentContext office,
+            XSpreadsheetDocument document,
+            String file,
+            Optional<String> password,
+            boolean isLiving,
+            Progress progress)
+            throws com.sun.star.uno.Exception {
         check(office, document, file);
         CopyFile copy = new CopyFile(office, document, file, beforeChanges(document, FileKind.of(file)));
         if (password.isEmpty() && DocumentFile.hasPassword(document)) {
             throw new DeclinedException(SharingWords.NEEDS_A_PASSWORD);
         }
-        return copy.write(password, progress);
+        return copy.write(password, isLiving, progress);
     }
 
     /**
@@ -149,14 +174,16 @@ public final class CopyFile {
         }
     }
 
-    private int write(Optional<String> password, Progress progress) throws com.sun.star.uno.Exception {
+    private int write(Optional<String> password, boolean isLiving, Progress progress)
+            throws com.sun.star.uno.Exception {
         XComponent copy = twin();
         try {
             // Into a locked file nothing can be added.
             ShareCopy.Made made = ShareCopy.make(
                     Uno.as(XSpreadsheetDocument.class, copy),
                     progress,
-                    password.isEmpty() && path(file).isPresent());
+                    password.isEmpty() && path(file).isPresent(),
+                    isLiving);
             if (kind == FileKind.FODS) {
                 Notes.draw(Uno.as(XSpreadsheetDocument.class, copy));
             }

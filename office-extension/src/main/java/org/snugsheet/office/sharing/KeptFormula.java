@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
  * @param noteBefore the note its cell had before, if any
  * @param answers what stood in its cells; copies made by early versions do not say
  * @param places where its own cells and those of its references are followed, see {@link Followed}; empty in early copies
+ * @param living whether another formula stands in for it, in a copy that goes on working
  */
 record KeptFormula(
         String sheet,
@@ -26,7 +27,8 @@ record KeptFormula(
         String formula,
         Optional<String> noteBefore,
         Optional<ShownValues> answers,
-        List<Integer> places) {
+        List<Integer> places,
+        boolean living) {
 
     private static final String ARRAY = "array";
     private static final String SINGLE = "single";
@@ -36,6 +38,7 @@ record KeptFormula(
 
     private static final String ANSWERS = "answers=";
     private static final String PLACES = "places=";
+    private static final String LIVING = "living";
 
     KeptFormula {
         places = List.copyOf(places);
@@ -49,12 +52,17 @@ record KeptFormula(
             String formula,
             Optional<String> noteBefore,
             ShownValues answers) {
-        return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.of(answers), List.of());
+        return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.of(answers), List.of(), false);
+    }
+
+    /** The same, in a copy that goes on working. */
+    KeptFormula goesOn() {
+        return new KeptFormula(sheet, cells, array, formula, noteBefore, answers, places, true);
     }
 
     /** The same, its cells and those of its references followed. */
     KeptFormula followedAt(List<Integer> where) {
-        return new KeptFormula(sheet, cells, array, formula, noteBefore, answers, where);
+        return new KeptFormula(sheet, cells, array, formula, noteBefore, answers, where, living);
     }
 
     /** As one line of text that no file format harms: its parts as in an address of the web. */
@@ -72,7 +80,7 @@ record KeptFormula(
         if (!places.isEmpty()) {
             line += "&" + PLACES + places.stream().map(String::valueOf).collect(Collectors.joining("+"));
         }
-        return line;
+        return living ? line + "&" + LIVING : line;
     }
 
     /** Read from such a line; empty if it is another. */
@@ -92,7 +100,8 @@ record KeptFormula(
                     decoded(parts[3]),
                     note,
                     named(rest, ANSWERS).map(KeptFormula::decoded).map(ShownValues::read),
-                    named(rest, PLACES).map(KeptFormula::numbers).orElse(List.of())));
+                    named(rest, PLACES).map(KeptFormula::numbers).orElse(List.of()),
+                    rest.contains(LIVING)));
         } catch (IllegalArgumentException crafted) {
             // No version of Snugsheet wrote a copy like that.
             return Optional.empty();

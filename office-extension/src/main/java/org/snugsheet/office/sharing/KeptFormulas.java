@@ -27,12 +27,18 @@ final class KeptFormulas {
     private static final String FORMULA = OURS + "formula ";
     private static final String LINE = OURS + "line ";
     private static final String PAGE = OURS + "page";
+    private static final String STEPS = OURS + "steps";
     private static final String MORE = " more ";
     private static final int LONGEST = 255;
 
     private KeptFormulas() {}
 
-    static void write(XSpreadsheetDocument document, List<KeptFormula> formulas, List<WarningLine> lines, String page)
+    static void write(
+            XSpreadsheetDocument document,
+            List<KeptFormula> formulas,
+            List<WarningLine> lines,
+            String page,
+            String steps)
             throws com.sun.star.uno.Exception {
         XPropertyContainer container = container(document);
         for (int i = 0; i < formulas.size(); i++) {
@@ -42,6 +48,9 @@ final class KeptFormulas {
             add(container, LINE + number(i), lines.get(i).written());
         }
         add(container, PAGE, page);
+        if (!steps.isEmpty()) {
+            add(container, STEPS, steps);
+        }
     }
 
     static List<KeptFormula> read(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
@@ -59,6 +68,11 @@ final class KeptFormulas {
     /** What is kept of the page; empty in copies of early versions. */
     static String page(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
         return String.join("", lines(document, PAGE));
+    }
+
+    /** The name of the page with the steps of a copy that goes on working; empty in others. */
+    static String steps(XSpreadsheetDocument document) throws com.sun.star.uno.Exception {
+        return String.join("", lines(document, STEPS));
     }
 
     /** Takes all of them away. */

@@ -183,9 +183,11 @@ final class Proposal {
             refuse(kept, new RefusalReason(RefusalWords.MOVED));
             return;
         }
-        boolean stands = kept.answers().isPresent()
-                ? fits(kept.answers().get(), is) && kept.answers().get().standIn(cells(is.sheet()), is)
-                : ShownValues.areValues(cells(is.sheet()), is);
+        boolean stands = kept.living()
+                ? areFormulas(is)
+                : kept.answers().isPresent()
+                        ? fits(kept.answers().get(), is) && kept.answers().get().standIn(cells(is.sheet()), is)
+                        : ShownValues.areValues(cells(is.sheet()), is);
         if (!stands) {
             refuse(kept, new RefusalReason(RefusalWords.TYPED_OVER));
             return;
@@ -204,6 +206,20 @@ final class Proposal {
         }
         String note = notes.at(is.sheet(), new Notes.CellKey(is.left(), is.top()));
         writes.add(new Write(kept, is, note, List.of(parts), FunctionIndex.asTyped(parser.written(parts, at))));
+    }
+
+    /** In a copy that goes on working other formulas stand there, whose answers change; whoever typed something wrote over them. */
+    private boolean areFormulas(Area is) throws com.sun.star.uno.Exception {
+        SheetBlocks sheet = cells(is.sheet());
+        for (int row = is.top(); row <= is.bottom(); row++) {
+            for (int column = is.left(); column <= is.right(); column++) {
+                String formula = sheet.formula(column, row);
+                if (!formula.startsWith("=") && !formula.startsWith("{=")) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static boolean fits(ShownValues answers, Area is) {

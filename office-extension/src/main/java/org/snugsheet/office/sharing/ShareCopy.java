@@ -4,6 +4,7 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.NameToken;
+import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XNamedRange;
@@ -24,6 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.sharing.Notes.CellKey;
+import org.snugsheet.office.sharing.living.Translator;
 import org.snugsheet.office.uno.ArrayFormula;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DeclinedException;
@@ -41,9 +43,12 @@ public final class ShareCopy {
     private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<Integer, Optional<Area>> names = new HashMap<>();
     private final boolean toFile;
+    private final LivingFormulas living;
     private final List<NotesToAdd> notes = new ArrayList<>();
 
-    private ShareCopy(XSpreadsheetDocument copy, Progress progress, boolean toFile) throws com.sun.star.uno.Exception {
+    private ShareCopy(XSpreadsheetDocument copy, Progress progress, boolean toFile, LivingFormulas living)
+            throws com.sun.star.uno.Exception {
+        this.living = living;
         this.copy = copy;
         this.progress = progress;
         this.toFile = toFile;
@@ -74,7 +79,19 @@ public final class ShareCopy {
      * @throws com.sun.star.uno.Exception if the office fails
      */
     public static int make(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
-        return make(copy, Progress.UNSEEN, false).formulas();
+        return make(copy, Progress.UNSEEN, false, false).formulas();
+    }
+
+    /**
+     * Puts formulas of the office in the place of each Snugsheet formula, where there are such, and the value in the place of all others.
+     *
+     * @param copy the document to change; the original is another one
+     * @return how many formulas were replaced
+     * @throws DeclinedException as {@link #make(XSpreadsheetDocument)} does
+     * @throws com.sun.star.uno.Exception if the office fails
+     */
+    public static int makeLiving(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
+        return make(copy, Progress.UNSEEN, false, true).formulas();
     }
 
     /**
@@ -95,10 +112,12 @@ public final class ShareCopy {
      * @param copy the document to change
      * @param progress is told
      * @param toFile whether many notes may be left to be added to the file
+     * @param isLiving whether the copy goes on working, as far as that is possible
      * @return what was made
      * @throws com.sun.star.uno.Exception if the office fails
      */
-    static Made make(XSpreadsheetDocument copy, Progress progress, boolean toFile) throws com.sun.star.uno.Exception {
+    static Made make(XSpreadsheetDocument copy, Progress progress, boolean toFile, boolean isLiving)
+            throws com.sun.star.uno.Exception {
         if (!KeptFormulas.read(copy).isEmpty()) {
             throw new DeclinedException(SharingWords.IS_A_COPY);
         }
@@ -109,7 +128,8 @@ public final class ShareCopy {
         SheetProtection.structure(copy, () -> {
             List<CallsOutsideCells.Call> leftOut = CallsOutsideCells.of(copy);
             if (!found.isEmpty() || !leftOut.isEmpty()) {
-                ShareCopy sharing = new ShareCopy(copy, progress, toFile);
+                LivingFormulas living = isLiving ? LivingFormulas.of(copy, found) : LivingFormulas.none();
+                ShareCopy sharing = new ShareCopy(copy, progress, toFile, living);
                 sharing.make(found, leftOut);
                 notes.addAll(sharing.notes);
             }
@@ -119,17 +139,22 @@ public final class ShareCopy {
 
     private void make(List<KeptFormula> found, List<CallsOutsideCells.Call> leftOut) throws com.sun.star.uno.Exception {
         List<KeptFormula> formulas = new ArrayList<>();
+        Map<KeptFormula, Translator.Living> translated = new HashMap<>();
         for (KeptFormula formula : found) {
-            formulas.add(followed(formula));
+            KeptFormula followed = followed(formula, living.keeps(formula));
+            Optional<Translator.Living> other = living.of(formula);
+            formulas.add(other.isPresent() ? followed.goesOn() : followed);
+            other.ifPresent(one -> translated.put(followed.goesOn(), one));
         }
         Map<String, List<Warning.Place>> lines = new LinkedHashMap<>();
         Set<String> pages = new LinkedHashSet<>();
-        found.forEach(formula -> pages.add(formula.sheet()));
+        found.stream().filter(living::keeps).forEach(formula -> pages.add(formula.sheet()));
         for (XSpreadsheet sheet : Uno.sheets(copy)) {
             String name = Uno.as(XNamed.class, sheet).getName();
             // A page without a Snugsheet formula may show answers of another page, and promise that they follow.
-            List<Warning.Place> places =
-                    pages.contains(name) ? Warning.places(sheet, followed) : Warning.promises(sheet);
+            List<Warning.Place> places = pages.contains(name)
+                    ? Warning.places(sheet, followed)
+                    : isLiving() ? List.of() : Warning.promises(sheet);
             if (!places.isEmpty()) {
                 lines.put(name, places);
             }
@@ -141,23 +166,33 @@ public final class ShareCopy {
             }
         }
         FollowedCells.Snapshot snapshot = FollowedCells.snapshot(copy, followed);
-        BatchedChanges.change(copy, () -> replace(formulas));
+        BatchedChanges.change(copy, () -> {
+            living.writePage(copy);
+            replace(formulas, translated);
+        });
         XSpreadsheet page = WorkedOutPage.add(copy);
         String pageName = Uno.as(XNamed.class, page).getName();
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
+        SharingWords stale = isLiving() ? SharingWords.STALE_LIVING : SharingWords.STALE;
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         FollowedCells.write(copy, page, snapshot);
-        WorkedOutPage.fill(copy, page, formulas, leftOut);
+        WorkedOutPage.fill(copy, page, formulas, leftOut, translated, living.pageName());
         Area own = new Area(0, 0, WorkedOutPage.WARNING_ROW, 0, WorkedOutPage.WARNING_ROW);
-        Warning.write(page, List.of(new Warning.Place(own, "", false)), pageName, language, today);
+        Warning.write(page, List.of(new Warning.Place(own, "", false)), pageName, stale, language, today);
         for (Map.Entry<String, List<Warning.Place>> line : lines.entrySet()) {
             XSpreadsheet sheet = sheet(line.getKey());
-            SheetProtection.change(copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, language, today));
+            SheetProtection.change(
+                    copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, stale, language, today));
         }
-        KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page));
+        KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page), living.pageName());
     }
 
-    private void replace(List<KeptFormula> formulas) throws com.sun.star.uno.Exception {
+    private boolean isLiving() {
+        return !living.pageName().isEmpty();
+    }
+
+    private void replace(List<KeptFormula> formulas, Map<KeptFormula, Translator.Living> translated)
+            throws com.sun.star.uno.Exception {
         Map<String, List<KeptFormula>> bySheet = new LinkedHashMap<>();
         for (KeptFormula formula : formulas) {
             bySheet.computeIfAbsent(formula.sheet(), first -> new ArrayList<>()).add(formula);
@@ -166,21 +201,39 @@ public final class ShareCopy {
         for (Map.Entry<String, List<KeptFormula>> page : bySheet.entrySet()) {
             XSpreadsheet sheet = sheet(page.getKey());
             int before = done;
-            SheetProtection.change(copy, sheet, () -> replace(sheet, page.getValue(), before, formulas.size()));
+            SheetProtection.change(
+                    copy, sheet, () -> replace(sheet, page.getValue(), translated, before, formulas.size()));
             done += page.getValue().size();
         }
     }
 
-    private void replace(XSpreadsheet sheet, List<KeptFormula> formulas, int before, int all)
+    private void replace(
+            XSpreadsheet sheet,
+            List<KeptFormula> formulas,
+            Map<KeptFormula, Translator.Living> translated,
+            int before,
+            int all)
             throws com.sun.star.uno.Exception {
         AnswerCells answers = new AnswerCells(Notes.of(sheet).keySet());
         for (KeptFormula formula : formulas) {
             if (formula.array()) {
                 ArrayFormula.takeAway(sheet.getCellRangeByName(formula.cells()));
             }
-            answers.add(area(formula), formula.answers().orElseThrow());
+            Optional<Translator.Living> other = Optional.ofNullable(translated.get(formula));
+            if (other.isEmpty()) {
+                answers.add(area(formula), formula.answers().orElseThrow());
+            } else if (!formula.array()) {
+                answers.add(area(formula), other.get().formula());
+            }
         }
         answers.writeTo(sheet);
+        for (KeptFormula formula : formulas) {
+            Optional<Translator.Living> other = Optional.ofNullable(translated.get(formula));
+            if (formula.array() && other.isPresent()) {
+                Uno.as(XArrayFormulaRange.class, sheet.getCellRangeByName(formula.cells()))
+                        .setArrayFormula(other.get().formula());
+            }
+        }
         note(sheet, formulas, before, all);
     }
 
@@ -216,15 +269,15 @@ public final class ShareCopy {
     }
 
     /** The formula with its cells and those it works with followed. */
-    private KeptFormula followed(KeptFormula formula) {
+    private KeptFormula followed(KeptFormula formula, boolean keeps) {
         Area own = area(formula);
         List<Integer> places = new ArrayList<>();
         places.add(followed.follow(own));
         if (Harmless.beforeParsing(formula.formula()).isEmpty()) {
             for (FormulaToken part : parser.parts(formula.formula(), own.first())) {
                 Optional<Area> named = Area.named(part.Data, own.first());
-                named.ifPresent(area -> places.add(followed.input(area)));
-                if (part.Data instanceof NameToken name) {
+                named.ifPresent(area -> places.add(keeps ? followed.input(area) : followed.follow(area)));
+                if (keeps && part.Data instanceof NameToken name) {
                     names.getOrDefault(name.Index, Optional.empty()).ifPresent(followed::input);
                 }
             }

@@ -137,9 +137,16 @@ final class Warning {
     /**
      * Puts the line where a page has its place, and empties its other promises.
      *
+     * @param words what is said of the answers
      * @param day when the answers were worked out
      */
-    static void write(XSpreadsheet sheet, List<Place> places, String pageName, Language language, LocalDate day)
+    static void write(
+            XSpreadsheet sheet,
+            List<Place> places,
+            String pageName,
+            SharingWords words,
+            Language language,
+            LocalDate day)
             throws com.sun.star.uno.Exception {
         for (int i = 0; i < places.size(); i++) {
             Area at = places.get(i).cell();
@@ -148,7 +155,7 @@ final class Warning {
                 cell.setFormula("");
                 continue;
             }
-            cell.setFormula(formula(pageName, language, day));
+            cell.setFormula(formula(pageName, words, language, day));
             look(cell, places.get(i).promised());
         }
     }
@@ -162,10 +169,10 @@ final class Warning {
         }
     }
 
-    static String formula(String pageName, Language language, LocalDate day) {
+    static String formula(String pageName, SharingWords words, Language language, LocalDate day) {
         String written =
                 day.format(DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(language.locale()));
-        String sentence = language.say(SharingWords.STALE, written).replace("\"", "\"\"");
+        String sentence = language.say(words, written, pageName).replace("\"", "\"\"");
         return "=IF(" + FollowedCells.total(pageName) + "=0;\"\";\"" + sentence + "\")";
     }
 

@@ -22,10 +22,12 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.FunctionIndex;
 import org.snugsheet.office.page.UndoPause;
+import org.snugsheet.office.sharing.living.Translator;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
@@ -38,6 +40,11 @@ final class WorkedOutPage {
 
     /** Where its table begins. */
     static final int HEAD_ROW = 3;
+
+    /** Beside the table, in a copy that goes on working. */
+    private static final int STATE_COLUMN = 4;
+
+    private static final int STATE_WIDTH = 5000;
 
     private static final int[] WIDTHS = {3600, 2400, 10000, 13000};
 
@@ -63,8 +70,11 @@ final class WorkedOutPage {
             XSpreadsheetDocument copy,
             XSpreadsheet page,
             List<KeptFormula> formulas,
-            List<CallsOutsideCells.Call> leftOut)
+            List<CallsOutsideCells.Call> leftOut,
+            Map<KeptFormula, Translator.Living> translated,
+            String steps)
             throws com.sun.star.uno.Exception {
+        boolean isLiving = !steps.isEmpty();
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
         List<Object[]> rows = new ArrayList<>();
         rows.add(language.row(SharingWords.SHEET, SharingWords.CELLS, SharingWords.FORMULA, SharingWords.MEANING));
@@ -82,10 +92,37 @@ final class WorkedOutPage {
             });
         }
         look(copy, page, HEAD_ROW + rows.size() - 1);
+        if (isLiving) {
+            List<Object[]> states = new ArrayList<>();
+            states.add(language.row(SharingWords.IN_THIS_COPY));
+            formulas.forEach(formula -> states.add(language.row(state(formula, translated))));
+            XCellRange column =
+                    page.getCellRangeByPosition(STATE_COLUMN, HEAD_ROW, STATE_COLUMN, HEAD_ROW + states.size() - 1);
+            Uno.as(XCellRangeData.class, column).setDataArray(states.toArray(Object[][]::new));
+            Uno.set(Uno.as(XColumnRowRange.class, column).getColumns().getByIndex(0), "Width", STATE_WIDTH);
+            set(
+                    page.getCellRangeByPosition(STATE_COLUMN, HEAD_ROW, STATE_COLUMN, HEAD_ROW),
+                    "CharWeight",
+                    FontWeight.BOLD);
+            set(column, "IsTextWrapped", true);
+            set(column, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
+        }
         write(page, 0, language.words(SharingWords.PAGE));
-        write(page, 1, language.words(SharingWords.INTRODUCTION));
+        write(
+                page,
+                1,
+                isLiving
+                        ? language.say(SharingWords.INTRODUCTION_LIVING, steps)
+                        : language.words(SharingWords.INTRODUCTION));
         XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + rows.size() - 1);
         Uno.as(XCellRangeData.class, table).setDataArray(rows.toArray(Object[][]::new));
+    }
+
+    private static SharingWords state(KeptFormula formula, Map<KeptFormula, Translator.Living> translated) {
+        Translator.Living living = translated.get(formula);
+        return living == null
+                ? SharingWords.STAYS
+                : living.keeps() ? SharingWords.GOES_ON_IN_PART : SharingWords.GOES_ON;
     }
 
     /**

@@ -181,6 +181,9 @@ class PicturesIT {
             enlarge(sheet);
             sheet.formula("E1", "COOL.HALFTIME(A2:A12;B2:B12;" + SURROUNDINGS + SCALE);
             choose(MenuItem.SHARE);
+            screen.keep("share-0-kind");
+            screen.press(KeyEvent.VK_ENTER);
+            screen.still();
             screen.keep("share-1-asked");
             Path copy = office.folder().resolve("copy.ods");
             screen.press(KeyEvent.VK_CONTROL, KeyEvent.VK_A);

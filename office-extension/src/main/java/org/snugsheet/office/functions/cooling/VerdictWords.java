@@ -7,20 +7,28 @@ import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.office.words.Language;
 
 /** A verdict as one sentence that a class can read. */
-enum VerdictWords implements Phrase {
+public enum VerdictWords implements Phrase {
+    /** The second is slower, between two limits. */
     SECOND(
             "The second jar takes {0,number,0.0#} times as long to cool as the first (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
+    /** The second is slower, without an upper limit. */
     SECOND_AT_LEAST(
             "The second jar takes {0,number,0.0#} times as long to cool as the first ({1,number,0.0#} times or more, 95 % sure)."),
+    /** The first is slower, between two limits. */
     FIRST(
             "The first jar takes {0,number,0.0#} times as long to cool as the second (between {1,number,0.0#} and {2,number,0.0#} times, 95 % sure)."),
+    /** The first is slower, without an upper limit. */
     FIRST_AT_LEAST(
             "The first jar takes {0,number,0.0#} times as long to cool as the second ({1,number,0.0#} times or more, 95 % sure)."),
+    /** The second may as well not cool. */
     SECOND_HARDLY(
             "The second jar hardly cools: it takes {0,number,0.0#} times as long as the first, or longer still (95 % sure)."),
+    /** The first may as well not cool. */
     FIRST_HARDLY(
             "The first jar hardly cools: it takes {0,number,0.0#} times as long as the second, or longer still (95 % sure)."),
+    /** What was counted in beside the readings. */
     COUNTED_IN("Counted in: jars wrapped alike may differ by {0,number,percent}."),
+    /** No difference is claimed. */
     CANNOT_TELL("These readings cannot tell which jar cools more slowly. Take more readings, or fill more jars.");
 
     private final String english;

@@ -12,6 +12,9 @@ import org.snugsheet.office.words.Language;
  */
 public final class AsRead {
 
+    // Not by MAXIFS: a copy to share goes to spreadsheet programs that do not know it.
+    private static final String LARGEST_PART = "LARGE(typed_times;COUNTIF(typed_times;\">=1\")+1)";
+    private static final String SMALLEST_PART = "SMALL(typed_times;COUNTIF(typed_times;\"<=0\")+1)";
     private static final String PARTS_OF_A_DAY = "typed_times;\">0\";typed_times;\"<1\"";
 
     private AsRead() {}
@@ -42,8 +45,8 @@ public final class AsRead {
                 // first.
                 .computed(
                         "mixed_times",
-                        "AND(COUNTIFS(" + PARTS_OF_A_DAY + ")>1;COUNTIF(typed_times;\">=1\")>0;MAXIFS(typed_times;"
-                                + PARTS_OF_A_DAY + ")-MINIFS(typed_times;" + PARTS_OF_A_DAY + ")<1/6)");
+                        "AND(COUNTIFS(" + PARTS_OF_A_DAY + ")>1;COUNTIF(typed_times;\">=1\")>0;IFERROR(" + LARGEST_PART
+                                + "-" + SMALLEST_PART + ";1)<1/6)");
     }
 
     /** What is typed, at the same cells of another page, by the names {@code typed_times} and {@code typed_readings}. */

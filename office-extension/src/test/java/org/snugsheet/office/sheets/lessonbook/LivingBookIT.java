@@ -1,0 +1,192 @@
+package org.snugsheet.office.sheets.lessonbook;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.snugsheet.engine.quantity.Scale;
+import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.CellResult;
+import org.snugsheet.office.harness.FileFormat;
+import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.harness.WithoutExtension;
+import org.snugsheet.office.page.Paper;
+import org.snugsheet.office.sharing.BringBack;
+import org.snugsheet.office.sharing.ShareCopy;
+import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.builder.Setting;
+import org.snugsheet.office.words.Language;
+
+/**
+ * A lesson book of the example class as a copy that goes on working, in two offices without the extension: its winner, order, rates, half-times,
+ * curves and sentences, with other readings, are those that the extension gives.
+ */
+@ExtendWith(SharedOffice.class)
+class LivingBookIT {
+
+    private static final int JARS = 8;
+    private static final JarsRows ROWS = new JarsRows(new BookPlan(BookPlan.dealt(List.of(), JARS), 30, 3));
+    private static final double DIGITS = 1e-9;
+
+    /** Other readings of the second to the last jar, none of which is a slip, and the swapped digits put right. */
+    private static final List<String> TYPED = List.of("C8=36", "D9=33", "G8=38", "H10=36", "E12=35", "J5=41");
+
+    /** What is compared: sentences and order, constants and half-times of each jar, the ranking, the curves. */
+    private static final List<String> COMPARED = List.of(
+            "Answers.A4:A5",
+            "Answers.A8:G16",
+            "Wall.A1:C10",
+            "Behind.H" + ROWS.jar(0) + ":I" + ROWS.jar(JARS - 1),
+            "Behind.M" + ROWS.jar(0) + ":P" + ROWS.jar(JARS - 1),
+            "Behind.A" + (ROWS.rankingHead() + 1) + ":Q" + (ROWS.rankingHead() + JARS),
+            "Behind.A" + (ROWS.curvesHead() + 1) + ":Y" + (ROWS.curvesHead() + 41));
+
+    private final Office office;
+    private final Office plain;
+
+    LivingBookIT(Office office, @WithoutExtension Office plain) {
+        this.office = office;
+        this.plain = plain;
+    }
+
+    /** One test for all of it: a book takes long to fill. */
+    @Test
+    void itGoesOnWithoutTheExtensionAndComesBack(@TempDir Path folder) throws IOException, InterruptedException {
+        Path copy = folder.resolve("living.xlsx");
+        Path original = folder.resolve("original.ods");
+        Path typed = folder.resolve("typed.xlsx");
+        Setting english = new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4);
+        List<List<CellResult>> before;
+        try (CalcDocument book = office.newDocument().locale(english.language().code())) {
+            office.call("filling it", () -> Book.filled(office.uno(), book.uno(), LessonBook.example(), english));
+            before = compared(book.calculateAll());
+            book.saveAs(original, FileFormat.ODS);
+            assertTrue(office.call("sharing", () -> ShareCopy.makeLiving(book.uno())) > 0);
+            book.saveAs(copy, FileFormat.XLSX);
+        }
+        List<List<CellResult>> after;
+        try (CalcDocument book = office.open(original)) {
+            type(book);
+            after = compared(book.calculateAll());
+        }
+        assertNotEquals(before, after, "the other readings tell something else");
+        try (CalcDocument book = plain.open(copy)) {
+            same(before, compared(book.calculateAll()));
+            type(book);
+            // Nothing but what depends on the readings is worked out again, as when somebody types.
+            same(after, compared(book));
+            book.saveAs(typed, FileFormat.XLSX);
+        }
+        try (CalcDocument book = office.open(typed)) {
+            assertTrue(office.call("bringing back", () -> BringBack.into(book.uno())) > 200);
+            String rate = book.formulaAt("Behind.M" + ROWS.jar(0));
+            assertTrue(rate.contains("COOL.RATE"), rate);
+            same(after, compared(book.calculateAll()));
+        }
+        inAnotherProgram(folder, typed, after);
+    }
+
+    /** Gnumeric, where it is installed, works out everything anew and writes each page as text. */
+    private static void inAnotherProgram(Path folder, Path typed, List<List<CellResult>> after)
+            throws IOException, InterruptedException {
+        boolean isThere = Files.isExecutable(Path.of("/usr/bin/ssconvert"));
+        assumeTrue(isThere, "Gnumeric’s ssconvert is not installed: the copy was tried in the office only");
+        for (String page : List.of("Behind", "Answers", "Wall")) {
+            Path text = folder.resolve(page + ".txt");
+            Process process = new ProcessBuilder(
+                            "/usr/bin/ssconvert",
+                            "--recalc",
+                            "--export-type=Gnumeric_stf:stf_assistant",
+                            "--export-options=sheet='" + page
+                                    + "' separator='\t' quoting-mode=never format=raw eol=unix",
+                            typed.toString(),
+                            text.toString())
+                    .redirectErrorStream(true)
+                    .redirectOutput(folder.resolve(page + ".log").toFile())
+                    .start();
+            assertTrue(process.waitFor(2, TimeUnit.MINUTES));
+            assertEquals(0, process.exitValue(), Files.readString(folder.resolve(page + ".log")));
+            List<String> lines = Files.readAllLines(text, StandardCharsets.UTF_8);
+            int at = 0;
+            for (String range : COMPARED) {
+                List<List<CellResult>> cells = after.subList(at, at + rows(range));
+                at += rows(range);
+                if (range.startsWith(page + ".")) {
+                    sameText(cells, lines, range);
+                }
+            }
+        }
+    }
+
+    private static void type(CalcDocument book) {
+        for (String cell : TYPED) {
+            String[] parts = cell.split("=", -1);
+            book.number("Readings." + parts[0], Double.parseDouble(parts[1]));
+        }
+    }
+
+    private static List<List<CellResult>> compared(CalcDocument book) {
+        List<List<CellResult>> all = new ArrayList<>();
+        COMPARED.forEach(range -> all.addAll(book.all(range)));
+        return all;
+    }
+
+    private static int rows(String range) {
+        String[] numbers = range.replaceAll("[^0-9:]", "").split(":", -1);
+        return Integer.parseInt(numbers[1]) - Integer.parseInt(numbers[0]) + 1;
+    }
+
+    private static void same(List<List<CellResult>> expected, List<List<CellResult>> found) {
+        assertEquals(expected.size(), found.size());
+        for (int row = 0; row < expected.size(); row++) {
+            for (int column = 0; column < expected.get(row).size(); column++) {
+                CellResult one = expected.get(row).get(column);
+                CellResult other = found.get(row).get(column);
+                if (isNumber(one)) {
+                    assertEquals(one.number(), other.number(), DIGITS * Math.max(1e-3, Math.abs(one.number())));
+                } else {
+                    assertEquals(one.shown(), other.shown());
+                }
+            }
+        }
+    }
+
+    private static boolean isNumber(CellResult cell) {
+        return cell instanceof CellResult.OfNumber;
+    }
+
+    private static void sameText(List<List<CellResult>> cells, List<String> lines, String range) {
+        int top = Integer.parseInt(range.replaceAll("^[^.]*\\.[A-Z]+", "").split(":", -1)[0]);
+        int left = range.replaceAll("^[^.]*\\.", "").charAt(0) - 'A';
+        for (int row = 0; row < cells.size(); row++) {
+            String[] line = lines.get(top - 1 + row).split("\t", -1);
+            for (int column = 0; column < cells.get(row).size(); column++) {
+                CellResult expected = cells.get(row).get(column);
+                String found = left + column < line.length ? line[left + column] : "";
+                String where = String.format(Locale.ROOT, "%s, row %d, column %d", range, row + 1, column + 1);
+                if (isNumber(expected)) {
+                    assertEquals(
+                            expected.number(),
+                            Double.parseDouble(found),
+                            DIGITS * Math.max(1e-3, Math.abs(expected.number())),
+                            where);
+                } else {
+                    assertEquals(expected.shown(), found, where);
+                }
+            }
+        }
+    }
+}
