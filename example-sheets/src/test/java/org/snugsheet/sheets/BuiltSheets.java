@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.snugsheet.office.harness.Office;
@@ -19,7 +20,10 @@ import org.snugsheet.office.sheets.WorkedSheets;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 
-/** Builds the sheets into {@code target/sheets}, each once for the test run, and hands one to every test that asks. */
+/**
+ * Builds the sheets into {@code target/sheets}, each once for each Java that runs tests, and hands one to every test that asks. Each of these
+ * programs has a folder of its own there, by its number.
+ */
 public final class BuiltSheets implements ParameterResolver {
     private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(BuiltSheets.class);
 
@@ -44,7 +48,8 @@ public final class BuiltSheets implements ParameterResolver {
         private final Office office;
 
         private All() throws IOException {
-            Path folder = Path.of("target", "sheets").toAbsolutePath();
+            Path folder = Path.of("target", "sheets", System.getProperty("snugsheet.run", "run-1"))
+                    .toAbsolutePath();
             folders.put(Paper.A4, Files.createDirectories(folder));
             folders.put(Paper.LETTER, Files.createDirectories(folder.resolve(Paper.LETTER.shortName())));
             office = Office.startWith(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY)));
@@ -87,7 +92,8 @@ public final class BuiltSheets implements ParameterResolver {
 
     @Override
     public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-        All all = context.getRoot().getStore(NAMESPACE).getOrComputeIfAbsent("sheets", key -> begin(), All.class);
+        All all = context.getStore(StoreScope.LAUNCHER_SESSION, NAMESPACE)
+                .getOrComputeIfAbsent("sheets", key -> begin(), All.class);
         Class<?> type = parameter.getParameter().getType();
         return type == Design.class ? new Design(all.named(new DesignAWrap().fileName())) : all;
     }

@@ -4,11 +4,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 
 /**
- * Hands one office, started once for the whole test run, to every test that asks for it.
+ * Hands one office, started once for each Java that runs tests, to every test that asks for it.
  *
  * <pre>{@code
  * @ExtendWith(SharedOffice.class)
@@ -24,6 +25,9 @@ import org.junit.jupiter.api.extension.ParameterResolver;
  * <p>The first kind has the .oxt named by the system property {@code snugsheet.oxt} installed, the second has nothing.
  * Each is started when first asked for, closed at the end of the run, and started again if a test has broken it. Tests
  * must close the documents that they open, and must not close the office.
+ *
+ * <p>Where several Java programs share the test classes among them, each gets one class after the other, and JUnit takes each class for a run
+ * of its own: hence the office belongs to what JUnit calls the session.
  */
 public final class SharedOffice implements ParameterResolver {
     /** Names the packed extension; the build sets it. */
@@ -39,8 +43,7 @@ public final class SharedOffice implements ParameterResolver {
     @Override
     public Office resolveParameter(ParameterContext parameter, ExtensionContext context) {
         boolean plain = parameter.isAnnotated(WithoutExtension.class);
-        return context.getRoot()
-                .getStore(NAMESPACE)
+        return context.getStore(StoreScope.LAUNCHER_SESSION, NAMESPACE)
                 .getOrComputeIfAbsent(plain, key -> new Keeper(key), Keeper.class)
                 .office();
     }
