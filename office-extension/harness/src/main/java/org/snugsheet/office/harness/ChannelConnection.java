@@ -26,14 +26,20 @@ final class ChannelConnection implements XConnection {
         return new ChannelConnection(SocketChannel.open(address), address.toString());
     }
 
-    /** Waits for the first bytes and hands over at most {@code wanted}; 0 means that the office hung up. */
+    /**
+     * Waits for all bytes that are wanted; fewer mean that the office hung up. All of them, as the office’s own connections do: the office’s
+     * reader asks for the rest of a large answer with a wrong count, which is negative when more than half of it had come.
+     */
     @Override
     public int read(byte[][] bytes, int wanted) throws IOException {
         ByteBuffer buffer = ByteBuffer.allocate(wanted);
         try {
-            int count = Math.max(0, channel.read(buffer));
+            boolean isOpen = true;
+            while (isOpen && buffer.hasRemaining()) {
+                isOpen = channel.read(buffer) >= 0;
+            }
             bytes[0] = buffer.array();
-            return count;
+            return buffer.position();
         } catch (java.io.IOException e) {
             throw failure(e);
         }

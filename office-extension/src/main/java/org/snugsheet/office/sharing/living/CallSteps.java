@@ -26,6 +26,8 @@ final class CallSteps {
     private static final Set<String> TABLES =
             Set.of("TEMP.READ", "COOL.CURVE", "COOL.RANK", "COOL.VERDICT", "CHECK.READINGS", "CHECK.ALL");
 
+    private static final Set<String> KEPT_ALONE = Set.of("COOL.MINUTES", "PLAN.SAFE", "WRAP.USUAL");
+
     private final Desk desk;
     private final JarCalls jars;
     private final StepsPage page;
@@ -41,9 +43,17 @@ final class CallSteps {
         this.reads = new ReadSteps(page, reads, language);
     }
 
-    /** Whether calls of a function may have a translation. */
+    /** Whether something of a formula may follow that calls a function. */
     static boolean knows(String name) {
-        return OF_ONE_JAR.containsKey(name) || TABLES.contains(name) || InlineSteps.NAMES.contains(name);
+        return OF_ONE_JAR.containsKey(name)
+                || TABLES.contains(name)
+                || InlineSteps.NAMES.contains(name)
+                || leavesTheRest(name);
+    }
+
+    /** Whether the rest of a formula follows though the call itself stays: a caution, or what was understood of clock times. */
+    static boolean leavesTheRest(String name) {
+        return KEPT_ALONE.contains(name);
     }
 
     /** What stays as it was; if it is guarded, it is refused as soon as something has changed. */

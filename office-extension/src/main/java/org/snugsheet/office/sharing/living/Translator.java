@@ -169,11 +169,10 @@ public final class Translator {
                 return made.get();
             }
             CallSteps.Kept stays = steps.keep(given, Formulas.fromElsewhere(text, sheet));
-            if (stays.isGuarded()) {
+            if (stays.isGuarded() || CallSteps.leavesTheRest(name)) {
                 translated++;
-            } else {
-                kept = true;
             }
+            kept |= !stays.isGuarded();
             return stays.table();
         }
 
