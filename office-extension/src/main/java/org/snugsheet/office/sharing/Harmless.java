@@ -6,8 +6,10 @@ import com.sun.star.sheet.NameToken;
 import com.sun.star.sheet.SingleReference;
 import com.sun.star.sheet.XFormulaTokens;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -34,6 +36,9 @@ final class Harmless {
 
     private final OfficeParser parser;
     private final XSpreadsheetDocument document;
+
+    /** What was found of names that formulas call; a book calls the same few a thousand times. */
+    private final Map<Integer, Optional<RefusalReason>> judged = new HashMap<>();
 
     Harmless(OfficeParser parser, XSpreadsheetDocument document) {
         this.parser = parser;
@@ -145,8 +150,20 @@ final class Harmless {
         if (depth > DEEPEST_NAME || !(part.Data instanceof NameToken token)) {
             return Optional.of(new RefusalReason(RefusalWords.NOT_UNDERSTOOD));
         }
+        Optional<RefusalReason> known = judged.get(token.Index);
+        if (known == null) {
+            known = name(token.Index, depth);
+            // Deeper down the same name may be too deep.
+            if (depth == 0) {
+                judged.put(token.Index, known);
+            }
+        }
+        return known;
+    }
+
+    private Optional<RefusalReason> name(int index, int depth) throws com.sun.star.uno.Exception {
         for (Object named : DefinedNames.of(document).values()) {
-            if (((Number) Uno.property(named, "TokenIndex")).intValue() == token.Index) {
+            if (((Number) Uno.property(named, "TokenIndex")).intValue() == index) {
                 // Of a sheet and of the document there may be two of one number: both are looked at.
                 FormulaToken[] parts = Uno.as(XFormulaTokens.class, named).getTokens();
                 Optional<RefusalReason> reason = any(parts, depth + 1);
