@@ -226,7 +226,7 @@ class ExplainIT {
                     "At minute 0 the jar was at 39.7 °C, give or take 0.5.",
                     explained(office, sheet, "COOL.START(A1:A5;B1:B5;C1)"));
             assertHas(
-                    "The second jar cools",
+                    "The second jar takes",
                     explained(office, sheet, "COOL.SLOWER(A1:A5;B1:B5;A1:A5;{40;39;38;37;36};C1)"));
             assertHas("about 2 watts get through", explained(office, sheet, "WRAP.LAYER(20;0.04)"));
             // 2.8391 ft²·°F·h/Btu are 0.5 m²·K/W (NIST SP 811, B.8: 1 ft²·°F·h/Btu is 0.1761102 m²·K/W).

@@ -258,7 +258,7 @@ class JarTablesTest {
     @Test
     void aVerdictWithASpreadSaysSo() throws Exception {
         String said = verdict(0.05);
-        assertTrue(said.startsWith("The second jar cools "), said);
+        assertTrue(said.startsWith("The second jar takes "), said);
         assertTrue(said.endsWith("Counted in: jars wrapped alike may differ by 5%."), said);
         assertTrue(verdict(0.4).startsWith("These readings cannot tell"), verdict(0.4));
         assertFalse(verdict(LEFT_OUT).contains("Counted in"));

@@ -229,7 +229,7 @@ class LessonBookAnswersIT {
                     .text("Answers.B" + (row + 2), "1 no wrap")
                     .calculateAll();
             assertTrue(
-                    book.at(verdict).text().startsWith("The first jar cools 2.77 times"),
+                    book.at(verdict).text().startsWith("The first jar takes 2.77 times"),
                     book.at(verdict).text());
             book.number(reading(1, 4), 73).calculateAll();
             assertEquals(
