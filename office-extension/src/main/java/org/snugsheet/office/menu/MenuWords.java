@@ -15,7 +15,7 @@ public enum MenuWords implements Phrase {
     SHARED_LIVING(
             "The copy is saved as {1}. It goes on working without Snugsheet. Formulas in it that were ours: {0}. The page “How this was worked out” says which of them follow what is typed, and which stay as they are."),
     COPY_KIND_ASKED(
-            "A copy with answers only looks the same everywhere and does not follow changes. A copy that goes on working follows them in any spreadsheet program, for cooling curves, their order and temperatures; the rest stays as it is."),
+            "A copy with answers only looks the same everywhere and does not follow changes. A copy that goes on working follows them without Snugsheet, for cooling curves, their order and temperatures; the rest stays as it is."),
     COPY_KIND("~The copy has"),
     ANSWERS_ONLY("answers only"),
     GOES_ON_WORKING("formulas that go on working"),
