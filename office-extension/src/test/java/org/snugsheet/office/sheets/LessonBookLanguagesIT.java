@@ -72,7 +72,7 @@ class LessonBookLanguagesIT {
     @ParameterizedTest
     @CsvSource({"2, FRENCH", "5, GERMAN", "12, ENGLISH", "12, SPANISH"})
     void nothingIsCutOffHoweverManyJars(int jars, Language language) {
-        BookPlan plan = new BookPlan(BookPlan.dealt(List.of("newspaper", "wool", "leaves"), jars), 60, 2);
+        BookPlan plan = new BookPlan(BookPlan.dealt(List.of("newspaper", "Oma", "leaves"), jars), 60, 2);
         try (CalcDocument book = opened(LessonBook.of(plan), language)) {
             assertEquals("", cutOff(book, 0, 2) + cutOff(book, 4, 7));
         }
