@@ -43,7 +43,8 @@ final class LivingFormulas {
     /** Translates what can be translated; nothing in the document is changed. */
     static LivingFormulas of(XSpreadsheetDocument copy, List<KeptFormula> found) throws com.sun.star.uno.Exception {
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
-        StepsPage page = new StepsPage(freeName(copy, language), FIRST_ROW);
+        String name = WorkedOutPage.freeName(copy.getSheets(), language.words(SharingWords.STEPS));
+        StepsPage page = new StepsPage(name, FIRST_ROW);
         int reads = 0;
         for (KeptFormula formula : found) {
             String typed = FunctionIndex.asTyped(formula.formula());
@@ -59,16 +60,6 @@ final class LivingFormulas {
             }
         }
         return formulas;
-    }
-
-    private static String freeName(XSpreadsheetDocument copy, Language language) {
-        XSpreadsheets sheets = copy.getSheets();
-        String title = language.words(SharingWords.STEPS);
-        String name = title;
-        for (int number = 2; sheets.hasByName(name); number++) {
-            name = title + " " + number;
-        }
-        return name;
     }
 
     Optional<Translator.Living> of(KeptFormula formula) {

@@ -54,12 +54,18 @@ final class WorkedOutPage {
     static XSpreadsheet add(XSpreadsheetDocument copy) throws com.sun.star.uno.Exception {
         String title = DocumentLanguage.of(Uno.as(XPropertySet.class, copy)).words(SharingWords.PAGE);
         XSpreadsheets sheets = copy.getSheets();
+        String name = freeName(sheets, title);
+        sheets.insertNewByName(name, (short) sheets.getElementNames().length);
+        return Uno.as(XSpreadsheet.class, sheets.getByName(name));
+    }
+
+    /** A name that no sheet has: the title, with a number behind it if need be. */
+    static String freeName(XSpreadsheets sheets, String title) {
         String name = title;
         for (int number = 2; sheets.hasByName(name); number++) {
             name = title + " " + number;
         }
-        sheets.insertNewByName(name, (short) sheets.getElementNames().length);
-        return Uno.as(XSpreadsheet.class, sheets.getByName(name));
+        return name;
     }
 
     /**
