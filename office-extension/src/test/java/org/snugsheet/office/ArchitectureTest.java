@@ -1,5 +1,6 @@
 package org.snugsheet.office;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackages;
@@ -52,6 +53,26 @@ class ArchitectureTest {
                 "words");
         mayUse("packaging", "declare", "functions", "menu", "sheets", "words");
         slices().matching(EXTENSION + ".(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** Its pages meet in what they share and in the one class that puts them together. */
+    @Test
+    void pagesOfTheLessonBookDoNotGoInCircles() {
+        String book = EXTENSION + ".sheets.lessonbook";
+        slices().matching(book + ".(*)").should().beFreeOfCycles().check(CLASSES);
+        noClasses()
+                .that()
+                .resideInAPackage(book + ".layout")
+                .should()
+                .dependOnClassesThat(resideInAPackage(book + "..").and(resideOutsideOfPackage(book + ".layout")))
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .resideInAPackage(book + ".*")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(book)
+                .check(CLASSES);
     }
 
     /** It is left out of the packed extension, and so would be what it calls for. */

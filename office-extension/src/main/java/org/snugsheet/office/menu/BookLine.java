@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.dialog.TypedValue;
-import org.snugsheet.office.sheets.lessonbook.BookPlan;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
+import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 
 /** The line that starts a lesson book: as large as it is asked for, in the language, scale and paper of the office. */
 final class BookLine {

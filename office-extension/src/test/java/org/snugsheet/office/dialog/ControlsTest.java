@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.drawing.DrawingWords;
-import org.snugsheet.office.sheets.lessonbook.BookWords;
+import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
 import org.snugsheet.office.words.Language;
 
 /** Texts of windows are not cut off: a line of letters as wide as those of a real window holds 60 of them. */

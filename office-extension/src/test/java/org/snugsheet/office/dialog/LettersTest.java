@@ -17,7 +17,7 @@ import org.snugsheet.office.drawing.DrawingWords;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.menu.MenuWords;
 import org.snugsheet.office.menu.SetUpWords;
-import org.snugsheet.office.sheets.lessonbook.BookWords;
+import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
 import org.snugsheet.office.words.Language;
 
 /** By the keyboard each line of the menu and each field of a window is reached by a letter of its own, in every language. */

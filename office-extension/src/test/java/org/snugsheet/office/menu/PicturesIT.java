@@ -23,7 +23,7 @@ import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeFailure;
 import org.snugsheet.office.harness.SharedOffice;
-import org.snugsheet.office.sheets.lessonbook.BookWords;
+import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 import org.snugsheet.office.words.OfficeLanguage;

@@ -23,8 +23,8 @@ import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
-import org.snugsheet.office.sheets.lessonbook.BookPlan;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
+import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 

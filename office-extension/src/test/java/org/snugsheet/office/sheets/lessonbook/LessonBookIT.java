@@ -24,6 +24,11 @@ import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.sheets.builder.Setting;
+import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
+import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
+import org.snugsheet.office.sheets.lessonbook.layout.JarsRows;
+import org.snugsheet.office.sheets.lessonbook.readings.ReadingWords;
+import org.snugsheet.office.sheets.lessonbook.start.StartWords;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 

@@ -28,6 +28,8 @@ import org.snugsheet.office.sharing.BringBack;
 import org.snugsheet.office.sharing.ShareCopy;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
+import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
+import org.snugsheet.office.sheets.lessonbook.layout.JarsRows;
 import org.snugsheet.office.words.Language;
 
 /**

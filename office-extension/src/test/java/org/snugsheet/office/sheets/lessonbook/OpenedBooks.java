@@ -14,7 +14,7 @@ import org.snugsheet.office.sheets.builder.Setting;
  * Lesson books for tests, each filled once and then opened from its file, as a teacher opens it again: from outside the office filling
  * takes many times as long.
  */
-final class OpenedBooks {
+public final class OpenedBooks {
 
     private record Kind(LessonBook book, Setting setting) {}
 
@@ -30,7 +30,7 @@ final class OpenedBooks {
      * @param setting how it is written
      * @return the open book, whose formulas may not be worked out yet
      */
-    static CalcDocument open(Office office, LessonBook book, Setting setting) {
+    public static CalcDocument open(Office office, LessonBook book, Setting setting) {
         Kind kind = new Kind(book, setting);
         Path known = FILES.get(kind);
         // An office that broke took its folder with it.
