@@ -74,19 +74,31 @@ enum Law {
             if (this == STILL_AIR) {
                 double base = 1 + rate * t / 4;
                 values.first()[i] = 1 / (base * base * base * base);
-                values.firstSlope()[i] = -t * values.first()[i] / base;
             } else {
                 values.first()[i] = Math.exp(-rate * t);
-                values.firstSlope()[i] = -t * values.first()[i];
             }
             if (this == LEVEL) {
                 values.second()[i] = 1;
             } else if (hasTwoStages()) {
                 values.second()[i] = Math.exp(-faster * rate * t);
-                values.secondSlope()[i] = -faster * t * values.second()[i];
             }
         }
         return values;
+    }
+
+    /** ∂φ/∂k at a reading. */
+    double firstSlope(Sample sample, double rate, LawValues values, int i) {
+        if (sample.stuck[i]) {
+            return 0;
+        }
+        double t = sample.minutes[i];
+        double slope = -t * values.first()[i];
+        return this == STILL_AIR ? slope / (1 + rate * t / 4) : slope;
+    }
+
+    /** ∂ψ/∂k at a reading. */
+    double secondSlope(Sample sample, LawValues values, int i) {
+        return sample.stuck[i] ? 0 : -faster * sample.minutes[i] * values.second()[i];
     }
 
     // Exact where the surroundings run straight from reading to reading, as ChangingSurroundings says.

@@ -1,6 +1,7 @@
 package org.snugsheet.engine.slips;
 
 import java.util.stream.IntStream;
+import org.snugsheet.engine.solver.LinearFit;
 import org.snugsheet.engine.solver.SeparableCurve;
 import org.snugsheet.engine.solver.SeparableFit;
 
@@ -46,21 +47,40 @@ final class LawCurve implements SeparableCurve {
     @Override
     public void evaluate(double rate, double[][] columns, double[][] slopes, double[] offset, double[] offsetSlope) {
         LawValues values = law.at(sample, rate);
+        fill(values, columns, offset);
+        int last = columns.length - 1;
+        for (int r = 0; r < rows.length; r++) {
+            int i = rows[r];
+            offsetSlope[r] = values.offsetSlope()[i];
+            slopes[sample.part[i]][r] = law.firstSlope(sample, rate, values, i);
+            if (law.shapes() > 1) {
+                slopes[last][r] = law.secondSlope(sample, values, i);
+            }
+        }
+    }
+
+    @Override
+    public void evaluate(double rate, double[][] columns, double[] offset) {
+        fill(law.at(sample, rate), columns, offset);
+    }
+
+    private void fill(LawValues values, double[][] columns, double[] offset) {
         int last = columns.length - 1;
         for (int r = 0; r < rows.length; r++) {
             int i = rows[r];
             offset[r] = values.offset()[i];
-            offsetSlope[r] = values.offsetSlope()[i];
             columns[sample.part[i]][r] = values.first()[i];
-            slopes[sample.part[i]][r] = values.firstSlope()[i];
             if (law.shapes() > 1) {
                 columns[last][r] = values.second()[i];
-                slopes[last][r] = values.secondSlope()[i];
             }
         }
         if (hasPrior) {
             columns[last][rows.length] = Math.sqrt(sample.expected()) / SURROUNDINGS_OFF;
         }
+    }
+
+    LinearFit linearAt(double rate) {
+        return LinearFit.at(this, observed, rate);
     }
 
     SeparableFit at(double rate) {
@@ -79,8 +99,9 @@ final class LawCurve implements SeparableCurve {
 
     /** The slope by the rate that the fitted curve has at a reading, trusted or not. */
     double slope(LawValues values, SeparableFit fit, int i) {
-        double slope = values.offsetSlope()[i] + fit.coefficient(sample.part[i]) * values.firstSlope()[i];
-        return law.shapes() > 1 ? slope + fit.coefficient(columns() - 1) * values.secondSlope()[i] : slope;
+        double slope = values.offsetSlope()[i]
+                + fit.coefficient(sample.part[i]) * law.firstSlope(sample, fit.rate(), values, i);
+        return law.shapes() > 1 ? slope + fit.coefficient(columns() - 1) * law.secondSlope(sample, values, i) : slope;
     }
 
     /** The fitted temperature at a reading, trusted or not, in °C. */

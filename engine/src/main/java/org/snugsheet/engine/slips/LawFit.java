@@ -1,5 +1,6 @@
 package org.snugsheet.engine.slips;
 
+import org.snugsheet.engine.solver.LinearFit;
 import org.snugsheet.engine.solver.Minimum;
 import org.snugsheet.engine.solver.SeparableFit;
 
@@ -62,7 +63,7 @@ final class LawFit {
         if (law.hasTwoStages() && law.faster() * rate * sample.minutes[1] > TOO_FAST) {
             return Double.POSITIVE_INFINITY;
         }
-        SeparableFit there = curve.at(rate);
+        LinearFit there = curve.linearAt(rate);
         if (law.hasTwoStages() && !isShareOfFirstStage(there.coefficient(curve.columns() - 1) / there.coefficient(0))) {
             return Double.POSITIVE_INFINITY;
         }

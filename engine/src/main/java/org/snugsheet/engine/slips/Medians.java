@@ -14,6 +14,11 @@ final class Medians {
         }
         double[] sorted = Arrays.copyOf(numbers, count);
         Arrays.sort(sorted);
-        return sorted[(count - 1) / 2];
+        return sorted[rank(count)];
+    }
+
+    /** How many numbers are below the lower median of so many, if no two are equal. */
+    static int rank(int count) {
+        return (count - 1) / 2;
     }
 }

@@ -26,73 +26,78 @@ final class RobustStart {
     static boolean[] of(Sample sample, Law law) {
         int n = sample.size();
         int stride = Math.max(1, n / MOST_STARTS);
-        Trial best = new Trial(Double.POSITIVE_INFINITY, new double[n]);
+        Nearest nearest = new Nearest(sample);
         for (int trial = 0; trial < TRIALS; trial++) {
             double share = trial / (TRIALS - 1.0);
             LawValues values = law.at(sample, SLOWEST * Math.pow(FASTEST / SLOWEST, share) / sample.span);
             for (int i = 0; i < n; i += stride) {
                 if (law.shapes() == 1) {
-                    best = best.orNearer(throughOne(sample, values, i));
+                    nearest.throughOne(values, i);
                 } else {
                     for (int j = i + stride; j < n; j += stride) {
-                        best = best.orNearer(throughTwo(sample, values, i, j));
+                        nearest.throughTwo(values, i, j);
                     }
                 }
             }
         }
-        double deviation = Math.max(best.median() * DEVIATION_PER_MEDIAN, Math.sqrt(sample.expected()));
-        boolean[] trusted = new boolean[n];
-        for (int i = 0; i < n; i++) {
-            trusted[i] = best.sizes()[i] <= NEAR * deviation;
-        }
-        return trusted;
+        return nearest.trusted();
     }
 
-    /**
-     * A curve that was tried.
-     *
-     * @param median the median of the absolute residuals
-     * @param sizes the absolute residuals
-     */
-    @SuppressWarnings("ArrayRecordComponent") // never leaves this class and is never compared
-    private record Trial(double median, double[] sizes) {
+    /** The nearest of the curves that were tried. */
+    private static final class Nearest {
 
-        static Trial of(Sample sample, LawValues values, double amplitude, double level) {
-            double[] sizes = new double[sample.size()];
+        private final Sample sample;
+        private final double[] sizes;
+        private double[] best;
+        private double median = Double.POSITIVE_INFINITY;
+
+        Nearest(Sample sample) {
+            this.sample = sample;
+            this.sizes = new double[sample.size()];
+            this.best = new double[sample.size()];
+        }
+
+        void throughOne(LawValues values, int i) {
+            attempt(values, (sample.celsius[i] - values.offset()[i]) / values.first()[i], 0);
+        }
+
+        void throughTwo(LawValues values, int i, int j) {
+            double[] first = values.first();
+            double[] second = values.second();
+            double determinant = first[i] * second[j] - first[j] * second[i];
+            if (Math.abs(determinant) <= PARALLEL) {
+                return;
+            }
+            double yi = sample.celsius[i] - values.offset()[i];
+            double yj = sample.celsius[j] - values.offset()[j];
+            attempt(
+                    values,
+                    (yi * second[j] - yj * second[i]) / determinant,
+                    (first[i] * yj - first[j] * yi) / determinant);
+        }
+
+        private void attempt(LawValues values, double amplitude, double level) {
+            int left = Medians.rank(sizes.length) + 1;
             for (int i = 0; i < sizes.length; i++) {
                 double fitted = values.offset()[i] + amplitude * values.first()[i] + level * values.second()[i];
                 sizes[i] = Math.abs(sample.celsius[i] - fitted);
+                left -= sizes[i] < median ? 1 : 0;
+                // Too few can still be nearer: most curves are given up halfway, and none of these is sorted.
+                if (left > sizes.length - 1 - i) {
+                    return;
+                }
             }
-            return new Trial(Medians.of(sizes, sizes.length), sizes);
+            best = sizes.clone();
+            median = Medians.of(sizes, sizes.length);
         }
 
-        /** The result for two readings that do not determine a curve. */
-        static Trial none() {
-            return new Trial(Double.POSITIVE_INFINITY, new double[0]);
+        boolean[] trusted() {
+            double deviation = Math.max(median * DEVIATION_PER_MEDIAN, Math.sqrt(sample.expected()));
+            boolean[] trusted = new boolean[best.length];
+            for (int i = 0; i < trusted.length; i++) {
+                trusted[i] = best[i] <= NEAR * deviation;
+            }
+            return trusted;
         }
-
-        Trial orNearer(Trial other) {
-            return other.median < median ? other : this;
-        }
-    }
-
-    private static Trial throughOne(Sample sample, LawValues values, int i) {
-        return Trial.of(sample, values, (sample.celsius[i] - values.offset()[i]) / values.first()[i], 0);
-    }
-
-    private static Trial throughTwo(Sample sample, LawValues values, int i, int j) {
-        double[] first = values.first();
-        double[] second = values.second();
-        double determinant = first[i] * second[j] - first[j] * second[i];
-        if (Math.abs(determinant) <= PARALLEL) {
-            return Trial.none();
-        }
-        double yi = sample.celsius[i] - values.offset()[i];
-        double yj = sample.celsius[j] - values.offset()[j];
-        return Trial.of(
-                sample,
-                values,
-                (yi * second[j] - yj * second[i]) / determinant,
-                (first[i] * yj - first[j] * yi) / determinant);
     }
 }

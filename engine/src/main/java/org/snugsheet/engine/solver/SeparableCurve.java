@@ -31,4 +31,15 @@ public interface SeparableCurve {
      * @param offsetSlope to be filled likewise: ∂g/∂k
      */
     void evaluate(double rate, double[][] columns, double[][] columnSlopes, double[] offset, double[] offsetSlope);
+
+    /**
+     * Fills in the columns and the offset alone, where nobody asks for slopes. Both come filled with zeros.
+     *
+     * @param rate k
+     * @param columns to be filled: φ, one array for each column, with one number for each observation
+     * @param offset to be filled: g, one number for each observation
+     */
+    default void evaluate(double rate, double[][] columns, double[] offset) {
+        evaluate(rate, columns, new double[columns()][observations()], offset, new double[observations()]);
+    }
 }

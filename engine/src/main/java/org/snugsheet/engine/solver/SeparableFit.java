@@ -146,7 +146,7 @@ public final class SeparableFit {
      * @return SSR(k); infinite where the curve is not defined
      */
     public static double sumOfSquaresAt(SeparableCurve curve, double[] observed, double rate) {
-        Projection there = new Projection(curve, observed, rate);
+        LinearFit there = LinearFit.at(curve, observed, rate);
         return there.isDefined() ? there.sumOfSquares() : Double.POSITIVE_INFINITY;
     }
 

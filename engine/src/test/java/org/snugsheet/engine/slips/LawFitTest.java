@@ -74,8 +74,9 @@ class LawFitTest {
             LawValues above = law.at(sample, rate + h);
             for (int i = 0; i < sample.size(); i++) {
                 assertEquals((above.offset()[i] - below.offset()[i]) / (2 * h), at.offsetSlope()[i], 1e-5);
-                assertEquals((above.first()[i] - below.first()[i]) / (2 * h), at.firstSlope()[i], 1e-5);
-                assertEquals((above.second()[i] - below.second()[i]) / (2 * h), at.secondSlope()[i], 1e-5);
+                assertEquals(
+                        (above.first()[i] - below.first()[i]) / (2 * h), law.firstSlope(sample, rate, at, i), 1e-5);
+                assertEquals((above.second()[i] - below.second()[i]) / (2 * h), law.secondSlope(sample, at, i), 1e-5);
             }
         }
     }
