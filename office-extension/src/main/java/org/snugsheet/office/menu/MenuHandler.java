@@ -24,8 +24,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the office calls when a line of the menu is chosen or F1 is pressed in Calc. There is one for each window.
  *
- * <p>Arguments: {@code Quiet} says nothing and asks nothing; {@code Target} is the address of the file to write, {@code Password} that of a copy to share; {@code Jars},
- * {@code Materials}, {@code Minutes}, {@code Interval}, {@code Scale}, {@code Mark} and {@code Surroundings} are what a window would ask. They serve macros and tests; the menu gives none, so that the user is asked and told. A caller that asks to be notified gets the sentence.
+ * <p>Arguments: {@code Quiet} says nothing and asks nothing; {@code Target} is the address of the file to write, {@code Password} that
+ * of a copy to share, {@code Living} whether it goes on working; {@code Jars}, {@code Materials}, {@code Minutes}, {@code Interval},
+ * {@code Scale}, {@code Mark} and {@code Surroundings} are what a window would ask; {@code Language} is that of a new sheet. They serve
+ * macros and tests; the menu gives none, so that the user is asked and told. A caller that asks to be notified gets the sentence.
  */
 public final class MenuHandler extends WeakBase
         implements XDispatchProvider, XNotifyingDispatch, XInitialization, XServiceInfo {

@@ -2,6 +2,7 @@ package org.snugsheet.office.menu;
 
 import com.sun.star.awt.XToolkitExperimental;
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
@@ -21,6 +22,7 @@ import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.builder.Zoom;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DeclinedException;
+import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -69,7 +71,7 @@ public final class SheetLine {
         return opened(choice, sheet, Optional.empty());
     }
 
-    /** Fills a new document and shows it, or shows nothing. */
+    /** Fills a new document and shows it, or shows nothing. A macro may name a Language other than the office’s, such as es-US. */
     static Outcome opened(MenuInvocation choice, WorkedSheet sheet, Optional<Scale> scale)
             throws com.sun.star.uno.Exception {
         try (BusyWindow working = BusyWindow.on(choice, MenuWords.OPENING)) {
@@ -80,6 +82,9 @@ public final class SheetLine {
             XSpreadsheetDocument document = Uno.as(XSpreadsheetDocument.class, loaded);
             boolean isShown = false;
             try {
+                choice.argument("Language")
+                        .map(String::valueOf)
+                        .ifPresent(tag -> DocumentLanguage.set(Uno.as(XPropertySet.class, document), tag));
                 Setting usual = Setting.of(document);
                 Book book = Book.filled(
                         choice.office(), document, sheet, scale.map(usual::on).orElse(usual));

@@ -28,4 +28,19 @@ public final class DocumentLanguage {
             return Language.ENGLISH;
         }
     }
+
+    /**
+     * Writes a document in a language.
+     *
+     * @param document the document
+     * @param tag a language tag such as {@code es-US}, of which the region says which scale and paper are usual
+     */
+    public static void set(XPropertySet document, String tag) {
+        java.util.Locale wanted = java.util.Locale.forLanguageTag(tag);
+        try {
+            document.setPropertyValue(LOCALE, new Locale(wanted.getLanguage(), wanted.getCountry(), ""));
+        } catch (com.sun.star.uno.Exception refused) {
+            throw new IllegalStateException(tag, refused);
+        }
+    }
 }

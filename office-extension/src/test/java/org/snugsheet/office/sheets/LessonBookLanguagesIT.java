@@ -20,10 +20,9 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
-import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
+import org.snugsheet.office.sheets.lessonbook.OpenedBooks;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
@@ -111,12 +110,10 @@ class LessonBookLanguagesIT {
         });
     }
 
-    private CalcDocument opened(WorkedSheet worked, Language language) {
+    private CalcDocument opened(LessonBook book, Language language) {
         Setting setting = language == Language.ENGLISH
                 ? new Setting(language, Scale.FAHRENHEIT, Paper.LETTER)
                 : new Setting(language, Scale.CELSIUS, Paper.A4);
-        CalcDocument book = office.newDocument().locale(language.code());
-        office.call("filling a book", () -> Book.filled(office.uno(), book.uno(), worked, setting));
-        return book.calculateAll();
+        return OpenedBooks.open(office, book, setting).calculateAll();
     }
 }
