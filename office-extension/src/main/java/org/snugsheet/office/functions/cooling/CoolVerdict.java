@@ -25,15 +25,15 @@ import org.snugsheet.office.functions.shared.Texts;
 import org.snugsheet.office.words.DocumentLanguage;
 import org.snugsheet.office.words.Language;
 
-/** COOL: jars compared with each other. */
+/** COOL: jars compared with each other: how many times slower, the verdict on two, the order of all. */
 @Family(
         service = "snugsheet.Cool",
         texts = {Texts.class},
         title = "Comparing jars")
-public interface CoolCompare extends XInterface {
+public interface CoolVerdict extends XInterface {
 
     /** For the office’s bridge. */
-    TypeInfo[] UNOTYPEINFO = UnoTypes.of(CoolCompare.class);
+    TypeInfo[] UNOTYPEINFO = UnoTypes.of(CoolVerdict.class);
 
     /** COOL.SLOWER. */
     @CellFunction(
