@@ -65,7 +65,8 @@ class WhatCanHurtTest {
                 Families.functions().stream()
                         .filter(function -> function.arguments().stream().anyMatch(one -> one.asksFor(Matter.ANYTHING)))
                         .map(FunctionDeclaration::name)
-                        .toList());
+                        .toList(),
+                "asked for a temperature of ANYTHING: rather say of what, and only if nobody can know add it here");
         for (FunctionDeclaration function : Families.functions()) {
             for (ArgumentDeclaration argument : function.arguments()) {
                 argument.temperature()

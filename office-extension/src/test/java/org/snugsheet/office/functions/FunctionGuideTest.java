@@ -40,7 +40,7 @@ class FunctionGuideTest {
             Set<Path> files = new HashSet<>(named.getOrDefault(function.name(), Set.of()));
             files.addAll(named.getOrDefault(function.storedName(), Set.of()));
             for (Path needed : needed(function)) {
-                assertTrue(files.contains(needed), function.name() + " in " + needed);
+                assertTrue(files.contains(needed), function.name() + " should stand in " + needed);
             }
             assertEquals(6, needed(function).size());
             fewest = Math.min(fewest, files.size());

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -39,10 +40,20 @@ class GeneratedFilesTest {
     @Test
     void theCommittedReferenceIsTheGeneratedOne() throws IOException {
         String file = WriteExtension.markdown(Language.ENGLISH);
-        assertEquals(
-                FunctionReference.of(Families.all(), Language.ENGLISH),
-                Files.readString(Path.of(file)),
-                "Copy target/" + file + " to " + file + " and look at the difference");
+        List<String> generated =
+                FunctionReference.of(Families.all(), Language.ENGLISH).lines().toList();
+        List<String> committed = Files.readString(Path.of(file)).lines().toList();
+        // Not the whole of both: what to do would scroll off the screen.
+        int line = 0;
+        while (line < generated.size()
+                && line < committed.size()
+                && generated.get(line).equals(committed.get(line))) {
+            line++;
+        }
+        assertTrue(
+                line == generated.size() && line == committed.size(),
+                "Copy target/" + file + " to " + file + " and look at the difference, which begins at line "
+                        + (line + 1));
     }
 
     /** In the other languages it is built and not committed. */
@@ -103,13 +114,6 @@ class GeneratedFilesTest {
 
     private static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
-    }
-
-    /** The table of functions is in the reference alone; the README says how many there are. */
-    @Test
-    void theReadmeSaysHowManyFunctionsThereAre() throws IOException {
-        String readme = Files.readString(Path.of("../README.md"));
-        assertTrue(readme.contains("a set of " + Families.functions().size() + " cell functions"));
     }
 
     @ParameterizedTest
@@ -175,89 +179,92 @@ class GeneratedFilesTest {
     void namesThatFilesHoldAreForEver() {
         Set<String> stored = Families.functions().stream()
                 .map(FunctionDeclaration::storedName)
-                .collect(Collectors.toSet());
-
+                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> kept = new TreeSet<>(Set.of(
+                "SNUGSHEET.TEMP.CONVERT",
+                "SNUGSHEET.TEMP.CHANGE",
+                "SNUGSHEET.COOL.RATE",
+                "SNUGSHEET.COOL.RATEERROR",
+                "SNUGSHEET.COOL.HALFTIME",
+                "SNUGSHEET.COOL.HALFTIMEERROR",
+                "SNUGSHEET.COOL.START",
+                "SNUGSHEET.COOL.STARTERROR",
+                "SNUGSHEET.COOL.SURROUNDINGS",
+                "SNUGSHEET.COOL.SURROUNDINGSERROR",
+                "SNUGSHEET.COOL.MISFIT",
+                "SNUGSHEET.COOL.MODEL",
+                "SNUGSHEET.COOL.REPORT",
+                "SNUGSHEET.COOL.SENTENCE",
+                "SNUGSHEET.COOL.CURVE",
+                "SNUGSHEET.COOL.SLOWER",
+                "SNUGSHEET.COOL.SLOWERERROR",
+                "SNUGSHEET.COOL.VERDICT",
+                "SNUGSHEET.COOL.RANK",
+                "SNUGSHEET.COOL.SHEET",
+                "SNUGSHEET.COOL.MINUTES",
+                "SNUGSHEET.COOL.HEAT",
+                "SNUGSHEET.COOL.POWER",
+                "SNUGSHEET.COOL.MIXED",
+                "SNUGSHEET.COOL.TEMP",
+                "SNUGSHEET.COOL.TIME",
+                "SNUGSHEET.WRAP.LAYER",
+                "SNUGSHEET.WRAP.FLAT",
+                "SNUGSHEET.WRAP.ROUND",
+                "SNUGSHEET.WRAP.CONDUCTIVITY",
+                "SNUGSHEET.WRAP.MATERIALS",
+                "SNUGSHEET.WRAP.USUAL",
+                "SNUGSHEET.WRAP.THICKNESS",
+                "SNUGSHEET.WRAP.TURNING",
+                "SNUGSHEET.WRAP.SURFACE",
+                "SNUGSHEET.WRAP.VESSEL",
+                "SNUGSHEET.WRAP.FLOW",
+                "SNUGSHEET.WRAP.BETWEEN",
+                "SNUGSHEET.WRAP.FACE",
+                "SNUGSHEET.WRAP.EXPECT",
+                "SNUGSHEET.WRAP.END",
+                "SNUGSHEET.WRAP.LEAK",
+                "SNUGSHEET.WRAP.MEASURED",
+                "SNUGSHEET.WRAP.MEASUREDERROR",
+                "SNUGSHEET.WRAP.ONEJAR",
+                "SNUGSHEET.WRAP.ONEJARERROR",
+                "SNUGSHEET.WRAP.VERDICT",
+                "SNUGSHEET.CHECK.WRAP",
+                "SNUGSHEET.COLD.WINDCHILL",
+                "SNUGSHEET.COLD.FROSTBITE",
+                "SNUGSHEET.COLD.GARMENT",
+                "SNUGSHEET.COLD.GARMENTS",
+                "SNUGSHEET.COLD.OUTFIT",
+                "SNUGSHEET.COLD.NEEDED",
+                "SNUGSHEET.COLD.NEEDEDWORN",
+                "SNUGSHEET.COLD.ANIMAL",
+                "SNUGSHEET.COLD.COVERINGS",
+                "SNUGSHEET.TEMP.READ",
+                "SNUGSHEET.TEMP.ROUND",
+                "SNUGSHEET.TEMP.UNIT",
+                "SNUGSHEET.PLAN.SAFE",
+                "SNUGSHEET.PLAN.MIX",
+                "SNUGSHEET.PLAN.MIXHOT",
+                "SNUGSHEET.PLAN.MIXCOLD",
+                "SNUGSHEET.PLAN.BATH",
+                "SNUGSHEET.PLAN.ICE",
+                "SNUGSHEET.PLAN.TELLAPART",
+                "SNUGSHEET.PLAN.LONGEST",
+                "SNUGSHEET.PLAN.INTERVAL",
+                "SNUGSHEET.PLAN.READINGS",
+                "SNUGSHEET.PLAN.CERTAINTY",
+                "SNUGSHEET.PLAN.REPEATS",
+                "SNUGSHEET.PLAN.POWER",
+                "SNUGSHEET.PLAN.LESSON",
+                "SNUGSHEET.CHECK.READINGS",
+                "SNUGSHEET.CHECK.ALL",
+                "SNUGSHEET.CHECK.SHEET",
+                "SNUGSHEET.CHECK.FAIR",
+                "SNUGSHEET.CHECK.VERSION"));
+        Set<String> newOnes = new TreeSet<>(stored);
+        newOnes.removeAll(kept);
+        kept.removeAll(stored);
         assertEquals(
-                Set.of(
-                        "SNUGSHEET.TEMP.CONVERT",
-                        "SNUGSHEET.TEMP.CHANGE",
-                        "SNUGSHEET.COOL.RATE",
-                        "SNUGSHEET.COOL.RATEERROR",
-                        "SNUGSHEET.COOL.HALFTIME",
-                        "SNUGSHEET.COOL.HALFTIMEERROR",
-                        "SNUGSHEET.COOL.START",
-                        "SNUGSHEET.COOL.STARTERROR",
-                        "SNUGSHEET.COOL.SURROUNDINGS",
-                        "SNUGSHEET.COOL.SURROUNDINGSERROR",
-                        "SNUGSHEET.COOL.MISFIT",
-                        "SNUGSHEET.COOL.MODEL",
-                        "SNUGSHEET.COOL.REPORT",
-                        "SNUGSHEET.COOL.SENTENCE",
-                        "SNUGSHEET.COOL.CURVE",
-                        "SNUGSHEET.COOL.SLOWER",
-                        "SNUGSHEET.COOL.SLOWERERROR",
-                        "SNUGSHEET.COOL.VERDICT",
-                        "SNUGSHEET.COOL.RANK",
-                        "SNUGSHEET.COOL.SHEET",
-                        "SNUGSHEET.COOL.MINUTES",
-                        "SNUGSHEET.COOL.HEAT",
-                        "SNUGSHEET.COOL.POWER",
-                        "SNUGSHEET.COOL.MIXED",
-                        "SNUGSHEET.COOL.TEMP",
-                        "SNUGSHEET.COOL.TIME",
-                        "SNUGSHEET.WRAP.LAYER",
-                        "SNUGSHEET.WRAP.FLAT",
-                        "SNUGSHEET.WRAP.ROUND",
-                        "SNUGSHEET.WRAP.CONDUCTIVITY",
-                        "SNUGSHEET.WRAP.MATERIALS",
-                        "SNUGSHEET.WRAP.USUAL",
-                        "SNUGSHEET.WRAP.THICKNESS",
-                        "SNUGSHEET.WRAP.TURNING",
-                        "SNUGSHEET.WRAP.SURFACE",
-                        "SNUGSHEET.WRAP.VESSEL",
-                        "SNUGSHEET.WRAP.FLOW",
-                        "SNUGSHEET.WRAP.BETWEEN",
-                        "SNUGSHEET.WRAP.FACE",
-                        "SNUGSHEET.WRAP.EXPECT",
-                        "SNUGSHEET.WRAP.END",
-                        "SNUGSHEET.WRAP.LEAK",
-                        "SNUGSHEET.WRAP.MEASURED",
-                        "SNUGSHEET.WRAP.MEASUREDERROR",
-                        "SNUGSHEET.WRAP.ONEJAR",
-                        "SNUGSHEET.WRAP.ONEJARERROR",
-                        "SNUGSHEET.WRAP.VERDICT",
-                        "SNUGSHEET.CHECK.WRAP",
-                        "SNUGSHEET.COLD.WINDCHILL",
-                        "SNUGSHEET.COLD.FROSTBITE",
-                        "SNUGSHEET.COLD.GARMENT",
-                        "SNUGSHEET.COLD.GARMENTS",
-                        "SNUGSHEET.COLD.OUTFIT",
-                        "SNUGSHEET.COLD.NEEDED",
-                        "SNUGSHEET.COLD.NEEDEDWORN",
-                        "SNUGSHEET.COLD.ANIMAL",
-                        "SNUGSHEET.COLD.COVERINGS",
-                        "SNUGSHEET.TEMP.READ",
-                        "SNUGSHEET.TEMP.ROUND",
-                        "SNUGSHEET.TEMP.UNIT",
-                        "SNUGSHEET.PLAN.SAFE",
-                        "SNUGSHEET.PLAN.MIX",
-                        "SNUGSHEET.PLAN.MIXHOT",
-                        "SNUGSHEET.PLAN.MIXCOLD",
-                        "SNUGSHEET.PLAN.BATH",
-                        "SNUGSHEET.PLAN.ICE",
-                        "SNUGSHEET.PLAN.TELLAPART",
-                        "SNUGSHEET.PLAN.LONGEST",
-                        "SNUGSHEET.PLAN.INTERVAL",
-                        "SNUGSHEET.PLAN.READINGS",
-                        "SNUGSHEET.PLAN.CERTAINTY",
-                        "SNUGSHEET.PLAN.REPEATS",
-                        "SNUGSHEET.PLAN.POWER",
-                        "SNUGSHEET.PLAN.LESSON",
-                        "SNUGSHEET.CHECK.READINGS",
-                        "SNUGSHEET.CHECK.ALL",
-                        "SNUGSHEET.CHECK.SHEET",
-                        "SNUGSHEET.CHECK.FAIR",
-                        "SNUGSHEET.CHECK.VERSION"),
-                stored);
+                "to be added to this list: [], lost from it: []",
+                "to be added to this list: " + newOnes + ", lost from it: " + kept);
     }
 }

@@ -65,7 +65,7 @@ class WordsTest {
     @ParameterizedTest
     @MethodSource("translated")
     void every_phrase_has_its_words_and_no_words_are_left_over(Language language) throws Exception {
-        assertSame(English.phrases().keySet(), file("phrases", language).keySet());
+        assertSame(English.phrases().keySet(), file("phrases", language).keySet(), "phrases_" + language.code());
     }
 
     @ParameterizedTest
@@ -73,16 +73,17 @@ class WordsTest {
     void every_declared_text_has_its_words_and_no_words_are_left_over(Language language) throws Exception {
         Set<String> theirs = new TreeSet<>(file("functions", language).keySet());
         theirs.removeAll(English.answers().keySet());
-        assertSame(English.functions().keySet(), theirs);
+        assertSame(English.functions().keySet(), theirs, "functions_" + language.code());
     }
 
     /** Says only what differs: there are hundreds of keys. */
-    private static void assertSame(Set<String> needed, Set<String> there) {
+    private static void assertSame(Set<String> needed, Set<String> there, String file) {
         Set<String> missing = new TreeSet<>(needed);
         missing.removeAll(there);
         Set<String> leftOver = new TreeSet<>(there);
         leftOver.removeAll(needed);
-        assertEquals("missing [], left over []", "missing " + missing + ", left over " + leftOver);
+        assertEquals(
+                "missing [], left over []", "missing " + missing + ", left over " + leftOver, file + ".properties");
     }
 
     @Test
