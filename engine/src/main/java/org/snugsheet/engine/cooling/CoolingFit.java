@@ -121,7 +121,7 @@ public final class CoolingFit implements ModelFit {
      * @return its standard error
      */
     public CoolingConstant constantError() {
-        return new CoolingConstant(errors().of(FitErrors.RATE));
+        return new CoolingConstant(errors().of(StandardErrors.RATE));
     }
 
     /**
@@ -184,7 +184,7 @@ public final class CoolingFit implements ModelFit {
      *     exactly
      */
     public TemperatureDifference surroundingsError() {
-        return new TemperatureDifference(errors().of(FitErrors.LEVEL));
+        return new TemperatureDifference(errors().of(StandardErrors.LEVEL));
     }
 
     /**
@@ -226,13 +226,13 @@ public final class CoolingFit implements ModelFit {
     }
 
     /** Computed on each call: most callers want only the cooling constant. */
-    FitErrors errors() {
-        return new FitErrors(readings, fit, model, mark, doubt.error());
+    StandardErrors errors() {
+        return new StandardErrors(readings, fit, model, mark, doubt.error());
     }
 
     /** The same without the doubt about the law. */
-    FitErrors readErrors() {
-        return new FitErrors(readings, fit, model, mark, 0);
+    StandardErrors readErrors() {
+        return new StandardErrors(readings, fit, model, mark, 0);
     }
 
     /**
@@ -261,13 +261,13 @@ public final class CoolingFit implements ModelFit {
      *     other jars
      */
     public Estimate estimate() {
-        FitErrors errors = errors();
+        StandardErrors errors = errors();
         return new Estimate(
                 constant().perMinute(),
-                new CoolingConstant(errors.ownOf(FitErrors.RATE)).perMinute(),
+                new CoolingConstant(errors.ownOf(StandardErrors.RATE)).perMinute(),
                 errors.freedom(),
                 0,
-                new CoolingConstant(errors.commonOf(FitErrors.RATE)).perMinute());
+                new CoolingConstant(errors.commonOf(StandardErrors.RATE)).perMinute());
     }
 
     /**

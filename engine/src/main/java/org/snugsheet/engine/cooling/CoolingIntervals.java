@@ -31,8 +31,8 @@ public final class CoolingIntervals {
     private static final int BISECTIONS = 60;
 
     private final CoolingFit fit;
-    private final FitErrors errors;
-    private final FitErrors read;
+    private final StandardErrors errors;
+    private final StandardErrors read;
     private final double student;
     private final double normal;
 
@@ -50,13 +50,13 @@ public final class CoolingIntervals {
      * @return from k to k in 1/s, zero or more; the upper limit is infinite if the readings set none
      */
     public Interval rate() {
-        double allowed = allowed(FitErrors.RATE);
+        double allowed = allowed(StandardErrors.RATE);
         DoubleUnaryOperator excess = rate -> fit.solution().sumOfSquaresAt(rate) - allowed;
         double rate = fit.constant().perSecond();
-        double width = student * errors.ownOf(FitErrors.RATE);
+        double width = student * errors.ownOf(StandardErrors.RATE);
         double low = rate > 0 ? Math.max(0, edge(excess, rate, -width, 0)) : 0;
         double high = edge(excess, Math.max(rate, 0), width, Double.POSITIVE_INFINITY);
-        double common = normal * errors.commonOf(FitErrors.RATE);
+        double common = normal * errors.commonOf(StandardErrors.RATE);
         Interval reached = RoundingUncertainty.reachable(fit)
                 .map(rates -> hull(low, high, rates))
                 .orElseGet(() -> fit.doubt().equals(LawDoubt.NONE)
@@ -130,12 +130,12 @@ public final class CoolingIntervals {
         double level = fit.surroundings().celsius();
         if (!fit.model().fitsSurroundings()) {
             double half = Math.min(
-                    normal * errors.commonOf(FitErrors.LEVEL),
+                    normal * errors.commonOf(StandardErrors.LEVEL),
                     fit.mark().graduation().kelvins() / 2);
             return new Interval(level - half, level + half);
         }
         double width = student * fit.surroundingsError().kelvins();
-        double allowed = allowed(FitErrors.LEVEL);
+        double allowed = allowed(StandardErrors.LEVEL);
         DoubleUnaryOperator excess = celsius -> isThroughBars(celsius) ? -1 : sumOfSquaresWith(celsius) - allowed;
         double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
         double high = edge(excess, level, width, Double.POSITIVE_INFINITY);

@@ -51,7 +51,7 @@ record LawDoubt(double below, double above, double error) {
         double lost = fit.at(first).minus(fit.at(first + fit.readings().span())).kelvins();
         double useful = USEFUL * Math.abs(lost);
         FallingRate laws = new FallingRate(fit.readings(), fit.constant().perSecond());
-        FitErrors errors = fit.errors();
+        StandardErrors errors = fit.errors();
         double steepest = steepest(laws, fit, errors);
         Interval own = fit.intervals(CONFIDENCE).surroundings();
         if (!(reach(own, level) <= useful)) {
@@ -64,7 +64,7 @@ record LawDoubt(double below, double above, double error) {
                 steepest,
                 Math.max(
                         errors.allowance(
-                                FitErrors.LEVEL, student, StudentT.quantile(CONFIDENCE, Double.POSITIVE_INFINITY)),
+                                StandardErrors.LEVEL, student, StudentT.quantile(CONFIDENCE, Double.POSITIVE_INFINITY)),
                         residual * student * student));
         Interval all = new Interval(Math.min(own.low(), other.low()), Math.max(own.high(), other.high()));
         if (!(reach(all, level) <= useful)) {
@@ -74,7 +74,7 @@ record LawDoubt(double below, double above, double error) {
         return new LawDoubt(
                 own.low() - all.low(),
                 all.high() - own.high(),
-                errors.of(FitErrors.LEVEL) * Math.sqrt(Math.max(wider * wider - 1, 0)));
+                errors.of(StandardErrors.LEVEL) * Math.sqrt(Math.max(wider * wider - 1, 0)));
     }
 
     private static double reach(Interval limits, double level) {
@@ -82,7 +82,7 @@ record LawDoubt(double below, double above, double error) {
     }
 
     /** The largest exponent that the readings do not rule out. */
-    private static double steepest(FallingRate laws, CoolingFit fit, FitErrors errors) {
+    private static double steepest(FallingRate laws, CoolingFit fit, StandardErrors errors) {
         double best = fit.sumOfSquares();
         double bestExponent = 0;
         for (int i = 1; i <= TRIALS; i++) {
@@ -99,13 +99,14 @@ record LawDoubt(double below, double above, double error) {
         }
         // Readings that wander may do so because the law is another one. So that is no excuse for Newton’s law, but it
         // is for the others.
-        double scatter = Math.max(best / (fit.degreesOfFreedom() - 1), errors.allowance(FitErrors.LEVEL, 0, 1));
+        double scatter = Math.max(best / (fit.degreesOfFreedom() - 1), errors.allowance(StandardErrors.LEVEL, 0, 1));
         double plain = square(StudentT.quantile(CONFIDENCE, fit.degreesOfFreedom() - 1));
         if (fit.sumOfSquares() - best > scatter * plain) {
             throw InvalidInputException.of(Problem.SURROUNDINGS_OR_LAW);
         }
         double allowed = best
-                + Math.max(scatter, errors.allowance(FitErrors.LEVEL, 1, 0)) * square(StudentT.quantile(SURE, freedom));
+                + Math.max(scatter, errors.allowance(StandardErrors.LEVEL, 1, 0))
+                        * square(StudentT.quantile(SURE, freedom));
         DoubleUnaryOperator excess = exponent -> laws.sumOfSquares(exponent) - allowed;
         if (excess.applyAsDouble(STEEPEST) <= 0) {
             return STEEPEST;

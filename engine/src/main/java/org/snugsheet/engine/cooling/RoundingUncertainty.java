@@ -32,9 +32,9 @@ final class RoundingUncertainty {
                 .map(rates -> Math.max(rate - rates.low(), Double.isFinite(rates.high()) ? rates.high() - rate : 0))
                 .map(perSecond -> new CoolingConstant(perSecond).perMinute())
                 .orElse(0.0);
-        FitErrors errors = fit.errors();
-        double raised = new CoolingConstant(errors.raisedOf(FitErrors.RATE)).perMinute();
-        double shared = new CoolingConstant(errors.sharedOf(FitErrors.RATE)).perMinute();
+        StandardErrors errors = fit.errors();
+        double raised = new CoolingConstant(errors.raisedOf(StandardErrors.RATE)).perMinute();
+        double shared = new CoolingConstant(errors.sharedOf(StandardErrors.RATE)).perMinute();
         return new Estimate(
                 plain.value(),
                 Math.max(raised, reach / StudentT.quantile(Verdict.CONFIDENCE, plain.degreesOfFreedom())),

@@ -103,7 +103,7 @@ class BoundedRoundingLimitsTest {
             Coverage.Jar jar = Coverage.Jar.of(lesson, random);
             CoolingFit fit = CoolingFit.of(jar.readings(), new Surroundings.Constant(jar.room(), true), lesson.grain());
             double reach = StudentT.quantile(0.95, fit.degreesOfFreedom())
-                    * fit.errors().raisedOf(FitErrors.RATE);
+                    * fit.errors().raisedOf(StandardErrors.RATE);
             without += Math.abs(fit.constant().perSecond() - truth) <= reach ? 1 : 0;
             with += fit.intervals(0.95).rate().contains(truth) ? 1 : 0;
         }
@@ -118,7 +118,7 @@ class BoundedRoundingLimitsTest {
         CoolingFit fit = CoolingFit.of(readings, Surroundings.meltingIce(), DEGREE);
 
         assertFalse(RoundingUncertainty.reachable(fit).isPresent());
-        assertEquals(60 * fit.errors().raisedOf(FitErrors.RATE), error(fit), 1e-15);
+        assertEquals(60 * fit.errors().raisedOf(StandardErrors.RATE), error(fit), 1e-15);
     }
 
     private static double error(CoolingFit fit) {

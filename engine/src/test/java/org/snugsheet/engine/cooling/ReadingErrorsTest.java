@@ -77,9 +77,9 @@ class ReadingErrorsTest {
         double byHand = Math.sqrt(squares);
         assertTrue(byHand > 1.2 * Math.sqrt(own), "rounding repeats itself: " + byHand / Math.sqrt(own));
 
-        double raised = fit.errors().raisedOf(FitErrors.RATE);
-        double shared = fit.errors().sharedOf(FitErrors.RATE);
-        assertEquals(Math.sqrt(own), fit.errors().ownOf(FitErrors.RATE), 1e-3 * Math.sqrt(own));
+        double raised = fit.errors().raisedOf(StandardErrors.RATE);
+        double shared = fit.errors().sharedOf(StandardErrors.RATE);
+        assertEquals(Math.sqrt(own), fit.errors().ownOf(StandardErrors.RATE), 1e-3 * Math.sqrt(own));
         // Only errors that go together are counted, none that cancel or that are a whole wave apart: 0.87 of it.
         assertEquals(0.87, raised / byHand, 0.1);
         assertEquals(0.87, shared / byHand, 0.1);

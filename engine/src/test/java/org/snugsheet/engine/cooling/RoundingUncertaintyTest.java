@@ -48,11 +48,11 @@ class RoundingUncertaintyTest {
         Estimate estimate = fit.conservativeEstimate();
 
         double student = new TDistribution(read.length - 2).inverseCumulativeProbability(0.975);
-        double raised = 60 * fit.errors().raisedOf(FitErrors.RATE);
+        double raised = 60 * fit.errors().raisedOf(StandardErrors.RATE);
         assertTrue(reach / student > raised, "the bars reach farther than the errors of single readings do");
         assertEquals(reach / student, estimate.standardError(), 1e-6 * raised);
         // Another jar shares the whole range; rounding is known beforehand, so by the normal quantile.
-        assertTrue(reach / 1.959964 > 60 * fit.errors().sharedOf(FitErrors.RATE));
+        assertTrue(reach / 1.959964 > 60 * fit.errors().sharedOf(StandardErrors.RATE));
         assertEquals(reach / 1.959964, estimate.sharedError(), 1e-5 * raised);
         assertEquals(rate, estimate.value(), 0);
     }
@@ -70,7 +70,7 @@ class RoundingUncertaintyTest {
                 RoundingUncertainty.reachable(fit).orElseThrow().high());
         assertTrue(reach > 0);
         assertEquals(
-                Math.max(reach / 1.959964, 60 * fit.errors().sharedOf(FitErrors.RATE)),
+                Math.max(reach / 1.959964, 60 * fit.errors().sharedOf(StandardErrors.RATE)),
                 fit.conservativeEstimate().sharedError(),
                 1e-6 * reach);
     }

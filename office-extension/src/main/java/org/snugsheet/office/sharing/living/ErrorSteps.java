@@ -3,7 +3,7 @@ package org.snugsheet.office.sharing.living;
 import org.snugsheet.office.words.Language;
 
 /**
- * The steps that say how well a jar’s curve is known with a thermometer of some mark, after {@code FitErrors} and {@code ReadingErrors} of
+ * The steps that say how well a jar’s curve is known with a thermometer of some mark, after {@code StandardErrors} and {@code ReadingErrors} of
  * {@code org.snugsheet.engine.cooling}; and the conditions that depend on the mark.
  */
 final class ErrorSteps {

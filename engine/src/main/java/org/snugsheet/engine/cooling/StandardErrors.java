@@ -23,7 +23,7 @@ import org.snugsheet.engine.solver.SeparableFit;
  * linear in its parameters. Their uncertainty is common to everything computed from the fit, and to all jars in the same
  * place, so it is kept separate, with its sign (JCGM 100:2008, GUM, 5.2.2).
  */
-final class FitErrors {
+final class StandardErrors {
 
     /** The gradient of the rate itself. */
     static final double[] RATE = {0, 1, 0};
@@ -43,7 +43,7 @@ final class FitErrors {
      *
      * @param law what other laws add to the standard error of fitted surroundings, in K
      */
-    FitErrors(Readings readings, SeparableFit fit, OneRateModel model, Graduation mark, double law) {
+    StandardErrors(Readings readings, SeparableFit fit, OneRateModel model, Graduation mark, double law) {
         double[] fitted = new double[readings.size()];
         double[] residuals = fit.residuals();
         for (int i = 0; i < fitted.length; i++) {
