@@ -81,6 +81,10 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
         if (!Double.isFinite(celsius)) {
             throw InvalidInputException.of(Problem.NOT_A_NUMBER, String.valueOf(typed));
         }
+        // The scale with the smallest degrees; what hurts is told on it, too.
+        if (!Double.isFinite(Scale.FAHRENHEIT.fromCelsius(celsius))) {
+            throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
+        }
         if (celsius < ABSOLUTE_ZERO) {
             throw InvalidInputException.of(Problem.BELOW_ABSOLUTE_ZERO, typed, scale.symbol());
         }

@@ -60,7 +60,7 @@ final class DigitSlips implements SlipDetector {
     private static SlipHypothesis other(
             Column column, int i, SlipKind kind, Problem problem, double number, double cost) {
         Line line = column.at(i);
-        double meant = Math.rint(number * 1e6) / 1e6;
+        double meant = Decimals.rounded(number, 6);
         return SlipHypothesis.ofReading(
                 kind,
                 Finding.atRow(line.row(), problem, line.typed(), meant),

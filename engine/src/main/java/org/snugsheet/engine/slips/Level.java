@@ -43,6 +43,6 @@ record Level(double celsius, double scatter) {
 
     /** The mean to a tenth of a degree, for a message. */
     double shown(Scale scale) {
-        return Math.rint(new Temperature(Math.max(celsius, COLDEST)).in(scale) * 10) / 10;
+        return Decimals.rounded(new Temperature(Math.max(celsius, COLDEST)).in(scale), 1);
     }
 }

@@ -74,13 +74,14 @@ final class Misreadings {
     }
 
     private static double shown(double celsius, Scale scale) {
-        return Math.rint(new Temperature(Math.max(celsius, -273)).in(scale) * 1000) / 1000;
+        return Decimals.rounded(new Temperature(Math.max(celsius, -273)).in(scale), 3);
     }
 
     /** The value that the others point to is known only to one mark. */
     private static double roundedTo(Column column, Scale scale, double celsius) {
         double mark = column.mark().graduation().in(scale);
         double degrees = new Temperature(Math.max(celsius, -273)).in(scale);
-        return Math.rint(Math.rint(degrees / mark) * mark * 1000) / 1000;
+        double marks = Math.rint(degrees / mark);
+        return Double.isInfinite(marks) ? degrees : Decimals.rounded(marks * mark, 3);
     }
 }

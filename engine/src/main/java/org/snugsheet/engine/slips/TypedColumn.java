@@ -89,7 +89,7 @@ record TypedColumn(List<Slip> slips, Column column, Optional<Slip> refusal) {
 
     // Converted from Celsius, a typed 93.2 comes back as 93.20000000000002, which has too many digits to swap.
     private static double number(Temperature temperature, Scale scale) {
-        return Math.rint(temperature.in(scale) * 1e6) / 1e6;
+        return Decimals.rounded(temperature.in(scale), 6);
     }
 
     /** The surroundings at each row; NaN if nobody read them or they cannot be read. */

@@ -77,6 +77,6 @@ final class WholeOnOtherScale implements SlipDetector {
     }
 
     private static double rounded(double number) {
-        return Math.rint(number * 1000) / 1000;
+        return Decimals.rounded(number, 3);
     }
 }

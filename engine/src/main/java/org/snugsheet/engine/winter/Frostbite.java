@@ -154,7 +154,8 @@ public record Frostbite(int windChill, Band band, boolean strongWind) {
         double kilometersPerHour = wind.in(Unit.KILOMETER_PER_HOUR);
         // Above the range of the index, wind makes no difference that matters here.
         double index = air.celsius() > WARMEST ? air.celsius() : WindChill.inAnyWind(air.celsius(), kilometersPerHour);
-        int rounded = (int) Math.round(index);
+        // The cast of a double stops at the largest number, that of a long begins again below zero.
+        int rounded = (int) Math.floor(index + 0.5);
         return new Frostbite(rounded, Band.of(rounded), kilometersPerHour > STRONG_KILOMETERS_PER_HOUR);
     }
 }

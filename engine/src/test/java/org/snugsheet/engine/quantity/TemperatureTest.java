@@ -159,6 +159,15 @@ class TemperatureTest {
                 assertThrows(InvalidInputException.class, () -> cold.plus(fall)).problem());
     }
 
+    /** Twice as many degrees Fahrenheit would be more than a number can be. */
+    @Test
+    void whatOneScaleCannotHoldIsNoTemperature() {
+        assertSame(
+                Problem.ANSWER_TOO_LARGE,
+                assertThrows(InvalidInputException.class, () -> Temperature.of(1.7e308, Scale.CELSIUS))
+                        .problem());
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void whatIsNoNumberIsNoTemperature(double value) {

@@ -121,6 +121,8 @@ class FrostbiteTest {
      */
     @ParameterizedTest
     @CsvSource({
+        "1e300, NO_FROST",
+        "1e14, NO_FROST",
         "25, NO_FROST",
         "11, NO_FROST",
         "10, COLD",

@@ -34,7 +34,7 @@ public final class Cells {
         List<Entry> line = new ArrayList<>(cells.length);
         for (Object[] row : cells) {
             for (Object cell : row) {
-                line.add(cells instanceof String[][] ? Entry.ofWritten(cell.toString()) : entry(cell));
+                line.add(cells instanceof String[][] ? Entry.ofWritten(typed(cell)) : entry(cell));
             }
         }
         return line;
@@ -198,6 +198,11 @@ public final class Cells {
     }
 
     static Entry entry(Object cell) {
-        return cell instanceof Number number ? Entry.of(number.doubleValue()) : Entry.of(cell.toString());
+        return cell instanceof Number number ? Entry.of(number.doubleValue()) : Entry.of(typed(cell));
+    }
+
+    /** In a cell of several lines the office keeps a tab as this letter, which is no white space. */
+    private static String typed(Object cell) {
+        return cell.toString().replace('\u0001', '\t');
     }
 }

@@ -117,11 +117,13 @@ record Call(FormulaText formula, String language) {
         return written;
     }
 
-    /** The largest numbers come as 1.79769313486232E+308, which is more than a number can be. */
     private static String written(Object cell) {
-        return cell instanceof Double number
-                ? new BigDecimal(number, DIGITS).stripTrailingZeros().toString()
-                : cell.toString();
+        if (!(cell instanceof Double number)) {
+            return cell.toString();
+        }
+        BigDecimal rounded = new BigDecimal(number, DIGITS).stripTrailingZeros();
+        // Of the largest numbers, which 15 digits would round up beyond all numbers, the office writes more.
+        return Double.isInfinite(rounded.doubleValue()) ? number.toString() : rounded.toString();
     }
 
     private static XPropertySet documentIn(String language) {

@@ -1,6 +1,7 @@
 package org.snugsheet.office.fuzz;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,12 +29,43 @@ class FuzzCasesTest {
                 "WRAP.VERDICT(0.01;5.0E-4;1E154;35;{3;10};{\"glass\";\"wool\"};40;5;\"stirred water\";;;21;;\"F\")",
                 "COOL.RATE.ERROR({0;5;10;15;\"1E400\"};{38;32;26;22;\"warm\"};3)",
                 "COOL.CURVE({0;10;1.79769313486231E308};{0;5;10;15;20};{38;32;26;22;19};3)",
+                // “∞” read by nobody
+                "CHECK.READINGS({0;5;10;15;20};{38;32;26;22;1.7976931348623157E308};3)",
+                "CHECK.READINGS({0;5;10;15;20};{38;32;26;22;1.7976931348623157E308};3;0.1;\"F\")",
+                "COOL.SHEET({\"min\";\"bare\"|0;38|5;32|10;26|15;22|20;1.8E306};3)",
+                "PLAN.MIX.COLD(55;12;1.7976931348623157E308;1000)",
+                "PLAN.POWER(4;0.05;0.04;40;5;1.7976931348623157E308;30;0.2)",
+                // broke off, or answered what is no number
+                "COLD.NEEDED(-237;115;7)",
+                "COLD.NEEDED(36;115;7;\"K\")",
+                "COOL.POWER(1.7E308;1.7E308;40;5)",
+                "PLAN.CERTAINTY(0.04;1.7E308;5;40;5)",
+                "PLAN.LESSON(1440;250;40;5;0.05;0.05)",
+                "PLAN.LONGEST(0.04;1.7E308;5)",
+                "PLAN.TELLAPART(0.04;0.02;40;5;1.7E308)",
+                "PLAN.TELLAPART(0.04;0.02;1.7E308;5;2)",
+                "WRAP.TURNING(1.7E308;1E-300)",
+                "WRAP.ONEJAR.ERROR(1E-300;1E300;220;0;1E300)",
                 // a second of the processor and more
                 "PLAN.REPEATS(0.05;0.0499;40;6.743654827212725;\"30\";3)",
                 "PLAN.LESSON(1440;250;40;5;0.003;0.0025)"
             })
     void nothing_of_it_happens_again(String formula) {
         assertEquals(Optional.empty(), fault(Call.of(formula)));
+    }
+
+    /** Found by {@link LiveFuzzIT}: so warm a place counted as one in which bare skin freezes. */
+    @Test
+    void the_warmest_surroundings_are_not_cold() {
+        Call call = Call.of("CHECK.READINGS({0;5;10;15};{40;38;36;35};123456789012345)");
+        assertFalse(call.made().said().contains("freeze"), () -> call.made().said());
+    }
+
+    /** Found by {@link LiveFuzzIT}: a tab in a cell of several lines comes as this letter. */
+    @Test
+    void a_cell_of_white_space_is_blank() {
+        assertEquals(
+                35.0, Call.of("TEMP.READ(\"95 \u00b0F\";\"\u0001\n\")").made().answer());
     }
 
     /** The search for slips of the pen took a time that grew with the third power of the number of readings: 3 s for 200. */

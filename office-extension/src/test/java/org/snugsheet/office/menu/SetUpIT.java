@@ -2,14 +2,19 @@ package org.snugsheet.office.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.script.provider.XScriptProvider;
 import com.sun.star.script.provider.XScriptProviderFactory;
+import java.io.IOException;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.ErrorCodes;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
 
 /** The one line of the menu that must answer when no Java is there to answer. */
@@ -25,13 +30,26 @@ class SetUpIT {
     void withoutJavaItSaysWhatToDo(Office office) {
         try (Office bare = office.setup().withoutJava().start()) {
             assertEquals(SetUpWords.MISSING.english(), sentence(bare));
-            // As the sentence says.
-            assertEquals(
-                    ErrorCodes.PARAMETER_LIST,
-                    bare.evaluate("=WRAP.LAYER(20;0.04)").error());
-            assertEquals(ErrorCodes.NO_RESULT, bare.evaluate("=CHECK.VERSION()").error());
+            assertErrorsAreThoseOfTheSentence(bare);
             assertF1IsTheOffices(bare);
         }
+    }
+
+    @Test
+    void withAJavaThatIsTooOldItSaysWhatToDo(@TempDir Path folder) throws IOException {
+        Path oxt = NewerClasses.of(
+                Path.of(System.getProperty(SharedOffice.OXT_PROPERTY, "")), folder.resolve("newer-classes.oxt"));
+        try (Office old = OfficeSetup.plain().withExtension(oxt).start()) {
+            assertEquals(SetUpWords.MISSING.english(), sentence(old));
+            assertTrue(sentence(old).contains("Java 17 or newer"));
+            assertErrorsAreThoseOfTheSentence(old);
+        }
+    }
+
+    private static void assertErrorsAreThoseOfTheSentence(Office bare) {
+        assertEquals(
+                ErrorCodes.PARAMETER_LIST, bare.evaluate("=WRAP.LAYER(20;0.04)").error());
+        assertEquals(ErrorCodes.NO_RESULT, bare.evaluate("=CHECK.VERSION()").error());
     }
 
     /** Without Java Snugsheet cannot help; the key must still work. */

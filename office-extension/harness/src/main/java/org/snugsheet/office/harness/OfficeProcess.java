@@ -48,7 +48,7 @@ final class OfficeProcess {
 
     static OfficeProcess launch(OfficeSetup setup) {
         Programs programs = Programs.find(setup.soffice());
-        Workspace workspace = Workspace.create();
+        Workspace workspace = Workspace.create(setup.home());
         return new OfficeProcess(setup, workspace).run(programs, install -> {
             workspace.writeLocale(setup.locale());
             setup.extensions().forEach(install::install);

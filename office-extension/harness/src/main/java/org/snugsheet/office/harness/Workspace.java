@@ -10,6 +10,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -17,10 +18,14 @@ import java.util.stream.Stream;
  * log. Gone with the office.
  */
 record Workspace(Path folder) {
-    static Workspace create() {
+    private static final String PREFIX = "snugsheet-office-";
+
+    static Workspace create(Optional<Path> home) {
         try {
-            Workspace workspace =
-                    new Workspace(Files.createTempDirectory("snugsheet-office-").toRealPath());
+            Path made = home.isPresent()
+                    ? Files.createTempDirectory(home.get(), PREFIX)
+                    : Files.createTempDirectory(PREFIX);
+            Workspace workspace = new Workspace(made.toRealPath());
             Files.createDirectory(workspace.scratch());
             return workspace;
         } catch (IOException e) {

@@ -1,5 +1,8 @@
 package org.snugsheet.office.functions.shared;
 
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
+
 /** Cells count in minutes, the engine in seconds. */
 public final class Minutes {
 
@@ -22,9 +25,14 @@ public final class Minutes {
      *
      * @param minutes the minutes
      * @return the seconds
+     * @throws InvalidInputException if they are more than a number can be
      */
     public static double toSeconds(double minutes) {
-        return minutes * SECONDS;
+        double seconds = minutes * SECONDS;
+        if (Double.isInfinite(seconds)) {
+            throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
+        }
+        return seconds;
     }
 
     /**
