@@ -187,7 +187,7 @@ public final class CopyFile {
             if (kind == FileKind.FODS) {
                 Notes.draw(Uno.as(XSpreadsheetDocument.class, copy));
             }
-            store(copy, password, made.notes(), progress);
+            store(copy, password, made, progress);
             return made.formulas();
         } finally {
             Uno.as(XCloseable.class, copy).close(true);
@@ -217,7 +217,7 @@ public final class CopyFile {
     }
 
     /** Beside its place first, then into it: what is there is whole at any time, the old file or the new one. */
-    private void store(XComponent copy, Optional<String> password, List<NotesToAdd> notes, Progress progress)
+    private void store(XComponent copy, Optional<String> password, ShareCopy.Made made, Progress progress)
             throws com.sun.star.uno.Exception {
         Optional<Path> target = path(file);
         try {
@@ -230,12 +230,12 @@ public final class CopyFile {
             try {
                 Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password, progress));
                 // A locked file can be changed by nobody, and opens at its first page.
-                if (password.isEmpty() && !finish(copy, beside, notes)) {
-                    for (NotesToAdd some : notes) {
+                if (password.isEmpty() && !finish(copy, beside, made.notes(), made.steps())) {
+                    for (NotesToAdd some : made.notes()) {
                         some.makeOthers(Uno.as(XSpreadsheetDocument.class, copy));
                     }
                     Uno.as(XStorable.class, copy).storeToURL(DocumentFile.address(beside), how(password, progress));
-                    finish(copy, beside, List.of());
+                    finish(copy, beside, List.of(), made.steps());
                 }
                 copyRights(whole, beside);
                 Files.move(beside, whole, StandardCopyOption.REPLACE_EXISTING);
@@ -249,16 +249,21 @@ public final class CopyFile {
     }
 
     /**
-     * Adds to a stored file what it lacks yet.
+     * Adds to a stored file what it lacks yet, and takes out what it need not say.
      *
      * @return false if it is not as expected; it was not touched then
      */
-    private boolean finish(XComponent copy, Path stored, List<NotesToAdd> notes) throws IOException {
+    private boolean finish(XComponent copy, Path stored, List<NotesToAdd> notes, String steps) throws IOException {
         try {
             FileParts parts = FileParts.of(stored);
             NotesToAdd.add(parts, notes);
             openPage(copy).ifPresent(page -> page.addTo(parts));
-            FixedOrder.addTo(parts, Uno.as(XSpreadsheetDocument.class, copy));
+            XSpreadsheetDocument document = Uno.as(XSpreadsheetDocument.class, copy);
+            FixedOrder.addTo(parts, document);
+            if (kind == FileKind.XLSX) {
+                LeanFile.addTo(
+                        parts, List.of(document.getSheets().getElementNames()).indexOf(steps));
+            }
             parts.write();
             return true;
         } catch (UnexpectedFileException unknown) {

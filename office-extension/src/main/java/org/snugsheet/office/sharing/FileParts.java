@@ -8,8 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -53,6 +55,11 @@ final class FileParts {
             }
         }
         return parts;
+    }
+
+    /** The parts of a package; a flat file has one without a name. */
+    List<String> names() {
+        return List.copyOf(contents.keySet());
     }
 
     /** The text of a part, if the file has it. */
@@ -106,6 +113,7 @@ final class FileParts {
         }
         ByteArrayOutputStream written = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(written)) {
+            zip.setLevel(Deflater.BEST_COMPRESSION);
             // In the order of the file: a reader finds its kind by the first part, which is not compressed.
             for (Map.Entry<String, ZipEntry> entry : entries.entrySet()) {
                 byte[] content =

@@ -200,15 +200,28 @@ final class FollowedCells {
                     VALUES + held.used().columns() - 1,
                     row + held.used().rows() - 1);
             row += held.used().rows();
-            compared[i] = new String[] {comparison(live, stood.from(pageName), beyond(page, snapshot, held))};
+            compared[i] = new String[] {
+                held.used().cells() == 1
+                        ? comparison(live, stood.from(pageName))
+                        : comparison(live, stood.from(pageName), beyond(page, snapshot, held))
+            };
         }
         formulas(page, DIFFERENT, compared);
         return count;
     }
 
-    /** Texts letter by letter, numbers as numbers, and a blank is not a zero. */
+    /** The same of one cell; a number that another program works out may differ in its last digits. */
+    private static String comparison(String now, String then) {
+        return "=IF(ISERROR(%1$s);1;IF(AND(ISNUMBER(%1$s);ISNUMBER(%2$s));IF(ABS(%1$s-%2$s)<=1E-12*ABS(%2$s);0;1);IF(OR(ISNUMBER(%1$s);ISNUMBER(%2$s));1;IF(EXACT(%1$s;%2$s);0;1))))"
+                .formatted(now, then);
+    }
+
+    /**
+     * Texts letter by letter, numbers as numbers, and a blank is not a zero. Gnumeric looks at one cell of a range only when it asks whether it is a
+     * number, and fails: there it counts how many are.
+     */
     private static String comparison(String now, String then, String beyond) {
-        return "=IF(ISERROR(SUMPRODUCT(--(%1$s<>%2$s)));1;SUMPRODUCT(--(%1$s<>%2$s))+SUMPRODUCT(--(ISNUMBER(%1$s)<>ISNUMBER(%2$s)))+SUMPRODUCT(ISTEXT(%1$s)*(1-EXACT(%1$s;%2$s)))%3$s)"
+        return "=IF(ISERROR(SUMPRODUCT(--(%1$s<>%2$s)));1;SUMPRODUCT(--(%1$s<>%2$s))+IFERROR(SUMPRODUCT(--(ISNUMBER(%1$s)<>ISNUMBER(%2$s)))+SUMPRODUCT(ISTEXT(%1$s)*(1-EXACT(%1$s;%2$s)));IF(COUNT(%1$s)=COUNT(%2$s);0;1))%3$s)"
                 .formatted(now, then, beyond);
     }
 

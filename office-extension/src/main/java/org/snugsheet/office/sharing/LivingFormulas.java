@@ -6,7 +6,6 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.XCellRange;
-import com.sun.star.table.XColumnRowRange;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -26,7 +25,6 @@ final class LivingFormulas {
     private static final String READ = "TEMP.READ(";
     private static final int FIRST_ROW = 3;
     private static final int BLOCK = 256;
-    private static final int NAMES_WIDTH = 7000;
 
     private final Map<KeptFormula, Translator.Living> living = new HashMap<>();
     private final Optional<StepsPage> page;
@@ -89,9 +87,6 @@ final class LivingFormulas {
         write(sheet, 0, new String[][] {
             {language.words(SharingWords.STEPS)}, {language.words(SharingWords.STEPS_INTRODUCTION)}
         });
-        XCellRange title = sheet.getCellRangeByPosition(0, 0, 0, 0);
-        Uno.set(title, "CharWeight", com.sun.star.awt.FontWeight.BOLD);
-        Uno.set(title, "CharHeight", 16f);
         NavigableMap<Integer, NavigableMap<Integer, Object>> rows = steps.rows();
         int last = rows.isEmpty() ? 0 : rows.lastKey();
         for (int from = 0; from <= last; from += BLOCK) {
@@ -100,10 +95,7 @@ final class LivingFormulas {
                 write(sheet, from, cells, FIRST_ROW);
             }
         }
-        Object first = Uno.as(XColumnRowRange.class, sheet.getCellRangeByPosition(0, 0, 0, 0))
-                .getColumns()
-                .getByIndex(0);
-        Uno.set(first, "Width", NAMES_WIDTH);
+        new StepsLook(copy, sheet).of(steps);
     }
 
     private static String[][] block(NavigableMap<Integer, NavigableMap<Integer, Object>> rows, int from, int count) {

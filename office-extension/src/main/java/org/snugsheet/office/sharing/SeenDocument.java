@@ -3,6 +3,7 @@ package org.snugsheet.office.sharing;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XSpreadsheet;
@@ -12,7 +13,9 @@ import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.UnoRuntime;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -66,6 +69,24 @@ final class SeenDocument implements Seen, AutoCloseable {
     @Override
     public Optional<Cells> named(String name) {
         return Optional.ofNullable(names.get(name.toLowerCase(Locale.ROOT)));
+    }
+
+    @Override
+    public List<String> formulas(Cells cells) {
+        try {
+            XSpreadsheet on = Uno.as(XSpreadsheet.class, sheets.getByName(cells.sheet()));
+            String[][] formulas = Uno.as(
+                            XCellRangeFormula.class,
+                            on.getCellRangeByPosition(
+                                    cells.left(),
+                                    cells.top(),
+                                    cells.left() + cells.columns() - 1,
+                                    cells.top() + cells.rows() - 1))
+                    .getFormulaArray();
+            return Arrays.stream(formulas).flatMap(Arrays::stream).toList();
+        } catch (com.sun.star.uno.Exception failed) {
+            throw new IllegalStateException(failed);
+        }
     }
 
     @Override

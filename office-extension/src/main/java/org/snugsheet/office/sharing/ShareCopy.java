@@ -99,8 +99,9 @@ public final class ShareCopy {
      *
      * @param formulas how many formulas were replaced
      * @param notes notes that are yet to be added to its file
+     * @param steps the name of the page of steps; empty if there is none
      */
-    record Made(int formulas, List<NotesToAdd> notes) {
+    record Made(int formulas, List<NotesToAdd> notes, String steps) {
         Made {
             notes = List.copyOf(notes);
         }
@@ -125,6 +126,7 @@ public final class ShareCopy {
         // changes.
         List<KeptFormula> found = FormulaScan.of(copy);
         List<NotesToAdd> notes = new ArrayList<>();
+        StringBuilder steps = new StringBuilder();
         SheetProtection.structure(copy, () -> {
             List<CallsOutsideCells.Call> leftOut = CallsOutsideCells.of(copy);
             if (!found.isEmpty() || !leftOut.isEmpty()) {
@@ -132,9 +134,10 @@ public final class ShareCopy {
                 ShareCopy sharing = new ShareCopy(copy, progress, toFile, living);
                 sharing.make(found, leftOut);
                 notes.addAll(sharing.notes);
+                steps.append(living.pageName());
             }
         });
-        return new Made(found.size(), notes);
+        return new Made(found.size(), notes, steps.toString());
     }
 
     private void make(List<KeptFormula> found, List<CallsOutsideCells.Call> leftOut) throws com.sun.star.uno.Exception {

@@ -38,7 +38,7 @@ final class Block {
         this.top = page.below();
         this.lines = lines;
         this.nextValue = top + 1;
-        page.set(0, top, title);
+        page.title(top, title);
     }
 
     int lines() {
@@ -83,7 +83,7 @@ final class Block {
     /** A column of the table. */
     Block column(String name, String said, IntFunction<String> formulas) {
         int column = nextColumn++;
-        page.set(column, top + 1, said);
+        page.head(column, top + 1, said);
         columns.put(name, column);
         for (int line = 0; line < lines; line++) {
             page.set(column, top + 2 + line, filled(formulas.apply(line), line));
@@ -100,7 +100,7 @@ final class Block {
     /** A column whose cells are written one by one. */
     Block open(String name, String said) {
         int column = nextColumn++;
-        page.set(column, top + 1, said);
+        page.head(column, top + 1, said);
         columns.put(name, column);
         return this;
     }

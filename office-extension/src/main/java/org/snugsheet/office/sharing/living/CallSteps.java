@@ -23,10 +23,19 @@ final class CallSteps {
             "COOL.SURROUNDINGS.ERROR", "surroundingsError",
             "COOL.MISFIT", "misfitShown");
 
-    private static final Set<String> TABLES =
-            Set.of("TEMP.READ", "COOL.CURVE", "COOL.RANK", "COOL.VERDICT", "CHECK.READINGS", "CHECK.ALL");
+    private static final Set<String> TABLES = Set.of(
+            "TEMP.READ",
+            "COOL.CURVE",
+            "COOL.RANK",
+            "COOL.VERDICT",
+            "COOL.SLOWER",
+            "WRAP.LAYER",
+            "WRAP.FLAT",
+            "PLAN.SAFE",
+            "CHECK.READINGS",
+            "CHECK.ALL");
 
-    private static final Set<String> KEPT_ALONE = Set.of("COOL.MINUTES", "PLAN.SAFE", "WRAP.USUAL");
+    private static final Set<String> KEPT_ALONE = Set.of("COOL.MINUTES", "WRAP.USUAL");
 
     private final Desk desk;
     private final JarCalls jars;
@@ -51,7 +60,7 @@ final class CallSteps {
                 || leavesTheRest(name);
     }
 
-    /** Whether the rest of a formula follows though the call itself stays: a caution, or what was understood of clock times. */
+    /** Whether the rest of a formula follows though the call itself stays: a thickness, or what was understood of clock times. */
     static boolean leavesTheRest(String name) {
         return KEPT_ALONE.contains(name);
     }
@@ -102,6 +111,10 @@ final class CallSteps {
             case "COOL.CURVE" -> curve(call);
             case "COOL.RANK" -> rank(call);
             case "COOL.VERDICT" -> verdict(call);
+            case "COOL.SLOWER" -> slower(call);
+            case "PLAN.SAFE" -> SafeSteps.of(desk, call);
+            case "WRAP.LAYER" -> LayerSteps.of(desk, call, List.of(call.at(2)));
+            case "WRAP.FLAT" -> LayerSteps.of(desk, call, List.of(call.at(4), call.at(2), call.at(3)));
             case "CHECK.READINGS" -> checked(call, false);
             case "CHECK.ALL" -> checked(call, true);
             default -> Optional.empty();
@@ -196,6 +209,28 @@ final class CallSteps {
         return Optional.of(verdict.table("sentence"));
     }
 
+    private Optional<Table> slower(Given call) {
+        Given second = new Given(
+                call.name(),
+                List.of(call.at(2), call.at(3), call.at(4), call.at(5), call.at(6)),
+                List.of("", "", call.beforeAt(4)));
+        Given first = new Given(
+                call.name(),
+                List.of(call.at(0), call.at(1), call.at(4), call.at(5), call.at(6)),
+                List.of("", "", call.beforeAt(4)));
+        Optional<JarCalls.JarBlocks> one = jars.jar(first, 0);
+        Optional<JarCalls.JarBlocks> other = jars.jar(second, 0);
+        if (one.isEmpty() || other.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(VerdictSteps.ratio(
+                page,
+                desk.title(LivingWords.RATIO_TITLE, Desk.shown(call.at(3))),
+                one.get().errors(),
+                other.get().errors(),
+                language));
+    }
+
     private Optional<Table> checked(Given call, boolean asTable) {
         Optional<JarCalls.JarBlocks> jar = jars.jar(call, 0);
         if (jar.isEmpty()) {
@@ -210,9 +245,12 @@ final class CallSteps {
                 title,
                 kept,
                 now,
-                jars.stays(call, found),
-                jar.get().errors(),
-                jars.far(jar.get(), call.at(1)),
+                new CheckSteps.Jar(
+                        jars.stays(call, found),
+                        KeptSteps.changed(desk.guards(call, 0, 5)),
+                        jar.get().fit(),
+                        jar.get().errors(),
+                        jars.far(jar.get(), call.at(1))),
                 asTable,
                 language));
     }

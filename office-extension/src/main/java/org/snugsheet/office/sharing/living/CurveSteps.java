@@ -6,6 +6,9 @@ import org.snugsheet.office.words.Language;
 /** The steps of the table that COOL.CURVE answers with: the curve at each time wanted, and its 95 % band, after {@code CoolingIntervals}. */
 final class CurveSteps {
 
+    /** How the curve moves with the constant. */
+    private static final String ACROSS = "(-[a]*([raw.]-[first])*[byA.])";
+
     private CurveSteps() {}
 
     /**
@@ -43,17 +46,12 @@ final class CurveSteps {
                         ? "=\"\""
                         : "=IF(LEN(" + wanted.get(line - 1) + ")=0;\"\";" + wanted.get(line - 1) + ")");
         column(block, "byA", language.words(LivingWords.SHARE_LEFT_AT_LAST), "EXP(-[k]*([raw.]-[first]))");
-        column(block, "byK", language.words(LivingWords.ACROSS), "-[a]*([raw.]-[first])*[byA.]");
         column(block, "squares", language.words(LivingWords.PULL_START_SQUARES), quadratic("[pp]", "2*[pq]", "[qq]"));
-        column(
-                block,
-                "pairs",
-                language.words(LivingWords.PAIRS),
-                "IF([together]=0;0;MAX(0;2*(" + quadratic("[ppPairs]", "[pqPairs]", "[qqPairs]") + ")))");
         String own =
                 "IF([isWandering]=1;MAX([plain]*[squares.];" + quadratic("[wanderPp]", "2*[wanderPq]", "[wanderRate]")
-                        + ");[plain]*[squares.])*(1+[together]*[pairs.]/([plain]*[squares.]))";
-        String common = "((1-[byA.]*[pSum]-[byK.]*[qSum])*[unsure])";
+                        + ");[plain]*[squares.])*(1+IF([together]=0;0;[together]*MAX(0;2*("
+                        + quadratic("[ppPairs]", "[pqPairs]", "[qqPairs]") + ")))/([plain]*[squares.]))";
+        String common = "((1-[byA.]*[pSum]-" + ACROSS + "*[qSum])*[unsure])";
         column(
                 block,
                 "half",
@@ -66,7 +64,7 @@ final class CurveSteps {
     }
 
     private static String quadratic(String pp, String pq, String qq) {
-        return "[byA.]^2*" + pp + "+[byA.]*[byK.]*" + pq + "+[byK.]^2*" + qq;
+        return "[byA.]^2*" + pp + "+[byA.]*" + ACROSS + "*" + pq + "+" + ACROSS + "^2*" + qq;
     }
 
     private static void column(Block block, String name, String said, String formula) {

@@ -130,6 +130,12 @@ final class Desk {
         return language.say(phrase, what);
     }
 
+    /** What a column shows, if all of its cells show others as long as the same holds. */
+    Optional<Masked> masked(Seen.Cells column) {
+        List<String> formulas = seen.formulas(column);
+        return formulas.isEmpty() ? Optional.empty() : Masked.of(formulas, column.sheet(), seen::formulas);
+    }
+
     static String shown(String argument) {
         return argument.replace("$", "");
     }

@@ -62,7 +62,7 @@ final class FitSteps {
         block.value(
                 "exact",
                 words(LivingWords.EXACT),
-                "=IF([aroundText]=\"\";0;IF(ISNUMBER(MATCH([aroundText];" + ice.at("word") + ";0));1;0))");
+                "=IF([aroundText]=\"\";0;IF(" + TypedSteps.isListed("[aroundText]", ice.at("word")) + ";1;0))");
         block.value(
                 "level",
                 words(LivingWords.LEVEL),

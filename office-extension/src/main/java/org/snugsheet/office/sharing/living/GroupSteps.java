@@ -15,12 +15,14 @@ final class GroupSteps {
      * What is known of one jar.
      *
      * @param name its heading, as formulas call it
+     * @param typed a formula for how many readings were typed, without its equals sign
+     * @param trouble one for why its curve is not known; an empty text if it is
      * @param fit the steps of its curve
      * @param errors those of its errors
      * @param compared those of its error for comparisons
      * @param heldBack a formula that is 1 if it is left out, without its equals sign
      */
-    record Jar(String name, Block fit, Block errors, Block compared, String heldBack) {}
+    record Jar(String name, String typed, String trouble, Block fit, Block errors, Block compared, String heldBack) {}
 
     static Block write(StepsPage page, String title, List<Jar> jars, String spread, Language language) {
         int count = jars.size();
@@ -43,11 +45,11 @@ final class GroupSteps {
                 "there",
                 language.words(LivingWords.IS_THERE),
                 line -> "=IF(AND(LEN(TRIM(" + jars.get(line).name() + "))=0;"
-                        + jars.get(line).fit().at("typed") + "=0);0;1)");
+                        + jars.get(line).typed() + "=0);0;1)");
         block.column(
                 "ok",
                 language.words(LivingWords.RANKED),
-                line -> "=IF(AND(" + jars.get(line).errors().at("trouble") + "=\"\";"
+                line -> "=IF(AND(" + jars.get(line).trouble() + "=\"\";"
                         + jars.get(line).heldBack() + "=0);1;0)");
         column(
                 block,

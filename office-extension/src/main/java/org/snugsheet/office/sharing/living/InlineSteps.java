@@ -8,7 +8,8 @@ import java.util.Set;
 final class InlineSteps {
 
     /** The functions that are. */
-    static final Set<String> NAMES = Set.of("TEMP.CONVERT", "TEMP.CHANGE", "COOL.TEMP", "COOL.TIME");
+    static final Set<String> NAMES =
+            Set.of("TEMP.CONVERT", "TEMP.CHANGE", "TEMP.ROUND", "COOL.TEMP", "COOL.TIME", "COLD.WINDCHILL");
 
     private InlineSteps() {}
 
@@ -21,6 +22,8 @@ final class InlineSteps {
         return switch (name) {
             case "TEMP.CONVERT" -> three(arguments).map(InlineSteps::convert);
             case "TEMP.CHANGE" -> three(arguments).map(InlineSteps::change);
+            case "TEMP.ROUND" -> twoAndAScale(arguments).map(InlineSteps::round);
+            case "COLD.WINDCHILL" -> twoAndAScale(arguments).map(InlineSteps::windChill);
             case "COOL.TEMP" -> arguments.size() < 4 ? Optional.empty() : Optional.of(temperature(arguments));
             case "COOL.TIME" -> arguments.size() < 4 ? Optional.empty() : Optional.of(time(arguments));
             default -> Optional.empty();
@@ -29,6 +32,44 @@ final class InlineSteps {
 
     private static Optional<List<String>> three(List<String> arguments) {
         return arguments.size() == 3 ? Optional.of(arguments) : Optional.empty();
+    }
+
+    /** Two arguments and a scale, which is Celsius where it is left out or blank. */
+    private static Optional<List<String>> twoAndAScale(List<String> a) {
+        return switch (a.size()) {
+            case 2 -> Optional.of(List.of(a.get(0), a.get(1), "\"C\""));
+            case 3 -> Optional.of(List.of(a.get(0), a.get(1), "IF(LEN(" + a.get(2) + ")=0;\"C\";" + a.get(2) + ")"));
+            default -> Optional.empty();
+        };
+    }
+
+    /** One after the other, for a condition with AND looks at all cells of a range together. */
+    private static String round(List<String> a) {
+        String value = a.get(0);
+        String mark = a.get(1);
+        String coldest = "IF(" + a.get(2) + "=\"C\";-273.15;IF(" + a.get(2) + "=\"F\";-459.67;IF(" + a.get(2)
+                + "=\"K\";0;NA())))";
+        // In decimals: 0.15 lies halfway between two marks of 0.1, and 102 marks of 0.2 are 20.4.
+        return "IF(LEN(" + value + ")=0;\"\";IF(ISNUMBER(" + value + ");IF(" + value + "<" + coldest
+                + ";NA();IF(ISNUMBER("
+                + mark + ");IF(" + mark + ">0;ROUND(ROUND(ROUND(" + value + "/" + mark + ";9);0)*" + mark
+                + ";10);NA());NA()));NA()))";
+    }
+
+    /** The index of 2001 by its own formula for each scale, where it is defined: see {@code WindChill} of the engine. */
+    private static String windChill(List<String> a) {
+        String air = a.get(0);
+        String wind = a.get(1);
+        String scale = a.get(2);
+        String celsius = "IF(" + scale + "=\"K\";" + air + "-273.15;" + air + ")";
+        String power = wind + "^0.16";
+        return "IF(AND(ISNUMBER(" + air + ");ISNUMBER(" + wind + "));IF(" + scale + "=\"F\";IF(AND(" + air + "<=50;"
+                + air
+                + ">-58.000000001;" + wind + ">3.000000001;" + wind + "<60.000000001);35.74+0.6215*" + air + "-35.75*"
+                + power + "+0.4275*" + air + "*" + power + ";NA());IF(AND(OR(" + scale + "=\"C\";" + scale + "=\"K\");"
+                + celsius + "<=10;" + celsius + ">-50.000000001;" + wind + ">4.999999999;" + wind
+                + "<60.000000001*1.609344);13.12+0.6215*" + celsius + "-11.37*" + power + "+0.3965*" + celsius + "*"
+                + power + "+IF(" + scale + "=\"K\";273.15;0);NA()));NA())";
     }
 
     /** A blank stays blank; what is colder than anything can be is refused. */

@@ -41,21 +41,30 @@ final class RankCall {
         List<GroupSteps.Jar> jars = new ArrayList<>();
         List<String> reasons = new ArrayList<>();
         for (int i = 0; i < names.get().size(); i++) {
-            String readings = block.get().column(i).whole();
+            Seen.Cells shown = block.get().column(i);
+            Optional<Masked> mask = desk.masked(shown);
+            String readings = mask.map(Masked::source).orElse(shown).whole();
             Optional<JarSteps> steps =
                     calls.compared(call.at(0), readings, call.at(3), call.at(4), call.at(5), call.beforeAt(3));
             if (steps.isEmpty()) {
                 return Optional.empty();
             }
-            String trouble = steps.get().errors().at("trouble");
+            String tooFew = Formulas.text(language.words(LivingWords.TOO_FEW));
+            String error = Formulas.text(language.words(LivingWords.ERROR_CELL));
+            String own = steps.get().errors().at("trouble");
+            String trouble = mask.map(one -> one.where(own, tooFew, error)).orElse(own);
+            String all = steps.get().fit().at("typed");
+            String typed = mask.map(one -> one.where(all, "0", "1")).orElse(all);
             String heldBack = heldBack(call, readings, steps.get().far().at("far"));
             jars.add(new GroupSteps.Jar(
                     names.get().get(i),
+                    typed,
+                    trouble,
                     steps.get().fit(),
                     steps.get().errors(),
                     steps.get().compared(),
                     heldBack));
-            reasons.add("IF(" + steps.get().fit().at("typed") + "=0;"
+            reasons.add("IF(" + typed + "=0;"
                     + Formulas.text(language.words(LivingWords.WAITING)) + ";IF(" + trouble + "=\"\";"
                     + Formulas.text(language.words(LivingWords.HELD_BACK)) + ";" + trouble + "))");
         }

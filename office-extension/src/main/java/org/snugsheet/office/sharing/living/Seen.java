@@ -60,6 +60,16 @@ public interface Seen {
     Optional<Cells> named(String name);
 
     /**
+     * The formulas of cells, row by row.
+     *
+     * @param cells the cells
+     * @return what somebody would type into each; none if that is not known
+     */
+    default List<String> formulas(Cells cells) {
+        return List.of();
+    }
+
+    /**
      * What a formula answers now.
      *
      * @param formula without its equals sign; its references name their sheets

@@ -1,5 +1,7 @@
 package org.snugsheet.office.sharing.living;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.snugsheet.office.uno.CellName;
@@ -11,6 +13,8 @@ public final class StepsPage {
 
     private final String name;
     private final NavigableMap<Integer, NavigableMap<Integer, Object>> rows = new TreeMap<>();
+    private final List<Integer> titles = new ArrayList<>();
+    private final NavigableMap<Integer, Integer> heads = new TreeMap<>();
     private int next;
 
     /**
@@ -40,6 +44,34 @@ public final class StepsPage {
      */
     public NavigableMap<Integer, NavigableMap<Integer, Object>> rows() {
         return rows;
+    }
+
+    /**
+     * The rows with the titles of the blocks, in their first column.
+     *
+     * @return the rows, from 0
+     */
+    public List<Integer> titles() {
+        return List.copyOf(titles);
+    }
+
+    /**
+     * The rows with the heads of tables.
+     *
+     * @return the last column with a head of each such row, both from 0
+     */
+    public NavigableMap<Integer, Integer> heads() {
+        return heads;
+    }
+
+    void title(int row, String title) {
+        titles.add(row);
+        set(0, row, title);
+    }
+
+    void head(int column, int row, String said) {
+        heads.merge(row, column, Math::max);
+        set(column, row, said);
     }
 
     /** The first row below everything so far, with a gap. */

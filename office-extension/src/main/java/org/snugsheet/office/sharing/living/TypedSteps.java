@@ -87,6 +87,12 @@ final class TypedSteps {
                 + ";\"x\"))";
     }
 
+    /** Whether a list of capitals holds a text; a star or a question mark in it stands for nothing else, as it does in a search. */
+    static String isListed(String text, String list) {
+        return "IF(ISNUMBER(MATCH(" + text + ";" + list + ";0));INDEX(" + list + ";MATCH(" + text + ";" + list + ";0))="
+                + text + ";1=0)";
+    }
+
     private static String kept(String source) {
         return "=IF(LEN(" + source + ")=0;\"\";" + source + ")";
     }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.office.functions.cooling.VerdictWords;
 import org.snugsheet.office.words.Language;
 
@@ -56,6 +57,22 @@ final class VerdictSteps {
         steps.limit("high", LivingWords.UPPER, "+");
         steps.sentence(one, other);
         return block;
+    }
+
+    /** How many times slower the second of two jars cools, if that can be told. */
+    static Translator.Table ratio(StepsPage page, String title, Block one, Block other, Language language) {
+        Block block = new Block(page, title, 0);
+        block.later("trouble", language.words(LivingWords.TROUBLE));
+        block.value("k1", language.words(LivingWords.RATE), "=" + one.at("rate"));
+        block.value("k2", language.words(LivingWords.RATE), "=" + other.at("rate"));
+        block.value("s2", language.words(LivingWords.RATE_ERROR), "=" + other.at("rateError"));
+        block.write(
+                "trouble",
+                "=IF(" + one.at("trouble") + "<>\"\";" + one.at("trouble") + ";IF(" + other.at("trouble") + "<>\"\";"
+                        + other.at("trouble") + ";IF([k2]>[s2];\"\";"
+                        + Formulas.text(language.words(Problem.SECOND_HARDLY_COOLS)) + ")))");
+        block.value("ratio", language.words(LivingWords.RATIO), "=IF([trouble]=\"\";[k1]/[k2];NA())");
+        return block.table("ratio");
     }
 
     private void estimate(String each, RankCall.JarSteps jar) {

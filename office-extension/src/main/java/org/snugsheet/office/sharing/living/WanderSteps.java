@@ -118,7 +118,7 @@ final class WanderSteps {
         }) {
             block.known(name, lags.at(name));
         }
-        // The heads are the symbols of the two classes.
+        // The names are the symbols of the two classes.
         String[][] columns = {
             {"lb", "=SQRT(" + weighted("1", "b", "b", "[bb1]") + ")"},
             {"lbc", "=" + weighted("0", "b", "c", "[bc1]") + "/[lb.]"},
@@ -148,7 +148,7 @@ final class WanderSteps {
         for (String[] column : columns) {
             block.column(
                     column[0],
-                    column[0],
+                    language.words(head(column[0])),
                     line -> column[1]
                             .replace("{rho}", powers.at("power" + line, 1))
                             .replace("{powers}", powers.at("power" + line)));
@@ -171,6 +171,27 @@ final class WanderSteps {
         lags.write(
                 "wanders",
                 "=IF([n]<" + FEWEST + ";0;IF([ssr]>0;IF(ISERROR(SUM([likely]));0;IF([chance]<1/50;1;0));0))");
+    }
+
+    private static LivingWords head(String column) {
+        return switch (column) {
+            case "lb" -> LivingWords.SIZE_ALONG;
+            case "lbc" -> LivingWords.OVERLAP;
+            case "lc" -> LivingWords.SIZE_ACROSS;
+            case "sb" -> LivingWords.PART_ALONG;
+            case "sc" -> LivingWords.PART_ACROSS;
+            case "left" -> LivingWords.LEFT_OVER;
+            case "likely" -> LivingWords.LIKELIHOOD;
+            case "weight" -> LivingWords.SHARE_WEIGHT;
+            case "kbb", "kbc", "kcc" -> LivingWords.ALL_LAGS;
+            case "bSquare", "cSquare" -> LivingWords.ALL_LAGS_SQUARED;
+            case "qc" -> LivingWords.PULL_ACROSS;
+            case "pc", "pOff" -> LivingWords.PULL_ALONG;
+            case "qq" -> LivingWords.RATE_VARIANCE;
+            case "pq" -> LivingWords.BOTH_VARIANCE;
+            case "pp" -> LivingWords.AMPLITUDE_VARIANCE;
+            default -> LivingWords.FREEDOM;
+        };
     }
 
     /** A product of two columns with the inverse of the correlations, which couples neighbors only. */

@@ -262,11 +262,21 @@ public final class JarsBehind {
         value(HALF, jar, "COOL.HALFTIME");
         value(HALF_ERROR, jar, "COOL.HALFTIME.ERROR");
         String shown = rows.shown(jar);
-        // The first that was read and the last.
+        // The first that was read and the last. Cell by cell, for some programs look at one cell of a range only when
+        // they are asked
+        // whether it is a number.
+        StringBuilder first = new StringBuilder();
+        String column = shown.replaceAll("[0-9].*", "");
+        int top = Integer.parseInt(shown.replaceAll(":.*|[A-Z]", ""));
+        for (int i = 0; i < plan.readings(); i++) {
+            String cell = column + (top + i);
+            first.append("IF(ISNUMBER(" + cell + ");" + cell + ";");
+        }
+        first.append("0").append(")".repeat(plan.readings()));
         page.formula(
                 SUBTRACTED + rows.jar(jar),
-                "=IF(OR(" + STATE + rows.jar(jar) + "<>2;COUNT(" + shown + ")<2);\"\";INDEX(" + shown
-                        + ";MATCH(TRUE();INDEX(ISNUMBER(" + shown + ");0);0))-LOOKUP(9E99;" + shown + "))");
+                "=IF(OR(" + STATE + rows.jar(jar) + "<>2;COUNT(" + shown + ")<2);\"\";" + first + "-LOOKUP(9E99;"
+                        + shown + "))");
     }
 
     private void value(String column, int jar, String function) throws com.sun.star.uno.Exception {

@@ -137,9 +137,9 @@ public final class PlanBehind {
     }
 
     private void totals() throws com.sun.star.uno.Exception {
-        setting(JARS, "SUMPRODUCT(--(LEN(wraps)>0))");
+        setting(JARS, "SUMPRODUCT(--(wraps<>\"\"))");
         setting(READY, "IF(ISNUMBER(start);IF(AND(too_hot=0;plan_jars>1;start>cold);1;0);0)");
-        setting(WRAPPED, "SUMPRODUCT((LEN(wraps)>0)*(wraps<>bare_word))");
+        setting(WRAPPED, "SUMPRODUCT((wraps<>\"\")*(wraps<>bare_word))");
         setting("plan_mean_rate", "IF(COUNT(expected)>0;AVERAGE(expected);" + FALLBACK_RATE + ")");
         setting("plan_tub_middle", tubAfter("lesson/2"));
         setting(TUB_END, tubAfter("lesson"));

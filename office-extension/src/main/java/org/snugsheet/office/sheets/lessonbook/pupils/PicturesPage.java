@@ -76,9 +76,7 @@ public final class PicturesPage {
             numbers(paper(jar));
         }
         // Once all rows are as high as they stay.
-        for (int jar = 0; jar < plan.jars(); jar++) {
-            pictures(paper(jar));
-        }
+        pictures();
         new PrintSetup(PrintSetup.Way.PORTRAIT, "")
                 .on(book.setting().paper())
                 .withBreaks()
@@ -128,11 +126,20 @@ public final class PicturesPage {
         }
     }
 
-    private void pictures(PupilPaper paper) throws com.sun.star.uno.Exception {
-        jarAndGuess(paper);
-        thermometers(paper);
-        faces(paper);
-        vocabulary(paper);
+    /** Drawings that are alike follow each other, so that a file packs them well. */
+    private void pictures() throws com.sun.star.uno.Exception {
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            jarAndGuess(paper(jar));
+        }
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            thermometers(paper(jar));
+        }
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            faces(paper(jar));
+        }
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            vocabulary(paper(jar));
+        }
     }
 
     private void heights(PupilPaper paper) throws com.sun.star.uno.Exception {

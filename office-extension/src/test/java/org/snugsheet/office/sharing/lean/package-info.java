@@ -1,0 +1,4 @@
+@NullMarked
+package org.snugsheet.office.sharing.lean;
+
+import org.jspecify.annotations.NullMarked;
