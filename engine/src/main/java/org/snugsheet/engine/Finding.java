@@ -111,6 +111,10 @@ public record Finding(Problem problem, OptionalInt row, List<Object> arguments) 
      * @return the sentence
      */
     public String sentence(Function<Phrase, String> language, Locale locale) {
+        // Nobody typed “∞”; a number that no cell can hold came of those that somebody did.
+        if (arguments.stream().anyMatch(argument -> argument instanceof Double number && !Double.isFinite(number))) {
+            return of(Problem.ANSWER_TOO_LARGE).sentence(language, locale);
+        }
         Object[] said = arguments.stream()
                 .map(argument -> said(argument, language, locale))
                 .toArray();

@@ -59,4 +59,16 @@ class InvalidInputExceptionTest {
                 InvalidInputException.atRow(2, Problem.LAYER_NOT_A_NUMBER, QuantityName.THICKNESS)
                         .finding());
     }
+
+    @Test
+    void aNumberThatNoCellCanHoldIsNotTold() {
+        String tooLarge = Problem.ANSWER_TOO_LARGE.english();
+        assertEquals(
+                tooLarge,
+                Finding.of(Problem.LESSON_TOO_LONG, Double.POSITIVE_INFINITY, 1440.0)
+                        .sentence());
+        assertEquals(
+                tooLarge,
+                Finding.of(Problem.LESSON_TOO_LONG, Double.NaN, 1440.0).sentence());
+    }
 }

@@ -115,7 +115,7 @@ public record Activity(double wattsPerSquareMeter) {
      * @throws InvalidInputException if it makes less heat than 58 W/m² or more than 400 W/m²
      */
     public static Activity of(double number) {
-        return new Activity(number <= MOST_MET ? number * MET : number);
+        return new Activity(Math.abs(number) <= MOST_MET ? number * MET : number);
     }
 
     /**

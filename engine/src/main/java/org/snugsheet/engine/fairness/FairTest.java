@@ -3,6 +3,8 @@ package org.snugsheet.engine.fairness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.comparison.Ratio;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.jar.Lid;
@@ -96,8 +98,11 @@ public final class FairTest {
         double roomTwo = second.surroundings().celsius();
         double room = (roomOne + roomTwo) / 2;
         double start = (one + two) / 2;
-        double rate =
-                Math.max(0, (first.constant().perMinute() + second.constant().perMinute()) / 2);
+        double rate = (first.constant().perMinute() + second.constant().perMinute()) / 2;
+        // A jar that does not cool shows no bias of its rate.
+        if (!(rate > 0)) {
+            throw InvalidInputException.of(Problem.HARDLY_COOLS);
+        }
         Bare usual = new Bare(rate, start - room);
         List<Difference> found = new ArrayList<>();
         found.add(difference(

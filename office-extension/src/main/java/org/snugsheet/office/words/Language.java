@@ -7,7 +7,9 @@ import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import org.snugsheet.engine.Finding;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Phrase;
+import org.snugsheet.engine.Problem;
 
 /** A language that the user is spoken to in, with its way of writing numbers. */
 public enum Language {
@@ -101,8 +103,14 @@ public enum Language {
      * @param pattern a phrase that is a {@link MessageFormat} pattern
      * @param values the values for {@code {0}}, {@code {1}}, …
      * @return the sentence
+     * @throws InvalidInputException if a value is no number that can be written
      */
     public String say(Phrase pattern, Object... values) {
+        for (Object value : values) {
+            if (value instanceof Double number && !Double.isFinite(number)) {
+                throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
+            }
+        }
         return new MessageFormat(words(pattern), locale).format(values);
     }
 

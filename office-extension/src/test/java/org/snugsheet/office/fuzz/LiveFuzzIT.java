@@ -16,7 +16,7 @@ import org.snugsheet.office.harness.SharedOffice;
  * Property: whatever a sheet holds, a cell of a live office shows what plain Java answers – a number, a text, a table – or one of the
  * errors that the reference tells of, the same each time it is calculated; and the office lives.
  *
- * <p>{@code -Dfuzz.cells=400000} fills so many cells, {@code -Dfuzz.seed=7} others than the build does.
+ * <p>{@code -Dfuzz.cells=200000} fills so many cells, {@code -Dfuzz.seed=7} others than the build does.
  */
 @ExtendWith(SharedOffice.class)
 class LiveFuzzIT {

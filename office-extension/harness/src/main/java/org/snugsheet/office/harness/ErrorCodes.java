@@ -24,7 +24,7 @@ public final class ErrorCodes {
     public static final int REF = 524;
     /** #NAME?, an unknown function or name. */
     public static final int NAME = 525;
-    /** Err:530, a function of an extension that was switched off while the document was open. */
+    /** Number 530: a function of an extension that was switched off while the document was open. */
     public static final int NO_ADD_IN = 530;
     /** #DIV/0! */
     public static final int DIVISION_BY_ZERO = 532;
