@@ -56,6 +56,21 @@ public final class Menu {
     }
 
     /**
+     * Makes a copy that goes on working.
+     *
+     * @return what the user would be told
+     */
+    public static String shareLiving(Office office, CalcDocument sheet, Path copy) {
+        return choose(
+                office,
+                sheet,
+                MenuItem.SHARE,
+                Uno.named("Target", copy.toUri().toString()),
+                Uno.named("Living", true),
+                QUIET);
+    }
+
+    /**
      * Calls an address of the menu, as the menu and the keys do.
      *
      * @return what the user would be told
