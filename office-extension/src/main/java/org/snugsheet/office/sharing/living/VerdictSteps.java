@@ -11,7 +11,7 @@ import org.snugsheet.office.words.Language;
 /**
  * The steps of COOL.VERDICT, after {@code Fieller}, {@code Welch} and {@code Verdict} of {@code org.snugsheet.engine.comparison}: whether two jars differ,
  * and the smallest and the largest ratio of their constants that the readings allow. For given degrees of freedom the limits solve a
- * quadratic equation; the degrees of freedom at a limit are those of the limit before, until it stands still.
+ * quadratic equation; the degrees of freedom at a limit are those of the limit before, until it stands still, which secants hasten.
  */
 final class VerdictSteps {
 
@@ -121,7 +121,7 @@ final class VerdictSteps {
         block.column(
                 column,
                 language.words(LivingWords.RATIO),
-                line -> line == 0 ? "=[k1]/[k2]" : "=" + block.columnAfter(3, line - 1));
+                line -> line == 0 ? "=[k1]/[k2]" : "=" + following(column, line));
         quantile(name + "T", "[" + column + ".]", false);
         String t = "[" + name + "T.]^2";
         String a = "([k2]^2-" + t + "*([e2]^2+[c2]^2))";
@@ -135,6 +135,24 @@ final class VerdictSteps {
                         ? "=IF(" + c + "<=0;0;" + c + "/(" + b + "+SQRT(MAX(0;" + b + "^2-" + a + "*" + c + "))))"
                         : "=IF(" + a + "<=0;1E9;" + root + ")");
         block.known(name, block.at(next, ROUNDS - 1));
+    }
+
+    /**
+     * The ratio of a line: what the line before came to, and from the third on where the straight line through the last two meets what it came
+     * from. Without that, limits of few degrees of freedom swing to and fro for long.
+     */
+    private String following(String column, int line) {
+        String next = block.columnAfter(3, line - 1);
+        if (line == 1) {
+            return next;
+        }
+        String ratio = block.at(column, line - 1);
+        String before = block.at(column, line - 2);
+        String off = "(" + next + "-" + ratio + ")";
+        String offBefore = "(" + block.columnAfter(3, line - 2) + "-" + before + ")";
+        String met = ratio + "-" + off + "*(" + ratio + "-" + before + ")/(" + off + "-" + offBefore + ")";
+        return "IF(OR(" + next + "<=1E-8;" + next + ">=1E8;" + off + "=" + offBefore + ");" + next + ";IF(" + met
+                + ">0;" + met + ";" + next + "))";
     }
 
     private void sentence(RankCall.JarSteps one, RankCall.JarSteps other) {

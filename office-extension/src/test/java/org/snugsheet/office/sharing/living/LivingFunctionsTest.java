@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Ratio;
+import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
@@ -31,6 +32,7 @@ import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
 import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.engine.winter.WindChill;
+import org.snugsheet.office.functions.cooling.VerdictWords;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -176,11 +178,46 @@ class LivingFunctionsTest {
         assertEquals("#N/A", shown("PLAN.SAFE(A1)", "warm"));
     }
 
+    /** Three readings leave one degree of freedom, and each limit throws the next one to the other side; found among random classes. */
+    @Test
+    void theLimitsOfAVerdictStandStill() {
+        List<Entry> times = List.of(Entry.of(0.0), Entry.of(10.0), Entry.of(20.0), Entry.of(30.0));
+        List<Entry> one = List.of(Entry.of(36.5), Entry.of(30.0), Entry.of(25.0), Entry.of(20.5));
+        List<Entry> other = List.of(Entry.of(36.5), Entry.of(35.0), Entry.of(33.5), Entry.of("-"));
+        Verdict verdict = Verdict.of(
+                fit(times, one, 9, 0.5).conservativeEstimate(),
+                fit(times, other, 9, 0.5).conservativeEstimate());
+        assertEquals(
+                Language.ENGLISH.say(
+                        VerdictWords.SECOND,
+                        verdict.ratio().value(),
+                        verdict.interval().low(),
+                        verdict.interval().high()),
+                shown(
+                        "COOL.VERDICT(A1:A4;B1:B4;A1:A4;C1:C4;9;0.5;\"C\")",
+                        0.0,
+                        36.5,
+                        36.5,
+                        10.0,
+                        30.0,
+                        35.0,
+                        20.0,
+                        25.0,
+                        33.5,
+                        30.0,
+                        20.5,
+                        "-"));
+    }
+
     private static CoolingFit fit(List<Entry> times, List<Entry> readings) {
+        return fit(times, readings, 3, 1);
+    }
+
+    private static CoolingFit fit(List<Entry> times, List<Entry> readings, double around, double mark) {
         return CoolingFit.of(
                 Readings.ofMinutes(times, readings, Scale.CELSIUS),
-                Surroundings.of(List.of(Entry.of(3.0)), times, Scale.CELSIUS),
-                Graduation.of(1, Scale.CELSIUS));
+                Surroundings.of(List.of(Entry.of(around)), times, Scale.CELSIUS),
+                Graduation.of(mark, Scale.CELSIUS));
     }
 
     private static Object cell(String typed) {
