@@ -11,7 +11,7 @@ enum SharingWords implements Phrase {
             "This copy goes on working without Snugsheet, an extension for LibreOffice Calc: most answers follow what is typed, by the steps on the page “{0}”. The last column says which stay as they were when the copy was made. With the extension installed, “Bring the formulas back…” puts its formulas in again."),
     STEPS("Step by step"),
     STEPS_INTRODUCTION(
-            "What the formulas of this copy work with. Nothing has to be typed here; each step is named, and its formula is in its cell. The units are minutes, °C and K."),
+            "What the formulas of this copy work with. Nothing has to be typed here; each step is named, and its formula is in its cell. The units are minutes, °C and K. Only these two lines of it are printed."),
     STEPS_STAY("Nothing needs the page “{0}” any more. Delete it if nothing of yours is on it."),
     STALE_LIVING("Some answers are of what was typed on {0} and do not follow changes; the page “{1}” says which."),
     IN_THIS_COPY("in this copy"),

@@ -2,6 +2,7 @@ package org.snugsheet.office.sharing;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellRangeContainer;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -22,6 +23,7 @@ import org.snugsheet.office.uno.Uno;
  */
 final class StepsLook {
 
+    private static final int INTRODUCTION = 1;
     private static final int NAMES_WIDTH = 8000;
     private static final int WIDTH = 2700;
     private static final int FIRST_OF_TABLE = 3;
@@ -64,11 +66,15 @@ final class StepsLook {
             Uno.setAll(ranges(heads), wrapped);
         }
         CellRangeAddress names = place(0, 0, 0);
-        names.StartRow = 2;
+        names.StartRow = INTRODUCTION;
         names.EndRow = last;
         Uno.setAll(ranges(List.of(names)), wrapped);
         // A title stands in one line, over all cells beside it.
         Uno.set(ranges(titles), "IsTextWrapped", false);
+        // Of a class of twelve jars it would be five hundred sheets of paper.
+        CellRangeAddress head = place(0, 0, 0);
+        head.EndRow = INTRODUCTION;
+        Uno.as(XPrintAreas.class, sheet).setPrintAreas(new CellRangeAddress[] {head});
     }
 
     private Object columns(int from, int to) throws com.sun.star.uno.Exception {

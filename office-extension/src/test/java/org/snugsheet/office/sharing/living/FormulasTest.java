@@ -51,9 +51,9 @@ class FormulasTest {
     @Test
     void anAnswerWithoutTranslationStays() {
         Translator translator = translator();
-        assertEquals(Optional.empty(), translator.translate("jar", "=WRAP.LAYER(20;0.04)", false));
+        assertEquals(Optional.empty(), translator.translate("jar", "=COLD.NEEDED(-5;115;7)", false));
         Translator.Living mixed = translator
-                .translate("jar", "=TEMP.CHANGE(A1;\"C\";\"F\")+WRAP.LAYER(20;0.04)", false)
+                .translate("jar", "=TEMP.CHANGE(A1;\"C\";\"F\")+COLD.NEEDED(-5;115;7)", false)
                 .orElseThrow();
         assertTrue(mixed.keeps());
         assertTrue(mixed.formula().matches(".*\\)\\+\\$'steps'\\.\\$D\\$[0-9]+"), mixed.formula());

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.table.CellRangeAddress;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -14,6 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,12 +29,13 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.menu.Menu;
+import org.snugsheet.office.menu.MenuItem;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.office.sharing.BringBack;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 import org.snugsheet.office.sheets.lessonbook.layout.JarsRows;
+import org.snugsheet.office.uno.CellName;
+import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
 /**
@@ -80,8 +85,7 @@ class LivingBookIT {
         Path typed = folder.resolve("typed.xlsx");
         Setting english = new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4);
         List<List<CellResult>> before;
-        try (CalcDocument book = office.newDocument().locale(english.language().code())) {
-            office.call("filling it", () -> Book.filled(office.uno(), book.uno(), LessonBook.example(), english));
+        try (CalcDocument book = OpenedBooks.open(office, LessonBook.example(), english)) {
             before = compared(book.calculateAll());
             book.saveAs(original, FileFormat.ODS);
             String told = Menu.shareLiving(office, book, copy);
@@ -98,6 +102,7 @@ class LivingBookIT {
         assertNotEquals(before, after, "the other readings tell something else");
         try (CalcDocument book = plain.open(copy)) {
             same(before, compared(book.calculateAll()));
+            assertEquals("A1:A2", printed(book, "Step by step"), "the steps are for the screen");
             type(book);
             // Nothing but what depends on the readings is worked out again, as when somebody types.
             same(after, compared(book));
@@ -105,12 +110,25 @@ class LivingBookIT {
             book.saveAs(typed, FileFormat.XLSX);
         }
         try (CalcDocument book = office.open(typed)) {
-            assertTrue(office.call("bringing back", () -> BringBack.into(book.uno())) > 200);
+            String told = Menu.choose(office, book, MenuItem.BRING_BACK, Menu.QUIET);
+            assertTrue(told.contains("Step by step"), told);
             String rate = book.formulaAt("Behind.M" + ROWS.jar(0));
             assertTrue(rate.contains("COOL.RATE"), rate);
             same(after, compared(book.calculateAll()));
         }
         inAnotherProgram(folder, typed, after);
+    }
+
+    private String printed(CalcDocument book, String page) {
+        return plain.call("looking at what is printed", () -> {
+            CellRangeAddress[] areas = Uno.as(
+                            XPrintAreas.class, book.uno().getSheets().getByName(page))
+                    .getPrintAreas();
+            return Stream.of(areas)
+                    .map(area -> CellName.of(area.StartColumn, area.StartRow) + ":"
+                            + CellName.of(area.EndColumn, area.EndRow))
+                    .collect(Collectors.joining(" "));
+        });
     }
 
     /** Gnumeric, where it is installed, works out everything anew and writes each page as text. */
