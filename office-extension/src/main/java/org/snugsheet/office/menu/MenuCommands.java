@@ -100,7 +100,8 @@ final class MenuCommands {
 
     private Outcome explain() throws com.sun.star.uno.Exception {
         XSpreadsheetDocument document = choice.document();
-        return Outcome.toRead(Explanation.of(choice.office(), document, chosenCell(), choice.language()));
+        return Outcome.toRead(
+                MenuWords.EXPLAINED, Explanation.of(choice.office(), document, chosenCell(), choice.language()));
     }
 
     private Outcome table() throws com.sun.star.uno.Exception {

@@ -1,32 +1,40 @@
 package org.snugsheet.office.menu;
 
-/**
- * How a chosen line went.
- *
- * @param text what is said, or the result that a macro is told
- * @param shown how the user learns of it
- */
-record Outcome(String text, Shown shown) {
+import org.snugsheet.engine.Phrase;
 
-    /** How the user learns of an outcome. */
-    enum Shown {
-        /** In a message. */
-        SAID,
-        /** In a window that long texts fit into. */
-        TO_READ,
-        /** By what has happened; nothing more is said. */
-        SEEN
-    }
+/** How a chosen line went, and how the user learns of it. */
+sealed interface Outcome {
+
+    /**
+     * What was said.
+     *
+     * @return the words, or the result that a macro is told
+     */
+    String text();
+
+    /** In a message. */
+    record Said(String text) implements Outcome {}
+
+    /**
+     * In a window that long texts fit into.
+     *
+     * @param title what is written above it
+     * @param text the words
+     */
+    record ToRead(Phrase title, String text) implements Outcome {}
+
+    /** By what has happened; nothing more is said. */
+    record Seen(String text) implements Outcome {}
 
     static Outcome said(String sentence) {
-        return new Outcome(sentence, Shown.SAID);
+        return new Said(sentence);
     }
 
-    static Outcome toRead(String text) {
-        return new Outcome(text, Shown.TO_READ);
+    static Outcome toRead(Phrase title, String text) {
+        return new ToRead(title, text);
     }
 
     static Outcome seen(String result) {
-        return new Outcome(result, Shown.SEEN);
+        return new Seen(result);
     }
 }

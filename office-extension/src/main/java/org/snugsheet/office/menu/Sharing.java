@@ -49,7 +49,7 @@ final class Sharing {
         }
         try (BusyWindow working = BusyWindow.on(choice, MenuWords.BRING_BACK)) {
             String said = back.carryOut(working, choice.language());
-            return said.contains("\n") ? Outcome.toRead(said) : Outcome.said(said);
+            return said.contains("\n") ? Outcome.toRead(MenuWords.BRING_BACK, said) : Outcome.said(said);
         }
     }
 

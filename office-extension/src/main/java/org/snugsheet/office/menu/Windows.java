@@ -42,16 +42,11 @@ final class Windows {
 
     static void show(MenuInvocation choice, Outcome outcome) {
         try {
-            switch (outcome.shown()) {
-                case SAID ->
-                    say(
-                            choice.office(),
-                            Uno.as(XWindowPeer.class, choice.window().getContainerWindow()),
-                            outcome.text());
-                case TO_READ -> read(choice, outcome.text());
-                case SEEN -> {
-                    // The user sees what has happened.
-                }
+            // Of what is seen nothing more is said.
+            if (outcome instanceof Outcome.Said said) {
+                say(choice.office(), Uno.as(XWindowPeer.class, choice.window().getContainerWindow()), said.text());
+            } else if (outcome instanceof Outcome.ToRead told) {
+                read(choice, told);
             }
         } catch (com.sun.star.uno.Exception failed) {
             throw new IllegalStateException(failed);
@@ -71,9 +66,9 @@ final class Windows {
         box.execute();
     }
 
-    private static void read(MenuInvocation choice, String text) throws com.sun.star.uno.Exception {
-        try (Form form = new Form(choice.office(), choice.language(), MenuWords.EXPLAINED)) {
-            form.reading(text, LINES).ready().tell(choice.window());
+    private static void read(MenuInvocation choice, Outcome.ToRead told) throws com.sun.star.uno.Exception {
+        try (Form form = new Form(choice.office(), choice.language(), told.title())) {
+            form.reading(told.text(), LINES).ready().tell(choice.window());
         }
     }
 

@@ -34,6 +34,8 @@ final class OfficeParser {
         Object made = Uno.make(document, "com.sun.star.sheet.FormulaParser");
         XFormulaOpCodeMapper codes =
                 Uno.as(XFormulaOpCodeMapper.class, Uno.make(document, "com.sun.star.sheet.FormulaOpCodeMapper"));
+        // Before the words, which take over how numbers are written: else 0.5 is unknown where people write 0,5.
+        Uno.set(made, "CompileEnglish", true);
         // What XCell.getFormula writes, and what no other words for the same functions are.
         Uno.set(made, "OpCodeMap", codes.getAvailableMappings(FormulaLanguage.ODF_11, Integer.MAX_VALUE));
         parser = Uno.as(XFormulaParser.class, made);

@@ -33,6 +33,28 @@ class SharingIT {
 
     private static final String ALL = "A1:I12";
 
+    /** Where people write 0,07 the office’s parser once took 0.07 for a word that it did not know. */
+    @Test
+    void formulasWithFractionsComeBackWherePeopleWriteCommas(Office office, @TempDir Path folder) {
+        Path shared = folder.resolve("geteilt.ods");
+        String formula = "COOL.TEMP(10.5;40;10;0.07)+0.25";
+        try (Office german = office.setup().inLocale(java.util.Locale.GERMANY).start()) {
+            String before;
+            try (CalcDocument sheet = german.newDocument().formula("A1", formula)) {
+                before = sheet.formulaAt("A1");
+                assertEquals(1, german.call("sharing", () -> ShareCopy.make(sheet.uno())));
+                sheet.saveAs(shared, FileFormat.ODS);
+            }
+            try (CalcDocument sheet = german.open(shared)) {
+                String told = german.call(
+                        "bringing back",
+                        () -> BringBack.proposed(sheet.uno())
+                                .carryOut(Progress.UNSEEN, org.snugsheet.office.words.Language.ENGLISH));
+                assertEquals(before, sheet.formulaAt("A1"), told);
+            }
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(
             value = FileFormat.class,

@@ -88,7 +88,7 @@ public final class AnswersPage extends BookPage {
     }
 
     private void top() throws com.sun.star.uno.Exception {
-        page.height("A1", 10).height("A2", 6).height("A" + CAUTION, 9);
+        page.height("A1", 10).height("A2", 6).height("A" + CAUTION, 13);
         page.height("A" + ANSWER, 25).height("A" + HELD, 8).height("A" + (ORDER - 1), 2);
         page.text("A1", words(AnswerWords.TITLE)).look("A1", CellStyleName.TITLE);
         page.text("A2", language.say(AnswerWords.PURPOSE, words(BookWords.START_PAGE), words(BookWords.READINGS_PAGE)));
