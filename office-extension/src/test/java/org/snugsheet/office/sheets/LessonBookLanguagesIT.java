@@ -24,6 +24,7 @@ import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.lessonbook.OpenedBooks;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
+import org.snugsheet.office.sheets.lessonbook.readings.ReadingsPage;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
@@ -65,6 +66,10 @@ class LessonBookLanguagesIT {
                         .calculateAll();
                 assertEquals("", cutOff(book, 0, 2), book.at(start + ".B10").text());
             }
+            // What can hurt is said at the greatest length, and last of all may it be cut off.
+            String hot = book.sheetNames().get(4) + "." + ReadingsPage.cell(2, 0);
+            book.number(hot, language == Language.ENGLISH ? 140 : 60).calculateAll();
+            assertEquals("", cutOff(book, 4, 6));
         }
     }
 
