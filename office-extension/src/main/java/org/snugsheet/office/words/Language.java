@@ -103,15 +103,18 @@ public enum Language {
      * @param pattern a phrase that is a {@link MessageFormat} pattern
      * @param values the values for {@code {0}}, {@code {1}}, …
      * @return the sentence
-     * @throws InvalidInputException if a value is no number that can be written
+     * @throws InvalidInputException if a value that the sentence says is no number that can be written
      */
     public String say(Phrase pattern, Object... values) {
-        for (Object value : values) {
-            if (value instanceof Double number && !Double.isFinite(number)) {
+        MessageFormat sentence = new MessageFormat(words(pattern), locale);
+        // One that the sentence does not say, such as a limit that is not there, may be what it will.
+        int said = sentence.getFormatsByArgumentIndex().length;
+        for (int i = 0; i < Math.min(said, values.length); i++) {
+            if (values[i] instanceof Double number && !Double.isFinite(number)) {
                 throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
             }
         }
-        return new MessageFormat(words(pattern), locale).format(values);
+        return sentence.format(values);
     }
 
     /**

@@ -212,6 +212,18 @@ class TablesTest {
                 1e-9);
     }
 
+    /** A jar that surely cools more slowly, and may as well cool hardly: there is no upper limit, and none is said. */
+    @Test
+    void aVerdictWithoutAnUpperLimitSaysTheLowerOne() {
+        sheet.numbersDown("M2", 40, 40, 39, 40, 39, 39, 39);
+        String second = result("COOL.VERDICT(A1:A7;B1:B7;A1:A7;M2:M8;D1)").text();
+        String first = result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;B1:B7;D1)").text();
+
+        assertTrue(second.matches("The second jar takes [0-9.]+ times as long to cool as the first \\([0-9.]+ times or more, 95 % sure\\)\\."), second);
+        assertTrue(first.startsWith("The first jar takes "), first);
+        assertTrue(first.endsWith(" times or more, 95 % sure)."), first);
+    }
+
     @Test
     void aJarThatDoesNotCoolAtAllIsSlowerByNoNumberOfTimes() {
         sheet.numbersDown("M2", 40, 40, 40, 40, 40, 40, 40);
