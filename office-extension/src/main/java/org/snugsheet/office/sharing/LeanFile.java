@@ -32,16 +32,23 @@ final class LeanFile {
         while (sheet.find()) {
             sheets.add(target(relations, sheet.group(1)));
         }
+        boolean isLiving = steps >= 0 && steps < sheets.size();
         for (int i = 0; i < sheets.size(); i++) {
             boolean isSteps = i == steps;
-            change(parts, "xl/" + sheets.get(i), xml -> isSteps ? LeanSheet.ofSteps(xml) : LeanSheet.of(xml, plain));
+            change(parts, "xl/" + sheets.get(i), xml -> {
+                if (isSteps) {
+                    return LeanSheet.ofSteps(xml);
+                }
+                String lean = LeanSheet.of(xml, plain);
+                return isLiving ? LeanSheet.picksAnew(lean) : lean;
+            });
         }
         for (String name : parts.names()) {
             if (name.startsWith("xl/charts/chart")) {
                 change(parts, name, LeanSheet::ofChart);
             }
         }
-        if (steps >= 0 && steps < sheets.size()) {
+        if (isLiving) {
             // The steps have no values in the file.
             change(parts, WORKBOOK, xml -> CALCULATION.matcher(xml).replaceFirst("$0fullCalcOnLoad=\"true\" "));
         }

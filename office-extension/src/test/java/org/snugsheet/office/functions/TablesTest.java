@@ -219,7 +219,10 @@ class TablesTest {
         String second = result("COOL.VERDICT(A1:A7;B1:B7;A1:A7;M2:M8;D1)").text();
         String first = result("COOL.VERDICT(A1:A7;M2:M8;A1:A7;B1:B7;D1)").text();
 
-        assertTrue(second.matches("The second jar takes [0-9.]+ times as long to cool as the first \\([0-9.]+ times or more, 95 % sure\\)\\."), second);
+        assertTrue(
+                second.matches(
+                        "The second jar takes [0-9.]+ times as long to cool as the first \\([0-9.]+ times or more, 95 % sure\\)\\."),
+                second);
         assertTrue(first.startsWith("The first jar takes "), first);
         assertTrue(first.endsWith(" times or more, 95 % sure)."), first);
     }

@@ -17,7 +17,7 @@ public final class LeanSheet {
             " (?:customFormat=\"false\"|hidden=\"false\"|customHeight=\"false\"|outlineLevel=\"0\"|collapsed=\"false\")");
     private static final Pattern USUAL_CELL = Pattern.compile(" (?:s=\"0\"|t=\"n\")");
     private static final Pattern VALUE = Pattern.compile(
-            "(<c r=\"[^\"]*\"[^>]*?)(?: t=\"[a-z]+\")?(>)(<f[^>]*(?:/>|>[^<]*</f>))(?:<v>[^<]*</v>|<v/>)?");
+            "(<c r=\"[^\"]*\"[^>]*?)( t=\"[a-z]+\")?(>)(<f[^>]*(?:/>|>[^<]*</f>))(?:<v>[^<]*</v>|<v/>)?");
     private static final Pattern MERGED = Pattern.compile("<mergeCell ref=\"([A-Z]+)(\\d+):([A-Z]+)(\\d+)\"/>");
     private static final Pattern EMPTY = Pattern.compile("<c r=\"([A-Z]+\\d+)\" s=\"(\\d+)\"/>");
     private static final Pattern BORDER = Pattern.compile("<border(?: [^>]*)?(?:/>|>.*?</border>)", Pattern.DOTALL);
@@ -25,6 +25,7 @@ public final class LeanSheet {
     private static final Pattern FORMAT =
             Pattern.compile("<xf [^>]*?borderId=\"(\\d+)\"[^>]*?(?:/>|>.*?</xf>)", Pattern.DOTALL);
     private static final Pattern NUMBER = Pattern.compile("(<c:v>-?\\d+\\.\\d{4})\\d+(</c:v>)");
+    private static final String ARRAY = "t=\"array\"";
     private static final int MOST_MERGED = 100_000;
 
     private LeanSheet() {}
@@ -59,7 +60,25 @@ public final class LeanSheet {
      * @return the other XML
      */
     public static String ofSteps(String sheet) {
-        return VALUE.matcher(SharedFormulas.in(of(sheet, Set.of()))).replaceAll("$1$2$3");
+        return VALUE.matcher(SharedFormulas.in(of(sheet, Set.of()))).replaceAll("$1$3$4");
+    }
+
+    /**
+     * A sheet of which formulas that pick cells have no values in the file. LibreOffice 7.4 does not see, until all is worked out anew, that the
+     * cells they pick are those of an array formula: the first reading that is typed would leave them as they were.
+     *
+     * @param sheet its XML
+     * @return the other XML; the same if there is no array formula
+     */
+    public static String picksAnew(String sheet) {
+        if (!sheet.contains(ARRAY)) {
+            return sheet;
+        }
+        return VALUE.matcher(sheet).replaceAll(cell -> {
+            String formula = cell.group(4);
+            boolean picks = formula.contains("INDEX(") && !formula.contains(ARRAY);
+            return Matcher.quoteReplacement(picks ? cell.group(1) + cell.group(3) + formula : cell.group());
+        });
     }
 
     /**

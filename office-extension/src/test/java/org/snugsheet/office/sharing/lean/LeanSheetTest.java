@@ -47,6 +47,18 @@ class LeanSheetTest {
         assertFalse(lean.contains("\"B3\""), lean);
     }
 
+    /** Only beside an array formula, whose own cells keep theirs. */
+    @Test
+    void whatIsPickedFromCellsOfAnArrayIsWorkedOutAnew() {
+        String picking = "<c r=\"D1\" s=\"3\" t=\"str\"><f>INDEX($A$1:$A$2,2)</f><v>old</v></c>";
+        String other = "<c r=\"E1\"><f>A1+1</f><v>2</v></c>";
+        String array = "<c r=\"A1\"><f t=\"array\" ref=\"A1:A2\">INDEX(B1:B2,0)</f><v>1</v></c>";
+        assertEquals(HEAD + picking + other + TAIL, LeanSheet.picksAnew(HEAD + picking + other + TAIL));
+        assertEquals(
+                HEAD + array + "<c r=\"D1\" s=\"3\"><f>INDEX($A$1:$A$2,2)</f></c>" + other + TAIL,
+                LeanSheet.picksAnew(HEAD + array + picking + other + TAIL));
+    }
+
     /** B2 to B4 name the cell beside them and one that stays; B9 names another one that stays, and C4 is in another column. */
     @Test
     void formulasThatAreAlikeAreWrittenOnce() {

@@ -5,12 +5,12 @@ import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.lessonbook.layout.BookPage;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 import org.snugsheet.office.uno.CellName;
-import org.snugsheet.office.words.Language;
 
 /** For children of 7 to 11: a sheet of paper for each group, with a table and squared paper in the scale of its thermometer. */
-public final class NumbersPage {
+public final class NumbersPage extends BookPage {
 
     /** Left of the squares are two columns for numbers and one for half of the first number along the bottom. */
     private static final int LEFT = 3;
@@ -42,10 +42,6 @@ public final class NumbersPage {
     private static final double MINUTES_HEIGHT = 6.5;
     private static final double BOX_HEIGHT = 9;
 
-    private final Page page;
-    private final BookPlan plan;
-    private final Book book;
-    private final Language language;
     private final int tableRows;
     private final int cross;
     private final int squares;
@@ -60,10 +56,7 @@ public final class NumbersPage {
      * @param book the book
      */
     public NumbersPage(Page page, BookPlan plan, Book book) {
-        this.page = page;
-        this.plan = plan;
-        this.book = book;
-        this.language = book.language();
+        super(page, plan, book, LAST);
         this.tableRows = (plan.readings() + BOXES - 1) / BOXES;
         this.cross = TABLE + 2 * tableRows;
         // Half of the uppermost number stands above the squares.

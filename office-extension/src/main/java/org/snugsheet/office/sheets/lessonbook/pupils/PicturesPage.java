@@ -6,14 +6,17 @@ import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.PrintSetup;
 import org.snugsheet.office.sheets.builder.Book;
+import org.snugsheet.office.sheets.lessonbook.layout.BookPage;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
-import org.snugsheet.office.words.Language;
+import org.snugsheet.office.uno.CellName;
 
 /** For children of 5 to 7, who need not read: a sheet of paper for each group, with jars, thermometers and faces to draw on. */
-public final class PicturesPage {
+public final class PicturesPage extends BookPage {
 
     /** Three thermometers beside each other, each five columns wide; five words, each three columns wide. */
     private static final int COLUMNS = 15;
+
+    private static final String LAST = CellName.column(COLUMNS - 1);
 
     private static final int THIRD = COLUMNS / 3;
     private static final int FIFTH = COLUMNS / 5;
@@ -43,11 +46,6 @@ public final class PicturesPage {
     private static final float INSTRUCTION = 17;
     private static final float NUMBERS = 14;
 
-    private final Page page;
-    private final BookPlan plan;
-    private final Book book;
-    private final Language language;
-
     /**
      * The page.
      *
@@ -56,10 +54,7 @@ public final class PicturesPage {
      * @param book the book
      */
     public PicturesPage(Page page, BookPlan plan, Book book) {
-        this.page = page;
-        this.plan = plan;
-        this.book = book;
-        this.language = book.language();
+        super(page, plan, book, LAST);
     }
 
     /**
@@ -80,7 +75,7 @@ public final class PicturesPage {
         new PrintSetup(PrintSetup.Way.PORTRAIT, "")
                 .on(book.setting().paper())
                 .withBreaks()
-                .apply(page, "A1:O" + ROWS * plan.jars());
+                .apply(page, "A1:" + LAST + ROWS * plan.jars());
         page.protect();
     }
 
