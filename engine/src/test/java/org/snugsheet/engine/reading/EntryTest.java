@@ -80,6 +80,9 @@ class EntryTest {
         assertEquals(Entry.of(0.04), Entry.ofWritten("0,04"));
         assertEquals(Entry.of(1.5e-7), Entry.ofWritten("1.5E-07"));
         assertEquals(Entry.of("wool"), Entry.ofWritten("wool"));
+        // As LibreOffice 26.8 writes them; 7.4 writes an exponent.
+        assertEquals(Entry.of(6.93147180559945E-13), Entry.ofWritten("0.000000000000693147180559945"));
+        assertEquals(Entry.of(2.72848410531878E-12), Entry.ofWritten("2.72848410531878E-12"));
         assertEquals(Entry.of("40 °C"), Entry.ofWritten("40 °C"));
         assertInstanceOf(Entry.Missing.class, Entry.ofWritten(""));
     }
