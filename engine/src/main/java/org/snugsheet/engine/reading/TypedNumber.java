@@ -13,11 +13,9 @@ import org.snugsheet.engine.quantity.Scale;
  */
 record TypedNumber(double value, Optional<Scale> scale) {
 
-    // One sign, digits, one point or comma, and the exponent or the many zeros that a sheet writes for very small
-    // numbers (LibreOffice
-    // 7.4 the one, 26.8 the others). No thousands
-    // mark: nobody types one into a thermometer column, and reading
-    // “1,234” in one country as in the other would be off by a thousand.
+    // One sign, digits, one point or comma, and for very small numbers the exponent that LibreOffice 7.4 writes or the
+    // many zeros of 26.8. No thousands mark: nobody types one into a thermometer column, and reading “1,234” in one
+    // country as in the other would be off by a thousand.
     private static final Pattern FORM = Pattern.compile(
             "([+\\-−]?)((?:\\d{1,20}(?:[.,]\\d{0,340})?|[.,]\\d{1,340})(?:[eE][+-]?\\d{1,3})?)\\s*([°º]?\\s*\\p{L}*)");
 
