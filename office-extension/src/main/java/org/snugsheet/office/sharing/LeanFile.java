@@ -2,9 +2,9 @@ package org.snugsheet.office.sharing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.snugsheet.office.sharing.lean.CellFormats;
 import org.snugsheet.office.sharing.lean.LeanSheet;
 
 /** Makes a finished .xlsx smaller; other files are left as they are. */
@@ -25,8 +25,7 @@ final class LeanFile {
      */
     static void addTo(FileParts parts, int steps) {
         String relations = parts.text("xl/_rels/workbook.xml.rels").orElse("");
-        Set<String> plain =
-                parts.text("xl/styles.xml").map(LeanSheet::plainFormats).orElse(Set.of());
+        CellFormats formats = parts.text("xl/styles.xml").map(CellFormats::of).orElse(CellFormats.NONE);
         List<String> sheets = new ArrayList<>();
         Matcher sheet = SHEET.matcher(parts.text(WORKBOOK).orElse(""));
         while (sheet.find()) {
@@ -37,10 +36,10 @@ final class LeanFile {
             boolean isSteps = i == steps;
             change(parts, "xl/" + sheets.get(i), xml -> {
                 if (isSteps) {
-                    return LeanSheet.ofSteps(xml);
+                    return LeanSheet.ofSteps(xml, formats);
                 }
-                String lean = LeanSheet.of(xml, plain);
-                return isLiving ? LeanSheet.picksAnew(lean) : lean;
+                String lean = LeanSheet.of(xml, formats);
+                return isLiving ? LeanSheet.workedOutAnew(lean) : lean;
             });
         }
         for (String name : parts.names()) {

@@ -1,9 +1,8 @@
 package org.snugsheet.office.sharing.lean;
 
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snugsheet.office.uno.CellName;
@@ -20,13 +19,11 @@ public final class LeanSheet {
             "(<c r=\"[^\"]*\"[^>]*?)( t=\"[a-z]+\")?(>)(<f[^>]*(?:/>|>[^<]*</f>))(?:<v>[^<]*</v>|<v/>)?");
     private static final Pattern MERGED = Pattern.compile("<mergeCell ref=\"([A-Z]+)(\\d+):([A-Z]+)(\\d+)\"/>");
     private static final Pattern EMPTY = Pattern.compile("<c r=\"([A-Z]+\\d+)\" s=\"(\\d+)\"/>");
-    private static final Pattern BORDER = Pattern.compile("<border(?: [^>]*)?(?:/>|>.*?</border>)", Pattern.DOTALL);
-    private static final Pattern FORMATS = Pattern.compile("<cellXfs .*?</cellXfs>", Pattern.DOTALL);
-    private static final Pattern FORMAT =
-            Pattern.compile("<xf [^>]*?borderId=\"(\\d+)\"[^>]*?(?:/>|>.*?</xf>)", Pattern.DOTALL);
     private static final Pattern NUMBER = Pattern.compile("(<c:v>-?\\d+\\.\\d{4})\\d+(</c:v>)");
-    private static final String ARRAY = "t=\"array\"";
-    private static final int MOST_MERGED = 100_000;
+    private static final Pattern ARRAY = Pattern.compile("<f t=\"array\" ref=\"([A-Z]+)(\\d+):([A-Z]+)(\\d+)\"");
+    private static final Pattern TYPED =
+            Pattern.compile("(<c r=\"([A-Z]+\\d+)\"(?: s=\"\\d+\")?)(?: t=\"[a-z]+\")?>(?:<v>[^<]*</v>|<v/>)</c>");
+    private static final int MOST_CELLS = 100_000;
 
     private LeanSheet() {}
 
@@ -34,19 +31,21 @@ public final class LeanSheet {
      * A sheet without what is so anyway.
      *
      * @param sheet its XML
-     * @param plain the formats that draw no border and leave the cell locked, see {@link #plainFormats}
+     * @param formats the formats of its cells
      * @return the other XML
      */
-    public static String of(String sheet, Set<String> plain) {
+    public static String of(String sheet, CellFormats formats) {
         String rows = ROW.matcher(sheet)
                 .replaceAll(row ->
                         Matcher.quoteReplacement(USUAL_ROW.matcher(row.group()).replaceAll("")));
-        Set<String> covered = covered(rows);
+        Set<String> merged = new HashSet<>();
+        Set<String> covered = covered(rows, merged);
         String visible = EMPTY.matcher(rows)
-                .replaceAll(cell -> covered.contains(cell.group(1)) && plain.contains(cell.group(2))
+                .replaceAll(cell -> covered.contains(cell.group(1)) && formats.hasNoLines(cell.group(2))
                         ? ""
                         : Matcher.quoteReplacement(cell.group()));
-        return CELL.matcher(visible)
+        String shared = merged.size() < MOST_CELLS ? SharedLines.in(visible, formats, merged) : visible;
+        return CELL.matcher(shared)
                 .replaceAll(cell -> Matcher.quoteReplacement(
                         USUAL_CELL.matcher(cell.group()).replaceAll("")))
                 .replace("<f aca=\"false\"", "<f");
@@ -54,31 +53,40 @@ public final class LeanSheet {
 
     /**
      * A page of steps: formulas that are alike are written once, and what each has worked out is left out, for every program works it out when
-     * it opens the file.
+     * it opens the file. Cells that hold nothing and in which nothing is seen are not there.
      *
      * @param sheet its XML
+     * @param formats the formats of its cells
      * @return the other XML
      */
-    public static String ofSteps(String sheet) {
-        return VALUE.matcher(SharedFormulas.in(of(sheet, Set.of()))).replaceAll("$1$3$4");
+    public static String ofSteps(String sheet, CellFormats formats) {
+        String seen = EMPTY.matcher(sheet)
+                .replaceAll(cell -> formats.isUnseen(cell.group(2)) ? "" : Matcher.quoteReplacement(cell.group()));
+        return VALUE.matcher(SharedFormulas.in(of(seen, formats))).replaceAll("$1$3$4");
     }
 
     /**
-     * A sheet of which formulas that pick cells have no values in the file. LibreOffice 7.4 does not see, until all is worked out anew, that the
-     * cells they pick are those of an array formula: the first reading that is typed would leave them as they were.
+     * A sheet with array formulas of which all other formulas have no values in the file. LibreOffice 7.4 does not see, until all is worked out
+     * anew, that cells which a formula picks are those of an array formula: the first reading that is typed would leave it as it was.
+     *
+     * The array formulas have none either.
      *
      * @param sheet its XML
      * @return the other XML; the same if there is no array formula
      */
-    public static String picksAnew(String sheet) {
-        if (!sheet.contains(ARRAY)) {
+    public static String workedOutAnew(String sheet) {
+        Set<String> cells = new HashSet<>();
+        Matcher array = ARRAY.matcher(sheet);
+        while (array.find() && cells.size() < MOST_CELLS) {
+            addAll(cells, array.toMatchResult());
+        }
+        if (cells.isEmpty()) {
             return sheet;
         }
-        return VALUE.matcher(sheet).replaceAll(cell -> {
-            String formula = cell.group(4);
-            boolean picks = formula.contains("INDEX(") && !formula.contains(ARRAY);
-            return Matcher.quoteReplacement(picks ? cell.group(1) + cell.group(3) + formula : cell.group());
-        });
+        String formulas = VALUE.matcher(sheet).replaceAll("$1$3$4");
+        return TYPED.matcher(formulas)
+                .replaceAll(cell ->
+                        Matcher.quoteReplacement(cells.contains(cell.group(2)) ? cell.group(1) + "/>" : cell.group()));
     }
 
     /**
@@ -92,49 +100,26 @@ public final class LeanSheet {
     }
 
     /** A cell that another one covers shows its borders only; locked as all others are, it need not be there without. */
-    private static Set<String> covered(String sheet) {
-        Set<String> covered = new HashSet<>();
+    private static Set<String> covered(String sheet, Set<String> all) {
+        Set<String> first = new HashSet<>();
         Matcher merged = MERGED.matcher(sheet);
-        while (merged.find() && covered.size() < MOST_MERGED) {
-            int left = CellName.number(merged.group(1));
-            int right = CellName.number(merged.group(3));
-            int top = Integer.parseInt(merged.group(2));
-            int bottom = Integer.parseInt(merged.group(4));
-            for (int row = top; row <= bottom; row++) {
-                for (int column = left; column <= right; column++) {
-                    if (row > top || column > left) {
-                        covered.add(CellName.column(column) + row);
-                    }
-                }
-            }
+        while (merged.find() && all.size() < MOST_CELLS) {
+            addAll(all, merged.toMatchResult());
+            first.add(merged.group(1) + merged.group(2));
         }
+        Set<String> covered = new HashSet<>(all);
+        covered.removeAll(first);
         return covered;
     }
 
-    /**
-     * The formats of cells that draw no border and leave them locked.
-     *
-     * @param styles the styles of the file
-     * @return their numbers
-     */
-    public static Set<String> plainFormats(String styles) {
-        List<Boolean> isDrawn = new ArrayList<>();
-        Matcher border = BORDER.matcher(styles);
-        while (border.find()) {
-            isDrawn.add(border.group().contains("style=\""));
-        }
-        Set<String> plain = new HashSet<>();
-        Matcher all = FORMATS.matcher(styles);
-        if (!all.find()) {
-            return plain;
-        }
-        Matcher format = FORMAT.matcher(all.group());
-        for (int number = 0; format.find(); number++) {
-            int drawn = Integer.parseInt(format.group(1));
-            if (drawn < isDrawn.size() && !isDrawn.get(drawn) && !format.group().contains("locked=\"false\"")) {
-                plain.add(String.valueOf(number));
+    /** Adds the names of all cells of a range. */
+    private static void addAll(Set<String> cells, MatchResult range) {
+        int right = CellName.number(range.group(3));
+        int bottom = Integer.parseInt(range.group(4));
+        for (int row = Integer.parseInt(range.group(2)); row <= bottom; row++) {
+            for (int column = CellName.number(range.group(1)); column <= right; column++) {
+                cells.add(CellName.column(column) + row);
             }
         }
-        return plain;
     }
 }

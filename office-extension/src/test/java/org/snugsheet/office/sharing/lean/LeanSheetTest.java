@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,7 +25,7 @@ class LeanSheetTest {
                 HEAD + "<row r=\"1\" ht=\"12.8\"><c r=\"A1\"><f>1+1</f><v>2</v></c>"
                         + "<c r=\"B1\" s=\"4\" t=\"str\"><v> s=\"0\"</v></c></row>"
                         + "<row r=\"2\" hidden=\"true\" customHeight=\"true\"></row>" + TAIL,
-                LeanSheet.of(sheet, Set.of()));
+                LeanSheet.of(sheet, CellFormats.NONE));
     }
 
     /** Excel draws the borders of covered cells; and who unlocks a merged cell unlocks those that it covers. */
@@ -38,25 +37,61 @@ class LeanSheetTest {
                 + "<xf numFmtId=\"1\" borderId=\"0\"><protection locked=\"true\"/></xf>"
                 + "<xf numFmtId=\"1\" borderId=\"1\"><protection locked=\"true\"/></xf>"
                 + "<xf numFmtId=\"1\" borderId=\"0\"><protection locked=\"false\"/></xf></cellXfs>";
-        Set<String> plain = LeanSheet.plainFormats(styles);
-        assertEquals(Set.of("0"), plain);
+        CellFormats formats = CellFormats.of(styles);
         String row =
                 "<row r=\"3\"><c r=\"A3\" s=\"0\"/><c r=\"B3\" s=\"0\"/><c r=\"C3\" s=\"1\"/><c r=\"D3\" s=\"2\"/><c r=\"E3\" s=\"7\"/></row>";
-        String lean = LeanSheet.of(HEAD + row + TAIL + "<mergeCell ref=\"A3:D3\"/>", plain);
+        String lean = LeanSheet.of(HEAD + row + TAIL + "<mergeCell ref=\"A3:D3\"/>", formats);
         assertTrue(lean.contains("<c r=\"A3\"/><c r=\"C3\" s=\"1\"/><c r=\"D3\" s=\"2\"/><c r=\"E3\" s=\"7\"/>"), lean);
         assertFalse(lean.contains("\"B3\""), lean);
     }
 
-    /** Only beside an array formula, whose own cells keep theirs. */
+    /** The left and the lower neighbor of B2 have its lines, the others have another one or none; so B2 stays, and C3 goes. */
     @Test
-    void whatIsPickedFromCellsOfAnArrayIsWorkedOutAnew() {
-        String picking = "<c r=\"D1\" s=\"3\" t=\"str\"><f>INDEX($A$1:$A$2,2)</f><v>old</v></c>";
-        String other = "<c r=\"E1\"><f>A1+1</f><v>2</v></c>";
-        String array = "<c r=\"A1\"><f t=\"array\" ref=\"A1:A2\">INDEX(B1:B2,0)</f><v>1</v></c>";
-        assertEquals(HEAD + picking + other + TAIL, LeanSheet.picksAnew(HEAD + picking + other + TAIL));
+    void aLineBetweenTwoCellsIsSaidOnce() {
+        String line = " style=\"hair\"><color rgb=\"FF8C8C8C\"/></";
+        String all = "<left" + line + "left><right" + line + "right><top" + line + "top><bottom" + line + "bottom>";
+        CellFormats formats = CellFormats.of("<borders><border><left/></border><border>" + all + "</border><border>"
+                + all.replace("<left style=\"hair\"", "<left style=\"thin\"")
+                + "</border></borders><cellXfs count=\"4\">"
+                + "<xf fillId=\"0\" borderId=\"0\"/><xf fillId=\"0\" borderId=\"1\"/><xf fillId=\"0\" borderId=\"2\"/>"
+                + "<xf fillId=\"2\" borderId=\"1\"/></cellXfs>");
+        String squares = HEAD + squares(2, "ABCD", 1) + squares(3, "ABCD", 1) + squares(4, "ABCD", 1) + TAIL;
+        String isProtected = "<sheetProtection sheet=\"true\"/>";
+        String lean = LeanSheet.of(squares + isProtected, formats);
         assertEquals(
-                HEAD + array + "<c r=\"D1\" s=\"3\"><f>INDEX($A$1:$A$2,2)</f></c>" + other + TAIL,
-                LeanSheet.picksAnew(HEAD + array + picking + other + TAIL));
+                HEAD + squares(2, "ABCD", 1) + squares(3, "ABD", 1) + squares(4, "ABCD", 1) + TAIL + isProtected, lean);
+        assertEquals(squares, LeanSheet.of(squares, formats), "somebody may type there");
+        for (int other : new int[] {2, 3}) {
+            String unlike = squares.replace("\"C3\" s=\"1\"", "\"C3\" s=\"" + other + "\"") + isProtected;
+            assertEquals(unlike, LeanSheet.of(unlike, formats), "another line, or filled");
+            String beside = squares.replace("\"D3\" s=\"1\"", "\"D3\" s=\"" + other + "\"") + isProtected;
+            assertEquals(other == 2, LeanSheet.of(beside, formats).contains("\"C3\""), "a neighbor with another line");
+        }
+        String merged = squares + isProtected + "<mergeCell ref=\"D3:E3\"/>";
+        assertEquals(merged, LeanSheet.of(merged, formats), "a merged cell may look otherwise");
+    }
+
+    private static String squares(int row, String columns, int format) {
+        String cells = columns.chars()
+                .mapToObj(column -> "<c r=\"" + (char) column + row + "\" s=\"" + format + "\"/>")
+                .collect(java.util.stream.Collectors.joining());
+        return "<row r=\"" + row + "\">" + cells + "</row>";
+    }
+
+    /** So are the cells of the array formula; what is typed stays. */
+    @Test
+    void besideAnArrayFormulaAllIsWorkedOutAnew() {
+        String picking = "<c r=\"D1\" s=\"3\" t=\"str\"><f>INDEX($A$1:$A$2,2)</f><v>old</v></c>";
+        String typed = "<c r=\"D2\" s=\"3\"><v>4</v></c><c r=\"A3\" t=\"s\"><v>5</v></c>";
+        String array = "<c r=\"A1\"><f t=\"array\" ref=\"A1:B2\">C1:D2</f>";
+        assertEquals(HEAD + picking + TAIL, LeanSheet.workedOutAnew(HEAD + picking + TAIL));
+        assertEquals(
+                HEAD + array + "</c><c r=\"B1\" s=\"2\"/><c r=\"A2\"/><c r=\"D1\" s=\"3\"><f>INDEX($A$1:$A$2,2)</f></c>"
+                        + typed + TAIL,
+                LeanSheet.workedOutAnew(HEAD + array
+                        + "<v>1</v></c><c r=\"B1\" s=\"2\" t=\"s\"><v>3</v></c><c r=\"A2\" t=\"str\"><v></v></c>"
+                        + picking
+                        + typed + TAIL));
     }
 
     /** B2 to B4 name the cell beside them and one that stays; B9 names another one that stays, and C4 is in another column. */
@@ -102,13 +137,17 @@ class LeanSheetTest {
         assertEquals(cells.replace(" aca=\"false\"", ""), SharedFormulas.in(cells));
     }
 
-    /** An array formula keeps its values, and so does a cell that is typed. */
+    /** A cell that is typed keeps its value, and an empty one goes if nothing is seen in it. */
     @Test
     void stepsHaveNoValues() {
-        String typed = "<c r=\"A1\" t=\"s\"><v>3</v></c><c r=\"A2\"><v>4.5</v></c>";
-        String sheet = typed + "<c r=\"B1\" s=\"0\" t=\"str\"><f aca=\"false\">A1</f><v></v></c>"
+        CellFormats formats = CellFormats.of("<borders><border><left/></border></borders><cellXfs count=\"2\">"
+                + "<xf fillId=\"0\" borderId=\"0\"/><xf fillId=\"3\" borderId=\"0\"/></cellXfs>");
+        String typed = "<c r=\"A1\" t=\"s\"><v>3</v></c><c r=\"A2\"><v>4.5</v></c><c r=\"A3\" s=\"1\"/>";
+        String sheet = typed + "<c r=\"A4\" s=\"0\"/><c r=\"B1\" s=\"0\" t=\"str\"><f aca=\"false\">A1</f><v></v></c>"
                 + "<c r=\"B2\" s=\"5\" t=\"e\"><f aca=\"false\">NA()</f><v>#N/A</v></c>";
-        assertEquals(typed + "<c r=\"B1\"><f>A1</f></c><c r=\"B2\" s=\"5\"><f>NA()</f></c>", LeanSheet.ofSteps(sheet));
+        assertEquals(
+                typed + "<c r=\"B1\"><f>A1</f></c><c r=\"B2\" s=\"5\"><f>NA()</f></c>",
+                LeanSheet.ofSteps(sheet, formats));
     }
 
     @Test
