@@ -55,9 +55,10 @@ record KeptFormula(
         return new KeptFormula(sheet, cells, array, formula, noteBefore, Optional.of(answers), List.of(), false);
     }
 
-    /** The same, in a copy that goes on working. */
+    /** The same, in a copy that goes on working: what its cells show there changes, so nobody compares it. */
     KeptFormula goesOn() {
-        return new KeptFormula(sheet, cells, array, formula, noteBefore, answers, places, true);
+        return new KeptFormula(
+                sheet, cells, array, formula, noteBefore, Optional.of(ShownValues.CHANGING), places, true);
     }
 
     /** The same, its cells and those of its references followed. */

@@ -16,6 +16,9 @@ import org.snugsheet.office.uno.Uno;
  */
 record ShownValues(List<List<Object>> rows) {
 
+    /** What is kept of cells that go on changing. That something is kept says that their place may be followed. */
+    static final ShownValues CHANGING = new ShownValues(List.of(List.of(NoAnswer.INSTANCE)));
+
     /** An error stays one, so that totals and charts do not swallow it, and one that every office knows. */
     private static final String NOTHING = "=NA()";
 
