@@ -26,38 +26,46 @@ final class LivingFormulas {
     private static final int FIRST_ROW = 3;
     private static final int BLOCK = 256;
 
-    private final Map<KeptFormula, Translator.Living> living = new HashMap<>();
+    private final Map<KeptFormula, Translator.Living> living;
     private final Optional<StepsPage> page;
 
-    private LivingFormulas(Optional<StepsPage> page) {
+    private LivingFormulas(Optional<StepsPage> page, Map<KeptFormula, Translator.Living> living) {
         this.page = page;
+        this.living = Map.copyOf(living);
     }
 
     /** None: all answers stay as they are. */
     static LivingFormulas none() {
-        return new LivingFormulas(Optional.empty());
+        return new LivingFormulas(Optional.empty(), Map.of());
     }
 
     /** Translates what can be translated; nothing in the document is changed. */
     static LivingFormulas of(XSpreadsheetDocument copy, List<KeptFormula> found) throws com.sun.star.uno.Exception {
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
         String name = WorkedOutPage.freeName(copy.getSheets(), language.words(SharingWords.STEPS));
-        StepsPage page = new StepsPage(name, FIRST_ROW);
         int reads = 0;
         for (KeptFormula formula : found) {
             String typed = FunctionIndex.asTyped(formula.formula());
             reads += typed.split(java.util.regex.Pattern.quote(READ), -1).length - 1;
         }
-        LivingFormulas formulas = new LivingFormulas(Optional.of(page));
         try (SeenDocument seen = new SeenDocument(copy)) {
-            Translator translator = new Translator(page, seen, reads, language);
-            for (KeptFormula formula : found) {
-                translator
-                        .translate(formula.sheet(), formula.formula(), formula.array())
-                        .ifPresent(one -> formulas.living.put(formula, one));
-            }
+            StepsPage draft = new StepsPage(name, FIRST_ROW);
+            translated(draft, seen, reads, language, found);
+            StepsPage page = draft.inOrder();
+            return new LivingFormulas(Optional.of(page), translated(page, seen, reads, language, found));
         }
-        return formulas;
+    }
+
+    private static Map<KeptFormula, Translator.Living> translated(
+            StepsPage page, SeenDocument seen, int reads, Language language, List<KeptFormula> found) {
+        Map<KeptFormula, Translator.Living> living = new HashMap<>();
+        Translator translator = new Translator(page, seen, reads, language);
+        for (KeptFormula formula : found) {
+            translator
+                    .translate(formula.sheet(), formula.formula(), formula.array())
+                    .ifPresent(one -> living.put(formula, one));
+        }
+        return living;
     }
 
     Optional<Translator.Living> of(KeptFormula formula) {

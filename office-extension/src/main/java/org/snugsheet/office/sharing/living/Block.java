@@ -29,16 +29,15 @@ final class Block {
     private int nextColumn = TABLE;
 
     /**
-     * Begins below what is on the page.
+     * Begins where the page has room for it.
      *
      * @param lines how many lines its table has
      */
     Block(StepsPage page, String title, int lines) {
         this.page = page;
-        this.top = page.below();
+        this.top = page.begin(title);
         this.lines = lines;
         this.nextValue = top + 1;
-        page.title(top, title);
     }
 
     int lines() {

@@ -164,10 +164,14 @@ final class CallSteps {
         }
         Object[][] now = desk.answer(call);
         List<String> heads = heads(now, 3).orElse(List.of("", "", ""));
+        Block minutes = desk.block(
+                "points " + desk.whole(call.at(0)),
+                () -> CurveSteps.minutes(
+                        page, desk.title(LivingWords.TIMES_TITLE, Desk.shown(call.at(0))), wanted.get(), language));
         Block points = CurveSteps.write(
                 page,
                 desk.title(LivingWords.CURVE_TITLE, Desk.shown(call.at(2))),
-                wanted.get(),
+                minutes,
                 jar.get().fit(),
                 jar.get().errors(),
                 jars.alike(jar.get(), call.at(2)),

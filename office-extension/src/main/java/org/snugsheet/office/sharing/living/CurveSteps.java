@@ -11,22 +11,28 @@ final class CurveSteps {
 
     private CurveSteps() {}
 
+    /** When points are wanted, once for all jars. */
+    static Block minutes(StepsPage page, String title, List<String> wanted, Language language) {
+        return new Block(page, title, wanted.size())
+                .column("raw", language.words(LivingWords.TYPED), line -> TypedSteps.kept(wanted.get(line)));
+    }
+
     /**
      * Writes the steps; the columns curve, low and high are the table, their heads above them.
      *
-     * @param wanted the times, as formulas call them
+     * @param minutes when points are wanted
      * @param heads the three heads of the table
      */
     static Block write(
             StepsPage page,
             String title,
-            List<String> wanted,
+            Block minutes,
             Block fit,
             Block errors,
             Block alike,
             List<String> heads,
             Language language) {
-        Block block = new Block(page, title, wanted.size() + 1);
+        Block block = new Block(page, title, minutes.lines() + 1);
         for (String name : new String[] {"level", "a", "k", "first", "scale", "pp", "pq", "qq", "pSum", "qSum"}) {
             block.known(name, fit.at(name));
         }
@@ -42,9 +48,7 @@ final class CurveSteps {
         block.column(
                 "raw",
                 language.words(LivingWords.TYPED),
-                line -> line == 0
-                        ? "=\"\""
-                        : "=IF(LEN(" + wanted.get(line - 1) + ")=0;\"\";" + wanted.get(line - 1) + ")");
+                line -> line == 0 ? "=\"\"" : "=" + minutes.at("raw", line - 1));
         column(block, "byA", language.words(LivingWords.SHARE_LEFT_AT_LAST), "EXP(-[k]*([raw.]-[first]))");
         column(block, "squares", language.words(LivingWords.PULL_START_SQUARES), quadratic("[pp]", "2*[pq]", "[qq]"));
         String own =

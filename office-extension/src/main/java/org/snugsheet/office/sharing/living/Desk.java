@@ -59,7 +59,7 @@ final class Desk {
             String living = call.at(i);
             String before = call.beforeAt(i);
             if (!living.isEmpty() && !isConstant(living)) {
-                guards.add(block("guard " + living, () -> guard(living, before)));
+                guards.add(block("guard " + whole(living), () -> guard(living, before)));
             }
         }
         return guards;
@@ -80,7 +80,7 @@ final class Desk {
                 values.add(then[row][column]);
             }
         }
-        return KeptSteps.guard(page, language.say(LivingWords.KEPT_TITLE, shown(living)), now, values, language);
+        return KeptSteps.guard(page, title(LivingWords.KEPT_TITLE, shown(living)), now, values, language);
     }
 
     /** Surroundings that were read as a column, or are to be fitted, need more than these steps. */
@@ -126,8 +126,11 @@ final class Desk {
         return Optional.of(cells);
     }
 
+    /** The title of a block that is about something, a jar say. */
     String title(Phrase phrase, String what) {
-        return language.say(phrase, what);
+        String title = language.say(phrase, what);
+        page.about(title, what);
+        return title;
     }
 
     /** What a column shows, if all of its cells show others as long as the same holds. */

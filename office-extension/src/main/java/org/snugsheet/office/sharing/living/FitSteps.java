@@ -56,7 +56,8 @@ final class FitSteps {
         block.later("rate", words(LivingWords.RATE));
         block.later("start", words(LivingWords.AMPLITUDE));
         block.later("misfit", words(LivingWords.MISFIT));
-        block.value("scale", words(LivingWords.SCALE), TypedSteps.scale(jar.scale()));
+        block.value("scaleRaw", words(LivingWords.TYPED), TypedSteps.kept(jar.scale()));
+        block.value("scale", words(LivingWords.SCALE), TypedSteps.scale("[scaleRaw]"));
         TypedSteps.value(
                 block, "around", LivingWords.AROUND_TYPED, LivingWords.AROUND_READ, jar.surroundings(), language);
         block.value(

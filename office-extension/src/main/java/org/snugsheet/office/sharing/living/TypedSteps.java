@@ -93,7 +93,8 @@ final class TypedSteps {
                 + text + ";1=0)";
     }
 
-    private static String kept(String source) {
+    /** What a cell holds; a blank one is an empty text. */
+    static String kept(String source) {
         return "=IF(LEN(" + source + ")=0;\"\";" + source + ")";
     }
 
