@@ -1,5 +1,6 @@
 package org.snugsheet.engine.water;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -43,6 +44,8 @@ final class LiquidWater {
             new Term(3.38713507e-2, 5),
             new Term(-1.19946761e-2, 6));
 
+    private static final int HIGHEST_POWER = 9;
+
     private static final double TRANSPORT_TEMPERATURE = 300;
     private static final List<Power> VISCOSITY = List.of(
             new Power(280.68, -1.9), new Power(511.45, -7.7), new Power(61.131, -19.6), new Power(0.45903, -40.0));
@@ -70,6 +73,27 @@ final class LiquidWater {
         double value(double base) {
             return coefficient * Math.pow(base, power);
         }
+    }
+
+    /** What volume and enthalpy are summed up from. */
+    static WaterSums sums() {
+        List<WaterSums.Row> rows = new ArrayList<>();
+        for (int power = 1; power <= HIGHEST_POWER; power++) {
+            rows.add(new WaterSums.Row(
+                    power,
+                    coefficient(VOLUME_ALPHA, power),
+                    coefficient(VOLUME_BETA, power),
+                    coefficient(GIBBS_ALPHA, power),
+                    coefficient(GIBBS_BETA, power)));
+        }
+        return new WaterSums(VOLUME_CONSTANT, C1, C3, rows);
+    }
+
+    private static double coefficient(List<Term> terms, int power) {
+        return terms.stream()
+                .filter(term -> term.power() == power)
+                .mapToDouble(Term::coefficient)
+                .sum();
     }
 
     /** kg/m³ at a temperature in kelvins. */

@@ -32,6 +32,9 @@ final class CallSteps {
             "WRAP.LAYER",
             "WRAP.FLAT",
             "PLAN.SAFE",
+            "PLAN.MIX",
+            "PLAN.MIX.HOT",
+            "PLAN.MIX.COLD",
             "CHECK.READINGS",
             "CHECK.ALL");
 
@@ -113,6 +116,7 @@ final class CallSteps {
             case "COOL.VERDICT" -> verdict(call);
             case "COOL.SLOWER" -> slower(call);
             case "PLAN.SAFE" -> SafeSteps.of(desk, call);
+            case "PLAN.MIX", "PLAN.MIX.HOT", "PLAN.MIX.COLD" -> MixSteps.of(desk, call);
             case "WRAP.LAYER" -> LayerSteps.of(desk, call, List.of(call.at(2)));
             case "WRAP.FLAT" -> LayerSteps.of(desk, call, List.of(call.at(4), call.at(2), call.at(3)));
             case "CHECK.READINGS" -> checked(call, false);

@@ -202,6 +202,33 @@ enum LivingWords implements Phrase {
     FAR_SAID(
             "Row {0} (minute {1}): this reading lies far from the curve of the others. Look again; leave a wrong reading blank."),
 
+    // Water from two taps.
+    MIX_TITLE("Hot and cold tap water for {0}"),
+    MIX_UNREADABLE("A temperature or the volume cannot be read."),
+    MIX_TOO_HOT("A start above 43 °C (109 °F) is too hot for pupils."),
+    MIX_NOT_BETWEEN("The start must lie between the two taps, and no tap is colder than 0 °C or hotter than 70 °C."),
+    MILLILITERS("milliliters of it"),
+    SHARE_OF_HOT("share of hot water, by weight"),
+    HOT_WATER("milliliters of hot water"),
+    COLD_WATER("milliliters of cold water"),
+    WATER_TITLE("Volume of water and heat in it: coefficients of powers (IAPWS SR6-08)"),
+    VOLUME_CONSTANT("volume: what is added"),
+    HEAT_CONSTANT("heat: what is added"),
+    HEAT_SLOPE("heat: taken away for each 10 K"),
+    POWER("power"),
+    VOLUME_ALPHA("volume, of α"),
+    VOLUME_BETA("volume, of β"),
+    HEAT_ALPHA("heat, of α"),
+    HEAT_BETA("heat, of β"),
+    HEAT_TITLE("Volume and heat of water of {0}"),
+    TENS_OF_KELVINS("temperature in tens of kelvins, T"),
+    WATER_ALPHA("α = 10/(593 − 10·T)"),
+    WATER_BETA("β = 10/(10·T − 232)"),
+    ALPHA_POWER("power of α"),
+    BETA_POWER("power of β"),
+    ROOM("volume of a kilogram, but for a factor"),
+    HEAT("heat in a kilogram, but for a factor"),
+
     // Titles.
     FAR_TITLE("Far from the curve? {0}"),
     TIMES_TITLE("Minutes: {0}"),

@@ -22,11 +22,14 @@ import org.snugsheet.engine.comparison.Verdict;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.insulation.Material;
 import org.snugsheet.engine.insulation.Materials;
+import org.snugsheet.engine.lesson.Caution;
 import org.snugsheet.engine.lesson.SafeStart;
+import org.snugsheet.engine.lesson.Taps;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.quantity.Speed;
 import org.snugsheet.engine.quantity.Temperature;
 import org.snugsheet.engine.quantity.Unit;
+import org.snugsheet.engine.quantity.Volume;
 import org.snugsheet.engine.reading.Entry;
 import org.snugsheet.engine.reading.Graduation;
 import org.snugsheet.engine.reading.Readings;
@@ -176,6 +179,59 @@ class LivingFunctionsTest {
         assertEquals(10, said.size());
         assertEquals(shown("PLAN.SAFE(A1)", 50.0), shown("PLAN.SAFE(A1;B1)", 122.0, "F"));
         assertEquals("#N/A", shown("PLAN.SAFE(A1)", "warm"));
+    }
+
+    /** In all scales, with taps and starts that are refused among them, some of them at the very limit. */
+    @Test
+    void twoTapsGiveWhatTheHeatOfWaterAsksFor() {
+        Random random = new Random(20261128);
+        int refused = 0;
+        for (int i = 0; i < 150; i++) {
+            Scale scale = List.of(Scale.CELSIUS, Scale.FAHRENHEIT, Scale.KELVIN).get(i % 3);
+            double hot = new Temperature(40 + 33 * random.nextDouble()).in(scale);
+            double cold = new Temperature(-1 + 25 * random.nextDouble()).in(scale);
+            double start = new Temperature(i % 9 == 0 ? 43 : 20 + 25 * random.nextDouble()).in(scale);
+            double milliliters = i % 20 == 0 ? -5 : 5000 * random.nextDouble();
+            String letter = scale == Scale.CELSIUS ? "C" : scale == Scale.FAHRENHEIT ? "F" : "K";
+            Optional<Taps> expected = known(() -> Taps.mixing(
+                    Temperature.of(hot, scale),
+                    Temperature.of(cold, scale),
+                    Temperature.of(start, scale),
+                    Volume.of(milliliters, Unit.MILLILITER)));
+            refused += expected.isEmpty() ? 1 : 0;
+            Object[] cells = {hot, cold, start, milliliters, letter};
+            String which = Arrays.toString(cells);
+            assertAnswers(
+                    expected.map(taps -> taps.hot().cubicMeters() * 1e6),
+                    worked("PLAN.MIX.HOT(A1;B1;C1;A2;B2)", cells),
+                    which);
+            assertAnswers(
+                    expected.map(taps -> taps.cold().cubicMeters() * 1e6),
+                    worked("PLAN.MIX.COLD(A1;B1;C1;A2;B2)", cells),
+                    which);
+        }
+        int all = refused;
+        assertTrue(all > 15 && all < 100, () -> all + " of 150 were refused");
+        assertAnswers(Optional.empty(), worked("PLAN.MIX.HOT(A1;B1;C1;A2)", 55.0, 12.0, "", 1000.0), "no start");
+        assertAnswers(Optional.empty(), worked("PLAN.MIX.HOT(A1;B1;C1;A2)", 55.0, 12.0, 40.0, "10 C"), "degrees");
+    }
+
+    @Test
+    void theTableOfTwoTapsSaysWhatCanHurt() {
+        for (double hot : new double[] {55, 60}) {
+            Object[] cells = {hot, 12.0, 40.0, 1000.0};
+            String table = "INDEX(PLAN.MIX(A1;B1;C1;A2);ROW($A$1:$A$5);COLUMN($A$1:$B$1))";
+            assertAnswers(
+                    Optional.of(worked("PLAN.MIX.HOT(A1;B1;C1;A2)", cells)),
+                    worked("SUM(" + table + ")-PLAN.MIX.COLD(A1;B1;C1;A2)", cells),
+                    "hot and cold in the table");
+            assertEquals(
+                    Language.ENGLISH.words(hot < 60 ? Caution.ADULT_POURS : Caution.HOT_TAP),
+                    shown("INDEX(PLAN.MIX(A1;B1;C1;A2);4;2)", cells));
+            assertEquals(
+                    Language.ENGLISH.words(Caution.SCHOOL_RULES), shown("INDEX(PLAN.MIX(A1;B1;C1;A2);5;2)", cells));
+        }
+        assertEquals("#N/A", shown("INDEX(PLAN.MIX(A1;B1;C1;A2);4;2)", 55.0, 12.0, 44.0, 1000.0));
     }
 
     /** Three readings leave one degree of freedom, and each limit throws the next one to the other side; found among random classes. */
