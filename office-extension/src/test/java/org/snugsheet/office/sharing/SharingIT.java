@@ -2,6 +2,7 @@ package org.snugsheet.office.sharing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,7 @@ import com.sun.star.sheet.XSheetAnnotationAnchor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.text.XSimpleText;
 import com.sun.star.util.XProtectable;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +26,7 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeFailure;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
+import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
@@ -98,6 +101,36 @@ class SharingIT {
             assertEquals(formulas, formulas(sheet));
             assertEquals(before, sheet.calculateAll().all(ALL));
         }
+    }
+
+    /** Of an .xlsx {@code LivingBookIT} shows it. */
+    @ParameterizedTest
+    @EnumSource(
+            value = FileFormat.class,
+            names = {"ODS", "FODS"})
+    void aCopyGoesOnWorkingInEachKindOfFile(
+            FileFormat format, Office office, @WithoutExtension Office plain, @TempDir Path folder) {
+        Path shared = folder.resolve("living." + format.extension());
+        List<List<CellResult>> before;
+        List<List<CellResult>> after;
+        try (CalcDocument sheet = filled(office)) {
+            before = following(sheet.calculateAll());
+            String told = Menu.shareLiving(office, sheet, shared);
+            assertTrue(Files.exists(shared), told);
+            after = following(sheet.number("B3", 31).calculateAll());
+        }
+        assertNotEquals(before, after);
+        try (CalcDocument sheet = plain.open(shared)) {
+            assertSameAnswers(before, following(sheet), 1e-9);
+            assertSameAnswers(after, following(sheet.number("B3", 31)), 1e-9);
+        }
+    }
+
+    /** The curve and its table; what was found among the readings does not follow. */
+    private static List<List<CellResult>> following(CalcDocument sheet) {
+        List<List<CellResult>> all = new ArrayList<>(sheet.all("D1:D3"));
+        all.addAll(sheet.all("F1:H3"));
+        return all;
     }
 
     @Test
@@ -180,6 +213,12 @@ class SharingIT {
 
     /** An answer stays what it is; a refusal is still an error, if another one. */
     static void assertSameAnswers(List<List<CellResult>> before, List<List<CellResult>> after) {
+        // Files hold fifteen digits.
+        assertSameAnswers(before, after, 1e-14);
+    }
+
+    private static void assertSameAnswers(
+            List<List<CellResult>> before, List<List<CellResult>> after, double difference) {
         for (int row = 0; row < before.size(); row++) {
             for (int column = 0; column < before.get(row).size(); column++) {
                 CellResult was = before.get(row).get(column);
@@ -187,8 +226,7 @@ class SharingIT {
                 if (was instanceof CellResult.OfError) {
                     assertTrue(is instanceof CellResult.OfError, is.toString());
                 } else if (was instanceof CellResult.OfNumber number) {
-                    // Files hold fifteen digits.
-                    assertEquals(number.number(), is.number(), 1e-14 * Math.abs(number.number()));
+                    assertEquals(number.number(), is.number(), difference * Math.abs(number.number()));
                 } else {
                     assertEquals(was, is);
                 }
