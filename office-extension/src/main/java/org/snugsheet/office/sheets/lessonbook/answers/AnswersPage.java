@@ -130,9 +130,9 @@ public final class AnswersPage extends BookPage {
                 + ";IF(AND(ISNUMBER(" + best + ");N(" + best + ")>0;N(" + best + ")<20);"
                 + sentence(AnswerWords.WINNER, "INDEX(ranked;1)", tenths(best), last) + ";"
                 + sentence(AnswerWords.WINNER_BY_FAR, "INDEX(ranked;1)", last) + "))";
-        // Only if the last one is surely worse than each of them.
-        String beaten = "AND(ranked_count>first_count;SUMPRODUCT((places=1)*ISNUMBER(FIND(" + last
-                + ";shared_with)))=0;N(" + best + ")>0;N(" + best + ")<20;N(" + least + ")>0)";
+        // Only if the last one is surely worse than each of them. Gnumeric would look into one cell with FIND.
+        String beaten = "AND(ranked_count>first_count;COUNTIFS(places;1;shared_with;\"*\"&" + last + "&\"*\")=0;N("
+                + best + ")>0;N(" + best + ")<20;N(" + least + ")>0)";
         String tie = sentence(AnswerWords.TIE, Names.FIRST_NAMES) + "&IF(" + beaten + ";\" \"&IF(" + tenths(least) + "="
                 + tenths(best) + ";" + sentence(AnswerWords.TIE_TIMES_SAME, tenths(best), last) + ";"
                 + sentence(AnswerWords.TIE_TIMES, tenths(least), tenths(best), last) + ");\"\")";
