@@ -20,6 +20,7 @@ public final class CellFormats {
     private static final Pattern FORMATS = Pattern.compile("<cellXfs .*?</cellXfs>", Pattern.DOTALL);
     private static final Pattern FORMAT = Pattern.compile("<xf [^>]*?(?:/>|>.*?</xf>)", Pattern.DOTALL);
     private static final Pattern BORDER_NUMBER = Pattern.compile(" borderId=\"(\\d+)\"");
+    private static final Pattern LETTERS = Pattern.compile(" (?:numFmtId|fontId)=\"\\d+\"");
     private static final Pattern FILLED = Pattern.compile(" fillId=\"(?!0\")");
 
     private final Map<String, Format> formats;
@@ -29,7 +30,8 @@ public final class CellFormats {
     }
 
     /** The lines by their sides, and what else can be seen or done. */
-    private record Format(Map<String, String> lines, boolean isSlanted, boolean isFilled, boolean isUnlocked) {}
+    private record Format(
+            Map<String, String> lines, boolean isSlanted, boolean isFilled, boolean isUnlocked, String letters) {}
 
     /**
      * Reads them.
@@ -59,6 +61,11 @@ public final class CellFormats {
     }
 
     private static Format format(String border, String format) {
+        StringBuilder letters = new StringBuilder();
+        Matcher each = LETTERS.matcher(format);
+        while (each.find()) {
+            letters.append(each.group());
+        }
         Map<String, String> lines = new HashMap<>();
         Matcher line = LINE.matcher(border);
         while (line.find()) {
@@ -68,7 +75,8 @@ public final class CellFormats {
                 lines,
                 SLANTED.matcher(border).find(),
                 FILLED.matcher(format).find(),
-                format.contains("locked=\"false\""));
+                format.contains("locked=\"false\""),
+                letters.toString());
     }
 
     /** Whether a locked cell has no lines. */
@@ -79,13 +87,20 @@ public final class CellFormats {
 
     /** Whether a locked cell is not filled either. */
     boolean isUnseen(String number) {
-        return hasNoLines(number) && isOnlyLines(number);
+        Format format = formats.get(number);
+        return format != null && hasNoLines(number) && !format.isFilled();
     }
 
-    /** Whether nothing of a locked cell is seen but the lines at its sides. */
+    /** Whether nothing of a locked cell is seen but the lines at its sides, and what is written there looks as in any other cell. */
     boolean isOnlyLines(String number) {
         Format format = formats.get(number);
-        return format != null && !format.isSlanted() && !format.isFilled() && !format.isUnlocked();
+        Format first = formats.get("0");
+        return format != null
+                && first != null
+                && !format.isSlanted()
+                && !format.isFilled()
+                && !format.isUnlocked()
+                && format.letters().equals(first.letters());
     }
 
     /** The line at a side, {@code left} say; an empty text if there is none. */

@@ -25,6 +25,9 @@ public final class LeanSheet {
             Pattern.compile("(<c r=\"([A-Z]+\\d+)\"(?: s=\"\\d+\")?)(?: t=\"[a-z]+\")?>(?:<v>[^<]*</v>|<v/>)</c>");
     private static final int MOST_CELLS = 100_000;
 
+    /** More than the points of a few curves that somebody looks at in a table. */
+    private static final int MANY_CELLS = 500;
+
     private LeanSheet() {}
 
     /**
@@ -66,10 +69,9 @@ public final class LeanSheet {
     }
 
     /**
-     * A sheet with array formulas of which all other formulas have no values in the file. LibreOffice 7.4 does not see, until all is worked out
-     * anew, that cells which a formula picks are those of an array formula: the first reading that is typed would leave it as it was.
-     *
-     * The array formulas have none either.
+     * A sheet with array formulas, of which formulas that pick cells have no values in the file. LibreOffice 7.4 does not see, until all is worked
+     * out anew, that the cells they pick are those of an array formula: the first reading that is typed would leave them as they were. Where so
+     * many cells are those of array formulas that nobody reads the page, nothing that is worked out has a value.
      *
      * @param sheet its XML
      * @return the other XML; the same if there is no array formula
@@ -83,10 +85,19 @@ public final class LeanSheet {
         if (cells.isEmpty()) {
             return sheet;
         }
-        String formulas = VALUE.matcher(sheet).replaceAll("$1$3$4");
-        return TYPED.matcher(formulas)
-                .replaceAll(cell ->
-                        Matcher.quoteReplacement(cells.contains(cell.group(2)) ? cell.group(1) + "/>" : cell.group()));
+        boolean isRead = cells.size() < MANY_CELLS;
+        String formulas = VALUE.matcher(sheet).replaceAll(cell -> {
+            String formula = cell.group(4);
+            boolean isPicking =
+                    formula.contains("INDEX(") && !ARRAY.matcher(formula).find();
+            return Matcher.quoteReplacement(
+                    isRead && !isPicking ? cell.group() : cell.group(1) + cell.group(3) + formula);
+        });
+        return isRead
+                ? formulas
+                : TYPED.matcher(formulas)
+                        .replaceAll(cell -> Matcher.quoteReplacement(
+                                cells.contains(cell.group(2)) ? cell.group(1) + "/>" : cell.group()));
     }
 
     /**

@@ -54,16 +54,16 @@ class LeanSheetTest {
                 + all.replace("<left style=\"hair\"", "<left style=\"thin\"")
                 + "</border></borders><cellXfs count=\"4\">"
                 + "<xf fillId=\"0\" borderId=\"0\"/><xf fillId=\"0\" borderId=\"1\"/><xf fillId=\"0\" borderId=\"2\"/>"
-                + "<xf fillId=\"2\" borderId=\"1\"/></cellXfs>");
+                + "<xf fillId=\"2\" borderId=\"1\"/><xf fontId=\"3\" fillId=\"0\" borderId=\"1\"/></cellXfs>");
         String squares = HEAD + squares(2, "ABCD", 1) + squares(3, "ABCD", 1) + squares(4, "ABCD", 1) + TAIL;
         String isProtected = "<sheetProtection sheet=\"true\"/>";
         String lean = LeanSheet.of(squares + isProtected, formats);
         assertEquals(
                 HEAD + squares(2, "ABCD", 1) + squares(3, "ABD", 1) + squares(4, "ABCD", 1) + TAIL + isProtected, lean);
         assertEquals(squares, LeanSheet.of(squares, formats), "somebody may type there");
-        for (int other : new int[] {2, 3}) {
+        for (int other : new int[] {2, 3, 4}) {
             String unlike = squares.replace("\"C3\" s=\"1\"", "\"C3\" s=\"" + other + "\"") + isProtected;
-            assertEquals(unlike, LeanSheet.of(unlike, formats), "another line, or filled");
+            assertEquals(unlike, LeanSheet.of(unlike, formats), "another line, filled, or another font");
             String beside = squares.replace("\"D3\" s=\"1\"", "\"D3\" s=\"" + other + "\"") + isProtected;
             assertEquals(other == 2, LeanSheet.of(beside, formats).contains("\"C3\""), "a neighbor with another line");
         }
@@ -78,20 +78,29 @@ class LeanSheetTest {
         return "<row r=\"" + row + "\">" + cells + "</row>";
     }
 
-    /** So are the cells of the array formula; what is typed stays. */
+    /** A page with a small array formula is one that people read, also where nothing is worked out: the others keep their values. */
     @Test
-    void besideAnArrayFormulaAllIsWorkedOutAnew() {
+    void whatIsPickedFromCellsOfAnArrayIsWorkedOutAnew() {
         String picking = "<c r=\"D1\" s=\"3\" t=\"str\"><f>INDEX($A$1:$A$2,2)</f><v>old</v></c>";
-        String typed = "<c r=\"D2\" s=\"3\"><v>4</v></c><c r=\"A3\" t=\"s\"><v>5</v></c>";
-        String array = "<c r=\"A1\"><f t=\"array\" ref=\"A1:B2\">C1:D2</f>";
-        assertEquals(HEAD + picking + TAIL, LeanSheet.workedOutAnew(HEAD + picking + TAIL));
+        String other = "<c r=\"E1\"><f>A1+1</f><v>2</v></c>";
+        String array =
+                "<c r=\"A1\"><f t=\"array\" ref=\"A1:A2\">INDEX(B1:B2,0)</f><v>1</v></c><c r=\"A2\"><v>3</v></c>";
+        assertEquals(HEAD + picking + other + TAIL, LeanSheet.workedOutAnew(HEAD + picking + other + TAIL));
         assertEquals(
-                HEAD + array + "</c><c r=\"B1\" s=\"2\"/><c r=\"A2\"/><c r=\"D1\" s=\"3\"><f>INDEX($A$1:$A$2,2)</f></c>"
-                        + typed + TAIL,
+                HEAD + array + "<c r=\"D1\" s=\"3\"><f>INDEX($A$1:$A$2,2)</f></c>" + other + TAIL,
+                LeanSheet.workedOutAnew(HEAD + array + picking + other + TAIL));
+    }
+
+    /** Of a large one only what is typed keeps its value. */
+    @Test
+    void aPageOfLargeArraysIsWorkedOutAnew() {
+        String typed = "<c r=\"AD2\" s=\"3\"><v>4</v></c><c r=\"A99\" t=\"s\"><v>5</v></c>";
+        String array = "<c r=\"A1\"><f t=\"array\" ref=\"A1:Z20\">AE1:BE20</f>";
+        assertEquals(
+                HEAD + array + "</c><c r=\"B1\" s=\"2\"/><c r=\"A2\"/><c r=\"AC1\"><f>A1+1</f></c>" + typed + TAIL,
                 LeanSheet.workedOutAnew(HEAD + array
                         + "<v>1</v></c><c r=\"B1\" s=\"2\" t=\"s\"><v>3</v></c><c r=\"A2\" t=\"str\"><v></v></c>"
-                        + picking
-                        + typed + TAIL));
+                        + "<c r=\"AC1\"><f>A1+1</f><v>2</v></c>" + typed + TAIL));
     }
 
     /** B2 to B4 name the cell beside them and one that stays; B9 names another one that stays, and C4 is in another column. */
