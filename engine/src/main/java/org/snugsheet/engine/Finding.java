@@ -111,15 +111,15 @@ public record Finding(Problem problem, OptionalInt row, List<Object> arguments) 
      * @return the sentence
      */
     public String sentence(Function<Phrase, String> language, Locale locale) {
-        // Nobody typed “∞”; a number that no cell can hold came of those that somebody did.
-        if (arguments.stream().anyMatch(argument -> argument instanceof Double number && !Double.isFinite(number))) {
-            return of(Problem.ANSWER_TOO_LARGE).sentence(language, locale);
-        }
         Object[] said = arguments.stream()
                 .map(argument -> said(argument, language, locale))
                 .toArray();
         String pattern = language.apply(problem);
-        String sentence = new MessageFormat(pattern, locale).format(said);
+        MessageFormat format = new MessageFormat(pattern, locale);
+        if (!Sentences.canBeWritten(format, said)) {
+            return of(Problem.ANSWER_TOO_LARGE).sentence(language, locale);
+        }
+        String sentence = format.format(said);
         boolean ours = pattern.startsWith("{0}")
                 && location().filter(there -> !there.beginsWithAName()).isPresent();
         return ours ? sentence.substring(0, 1).toUpperCase(locale) + sentence.substring(1) : sentence;

@@ -1,8 +1,11 @@
 package org.snugsheet.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -70,5 +73,16 @@ class InvalidInputExceptionTest {
         assertEquals(
                 tooLarge,
                 Finding.of(Problem.LESSON_TOO_LONG, Double.NaN, 1440.0).sentence());
+    }
+
+    /** A limit that is not there is infinite, and no sentence is given up for one that it does not tell of. */
+    @Test
+    void onlyNumbersThatASentenceSaysMustBeWritable() {
+        MessageFormat second = new MessageFormat("at most {1,number,0.0}", Locale.ENGLISH);
+        assertTrue(Sentences.canBeWritten(second, Double.NaN, 2.5, Double.POSITIVE_INFINITY));
+        assertFalse(Sentences.canBeWritten(second, 2.5, Double.POSITIVE_INFINITY));
+        assertEquals(
+                Finding.of(Problem.WATER_FROZEN, -1.0, 30.2).sentence(),
+                Finding.of(Problem.WATER_FROZEN, -1.0, 30.2, Double.NaN).sentence());
     }
 }

@@ -10,6 +10,7 @@ import org.snugsheet.engine.Finding;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.engine.Problem;
+import org.snugsheet.engine.Sentences;
 
 /** A language that the user is spoken to in, with its way of writing numbers. */
 public enum Language {
@@ -107,12 +108,8 @@ public enum Language {
      */
     public String say(Phrase pattern, Object... values) {
         MessageFormat sentence = new MessageFormat(words(pattern), locale);
-        // One that the sentence does not say, such as a limit that is not there, may be what it will.
-        int said = sentence.getFormatsByArgumentIndex().length;
-        for (int i = 0; i < Math.min(said, values.length); i++) {
-            if (values[i] instanceof Double number && !Double.isFinite(number)) {
-                throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
-            }
+        if (!Sentences.canBeWritten(sentence, values)) {
+            throw InvalidInputException.of(Problem.ANSWER_TOO_LARGE);
         }
         return sentence.format(values);
     }
