@@ -155,6 +155,9 @@ public enum Problem implements Phrase {
     /** A ratio that is not defined. */
     SECOND_HARDLY_COOLS(
             "The second jar hardly cools, so how many times slower it cools cannot be told. Read both for longer."),
+    /** Two jars at rest show no bias. */
+    BOTH_HARDLY_COOL(
+            "The two jars hardly cool, so whether the test was fair cannot be told. Read both for longer, or begin warmer."),
     /** An estimate below zero by more than its error. */
     NO_RATIO("One of the two moves away from its surroundings, so they cannot be compared. Check its readings."),
     /** No estimates for a material. */

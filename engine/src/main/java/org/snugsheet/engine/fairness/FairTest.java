@@ -83,6 +83,11 @@ public final class FairTest {
      * @throws org.snugsheet.engine.InvalidInputException if the jars cannot be compared at all
      */
     public static List<Difference> of(CoolingFit first, CoolingFit second, List<Volume> volumes, List<Lid> lids) {
+        double rate = (first.constant().perMinute() + second.constant().perMinute()) / 2;
+        // Jars that do not cool show no bias of their rates.
+        if (!(rate > 0)) {
+            throw InvalidInputException.of(Problem.BOTH_HARDLY_COOL);
+        }
         Scale scale = first.readings().scale();
         // Only a single reading of the surroundings has the same error for both.
         boolean readOnce = first.model().equals(second.model());
@@ -98,11 +103,6 @@ public final class FairTest {
         double roomTwo = second.surroundings().celsius();
         double room = (roomOne + roomTwo) / 2;
         double start = (one + two) / 2;
-        double rate = (first.constant().perMinute() + second.constant().perMinute()) / 2;
-        // A jar that does not cool shows no bias of its rate.
-        if (!(rate > 0)) {
-            throw InvalidInputException.of(Problem.HARDLY_COOLS);
-        }
         Bare usual = new Bare(rate, start - room);
         List<Difference> found = new ArrayList<>();
         found.add(difference(

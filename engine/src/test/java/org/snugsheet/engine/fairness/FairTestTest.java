@@ -2,13 +2,17 @@ package org.snugsheet.engine.fairness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.snugsheet.engine.InvalidInputException;
+import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingFit;
 import org.snugsheet.engine.jar.Lid;
 import org.snugsheet.engine.quantity.Scale;
@@ -92,6 +96,24 @@ class FairTestTest {
         double poor = lids(newton(0.03, 10), Lid.OPEN, Lid.BARE).percent();
         double good = lids(newton(0.01, 10), Lid.OPEN, Lid.BARE).percent();
         assertTrue(good > 1.5 * poor, good + " and " + poor);
+    }
+
+    @Test
+    void jarsAtRestAreNoFairTest() {
+        CoolingFit still = still();
+        InvalidInputException refusal =
+                assertThrows(InvalidInputException.class, () -> FairTest.of(still, still, List.of(), List.of()));
+        assertEquals(Problem.BOTH_HARDLY_COOL, refusal.finding().problem());
+    }
+
+    private static CoolingFit still() {
+        return CoolingFit.of(
+                Readings.ofMinutes(
+                        Stream.of(0.0, 5.0, 10.0, 15.0, 20.0).map(Entry::of).toList(),
+                        Stream.of(20.0, 20.0, 20.0, 20.0, 20.0).map(Entry::of).toList(),
+                        Scale.CELSIUS),
+                Surroundings.constant(new Temperature(5)),
+                Graduation.of(1, Scale.CELSIUS));
     }
 
     private static final Volume QUARTER = Volume.of(250, Unit.MILLILITER);
