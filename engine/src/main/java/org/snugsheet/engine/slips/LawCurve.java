@@ -17,15 +17,17 @@ final class LawCurve implements SeparableCurve {
     /** How far the surroundings may be off, in kelvins: two thermometers and a draft (common practice, no source). */
     private static final double SURROUNDINGS_OFF = 1.5;
 
+    private final LawGrid grid;
     private final Sample sample;
     private final Law law;
     private final int[] rows;
     private final boolean hasPrior;
     private final double[] observed;
 
-    LawCurve(Sample sample, Law law, boolean[] trusted) {
-        this.sample = sample;
-        this.law = law;
+    LawCurve(LawGrid grid, boolean[] trusted) {
+        this.grid = grid;
+        this.sample = grid.sample();
+        this.law = grid.law();
         this.rows = IntStream.range(0, trusted.length).filter(i -> trusted[i]).toArray();
         this.hasPrior = law == Law.LEVEL && sample.known;
         this.observed = new double[observations()];
@@ -46,7 +48,7 @@ final class LawCurve implements SeparableCurve {
 
     @Override
     public void evaluate(double rate, double[][] columns, double[][] slopes, double[] offset, double[] offsetSlope) {
-        LawValues values = law.at(sample, rate);
+        LawValues values = grid.at(rate);
         fill(values, columns, offset);
         int last = columns.length - 1;
         for (int r = 0; r < rows.length; r++) {
@@ -61,7 +63,7 @@ final class LawCurve implements SeparableCurve {
 
     @Override
     public void evaluate(double rate, double[][] columns, double[] offset) {
-        fill(law.at(sample, rate), columns, offset);
+        fill(grid.at(rate), columns, offset);
     }
 
     private void fill(LawValues values, double[][] columns, double[] offset) {

@@ -10,14 +10,6 @@ import org.snugsheet.engine.solver.SeparableFit;
  */
 final class LawFit {
 
-    private static final double SLOWEST = 0.004;
-    private static final double FASTEST = 40;
-    private static final int TRIALS = 22;
-    private static final double RATIO = Math.pow(FASTEST / SLOWEST, 1.0 / (TRIALS - 1));
-
-    /** A first stage that ends before the second reading could explain any first reading. */
-    private static final double TOO_FAST = 2.5;
-
     /** A wrap takes up some of the heat at first, not most of it: at most this share of the rest (common practice, no source). */
     private static final double MOST_IN_FIRST_STAGE = 0.5;
 
@@ -28,43 +20,43 @@ final class LawFit {
     private final SeparableFit fit;
     private final LawValues values;
 
-    private LawFit(Sample sample, Law law, LawCurve curve, Minimum best) {
-        this.sample = sample;
-        this.law = law;
+    private LawFit(LawGrid grid, LawCurve curve, Minimum best) {
+        this.sample = grid.sample();
+        this.law = grid.law();
         this.curve = curve;
         this.sumOfSquares = best.value();
         double rate = Math.exp(best.at());
         this.fit = curve.at(rate);
-        this.values = law.at(sample, rate);
+        this.values = grid.at(rate);
     }
 
     /** The best fit over all rates. */
-    static LawFit of(Sample sample, Law law, boolean[] trusted) {
-        LawCurve curve = new LawCurve(sample, law, trusted);
-        Minimum best = new Minimum(Math.log(SLOWEST / sample.span), Double.POSITIVE_INFINITY);
-        for (int i = 0; i < TRIALS; i++) {
-            double logRate = Math.log(SLOWEST * Math.pow(RATIO, i) / sample.span);
-            double squares = squaresAt(sample, law, curve, logRate);
+    static LawFit of(LawGrid grid, boolean[] trusted) {
+        LawCurve curve = new LawCurve(grid, trusted);
+        Minimum best = new Minimum(LawGrid.slowest(grid.sample()), Double.POSITIVE_INFINITY);
+        for (double logRate : grid.logRates()) {
+            double squares = squaresAt(grid, curve, logRate);
             if (squares < best.value()) {
                 best = new Minimum(logRate, squares);
             }
         }
         if (Double.isFinite(best.value())) {
-            double width = Math.log(RATIO);
+            double width = LawGrid.width();
             best = Minimum.of(
-                    logRate -> squaresAt(sample, law, curve, logRate), best.at() - width, best.at(), best.at() + width);
+                    logRate -> squaresAt(grid, curve, logRate), best.at() - width, best.at(), best.at() + width);
         }
-        return new LawFit(sample, law, curve, best);
+        return new LawFit(grid, curve, best);
     }
 
     /** The sum of squares at a rate; infinite where the law makes no sense. */
-    private static double squaresAt(Sample sample, Law law, LawCurve curve, double logRate) {
+    private static double squaresAt(LawGrid grid, LawCurve curve, double logRate) {
         double rate = Math.exp(logRate);
-        if (law.hasTwoStages() && law.faster() * rate * sample.minutes[1] > TOO_FAST) {
+        if (LawGrid.isTooFast(grid.sample(), grid.law(), rate)) {
             return Double.POSITIVE_INFINITY;
         }
         LinearFit there = curve.linearAt(rate);
-        if (law.hasTwoStages() && !isShareOfFirstStage(there.coefficient(curve.columns() - 1) / there.coefficient(0))) {
+        if (grid.law().hasTwoStages()
+                && !isShareOfFirstStage(there.coefficient(curve.columns() - 1) / there.coefficient(0))) {
             return Double.POSITIVE_INFINITY;
         }
         return there.isDefined() ? there.sumOfSquares() : Double.POSITIVE_INFINITY;

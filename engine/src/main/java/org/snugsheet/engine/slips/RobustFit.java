@@ -65,13 +65,14 @@ final class RobustFit {
             if (law.fits(sample)) {
                 boolean[] all = new boolean[sample.size()];
                 Arrays.fill(all, true);
-                RobustFit plain = settled(sample, law, all);
+                LawGrid grid = LawGrid.of(sample, law);
+                RobustFit plain = settled(grid, all);
                 tried.add(plain);
                 if (law == Law.NEWTON && plain.isQuiet()) {
                     return plain;
                 }
                 if (sample.parts == 1 && !plain.isQuiet()) {
-                    tried.add(settled(sample, law, RobustStart.of(sample, law)));
+                    tried.add(settled(grid, RobustStart.of(sample, law)));
                 }
             }
         }
@@ -83,18 +84,19 @@ final class RobustFit {
         Sample sample = Sample.of(column);
         boolean[] all = new boolean[sample.size()];
         Arrays.fill(all, true);
-        return settled(sample, law, all);
+        return settled(LawGrid.of(sample, law), all);
     }
 
     /** Includes readings that agree with the curve and leaves out the worst that does not, until nothing changes. */
-    private static RobustFit settled(Sample sample, Law law, boolean[] start) {
-        RobustFit robust = new RobustFit(sample, LawFit.of(sample, law, start), start);
+    private static RobustFit settled(LawGrid grid, boolean[] start) {
+        Sample sample = grid.sample();
+        RobustFit robust = new RobustFit(sample, LawFit.of(grid, start), start);
         for (int round = 0; round < sample.size() && robust.isFitted(); round++) {
             boolean[] next = robust.reconsidered();
             if (Arrays.equals(next, robust.trusted)) {
                 break;
             }
-            LawFit fit = LawFit.of(sample, law, next);
+            LawFit fit = LawFit.of(grid, next);
             if (!Double.isFinite(fit.sumOfSquares())) {
                 break;
             }

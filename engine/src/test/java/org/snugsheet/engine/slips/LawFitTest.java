@@ -46,7 +46,7 @@ class LawFitTest {
             trusted[i] = number(rows, i, "trusted") > 0;
         }
 
-        LawFit fit = LawFit.of(Sample.of(column(rows, set)), law, trusted);
+        LawFit fit = LawFit.of(LawGrid.of(Sample.of(column(rows, set)), law), trusted);
 
         assertEquals(law, fit.law());
         assertEquals(parameters, fit.parameters());
@@ -137,7 +137,7 @@ class LawFitTest {
             lines.add(line(i + 1, t, 6 + 30 * Math.exp(-rate * t) + firstStage * Math.exp(-12 * rate * t), 6));
         }
         Sample sample = Sample.of(new Column(lines, Graduation.of(1, Scale.CELSIUS), Scale.CELSIUS));
-        double squares = LawFit.of(sample, Law.TWO_STAGES_FAR, all).sumOfSquares();
+        double squares = LawFit.of(LawGrid.of(sample, Law.TWO_STAGES_FAR), all).sumOfSquares();
         assertEquals(isWrap, squares < 1e-7, "sum of squares " + squares);
     }
 

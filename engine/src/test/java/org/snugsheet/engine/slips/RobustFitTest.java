@@ -37,7 +37,7 @@ class RobustFitTest {
             boolean[] others = new boolean[9];
             Arrays.fill(others, true);
             others[4] = false;
-            LawFit without = LawFit.of(Sample.of(column), Law.NEWTON, others);
+            LawFit without = LawFit.of(LawGrid.of(Sample.of(column), Law.NEWTON), others);
             double freedom = PRIOR + 8 - 2;
             double variance = Math.max(PRIOR * EXPECTED + without.sumOfSquares(), freedom / 12) / freedom;
             double square = Math.pow(without.residual(4), 2) / (variance * (1 + without.leverages()[4]));
