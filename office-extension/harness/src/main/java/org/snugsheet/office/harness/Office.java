@@ -11,6 +11,7 @@ import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -195,17 +196,41 @@ public final class Office implements AutoCloseable {
      */
     public CalcDocument opened(String sheet) {
         return call("looking for the document with " + sheet, () -> {
-            XEnumeration all = service("com.sun.star.frame.Desktop", XDesktop.class)
-                    .getComponents()
-                    .createEnumeration();
-            while (all.hasMoreElements()) {
-                XComponent component = UnoRuntime.queryInterface(XComponent.class, all.nextElement());
+            for (XComponent component : open()) {
                 XSpreadsheetDocument document = UnoRuntime.queryInterface(XSpreadsheetDocument.class, component);
                 if (document != null && document.getSheets().hasByName(sheet)) {
                     return new CalcDocument(this, component);
                 }
             }
             throw new OfficeFailure("No open document has " + sheet);
+        });
+    }
+
+    /**
+     * The document that some work opens, such as a choice from a menu.
+     *
+     * @throws OfficeFailure if it opens none
+     */
+    public CalcDocument openedBy(Runnable work) {
+        List<XComponent> before = open();
+        work.run();
+        return open().stream()
+                .filter(now -> before.stream().noneMatch(known -> UnoRuntime.areSame(known, now)))
+                .findFirst()
+                .map(component -> new CalcDocument(this, component))
+                .orElseThrow(() -> new OfficeFailure("No document was opened"));
+    }
+
+    private List<XComponent> open() {
+        return call("looking at the open documents", () -> {
+            List<XComponent> all = new ArrayList<>();
+            XEnumeration each = service("com.sun.star.frame.Desktop", XDesktop.class)
+                    .getComponents()
+                    .createEnumeration();
+            while (each.hasMoreElements()) {
+                all.add(UnoRuntime.queryInterface(XComponent.class, each.nextElement()));
+            }
+            return all;
         });
     }
 

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -20,6 +21,9 @@ import java.util.stream.Stream;
 final class OwnProcess {
     /** The system property that names how the office draws windows, such as {@code gtk3}; they are then on a real screen. */
     static final String SCREEN = "snugsheet.office.screen";
+
+    /** The system property with the options of the office's Java; without it that Java is as it comes, as for a teacher. */
+    static final String JAVA = "snugsheet.office.java";
 
     private final Process process;
     private final Set<ProcessHandle> family = new LinkedHashSet<>();
@@ -54,6 +58,8 @@ final class OwnProcess {
         }
         // A debugger or an agent meant for the test's own Java would otherwise go into the office's Java too.
         environment.remove("JAVA_TOOL_OPTIONS");
+        Optional.ofNullable(System.getProperty(JAVA))
+                .ifPresent(options -> environment.put("JAVA_TOOL_OPTIONS", options));
         try {
             return new OwnProcess(builder.start());
         } catch (IOException e) {
