@@ -19,7 +19,6 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.page.Paper;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.weatherdiary.WeatherDiary;
 import org.snugsheet.office.uno.Uno;
@@ -148,9 +147,7 @@ class WeatherDiaryIT {
     }
 
     private CalcDocument opened(Setting setting) {
-        CalcDocument sheet = office.newDocument().locale(setting.language().code());
-        office.call("filling it", () -> Book.filled(office.uno(), sheet.uno(), new WeatherDiary(), setting));
-        return sheet;
+        return MenuSheets.opened(office, new WeatherDiary(), setting);
     }
 
     private static void type(CalcDocument sheet, int row, String sky, double morning, double noon, double wind) {

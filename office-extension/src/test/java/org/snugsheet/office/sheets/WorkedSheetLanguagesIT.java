@@ -32,7 +32,6 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.page.StyleSheet;
-import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.readings.ReadWords;
@@ -273,10 +272,7 @@ class WorkedSheetLanguagesIT {
         WorkedSheet worked = WorkedSheets.named(name).orElseThrow();
         assertTrue(worked.languages().contains(language), name);
         Paper paper = scale == Scale.FAHRENHEIT ? Paper.LETTER : Paper.A4;
-        CalcDocument sheet = office.newDocument().locale(language.code());
-        office.call(
-                "filling " + name,
-                () -> Book.filled(office.uno(), sheet.uno(), worked, new Setting(language, scale, paper)));
-        return sheet.calculateAll();
+        return MenuSheets.opened(office, worked, new Setting(language, scale, paper))
+                .calculateAll();
     }
 }

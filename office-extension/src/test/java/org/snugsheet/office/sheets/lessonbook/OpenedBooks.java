@@ -1,21 +1,18 @@
 package org.snugsheet.office.sheets.lessonbook;
 
-import com.sun.star.beans.PropertyValue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
-import org.snugsheet.office.page.Paper;
+import org.snugsheet.office.sheets.MenuSheets;
 import org.snugsheet.office.sheets.builder.Book;
 import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
-import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -51,40 +48,32 @@ public final class OpenedBooks {
         return office.open(known);
     }
 
-    /** A region says the scale and the paper, and the menu knows no jar without a name among others with one. */
+    /** The menu knows no jar without a name among others with one. */
     private static boolean canBeChosen(Kind kind) {
-        boolean isUsual = kind.setting.paper() == (isAmerican(kind) ? Paper.LETTER : Paper.A4);
         long named = kind.book.plan().wraps().stream()
                 .filter(wrap -> !wrap.isEmpty())
                 .count();
-        return isUsual && (named == 0 || named == kind.book.plan().wraps().size());
-    }
-
-    private static boolean isAmerican(Kind kind) {
-        return kind.setting.scale() == Scale.FAHRENHEIT;
+        return MenuSheets.canBeChosen(kind.setting)
+                && (named == 0 || named == kind.book.plan().wraps().size());
     }
 
     private static CalcDocument chosen(Office office, Kind kind) {
-        PropertyValue language =
-                Uno.named("Language", kind.setting.language().code() + (isAmerican(kind) ? "-US" : ""));
+        if (kind.book.isExample()) {
+            return MenuSheets.opened(office, kind.book, kind.setting);
+        }
         BookPlan plan = kind.book.plan();
         try (CalcDocument window = office.newDocument()) {
-            if (kind.book.isExample()) {
-                Menu.call(office, window, "org.snugsheet:sheet?name=" + kind.book.fileName(), Menu.QUIET, language);
-            } else {
-                Menu.choose(
-                        office,
-                        window,
-                        MenuItem.BOOK,
-                        Menu.QUIET,
-                        language,
-                        Uno.named("Jars", plan.wraps().size()),
-                        Uno.named("Materials", String.join("\n", plan.wraps())),
-                        Uno.named("Minutes", plan.minutes()),
-                        Uno.named("Interval", plan.interval()));
-            }
+            return office.openedBy(() -> Menu.choose(
+                    office,
+                    window,
+                    MenuItem.BOOK,
+                    Menu.QUIET,
+                    MenuSheets.language(kind.setting),
+                    Uno.named("Jars", plan.wraps().size()),
+                    Uno.named("Materials", String.join("\n", plan.wraps())),
+                    Uno.named("Minutes", plan.minutes()),
+                    Uno.named("Interval", plan.interval())));
         }
-        return office.opened(kind.setting.language().words(BookWords.START_PAGE));
     }
 
     private static CalcDocument filled(Office office, Kind kind) {
