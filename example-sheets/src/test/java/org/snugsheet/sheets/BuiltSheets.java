@@ -2,13 +2,20 @@ package org.snugsheet.sheets;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.junit.jupiter.api.extension.ParameterContext;
@@ -21,8 +28,8 @@ import org.snugsheet.office.sheets.builder.WorkedSheet;
 import org.snugsheet.office.sheets.designawrap.DesignAWrap;
 
 /**
- * Builds the sheets into {@code target/sheets}, each once for each Java that runs tests, and hands one to every test that asks. Each of these
- * programs has a folder of its own there, by its number.
+ * Builds the sheets into {@code target/sheets}, and hands one to every test that asks. Several Java programs that run tests share them: the
+ * first one that needs a sheet builds it, others wait for it, and each works on copies of its own, for an office locks what it has open.
  */
 public final class BuiltSheets implements ParameterResolver {
     private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(BuiltSheets.class);
@@ -39,41 +46,82 @@ public final class BuiltSheets implements ParameterResolver {
      */
     public record Sheet(List<String> lines, Path ods, Path fods, Path pdf, Path letter, Path letterPdf) {}
 
-    /** All sheets; each is built when a test first asks for it, in one office for all of them. */
+    /** All sheets; each is built when a test first asks for it, in one office for all that this program builds. */
     public static final class All implements AutoCloseable {
         private static final Duration PATIENCE = Duration.ofMinutes(5);
 
+        /** Names the build that the tests belong to: sheets of another one are built anew. */
+        private static final String BUILD = System.getProperty("snugsheet.build", "");
+
         private final Map<String, Sheet> sheets = new HashMap<>();
         private final Map<Paper, Path> folders = new EnumMap<>(Paper.class);
-        private final Office office;
+        private Optional<Office> office = Optional.empty();
 
         private All() throws IOException {
-            Path folder = Path.of("target", "sheets", System.getProperty("snugsheet.run", "run-1"))
-                    .toAbsolutePath();
+            Path folder = Path.of("target", "sheets").toAbsolutePath();
             folders.put(Paper.A4, Files.createDirectories(folder));
             folders.put(Paper.LETTER, Files.createDirectories(folder.resolve(Paper.LETTER.shortName())));
-            office = Office.startWith(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY)));
-            office.setPatience(PATIENCE);
         }
 
         public synchronized Sheet named(String fileName) {
-            return sheets.computeIfAbsent(fileName, this::build);
+            return sheets.computeIfAbsent(fileName, this::built);
         }
 
-        private Sheet build(String fileName) {
+        private Sheet built(String fileName) {
+            Path folder = Objects.requireNonNull(folders.get(Paper.A4));
+            Path results = folder.resolve(fileName + ".results");
+            try (FileChannel channel = FileChannel.open(
+                            folder.resolve(fileName + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                    FileLock alone = channel.lock()) {
+                List<String> known = Files.exists(results) ? Files.readAllLines(results) : List.of();
+                if (!alone.isValid() || known.isEmpty() || !known.get(0).equals(BUILD)) {
+                    known = new ArrayList<>(List.of(BUILD));
+                    known.addAll(build(fileName));
+                    Files.write(results, known);
+                }
+                BuildSheets.Files files = copied(Paper.A4, fileName);
+                BuildSheets.Files letter = copied(Paper.LETTER, fileName);
+                return new Sheet(
+                        List.copyOf(known.subList(1, known.size())),
+                        files.ods(),
+                        files.fods(),
+                        files.pdf(),
+                        letter.ods(),
+                        letter.pdf());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        private BuildSheets.Files copied(Paper paper, String fileName) throws IOException {
+            Path from = Objects.requireNonNull(folders.get(paper));
+            BuildSheets.Files built = BuildSheets.Files.in(from, fileName);
+            Path own = Files.createDirectories(from.resolve(System.getProperty("snugsheet.run", "run-1")));
+            for (Path file : built.all()) {
+                Files.copy(file, own.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+            }
+            return BuildSheets.Files.in(own, fileName);
+        }
+
+        private List<String> build(String fileName) {
             WorkedSheet sheet = WorkedSheets.all().stream()
                     .filter(each -> each.fileName().equals(fileName))
                     .findFirst()
                     .orElseThrow();
-            BuildSheets.Built built = BuildSheets.build(sheet, office, folders);
-            BuildSheets.Files files = built.on(Paper.A4);
-            BuildSheets.Files letter = built.on(Paper.LETTER);
-            return new Sheet(built.lines(), files.ods(), files.fods(), files.pdf(), letter.ods(), letter.pdf());
+            return BuildSheets.build(sheet, builder(), folders).lines();
+        }
+
+        private Office builder() {
+            Office present =
+                    office.orElseGet(() -> Office.startWith(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY))));
+            present.setPatience(PATIENCE);
+            office = Optional.of(present);
+            return present;
         }
 
         @Override
         public void close() {
-            office.close();
+            office.ifPresent(Office::close);
         }
     }
 
