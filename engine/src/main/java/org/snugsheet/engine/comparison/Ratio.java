@@ -47,8 +47,8 @@ public record Ratio(Estimate first, Estimate second) {
      */
     public double standardError() {
         double ratio = value();
-        double own = Math.hypot(first.standardError(), ratio * second.standardError());
-        return Math.hypot(own, first.commonError() - ratio * second.commonError()) / second.value();
+        double own = Independent.together(first.standardError(), ratio * second.standardError());
+        return Independent.together(own, first.commonError() - ratio * second.commonError()) / second.value();
     }
 
     /**

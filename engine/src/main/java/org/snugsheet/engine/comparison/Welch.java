@@ -79,7 +79,7 @@ final class Welch {
         double error = scale * first.standardError();
         double otherError = otherScale * other.standardError();
         double common = scale * first.commonError() - otherScale * other.commonError();
-        double both = Math.hypot(Math.hypot(error, otherError), common);
+        double both = Independent.together(Independent.together(error, otherError), common);
         double nu = first.degreesOfFreedom();
         double otherNu = other.degreesOfFreedom();
         if (both == 0) {

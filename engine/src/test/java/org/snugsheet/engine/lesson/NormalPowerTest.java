@@ -74,4 +74,25 @@ class NormalPowerTest {
                 0,
                 source.common());
     }
+
+    /** SciPy 1.10.1, {@code norm.cdf}. */
+    @ParameterizedTest
+    @CsvSource({
+        "-8, 6.22096057427174e-16",
+        "-5, 2.866515718791933e-07",
+        "-3.25, 0.0005770250423907659",
+        "-1.5, 0.06680720126885807",
+        "-0.01, 0.4960106436853684",
+        "0, 0.5",
+        "0.7, 0.758036347776927",
+        "1.96, 0.9750021048517795",
+        "4, 0.9999683287581669",
+        "6.5, 0.99999999995984",
+        "9, 1",
+        "-Infinity, 0",
+        "NaN, NaN"
+    })
+    void the_normal_distribution_is_that_of_the_tables(double z, double below) {
+        assertEquals(below, NormalPower.normal(z), 4e-16);
+    }
 }
