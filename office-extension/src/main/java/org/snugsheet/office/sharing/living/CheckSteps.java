@@ -33,7 +33,8 @@ final class CheckSteps {
         Block far = jar.far();
         block.known("trouble", jar.errors().at("trouble"))
                 .known("far", far.at("far"))
-                .known("line", far.at("line"));
+                .known("line", far.at("line"))
+                .known("celsius", jar.fit().at("celsius"));
         block.value("stays", language.words(LivingWords.STAYS), "=" + jar.stays());
         HotSteps hot = HotSteps.write(block, jar, language);
         String where = "\""
@@ -55,7 +56,10 @@ final class CheckSteps {
         String kind = "IF(OR(AND([trouble]=\"\";[far]=0);[trouble]=" + tooFew + ");"
                 + Formulas.text(language.words(ProblemWords.CAUTION)) + ";"
                 + Formulas.text(language.words(ProblemWords.SURE)) + ")";
-        String[] fresh = {"IF([trouble]=\"\";[line];\"\")", said, kind, "\"\""};
+        // What is no temperature stands there as an x.
+        String row = "IF([trouble]=\"\";[line];IF([trouble]="
+                + Formulas.text(language.words(LivingWords.READING_UNREADABLE)) + ";MATCH(\"x\";[celsius];0);\"\"))";
+        String[] fresh = {row, said, kind, "\"\""};
         String[] dangers = {
             "[hotLine]", hot.whatIsWrong(), Formulas.text(language.words(ProblemWords.CAN_HURT)), hot.whatToDo()
         };

@@ -59,6 +59,12 @@ class LivingChecksTest {
         assertTrue(checked(Language.ENGLISH, 0, 500.0).get(1).get(2).matches("sure|a caution"));
     }
 
+    @Test
+    void aWordIsFoundInItsRow() {
+        List<String> found = checked(Language.ENGLISH, 3, "warm").get(1);
+        assertEquals(List.of("4", "A reading is not a temperature.", "sure", ""), found);
+    }
+
     private static String sentence(int line, double typed, Language language) {
         List<Entry> minutes = new ArrayList<>();
         List<Entry> readings = new ArrayList<>();
@@ -77,14 +83,18 @@ class LivingChecksTest {
     }
 
     /** The table after another reading was typed. */
-    private static List<List<String>> checked(Language language, int changed, double typed) {
+    private static List<List<String>> checked(Language language, int changed, Object typed) {
         PoiBook book = new PoiBook();
         Sheet sheet = book.sheet(SHEET);
         int n = READINGS.size();
         for (int i = 0; i < n; i++) {
             Row row = sheet.createRow(i);
             row.createCell(0).setCellValue(5.0 * i);
-            row.createCell(1).setCellValue(i == changed ? typed : READINGS.get(i));
+            if (i == changed && typed instanceof String word) {
+                row.createCell(1).setCellValue(word);
+            } else {
+                row.createCell(1).setCellValue(i == changed ? (double) typed : READINGS.get(i));
+            }
         }
         Row options = sheet.createRow(n);
         options.createCell(0).setCellValue(3.0);
