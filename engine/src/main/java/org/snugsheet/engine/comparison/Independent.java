@@ -12,7 +12,7 @@ final class Independent {
 
     /**
      * Their root sum of squares (JCGM 100:2008, GUM, 5.1.2). It is asked for thousands of times in one cell, and {@link Math#hypot} takes
-     * twenty times as long for numbers that no error has.
+     * far longer, for the sake of numbers that no error has.
      */
     static double together(double one, double other) {
         double squares = one * one + other * other;
