@@ -115,12 +115,13 @@ final class ErrorSteps {
         block.write("trouble", "=" + FitSteps.reason(reasons));
         block.write("rate", "=IF([trouble]=\"\";[k];NA())");
         block.write("rateError", "=IF([trouble]=\"\";[both];NA())");
-        block.write("half", "=IF(AND([trouble]=\"\";[k]>[both]);LN(2)/[k];NA())");
-        block.write("halfError", "=[half]*[both]/[k]");
+        // AND would hand on an error of the curve instead of refusing.
+        block.write("half", "=IF([trouble]=\"\";IF([k]>[both];LN(2)/[k];NA());NA())");
+        block.write("halfError", "=IF(ISNUMBER([half]);[half]*[both]/[k];NA())");
         block.write(
                 "start",
-                "=IF(AND([trouble]=\"\";ABS([first])<=[span]);"
-                        + TypedSteps.fromCelsius("([level]+[a]*[byA])", "[scale]") + ";NA())");
+                "=IF([trouble]=\"\";IF(ABS([first])<=[span];" + TypedSteps.fromCelsius("([level]+[a]*[byA])", "[scale]")
+                        + ";NA());NA())");
         block.write(
                 "startError",
                 "=IF(ISNUMBER([start]);" + TypedSteps.fromKelvins("SQRT([startOwn]^2+[startCommon]^2)", "[scale]")
