@@ -117,11 +117,13 @@ final class VerdictSteps {
     private void limit(String name, LivingWords words, String sign) {
         String column = name + "Ratio";
         String next = name + "Next";
-        // The columns call each other line by line: what is next in one line is the ratio of the following.
+        // The columns call each other line by line: what is next in one line is the ratio of the following. A jar whose
+        // readings are all the same has
+        // a constant of exactly zero.
         block.column(
                 column,
                 language.words(LivingWords.RATIO),
-                line -> line == 0 ? "=[k1]/[k2]" : "=" + following(column, line));
+                line -> line == 0 ? "=IF([k2]=0;1E9;[k1]/[k2])" : "=" + following(column, line));
         quantile(name + "T", "[" + column + ".]", false);
         String t = "[" + name + "T.]^2";
         String a = "([k2]^2-" + t + "*([e2]^2+[c2]^2))";
