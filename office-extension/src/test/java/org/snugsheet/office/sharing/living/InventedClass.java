@@ -13,6 +13,18 @@ record InventedClass(
 
     private static final String[] WRAPS = {"bare", "socks", "newspaper", "fleece", "leaves", "hay", "felt", "wool"};
 
+    /** The second jar’s readings are the same forward and backward: its constant is exactly zero, which nothing may be divided by. */
+    static InventedClass withJarThatStandsStill() {
+        List<Object> still = List.of(40.0, 39.5, 40.0);
+        return new InventedClass(
+                List.of(0.0, 10.0, 20.0),
+                List.of(List.of(40.0, 36.0, 33.0), still, List.of(40.0, 38.0, 37.0)),
+                List.of("bare", "fleece", "socks"),
+                0.0,
+                0.5,
+                "C");
+    }
+
     static InventedClass of(Random random) {
         boolean fahrenheit = random.nextInt(3) == 0;
         int n = 4 + random.nextInt(11);

@@ -71,32 +71,10 @@ final class PoiBook {
         if (content instanceof Number number) {
             cell.setCellValue(number.doubleValue());
         } else if (String.valueOf(content).startsWith("=")) {
-            cell.setCellFormula(notation(String.valueOf(content).substring(1)));
+            cell.setCellFormula(XlsxBook.notation(String.valueOf(content).substring(1)));
         } else {
             cell.setCellValue(String.valueOf(content));
         }
-    }
-
-    /** The office separates arguments by semicolons and names a sheet with a point behind it. */
-    static String notation(String formula) {
-        StringBuilder out = new StringBuilder();
-        boolean quoted = false;
-        for (int i = 0; i < formula.length(); i++) {
-            char c = formula.charAt(i);
-            quoted ^= c == '"';
-            boolean isBeforeSheet = c == '$' && i + 1 < formula.length() && formula.charAt(i + 1) == '\'';
-            boolean isBehindSheet = c == '.' && i > 0 && formula.charAt(i - 1) == '\'';
-            if (quoted) {
-                out.append(c);
-            } else if (c == ';') {
-                out.append(',');
-            } else if (isBehindSheet) {
-                out.append('!');
-            } else if (!isBeforeSheet) {
-                out.append(c);
-            }
-        }
-        return out.toString();
     }
 
     CellValue value(String sheet, String address) {

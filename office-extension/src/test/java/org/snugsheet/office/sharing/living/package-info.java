@@ -1,4 +1,4 @@
-/** Living copies, recalculated by another engine than the office’s. */
+/** Living copies, worked out by other programs than the office with the extension. */
 @NullMarked
 package org.snugsheet.office.sharing.living;
 
