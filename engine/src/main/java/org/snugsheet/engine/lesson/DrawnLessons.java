@@ -33,6 +33,8 @@ final class DrawnLessons {
         int[] ones = new int[jars];
         int[] others = new int[jars];
         Group group = new Group(jars);
+        Numbers[] curved = {Numbers.of(first.fitted()), Numbers.of(second.fitted())};
+        Numbers[] straight = {Numbers.of(first.straight()), Numbers.of(second.straight())};
         double byCommon = perMinute(power.first().surroundingsError())
                 - perMinute(power.second().surroundingsError());
         for (int lesson = 0; lesson < LESSONS; lesson++) {
@@ -43,10 +45,10 @@ final class DrawnLessons {
             // The surroundings are read once for all jars, and rounding may have moved them anywhere within half a
             // mark.
             double moved = byCommon * Math.sqrt(12) * (random.nextDouble() - 0.5);
-            if (group.isApart(first.fitted(), ones, second.fitted(), others, moved)) {
+            if (group.isApart(curved[0], ones, curved[1], others, moved)) {
                 more++;
             }
-            if (group.isApart(first.straight(), ones, second.straight(), others, moved)) {
+            if (group.isApart(straight[0], ones, straight[1], others, moved)) {
                 more--;
             }
         }
@@ -77,6 +79,19 @@ final class DrawnLessons {
         return new CoolingConstant(perSecond).perMinute();
     }
 
+    /** Estimates with their numbers beside each other: they are looked up a million times in one cell. */
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the class and is never compared
+    private record Numbers(List<Estimate> all, double[] values, double[] shared, double[] common) {
+
+        static Numbers of(List<Estimate> all) {
+            return new Numbers(
+                    all,
+                    all.stream().mapToDouble(Estimate::value).toArray(),
+                    all.stream().mapToDouble(Estimate::sharedError).toArray(),
+                    all.stream().mapToDouble(Estimate::commonError).toArray());
+        }
+    }
+
     /**
      * What {@link org.snugsheet.engine.comparison.Ranking} says of two wraps, where nothing else of it is wanted; PowerTest holds it against
      * whole lessons that are ranked. Jars that agree in every digit, for which {@link
@@ -95,34 +110,34 @@ final class DrawnLessons {
                             / StudentT.quantile(Verdict.CONFIDENCE, jars - 1.0);
         }
 
-        boolean isApart(List<Estimate> ones, int[] which, List<Estimate> others, int[] whichOther, double moved) {
+        boolean isApart(Numbers ones, int[] which, Numbers others, int[] whichOther, double moved) {
             Estimate one = together(ones, which);
             Estimate other = together(others, whichOther);
             return Math.abs(one.value() - other.value() + moved) >= new Ratio(one, other).leastDifference();
         }
 
-        private Estimate together(List<Estimate> all, int[] which) {
+        private Estimate together(Numbers drawn, int[] which) {
             if (jars == 1) {
-                return all.get(which[0]);
+                return drawn.all.get(which[0]);
             }
-            double mean = 0;
+            // Squares of differences from one of them, so that no digits are lost in one pass.
+            double origin = drawn.values[which[0]];
+            double sum = 0;
+            double squares = 0;
             double shared = 0;
             double common = 0;
             for (int i : which) {
-                Estimate jar = all.get(i);
-                mean += jar.value();
-                shared += jar.sharedError();
-                common += jar.commonError();
-            }
-            mean /= jars;
-            shared /= jars;
-            double squares = 0;
-            for (int i : which) {
-                double apart = all.get(i).value() - mean;
+                double apart = drawn.values[i] - origin;
+                sum += apart;
                 squares += apart * apart;
+                shared += drawn.shared[i];
+                common += drawn.common[i];
             }
-            double variance = squares / (jars - 1.0) / jars + normal * normal * shared * shared;
-            return new Estimate(mean, Math.sqrt(variance), jars - 1.0, shared, common / jars);
+            double mean = sum / jars;
+            shared /= jars;
+            double scatter = Math.max(0, squares - sum * mean);
+            double variance = scatter / (jars - 1.0) / jars + normal * normal * shared * shared;
+            return new Estimate(origin + mean, Math.sqrt(variance), jars - 1.0, shared, common / jars);
         }
     }
 }
