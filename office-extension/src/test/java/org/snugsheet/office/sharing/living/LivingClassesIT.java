@@ -36,7 +36,7 @@ class LivingClassesIT {
     /** So many in one file: opening a file takes its time, and so does a large one. */
     private static final int IN_ONE = 20;
 
-    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?(e[-+]?[0-9]+)?");
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?([eE][-+]?[0-9]+)?");
 
     private static final System.Logger LOG = System.getLogger(LivingClassesIT.class.getName());
 
