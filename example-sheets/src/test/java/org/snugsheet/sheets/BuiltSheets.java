@@ -3,7 +3,6 @@ package org.snugsheet.sheets;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -71,10 +70,11 @@ public final class BuiltSheets implements ParameterResolver {
             Path folder = Objects.requireNonNull(folders.get(Paper.A4));
             Path results = folder.resolve(fileName + ".results");
             try (FileChannel channel = FileChannel.open(
-                            folder.resolve(fileName + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                    FileLock alone = channel.lock()) {
+                    folder.resolve(fileName + ".lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+                // Until the channel is closed.
+                channel.lock();
                 List<String> known = Files.exists(results) ? Files.readAllLines(results) : List.of();
-                if (!alone.isValid() || known.isEmpty() || !known.get(0).equals(BUILD)) {
+                if (known.isEmpty() || !known.get(0).equals(BUILD)) {
                     known = new ArrayList<>(List.of(BUILD));
                     known.addAll(build(fileName));
                     Files.write(results, known);
@@ -104,10 +104,7 @@ public final class BuiltSheets implements ParameterResolver {
         }
 
         private List<String> build(String fileName) {
-            WorkedSheet sheet = WorkedSheets.all().stream()
-                    .filter(each -> each.fileName().equals(fileName))
-                    .findFirst()
-                    .orElseThrow();
+            WorkedSheet sheet = WorkedSheets.named(fileName).orElseThrow();
             return BuildSheets.build(sheet, builder(), folders).lines();
         }
 
