@@ -109,6 +109,9 @@ public final class SlipFinder {
     /** A hypothesis with its slip, and by how much it exceeds what it needs to be accepted. */
     private record Accepted(SlipHypothesis hypothesis, Slip slip, double margin) {}
 
+    /** A hypothesis with its score, which takes a fit: so it is worked out once and not at each comparison. */
+    private record Candidate(SlipHypothesis hypothesis, double score) {}
+
     private static Optional<Accepted> surest(Column column, RobustFit robust) {
         if (column.size() > MOST_WITH_HYPOTHESES) {
             return Optional.empty();
@@ -116,9 +119,10 @@ public final class SlipFinder {
         return DETECTORS.stream()
                 .flatMap(detector -> detector.hypotheses(column, robust)
                         .filter(hypothesis -> robust.room() > hypothesis.cost())
-                        .sorted(Comparator.comparingDouble(hypothesis -> firstLook(hypothesis, robust)))
+                        .map(hypothesis -> new Candidate(hypothesis, firstLook(hypothesis, robust)))
+                        .sorted(Comparator.comparingDouble(Candidate::score))
                         .limit(MOST_HYPOTHESES))
-                .map(hypothesis -> weighed(hypothesis, robust))
+                .map(candidate -> weighed(candidate.hypothesis(), robust))
                 .filter(accepted -> accepted.margin() > 0)
                 .max(Comparator.comparingDouble(Accepted::margin));
     }
@@ -145,8 +149,10 @@ public final class SlipFinder {
 
     private static SlipHypothesis likeliest(List<SlipHypothesis> hypotheses) {
         return hypotheses.stream()
-                .min(Comparator.comparingDouble(SlipFinder::weightOf))
-                .orElseThrow();
+                .map(hypothesis -> new Candidate(hypothesis, weightOf(hypothesis)))
+                .min(Comparator.comparingDouble(Candidate::score))
+                .orElseThrow()
+                .hypothesis();
     }
 
     private static double weightOf(SlipHypothesis hypothesis) {
