@@ -70,6 +70,11 @@ final class LawFit {
         return law;
     }
 
+    /** k per minute. */
+    double rate() {
+        return fit.rate();
+    }
+
     double sumOfSquares() {
         return sumOfSquares;
     }

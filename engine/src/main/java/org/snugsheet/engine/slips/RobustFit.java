@@ -72,7 +72,7 @@ final class RobustFit {
                     return plain;
                 }
                 if (sample.parts == 1 && !plain.isQuiet()) {
-                    tried.add(settled(grid, RobustStart.of(sample, law)));
+                    tried.add(settled(grid, RobustStart.of(sample, law, plain.fit.rate())));
                 }
             }
         }

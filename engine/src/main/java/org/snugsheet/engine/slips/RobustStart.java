@@ -23,22 +23,18 @@ final class RobustStart {
 
     private RobustStart() {}
 
-    static boolean[] of(Sample sample, Law law) {
-        int n = sample.size();
-        int stride = Math.max(1, n / MOST_STARTS);
-        Nearest nearest = new Nearest(sample);
+    /**
+     * The readings to trust at first.
+     *
+     * @param rate where a good curve is likely. It decides nothing: what comes near there lets other curves be given up sooner
+     */
+    static boolean[] of(Sample sample, Law law, double rate) {
+        double likely = Math.log(rate * sample.span / SLOWEST) / Math.log(FASTEST / SLOWEST) * (TRIALS - 1);
+        Nearest there = new Nearest(sample, Double.POSITIVE_INFINITY);
+        there.through(law, (int) Math.max(0, Math.min(TRIALS - 1, Math.rint(likely))));
+        Nearest nearest = new Nearest(sample, Math.nextUp(there.median));
         for (int trial = 0; trial < TRIALS; trial++) {
-            double share = trial / (TRIALS - 1.0);
-            LawValues values = law.at(sample, SLOWEST * Math.pow(FASTEST / SLOWEST, share) / sample.span);
-            for (int i = 0; i < n; i += stride) {
-                if (law.shapes() == 1) {
-                    nearest.throughOne(values, i);
-                } else {
-                    for (int j = i + stride; j < n; j += stride) {
-                        nearest.throughTwo(values, i, j);
-                    }
-                }
-            }
+            nearest.through(law, trial);
         }
         return nearest.trusted();
     }
@@ -49,19 +45,37 @@ final class RobustStart {
         private final Sample sample;
         private final double[] sizes;
         private double[] best;
-        private double median = Double.POSITIVE_INFINITY;
+        private double median;
 
-        Nearest(Sample sample) {
+        /** With the median that a curve must fall short of. */
+        Nearest(Sample sample, double median) {
             this.sample = sample;
+            this.median = median;
             this.sizes = new double[sample.size()];
             this.best = new double[sample.size()];
         }
 
-        void throughOne(LawValues values, int i) {
+        void through(Law law, int trial) {
+            int n = sample.size();
+            int stride = Math.max(1, n / MOST_STARTS);
+            double share = trial / (TRIALS - 1.0);
+            LawValues values = law.at(sample, SLOWEST * Math.pow(FASTEST / SLOWEST, share) / sample.span);
+            for (int i = 0; i < n; i += stride) {
+                if (law.shapes() == 1) {
+                    throughOne(values, i);
+                } else {
+                    for (int j = i + stride; j < n; j += stride) {
+                        throughTwo(values, i, j);
+                    }
+                }
+            }
+        }
+
+        private void throughOne(LawValues values, int i) {
             attempt(values, (sample.celsius[i] - values.offset()[i]) / values.first()[i], 0);
         }
 
-        void throughTwo(LawValues values, int i, int j) {
+        private void throughTwo(LawValues values, int i, int j) {
             double[] first = values.first();
             double[] second = values.second();
             double determinant = first[i] * second[j] - first[j] * second[i];

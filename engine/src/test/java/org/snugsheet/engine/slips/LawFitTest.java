@@ -1,5 +1,6 @@
 package org.snugsheet.engine.slips;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -146,8 +147,11 @@ class LawFitTest {
     @EnumSource(Law.class)
     void aRobustStartTrustsAllButTheWildReading(Law law) {
         List<Map<String, String>> rows = rows(Law.NEWTON, "wild");
-        boolean[] trusted = RobustStart.of(Sample.of(column(rows, "wild")), law);
+        Sample sample = Sample.of(column(rows, "wild"));
+        boolean[] trusted = RobustStart.of(sample, law, 0.05);
         assertFalse(trusted[3]);
+        assertArrayEquals(trusted, RobustStart.of(sample, law, 1e-6), "wherever it begins to look");
+        assertArrayEquals(trusted, RobustStart.of(sample, law, 100), "wherever it begins to look");
         for (int i = 1; i < trusted.length; i++) {
             assertTrue(i == 3 || trusted[i], "row " + (i + 1));
         }
