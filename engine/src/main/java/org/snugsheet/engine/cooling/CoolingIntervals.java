@@ -5,6 +5,7 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.comparison.Interval;
 import org.snugsheet.engine.comparison.StudentT;
 import org.snugsheet.engine.quantity.Temperature;
+import org.snugsheet.engine.solver.Crossing;
 import org.snugsheet.engine.solver.SeparableFit;
 
 /**
@@ -27,8 +28,6 @@ public final class CoolingIntervals {
 
     /** How far a profile is followed beyond the linear limits; farther out, the readings set no limit. */
     private static final double REACH = 1e4;
-
-    private static final int BISECTIONS = 60;
 
     private final CoolingFit fit;
     private final StandardErrors errors;
@@ -136,7 +135,8 @@ public final class CoolingIntervals {
         }
         double width = student * fit.surroundingsError().kelvins();
         double allowed = allowed(StandardErrors.LEVEL);
-        DoubleUnaryOperator excess = celsius -> isThroughBars(celsius) ? -1 : sumOfSquaresWith(celsius) - allowed;
+        DoubleUnaryOperator excess =
+                celsius -> isThroughBars(celsius) ? Double.NEGATIVE_INFINITY : sumOfSquaresWith(celsius) - allowed;
         double low = edge(excess, level, -width, Double.NEGATIVE_INFINITY);
         double high = edge(excess, level, width, Double.POSITIVE_INFINITY);
         return new Interval(low - fit.doubt().below(), high + fit.doubt().above());
@@ -178,8 +178,8 @@ public final class CoolingIntervals {
     }
 
     /**
-     * The value at which the profile exceeds what is allowed, found by growing steps from the best value and then by
-     * bisection.
+     * The value at which the profile exceeds what is allowed, found by growing steps from the best value, and between the last two by
+     * {@link Crossing}.
      *
      * @param excess the profile less what is allowed
      * @param best where it is below zero
@@ -194,18 +194,10 @@ public final class CoolingIntervals {
             inside = outside;
             grown *= 2;
             outside = best + grown;
-            if (Math.abs(grown) > REACH * Math.abs(step)) {
+            if (!(Math.abs(grown) < REACH * Math.abs(step))) {
                 return none;
             }
         }
-        for (int i = 0; i < BISECTIONS && Math.abs(outside - inside) > 1e-9 * Math.abs(outside - best); i++) {
-            double middle = (inside + outside) / 2;
-            if (excess.applyAsDouble(middle) <= 0) {
-                inside = middle;
-            } else {
-                outside = middle;
-            }
-        }
-        return (inside + outside) / 2;
+        return Crossing.of(excess, inside, outside, 5e-10 * Math.abs(outside - best));
     }
 }

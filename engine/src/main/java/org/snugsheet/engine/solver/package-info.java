@@ -4,8 +4,8 @@
  * <p>Begin at {@link org.snugsheet.engine.solver.SeparableFit}, for families with a single nonlinear parameter and any number of linear
  * ones, as in every law with one cooling constant. Only the nonlinear one is searched for (variable projection). {@link
  * org.snugsheet.engine.solver.NonlinearFit} is for families with several nonlinear parameters, and {@link
- * org.snugsheet.engine.solver.Minimum} for the lowest point of a function of one number. Nothing here knows of jars or degrees: numbers go
- * in, numbers come out.
+ * org.snugsheet.engine.solver.Minimum} for the lowest point of a function of one number, {@link org.snugsheet.engine.solver.Crossing} for
+ * where one passes through zero. Nothing here knows of jars or degrees: numbers go in, numbers come out.
  *
  * <p>The mathematics. Wanted are the parameters b that minimize S(b) = Σ (y − f(b))². S is flat at its minimum, so that its values alone
  * fix only about half of the digits of b. Both searches therefore end with Gauss–Newton steps that are judged by how nearly orthogonal the
