@@ -102,14 +102,15 @@ public record NonlinearFit(Evaluation at) {
 
     private NonlinearFit polished(LeastSquaresProblem problem) {
         NonlinearFit best = this;
+        Distance left = Distance.from(best.at);
         double share = 1;
-        while (best.offset() > NEAR_ENOUGH && share > SHORTEST) {
-            RealVector step =
-                    new QRDecomposition(best.at.getJacobian()).getSolver().solve(best.at.getResiduals());
-            RealVector point = best.at.getPoint().add(step.mapMultiply(share));
+        while (left.offset() > NEAR_ENOUGH && share > SHORTEST) {
+            RealVector point = best.at.getPoint().add(left.step().mapMultiply(share));
             NonlinearFit next = new NonlinearFit(problem.evaluate(point));
-            if (next.offset() < best.offset()) {
+            Distance leftThen = Distance.from(next.at);
+            if (leftThen.offset() < left.offset()) {
                 best = next;
+                left = leftThen;
             } else {
                 // Where the curve bends much, a whole step overshoots each time; half a step does not.
                 share /= 2;
@@ -118,27 +119,32 @@ public record NonlinearFit(Evaluation at) {
         return best;
     }
 
-    /** The residuals in coordinates whose first ones lie along the slopes. */
-    private RealVector turned() {
-        return new QRDecomposition(at.getJacobian()).getQT().operate(at.getResiduals());
-    }
+    /**
+     * How far the minimum is from a point.
+     *
+     * @param step the way there if the curve did not bend
+     * @param along the length of the residuals’ part along the slopes, ‖Qᵀr‖, which a minimum does not have
+     * @param offset the relative offset
+     */
+    private record Distance(RealVector step, double along, double offset) {
 
-    private double along() {
-        return turned().getSubVector(0, at.getPoint().getDimension()).getNorm();
-    }
-
-    private double offset() {
-        RealVector turned = turned();
-        int p = at.getPoint().getDimension();
-        int spare = turned.getDimension() - p;
-        double along = turned.getSubVector(0, p).getNorm();
-        double across = turned.getSubVector(p, spare).getNorm();
-        return along == 0 ? 0 : along / across * Math.sqrt(spare / (double) p);
+        static Distance from(Evaluation at) {
+            RealMatrix slopes = at.getJacobian();
+            RealVector residuals = at.getResiduals();
+            RealVector step = new QRDecomposition(slopes).getSolver().solve(residuals);
+            RealVector along = slopes.operate(step);
+            int p = step.getDimension();
+            double length = along.getNorm();
+            double across = residuals.subtract(along).getNorm();
+            double offset = length == 0 ? 0 : length / across * Math.sqrt((residuals.getDimension() - p) / (double) p);
+            return new Distance(step, length, offset);
+        }
     }
 
     /** Whether the residuals have nothing left along the slopes but rounding, and the slopes are independent. */
     private boolean isMinimum(double rounding) {
-        return (offset() <= ACCEPTABLE || along() <= rounding) && isDetermined();
+        Distance left = Distance.from(at);
+        return (left.offset() <= ACCEPTABLE || left.along() <= rounding) && isDetermined();
     }
 
     private boolean isDetermined() {
