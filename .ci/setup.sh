@@ -183,6 +183,9 @@ check_tools() {
 
 # Afterwards OFFICE is the start script of the office, and Maven finds a JDK.
 set_up() {
+    # Maven’s own Java ends before the thorough compiler has paid for itself: with it, the build takes half as much work again.
+    export MAVEN_OPTS="-XX:+IgnoreUnrecognizedVMOptions -XX:TieredStopAtLevel=1 -XX:+UseSerialGC ${MAVEN_OPTS:-}"
+
     # In the plain C locale Java takes every letter outside ASCII for a question mark, in file names too.
     [ "$(locale charmap 2>/dev/null)" = UTF-8 ] || export LC_ALL=C.UTF-8
 
