@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,6 +43,7 @@ class PowerTest {
         // errors so large that the curve bends
         "2, 1, 30, 10, 2, 1, 0"
     })
+    @Tag("simulation")
     void the_power_is_that_of_whole_lessons(
             double slower, int jars, double minutes, double interval, double mark, double scatter, double spread) {
         ReadingPlan first = plan(0.05, minutes, interval, mark, scatter);

@@ -108,19 +108,18 @@ final class SlipLab {
     }
 
     /** Whether the slip is found: something at the right row, or for the whole column by its kind. */
-    static boolean isFound(Made made, Typed typed) {
-        return typed.slips().stream()
-                .anyMatch(slip -> made.hasRow ? made.isAt(slip, typed) : made.names.contains(slip.kind()));
+    static boolean isFound(Made made, Typed typed, List<Slip> slips) {
+        return slips.stream().anyMatch(slip -> made.hasRow ? made.isAt(slip, typed) : made.names.contains(slip.kind()));
     }
 
     /** Whether it is also called what it was. */
-    static boolean isNamed(Made made, Typed typed) {
-        return typed.slips().stream().anyMatch(slip -> made.names.contains(slip.kind()) && made.isAt(slip, typed));
+    static boolean isNamed(Made made, Typed typed, List<Slip> slips) {
+        return slips.stream().anyMatch(slip -> made.names.contains(slip.kind()) && made.isAt(slip, typed));
     }
 
     /** Whether any other row is accused as well. */
-    static boolean accusesOthers(Made made, Typed typed) {
-        return typed.slips().stream()
+    static boolean accusesOthers(Made made, Typed typed, List<Slip> slips) {
+        return slips.stream()
                 .anyMatch(slip -> made.hasRow ? !made.isAt(slip, typed) : !made.names.contains(slip.kind()));
     }
 

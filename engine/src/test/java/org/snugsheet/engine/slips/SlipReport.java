@@ -1,5 +1,6 @@
 package org.snugsheet.engine.slips;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 
@@ -39,9 +40,10 @@ public final class SlipReport {
                 SplittableRandom random = new SplittableRandom(seed++);
                 for (int run = 0; run < RUNS; run++) {
                     SlipLab.Typed typed = SlipLab.with(made, MARKS[m], random);
-                    count[0][m] += SlipLab.isFound(made, typed) ? 1 : 0;
-                    count[1][m] += SlipLab.isNamed(made, typed) ? 1 : 0;
-                    count[2][m] += SlipLab.accusesOthers(made, typed) ? 1 : 0;
+                    List<Slip> slips = typed.slips();
+                    count[0][m] += SlipLab.isFound(made, typed, slips) ? 1 : 0;
+                    count[1][m] += SlipLab.isNamed(made, typed, slips) ? 1 : 0;
+                    count[2][m] += SlipLab.accusesOthers(made, typed, slips) ? 1 : 0;
                 }
             }
             print("| %s |", made.name().toLowerCase(Locale.ROOT).replace('_', ' '));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,6 +51,7 @@ class CautionsTest {
 
     /** Noise of 0.3 K: the criterion speaks a few times in a hundred by chance, and of a room that drifts as the readings show it. */
     @ParameterizedTest
+    @Tag("simulation")
     @CsvSource({"13, 0, 0, 0.04", "9, 0, 0, 0.04", "13, 6, 0.8, 1", "13, 2, 0.2, 1"})
     void aRoomThatDriftsIsToldWhereTheReadingsShowIt(int count, double warms, double least, double most) {
         Random random = new Random(7);
@@ -58,6 +60,7 @@ class CautionsTest {
 
     /** θ = A·(1 + k·t/4)^(−4): a jar in still air slows down by itself, and its surroundings were typed well. */
     @Test
+    @Tag("simulation")
     void aJarInStillAirIsNotTakenForARoomThatDrifts() {
         Random random = new Random(8);
         assertShare(0, 0.04, () -> {
