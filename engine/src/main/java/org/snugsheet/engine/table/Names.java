@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Finds what a loosely typed name means.
@@ -25,11 +26,24 @@ public final class Names<T> {
     /** The share of letters that may be wrong for a name to be suggested (found by trial, no source). */
     private static final double SLIPS_PER_LETTER = 1.0 / 3;
 
+    private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+    private static final Pattern LONGER_BY_A_SYLLABLE = Pattern.compile(".+(ss|sh|ch|x)es");
+
     private final Map<String, T> inOrder;
     private final Map<String, Set<T>> inAnyOrder;
-    private final Map<String, T> asWritten;
+    private final List<Written> asWritten;
 
-    private Names(Map<String, T> inOrder, Map<String, Set<T>> inAnyOrder, Map<String, T> asWritten) {
+    /** A known name, and the words by which it is found; they are asked for again with each name that nobody knows. */
+    private record Written(String name, List<String> words, String inOrder) {
+
+        static Written of(String name) {
+            List<String> words = Names.words(name);
+            return new Written(name, words, Names.inOrder(words));
+        }
+    }
+
+    private Names(Map<String, T> inOrder, Map<String, Set<T>> inAnyOrder, List<Written> asWritten) {
         this.inOrder = inOrder;
         this.inAnyOrder = inAnyOrder;
         this.asWritten = asWritten;
@@ -46,20 +60,20 @@ public final class Names<T> {
     public static <T> Names<T> of(Map<T, List<String>> namesOf) {
         Map<String, T> inOrder = new HashMap<>();
         Map<String, Set<T>> inAnyOrder = new HashMap<>();
-        Map<String, T> asWritten = new LinkedHashMap<>();
+        Map<String, Written> asWritten = new LinkedHashMap<>();
         namesOf.forEach((thing, names) -> {
             for (String name : names) {
-                asWritten.putIfAbsent(name, thing);
-                T other = inOrder.putIfAbsent(inOrder(words(name)), thing);
+                Written written = asWritten.computeIfAbsent(name, Written::of);
+                T other = inOrder.putIfAbsent(written.inOrder(), thing);
                 if (other != null && !other.equals(thing)) {
                     throw new IllegalArgumentException("“" + name + "” stands for two things");
                 }
                 inAnyOrder
-                        .computeIfAbsent(sorted(words(name)), key -> new HashSet<>())
+                        .computeIfAbsent(sorted(written.words()), key -> new HashSet<>())
                         .add(thing);
             }
         });
-        return new Names<>(inOrder, inAnyOrder, asWritten);
+        return new Names<>(inOrder, inAnyOrder, List.copyOf(asWritten.values()));
     }
 
     /**
@@ -94,14 +108,14 @@ public final class Names<T> {
     private Optional<String> nearest(String typed) {
         Optional<String> best = Optional.empty();
         int least = (int) (typed.length() * SLIPS_PER_LETTER) + 1;
-        for (String name : asWritten.keySet()) {
-            String key = inOrder(words(name));
+        for (Written written : asWritten) {
+            String key = written.inOrder();
             // The difference in length is a lower bound, so names that differ more than the best so far are skipped.
             if (Math.abs(key.length() - typed.length()) < least) {
                 int distance = EditDistance.between(typed, key);
                 if (distance < least) {
                     least = distance;
-                    best = Optional.of(name);
+                    best = Optional.of(written.name());
                 }
             }
         }
@@ -109,8 +123,9 @@ public final class Names<T> {
     }
 
     private Optional<String> sharingWord(List<String> words) {
-        return asWritten.keySet().stream()
-                .filter(name -> words(name).stream().anyMatch(words::contains))
+        return asWritten.stream()
+                .filter(written -> written.words().stream().anyMatch(words::contains))
+                .map(Written::name)
                 .min(Comparator.comparingInt(String::length));
     }
 
@@ -121,11 +136,10 @@ public final class Names<T> {
      * @return its words in order
      */
     public static List<String> words(String text) {
-        String plain = Normalizer.normalize(text, Normalizer.Form.NFKD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", " ")
-                .strip();
+        String letters = ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD))
+                .replaceAll("")
+                .toLowerCase(Locale.ROOT);
+        String plain = BETWEEN_WORDS.matcher(letters).replaceAll(" ").strip();
         List<String> words = new ArrayList<>();
         for (String word : plain.split(" ", -1)) {
             words.add(singular(word));
@@ -134,7 +148,7 @@ public final class Names<T> {
     }
 
     private static String singular(String word) {
-        if (word.matches(".+(ss|sh|ch|x)es")) {
+        if (LONGER_BY_A_SYLLABLE.matcher(word).matches()) {
             return word.substring(0, word.length() - 2);
         }
         if (word.length() > 3 && word.endsWith("ies")) {
