@@ -39,7 +39,12 @@ public final class Families {
      * @return the functions, family by family
      */
     public static List<FunctionDeclaration> functions() {
-        return ALL.stream()
+        return Declared.FUNCTIONS;
+    }
+
+    /** Read once, when somebody asks: Java takes the annotations of all methods apart again each time. */
+    private static final class Declared {
+        static final List<FunctionDeclaration> FUNCTIONS = ALL.stream()
                 .flatMap(family -> FunctionDeclaration.of(family).stream())
                 .toList();
     }
