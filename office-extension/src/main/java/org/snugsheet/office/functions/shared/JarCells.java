@@ -30,8 +30,9 @@ public record JarCells(TypedJar typed) {
     /** More jars than a class uses at once. */
     private static final int REMEMBERED = 64;
 
-    private static final FitMemo<TypedJar, JarFit> FITS = new FitMemo<>(REMEMBERED, JarFit::of);
-    private static final FitMemo<TypedJar, JarSummary> SUMMARIES = new FitMemo<>(REMEMBERED, JarSummary::of);
+    private static final FitMemo<JarKey, JarFit> FITS = new FitMemo<>(REMEMBERED, key -> JarFit.of(key.jar()));
+    private static final FitMemo<JarKey, JarSummary> SUMMARIES =
+            new FitMemo<>(REMEMBERED, key -> JarSummary.of(key.jar()));
 
     /**
      * What was typed for one jar.
@@ -96,7 +97,7 @@ public record JarCells(TypedJar typed) {
         List<Entry> around = Cells.line(surroundings);
         Optional<Graduation> given = Options.degrees(mark).map(degrees -> Graduation.of(degrees, common));
         return TypedJar.of(block, jar -> called(jar, language), around, given, common).stream()
-                .map(SUMMARIES::get)
+                .map(jar -> SUMMARIES.get(new JarKey(jar)))
                 .toList();
     }
 
@@ -112,7 +113,7 @@ public record JarCells(TypedJar typed) {
      * @throws InvalidInputException if the readings cannot be fitted
      */
     public CoolingFit fit() {
-        return FITS.get(typed).fit().orRefuse();
+        return FITS.get(new JarKey(typed)).fit().orRefuse();
     }
 
     /**
@@ -121,7 +122,7 @@ public record JarCells(TypedJar typed) {
      * @return the summary
      */
     public JarSummary summary() {
-        return SUMMARIES.get(typed);
+        return SUMMARIES.get(new JarKey(typed));
     }
 
     /**
