@@ -93,7 +93,7 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     }
 
     /** An interface also has what its functions share, and what the compiler makes of lambdas: both are private. */
-    private static boolean isCalledByTheOffice(Method method) {
+    static boolean isCalledByTheOffice(Method method) {
         return Modifier.isPublic(method.getModifiers()) && !Modifier.isStatic(method.getModifiers());
     }
 

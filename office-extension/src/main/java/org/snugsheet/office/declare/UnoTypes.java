@@ -3,6 +3,8 @@ package org.snugsheet.office.declare;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Map;
 
 /** The type information that the office’s bridge to Java expects in a field {@code UNOTYPEINFO} of each interface. */
@@ -28,8 +30,16 @@ public final class UnoTypes {
      * @return one entry for each method, in the declared order
      */
     public static TypeInfo[] of(Class<?> family) {
-        return FunctionDeclaration.of(family).stream()
-                .map(f -> new MethodTypeInfo(f.method().getName(), f.function().order(), 0))
+        // Not by FunctionDeclaration: a family is loaded when its first cell is answered, and to take the annotations
+        // of all arguments apart
+        // would be most of what that takes.
+        return Arrays.stream(family.getDeclaredMethods())
+                .filter(FunctionDeclaration::isCalledByTheOffice)
+                .map(method -> new MethodTypeInfo(
+                        method.getName(),
+                        method.getAnnotation(CellFunction.class).order(),
+                        0))
+                .sorted(Comparator.comparingInt(MethodTypeInfo::getIndex))
                 .toArray(TypeInfo[]::new);
     }
 
