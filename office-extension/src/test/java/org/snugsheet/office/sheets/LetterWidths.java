@@ -4,6 +4,8 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.snugsheet.office.page.StyleSheet;
 
 /** How wide words are drawn in the type of the sheets, in millimeters. */
@@ -14,6 +16,8 @@ final class LetterWidths {
     private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
     private static final Font PLAIN = font(Font.PLAIN);
     private static final Font BOLD = font(Font.BOLD);
+
+    private static final Map<Integer, Boolean> WIDEST_IN_BOLD = new ConcurrentHashMap<>();
 
     private LetterWidths() {}
 
@@ -33,6 +37,15 @@ final class LetterWidths {
                 / LARGE
                 * run.points()
                 * MILLIMETERS_PER_POINT;
+    }
+
+    /** Whether no letter of these words is narrower in bold than it is plain; few letters are, such as @. */
+    static boolean isWidestInBold(String words) {
+        return words.codePoints()
+                .allMatch(letter -> WIDEST_IN_BOLD.computeIfAbsent(letter, each -> {
+                    String one = Character.toString(each);
+                    return of(new Run(one, 1, true)) >= of(new Run(one, 1, false));
+                }));
     }
 
     /** From one line to the next. */

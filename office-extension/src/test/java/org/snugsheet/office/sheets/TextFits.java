@@ -2,26 +2,24 @@ package org.snugsheet.office.sheets;
 
 import com.sun.star.awt.FontWeight;
 import com.sun.star.awt.Size;
-import com.sun.star.beans.XMultiPropertySet;
 import com.sun.star.container.XEnumeration;
 import com.sun.star.container.XEnumerationAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XPrintAreas;
-import com.sun.star.sheet.XSheetCellCursor;
-import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellHoriJustify;
-import com.sun.star.table.CellOrientation;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
 import com.sun.star.text.XTextRange;
-import com.sun.star.util.XMergeable;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
@@ -39,15 +37,15 @@ final class TextFits {
     private static final double TOLERANCE = 0.3;
 
     private static final double HUNDREDTHS = 100;
-    private static final String[] LOOK = {
-        "CharHeight", "CharWeight", "HoriJustify", "IsTextWrapped", "ParaIndent", "ShrinkToFit", "Size", "Orientation"
-    };
 
     private final XSpreadsheet page;
     private final CellRangeAddress area;
     private final String[][] held;
     private final Object[][] values;
+    private final CellLooks looks;
     private final double[] widths;
+    private final Map<Integer, Double> heights = new HashMap<>();
+    private final Map<Integer, Boolean> shownAsHeld = new HashMap<>();
 
     private TextFits(XSpreadsheet page, CellRangeAddress area) throws com.sun.star.uno.Exception {
         this.page = page;
@@ -55,17 +53,17 @@ final class TextFits {
         XCellRange cells = page.getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow);
         this.held = Uno.as(XCellRangeFormula.class, cells).getFormulaArray();
         this.values = Uno.as(XCellRangeData.class, cells).getDataArray();
+        this.looks = CellLooks.of(page, area);
         this.widths = new double[held[0].length];
         for (int column = 0; column < widths.length; column++) {
-            Object first = page.getCellByPosition(area.StartColumn + column, area.StartRow);
-            widths[column] = ((Size) Uno.property(first, "Size")).Width / HUNDREDTHS;
+            widths[column] = size(0, column).Width / HUNDREDTHS;
         }
     }
 
     /**
      * The texts that are cut off on what is printed of a page.
      *
-     * @param page the page; call this within the office, for it asks for every cell
+     * @param page the page; call this within the office, for it asks much
      * @return each with its cell and what it lacks; empty if all can be read
      * @throws com.sun.star.uno.Exception if the office refuses
      */
@@ -82,9 +80,8 @@ final class TextFits {
         for (int row = 0; row < held.length; row++) {
             for (int column = 0; column < held[row].length; column++) {
                 if (!held[row][column].isEmpty() && !"".equals(values[row][column])) {
-                    XCell cell = page.getCellByPosition(area.StartColumn + column, area.StartRow + row);
-                    String shown = Uno.as(XText.class, cell).getString();
-                    String lack = shown.isEmpty() ? "" : lack(cell, shown, row, column);
+                    String shown = shown(row, column);
+                    String lack = shown.isEmpty() ? "" : lack(shown, row, column);
                     if (!lack.isEmpty()) {
                         found.add(Uno.as(XNamed.class, page).getName() + "."
                                 + CellName.of(area.StartColumn + column, area.StartRow + row) + " " + lack + ": "
@@ -96,76 +93,106 @@ final class TextFits {
         return found;
     }
 
-    private record Look(double points, boolean bold, CellHoriJustify side, boolean wrapped, double indent, Size size) {
-
-        double width() {
-            return size.Width / HUNDREDTHS - 2 * MARGIN - indent;
+    /** A format may show other words than a cell holds; whether it does is asked once for all texts that look the same. */
+    private String shown(int row, int column) throws com.sun.star.uno.Exception {
+        if (!(values[row][column] instanceof String text)) {
+            return asked(row, column);
         }
-
-        double height() {
-            return size.Height / HUNDREDTHS;
+        int group = looks.at(row, column).group();
+        Boolean asHeld = shownAsHeld.get(group);
+        if (asHeld == null) {
+            asHeld = asked(row, column).equals(text);
+            shownAsHeld.put(group, asHeld);
         }
+        return asHeld ? text : asked(row, column);
     }
 
-    private String lack(XCell cell, String shown, int row, int column) throws com.sun.star.uno.Exception {
-        Object[] has = Uno.as(XMultiPropertySet.class, cell).getPropertyValues(LOOK);
-        boolean isMerged = Uno.as(XMergeable.class, cell).getIsMerged();
-        Look look = new Look(
-                ((Number) has[0]).doubleValue(),
-                ((Number) has[1]).floatValue() >= FontWeight.BOLD,
-                (CellHoriJustify) has[2],
-                (boolean) has[3],
-                ((Number) has[4]).doubleValue() / HUNDREDTHS,
-                along(isMerged ? merged(cell) : (Size) has[6], (CellOrientation) has[7]));
+    private String asked(int row, int column) throws com.sun.star.uno.Exception {
+        return Uno.as(XText.class, cell(row, column)).getString();
+    }
+
+    private XCell cell(int row, int column) throws com.sun.star.uno.Exception {
+        return page.getCellByPosition(area.StartColumn + column, area.StartRow + row);
+    }
+
+    private Size size(int row, int column) throws com.sun.star.uno.Exception {
+        return (Size) Uno.property(cell(row, column), "Size");
+    }
+
+    private String lack(String shown, int row, int column) throws com.sun.star.uno.Exception {
+        CellLooks.Look look = looks.at(row, column);
         if (shown.startsWith("###")) {
             return "has no room for its number";
         }
-        if ((boolean) has[5]) {
+        if (look.shrinks()) {
             return "";
         }
+        double along = look.upward() ? height(look, row) : width(look, column);
+        double width = along - 2 * MARGIN - look.indent();
         if (look.wrapped() || shown.contains("\n")) {
-            return tooHigh(paragraphs(cell, shown, look, held[row][column].startsWith("=")), look);
+            double height = look.upward() ? width(look, column) : height(look, row);
+            return tooHigh(shown, row, column, new Room(width, height));
         }
         double wide = LetterWidths.of(new LetterWidths.Run(shown, look.points(), look.bold()));
-        double room = isMerged ? look.width() : room(look, row, column);
+        double room = look.isMerged() ? width : width + besides(look, row, column);
         return wide <= room + TOLERANCE ? "" : "is " + tenths(wide) + " mm wide and has " + tenths(room);
     }
 
-    /** What is written upward has the height of its cell to go on. */
-    private static Size along(Size size, CellOrientation orientation) {
-        return orientation == CellOrientation.BOTTOMTOP ? new Size(size.Height, size.Width) : size;
+    private double width(CellLooks.Look look, int column) {
+        return Arrays.stream(widths, column, column + look.columns()).sum();
     }
 
-    private Size merged(XCell cell) throws com.sun.star.uno.Exception {
-        XSheetCellCursor cursor = page.createCursorByRange(Uno.as(XSheetCellRange.class, cell));
-        cursor.collapseToMergedArea();
-        return (Size) Uno.property(cursor, "Size");
+    private double height(CellLooks.Look look, int row) throws com.sun.star.uno.Exception {
+        double height = 0;
+        for (int i = row; i < row + look.rows(); i++) {
+            Double known = heights.get(i);
+            if (known == null) {
+                known = size(i, 0).Height / HUNDREDTHS;
+                heights.put(i, known);
+            }
+            height += known;
+        }
+        return height;
     }
 
-    private static String tooHigh(List<List<LetterWidths.Run>> paragraphs, Look look) {
+    /** What a text in several lines has to itself. */
+    private record Room(double width, double height) {}
+
+    private String tooHigh(String shown, int row, int column, Room room) throws com.sun.star.uno.Exception {
+        CellLooks.Look look = looks.at(row, column);
+        if (held[row][column].startsWith("=")) {
+            return tooHigh(paragraphs(shown, look, look.bold()), look, room);
+        }
+        // Only what is typed can be partly bold. Which letters are is many calls, and needless where all of them have
+        // room in bold.
+        boolean hasRoom = LetterWidths.isWidestInBold(shown)
+                && tooHigh(paragraphs(shown, look, true), look, room).isEmpty();
+        return hasRoom ? "" : tooHigh(asTyped(cell(row, column), look), look, room);
+    }
+
+    private static String tooHigh(List<List<LetterWidths.Run>> paragraphs, CellLooks.Look look, Room room) {
         double high = 0;
         for (List<LetterWidths.Run> paragraph : paragraphs) {
-            int lines = LetterWidths.lines(paragraph, look.width() - TOLERANCE);
+            int lines = LetterWidths.lines(paragraph, room.width() - TOLERANCE);
             if (lines > paragraphs.size() * 1000) {
-                return "has a word that is wider than its " + tenths(look.width()) + " mm";
+                return "has a word that is wider than its " + tenths(room.width()) + " mm";
             }
             high += lines * LetterWidths.lineHeight(look.points());
         }
-        return high <= look.height() + TOLERANCE
+        return high <= room.height() + TOLERANCE
                 ? ""
-                : "is " + tenths(high) + " mm high and has " + tenths(look.height());
+                : "is " + tenths(high) + " mm high and has " + tenths(room.height());
     }
 
-    /** Only what is typed can be partly bold. */
-    private static List<List<LetterWidths.Run>> paragraphs(XCell cell, String shown, Look look, boolean isFormula)
+    private static List<List<LetterWidths.Run>> paragraphs(String shown, CellLooks.Look look, boolean bold) {
+        return Arrays.stream(shown.split("\n", -1))
+                .map(line -> List.of(new LetterWidths.Run(line, look.points(), bold)))
+                .toList();
+    }
+
+    private static List<List<LetterWidths.Run>> asTyped(XCell cell, CellLooks.Look look)
             throws com.sun.star.uno.Exception {
         List<List<LetterWidths.Run>> paragraphs = new ArrayList<>();
-        if (isFormula) {
-            for (String line : shown.split("\n", -1)) {
-                paragraphs.add(List.of(new LetterWidths.Run(line, look.points(), look.bold())));
-            }
-            return paragraphs;
-        }
         XEnumeration all = Uno.as(XEnumerationAccess.class, cell).createEnumeration();
         while (all.hasMoreElements()) {
             List<LetterWidths.Run> runs = new ArrayList<>();
@@ -184,13 +211,13 @@ final class TextFits {
     }
 
     /** A number stays in its cell; a text goes on over empty cells, one that is centered over as many on both sides. */
-    private double room(Look look, int row, int column) {
+    private double besides(CellLooks.Look look, int row, int column) {
         double right = beside(row, column, 1);
         double left = beside(row, column, -1);
         if (look.side() == CellHoriJustify.CENTER) {
-            return look.width() + 2 * Math.min(left, right);
+            return 2 * Math.min(left, right);
         }
-        return look.width() + (look.side() == CellHoriJustify.RIGHT ? left : right);
+        return look.side() == CellHoriJustify.RIGHT ? left : right;
     }
 
     private double beside(int row, int column, int step) {
