@@ -119,6 +119,6 @@ class LessonBookLanguagesIT {
         Setting setting = language == Language.ENGLISH
                 ? new Setting(language, Scale.FAHRENHEIT, Paper.LETTER)
                 : new Setting(language, Scale.CELSIUS, Paper.A4);
-        return OpenedBooks.open(office, book, setting).calculateAll();
+        return OpenedBooks.fresh(office, book, setting).calculateAll();
     }
 }

@@ -86,7 +86,7 @@ class LessonBookIT {
     @EnumSource
     void anEmptyOneIsReadyInEveryLanguage(Language language) {
         Setting setting = new Setting(language, Scale.CELSIUS, Paper.A4);
-        try (CalcDocument book = opened(LessonBook.empty(), setting)) {
+        try (CalcDocument book = fresh(LessonBook.empty(), setting)) {
             assertEquals(List.of(), book.failing());
             assertEquals(language.words(StartWords.NAME_TWO), last(book, language.words(BookWords.START_PAGE)));
             assertEquals(language.words(ReadingWords.EMPTY), last(book, language.words(BookWords.READINGS_PAGE)));
@@ -108,7 +108,7 @@ class LessonBookIT {
 
     @Test
     void aClassWithFahrenheitGetsItsUsualValues() {
-        try (CalcDocument book = opened(LessonBook.empty(), AMERICAN)) {
+        try (CalcDocument book = fresh(LessonBook.empty(), AMERICAN)) {
             assertEquals("°F", book.at("Start.B7").text());
             assertEquals("2 °F", book.at("Start.C8").text());
             assertEquals("104 °F", book.at("Start.C12").text());
@@ -204,6 +204,10 @@ class LessonBookIT {
 
     private CalcDocument opened(LessonBook book, Setting setting) {
         return OpenedBooks.open(office, book, setting).calculateAll();
+    }
+
+    private CalcDocument fresh(LessonBook book, Setting setting) {
+        return OpenedBooks.fresh(office, book, setting).calculateAll();
     }
 
     /** The last cell in the first column that shows something: what a page says. */

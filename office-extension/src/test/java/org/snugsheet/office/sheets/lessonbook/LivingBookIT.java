@@ -96,7 +96,7 @@ class LivingBookIT {
         Path typed = folder.resolve("typed.xlsx");
         Setting english = new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4);
         List<List<CellResult>> before;
-        try (CalcDocument book = OpenedBooks.open(office, LessonBook.example(), english)) {
+        try (CalcDocument book = OpenedBooks.fresh(office, LessonBook.example(), english)) {
             before = compared(book.calculateAll());
             book.saveAs(original, FileFormat.ODS);
             String told = Menu.shareLiving(office, book, copy);
@@ -146,7 +146,7 @@ class LivingBookIT {
         List<List<CellResult>> after;
         Setting english = new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4);
         try (CalcDocument book =
-                OpenedBooks.open(office, LessonBook.of(plan), english).calculatedOnlyWhenTold()) {
+                OpenedBooks.fresh(office, LessonBook.of(plan), english).calculatedOnlyWhenTold()) {
             book.number("Start." + StartPage.SURROUNDINGS, 1);
             Random random = new Random(20261128);
             for (int jar = 0; jar < plan.jars(); jar++) {

@@ -16,8 +16,8 @@ import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 import org.snugsheet.office.uno.Uno;
 
 /**
- * Lesson books for tests, each filled once and then opened from its file, as a teacher opens it again. They are filled by the menu, inside
- * the office: from outside that takes many times as long.
+ * Lesson books for tests, filled by the menu, inside the office: from outside that takes many times as long. Saving and opening one takes less
+ * than filling it again only where it is opened more than twice.
  */
 public final class OpenedBooks {
 
@@ -28,7 +28,20 @@ public final class OpenedBooks {
     private OpenedBooks() {}
 
     /**
-     * A book that nobody has changed.
+     * A book as the menu opens it, filled for this test alone: for one that is needed once or twice.
+     *
+     * @param office where it is opened
+     * @param book the book
+     * @param setting how it is written
+     * @return the open book, whose formulas may not be worked out yet
+     */
+    public static CalcDocument fresh(Office office, LessonBook book, Setting setting) {
+        Kind kind = new Kind(book, setting);
+        return canBeChosen(kind) ? chosen(office, kind) : filled(office, kind);
+    }
+
+    /**
+     * A book that nobody has changed, filled once and then opened from its file, as a teacher opens it again: for one that many tests need.
      *
      * @param office where it is opened
      * @param book the book
@@ -41,7 +54,7 @@ public final class OpenedBooks {
         // An office that broke took its folder with it.
         if (known == null || !Files.exists(known)) {
             known = office.folder().resolve("lesson-book-" + FILES.size() + ".ods");
-            try (CalcDocument filled = canBeChosen(kind) ? chosen(office, kind) : filled(office, kind)) {
+            try (CalcDocument filled = fresh(office, book, setting)) {
                 FILES.put(kind, filled.saveAs(known, FileFormat.ODS));
             }
         }

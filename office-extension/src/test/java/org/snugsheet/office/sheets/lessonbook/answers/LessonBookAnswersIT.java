@@ -268,13 +268,13 @@ class LessonBookAnswersIT {
     @EnumSource(Language.class)
     void noPageShowsAnError(Language language) {
         Setting setting = new Setting(language, Scale.FAHRENHEIT, Paper.LETTER);
-        try (CalcDocument book = opened(LessonBook.example(), setting)) {
+        try (CalcDocument book = fresh(LessonBook.example(), setting)) {
             book.calculateAll();
             assertEquals(List.of(), book.failing());
             assertNotEquals(
                     "", book.at(language.words(BookWords.ANSWERS_PAGE) + ".A4").shown());
         }
-        try (CalcDocument book = opened(LessonBook.empty(), setting)) {
+        try (CalcDocument book = fresh(LessonBook.empty(), setting)) {
             book.calculateAll();
             assertEquals(List.of(), book.failing());
         }
@@ -282,6 +282,10 @@ class LessonBookAnswersIT {
 
     private CalcDocument opened(LessonBook sheet, Setting setting) {
         return OpenedBooks.open(office, sheet, setting).calculatedOnlyWhenTold();
+    }
+
+    private CalcDocument fresh(LessonBook sheet, Setting setting) {
+        return OpenedBooks.fresh(office, sheet, setting).calculatedOnlyWhenTold();
     }
 
     private static void type(CalcDocument book, int jar, String wrap, double... readings) {

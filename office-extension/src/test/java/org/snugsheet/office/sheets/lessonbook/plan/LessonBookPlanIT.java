@@ -57,7 +57,7 @@ class LessonBookPlanIT {
      */
     @Test
     void theWaterForTheWholeClassKeepsItsHeat() {
-        try (CalcDocument book = opened(GERMAN, "", "wool", "wool", "own")) {
+        try (CalcDocument book = fresh(GERMAN, "", "wool", "wool", "own")) {
             type(book, START, 40);
             type(book, HOT, 55);
             type(book, COLD, 12);
@@ -85,7 +85,7 @@ class LessonBookPlanIT {
      */
     @Test
     void theIceHasItsReserveAlready() {
-        try (CalcDocument book = opened(ENGLISH, "", "wool", "", "wool")) {
+        try (CalcDocument book = fresh(ENGLISH, "", "wool", "", "wool")) {
             book.text(PLACE, ENGLISH.language().words(StartWords.ICE_TUB));
             type(book, LESSON, 30);
             double bare = halfTime(book, ENGLISH, bare(ENGLISH) + " × 2");
@@ -104,7 +104,7 @@ class LessonBookPlanIT {
     /** The same two bodies, one in the other, by small steps; the water outside is colder than the jars and the room. */
     @Test
     void aTubWithoutIceWarmsAndTheForecastReckonsWithThat() {
-        try (CalcDocument book = opened(ENGLISH, "", "wool", "", "wool")) {
+        try (CalcDocument book = fresh(ENGLISH, "", "wool", "", "wool")) {
             book.text(PLACE, ENGLISH.language().words(StartWords.TUB));
             type(book, AROUND, 5);
             type(book, LESSON, 60);
@@ -161,7 +161,7 @@ class LessonBookPlanIT {
 
     @Test
     void ownWordsAreMeasuredAndNotForecast() {
-        try (CalcDocument book = opened(ENGLISH, "", "socks of Ada", "hat")) {
+        try (CalcDocument book = fresh(ENGLISH, "", "socks of Ada", "hat")) {
             book.calculateAll();
             assertEquals("–", end(book, ENGLISH, "socks of Ada"));
             List<String> said = said(book, ENGLISH);
@@ -177,7 +177,7 @@ class LessonBookPlanIT {
     /** Single jars that scatter by a tenth: the normal distribution of the difference of two of them, by hand from the half-times. */
     @Test
     void howOftenTheDifferenceShowsFollowsFromTheHalfTimes() {
-        try (CalcDocument book = opened(ENGLISH, "", "leaves", "fleece", "wool")) {
+        try (CalcDocument book = fresh(ENGLISH, "", "leaves", "fleece", "wool")) {
             type(book, AROUND, 1);
             List<String> said = said(book, ENGLISH);
             double bare = Math.log(2) / halfTime(book, ENGLISH, bare(ENGLISH));
@@ -206,7 +206,7 @@ class LessonBookPlanIT {
 
     @Test
     void anAmericanClassPoursFluidOuncesAndAnswersTurnWithOneBox() {
-        try (CalcDocument book = opened(AMERICAN, "", "wool")) {
+        try (CalcDocument book = fresh(AMERICAN, "", "wool")) {
             book.calculateAll();
             // 1 fl oz is 29.57353 ml: NIST Special Publication 811, appendix B.
             String hot = amount(book, AMERICAN, PlanWords.HOT);
@@ -263,7 +263,7 @@ class LessonBookPlanIT {
     @EnumSource
     void nothingFailsInAnyLanguageOrPlace(Language language) {
         Setting setting = new Setting(language, Scale.CELSIUS, Paper.A4);
-        try (CalcDocument book = opened(setting, "", "wool", "leaves")) {
+        try (CalcDocument book = fresh(setting, "", "wool", "leaves")) {
             for (StartWords place : List.of(StartWords.TUB, StartWords.ICE_TUB, StartWords.SNOW, StartWords.COLD_AIR)) {
                 book.text(PLACE, language.words(place)).calculateAll();
                 assertEquals(List.of(), book.failing(), place.name());
@@ -293,9 +293,16 @@ class LessonBookPlanIT {
     }
 
     private CalcDocument opened(Setting setting, String... wraps) {
-        BookPlan plan = new BookPlan(
-                Arrays.stream(wraps).map(wrap -> wrap(wrap, setting)).toList(), 60, 5);
-        return OpenedBooks.open(office, LessonBook.of(plan), setting).calculatedOnlyWhenTold();
+        return OpenedBooks.open(office, planned(setting, wraps), setting).calculatedOnlyWhenTold();
+    }
+
+    private CalcDocument fresh(Setting setting, String... wraps) {
+        return OpenedBooks.fresh(office, planned(setting, wraps), setting).calculatedOnlyWhenTold();
+    }
+
+    private static LessonBook planned(Setting setting, String... wraps) {
+        return LessonBook.of(new BookPlan(
+                Arrays.stream(wraps).map(wrap -> wrap(wrap, setting)).toList(), 60, 5));
     }
 
     private static String wrap(String english, Setting setting) {

@@ -242,7 +242,7 @@ class LessonBookPupilsIT {
     }
 
     private CalcDocument filled(LessonBook sheet, Setting setting) {
-        return OpenedBooks.open(office, sheet, setting).calculateAll();
+        return OpenedBooks.fresh(office, sheet, setting).calculateAll();
     }
 
     private CalcDocument filled(BookPlan plan, Setting setting) {
