@@ -1,5 +1,7 @@
 package org.snugsheet.office.sharing;
 
+import com.sun.star.container.XEnumeration;
+import com.sun.star.container.XEnumerationAccess;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.sheet.ValidationType;
@@ -13,6 +15,7 @@ import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.sheet.XUniqueCellFormatRangesSupplier;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
@@ -145,16 +148,23 @@ final class CallsOutsideCells {
 
     private static void inputs(XSpreadsheet sheet, String name, List<Call> calls, boolean take)
             throws com.sun.star.uno.Exception {
-        XIndexAccess ranges = Uno.as(XCellFormatRangesSupplier.class, sheet).getCellFormatRanges();
-        // Read as a list first: it changes while validations go.
+        if (!checksInput(sheet)) {
+            return;
+        }
+        // Read as a list first: it changes while validations go. By its index the office would count to each from the
+        // first.
         List<Object> all = new ArrayList<>();
-        for (int i = 0; i < ranges.getCount(); i++) {
-            all.add(ranges.getByIndex(i));
+        XEnumeration ranges = Uno.as(
+                        XEnumerationAccess.class,
+                        Uno.as(XCellFormatRangesSupplier.class, sheet).getCellFormatRanges())
+                .createEnumeration();
+        while (ranges.hasMoreElements()) {
+            all.add(ranges.nextElement());
         }
         for (Object range : all) {
             Object validation = Uno.property(range, "Validation");
             XSheetCondition condition = Uno.as(XSheetCondition.class, validation);
-            String formula = "=" + condition.getFormula1() + ";" + condition.getFormula2();
+            String formula = checked(condition);
             if (FunctionIndex.in(formula)) {
                 CellRangeAddress at = Uno.as(com.sun.star.sheet.XCellRangeAddressable.class, range)
                         .getRangeAddress();
@@ -172,5 +182,23 @@ final class CallsOutsideCells {
                 }
             }
         }
+    }
+
+    /** Asks once for all cells that look the same, and what is typed into them is checked alike: a page has few such kinds and thousands of ranges. */
+    private static boolean checksInput(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
+        XIndexAccess kinds =
+                Uno.as(XUniqueCellFormatRangesSupplier.class, sheet).getUniqueCellFormatRanges();
+        int count = kinds.getCount();
+        for (int i = 0; i < count; i++) {
+            Object validation = Uno.property(kinds.getByIndex(i), "Validation");
+            if (FunctionIndex.in(checked(Uno.as(XSheetCondition.class, validation)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static String checked(XSheetCondition condition) {
+        return "=" + condition.getFormula1() + ";" + condition.getFormula2();
     }
 }
