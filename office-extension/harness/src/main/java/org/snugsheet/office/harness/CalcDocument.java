@@ -121,8 +121,8 @@ public final class CalcDocument implements AutoCloseable {
     }
 
     /**
-     * What the cells of a range hold, row by row. They are read in one call but for numbers and errors, for each cell costs several; so a
-     * text is the one that the cell holds, even where a format shows other words for it.
+     * What the cells of a range hold, row by row. They are read in one call but for what numbers look like and for errors, for each cell
+     * costs several; so a text is the one that the cell holds, even where a format shows other words for it.
      */
     public List<List<CellResult>> all(String range) {
         return office.call("reading " + range, () -> {
@@ -137,6 +137,8 @@ public final class CalcDocument implements AutoCloseable {
                         line.add(new CellResult.Blank());
                     } else if (held[row][column] instanceof String text) {
                         line.add(new CellResult.OfText(text));
+                    } else if (held[row][column] instanceof Double number && Double.isFinite(number)) {
+                        line.add(new CellResult.OfNumber(number, shown(cells.getCellByPosition(column, row))));
                     } else {
                         line.add(read(cells.getCellByPosition(column, row)));
                     }
@@ -230,7 +232,7 @@ public final class CalcDocument implements AutoCloseable {
         if (type == CellContentType.EMPTY) {
             return new CellResult.Blank();
         }
-        String shown = UnoObjects.as(XText.class, cell).getString();
+        String shown = shown(cell);
         if (cell.getError() != 0) {
             return new CellResult.OfError(cell.getError(), shown);
         }
@@ -238,6 +240,10 @@ public final class CalcDocument implements AutoCloseable {
                 || (type == CellContentType.FORMULA
                         && UnoObjects.property(cell, "FormulaResultType2").equals(FormulaResult.STRING));
         return isText ? new CellResult.OfText(shown) : new CellResult.OfNumber(cell.getValue(), shown);
+    }
+
+    private static String shown(XCell cell) {
+        return UnoObjects.as(XText.class, cell).getString();
     }
 
     private XCell cell(String address) throws com.sun.star.uno.Exception {
