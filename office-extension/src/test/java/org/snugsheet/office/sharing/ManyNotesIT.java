@@ -24,7 +24,11 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,26 +56,42 @@ class ManyNotesIT {
 
     private static final int MANY = 230;
 
+    /** What all kinds of files are made of and held against; neither depends on the kind. */
+    private record Original(
+            CalcDocument sheet, List<String> formulas, int count, List<Map<String, String>> madeByOffice) {}
+
+    private static @Nullable Original made;
+
+    @BeforeAll
+    static void make(Office office) {
+        CalcDocument sheet = filled(office);
+        try (CalcDocument other = filled(office)) {
+            int count = office.call("sharing", () -> ShareCopy.make(other.uno()));
+            made = new Original(sheet, formulas(office, sheet), count, notes(office, other));
+        }
+    }
+
+    @AfterAll
+    static void close() {
+        if (made != null) {
+            made.sheet().close();
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {".ods", ".fods", ".xlsx"})
     void areThoseThatTheOfficeMakes(String ending, Office office, @TempDir Path folder) throws IOException {
         Path file = folder.resolve("copy" + ending);
-        List<Map<String, String>> madeByOffice;
-        List<String> formulas;
-        int count;
-        try (CalcDocument sheet = filled(office)) {
-            formulas = formulas(office, sheet);
-            Menu.share(office, sheet, file);
-            count = office.call("sharing", () -> ShareCopy.make(sheet.uno()));
-            madeByOffice = notes(office, sheet);
-        }
+        Original original = Objects.requireNonNull(made);
+        List<Map<String, String>> madeByOffice = original.madeByOffice();
+        Menu.share(office, original.sheet(), file);
         assertTrue(isWrittenIntoTheFile(file), "the quick way");
         assertTrue(madeByOffice.get(0).size() > MANY && madeByOffice.get(1).size() == MANY, "many of them");
         try (CalcDocument copy = office.open(file)) {
             assertEquals(madeByOffice, notes(office, copy));
             String told = Menu.choose(office, copy, MenuItem.BRING_BACK, Menu.QUIET);
-            assertTrue(told.contains(": " + count + "."), told);
-            assertEquals(formulas, formulas(office, copy));
+            assertTrue(told.contains(": " + original.count() + "."), told);
+            assertEquals(original.formulas(), formulas(office, copy));
             assertEquals(List.of(Map.of("G9", "mine"), Map.of(), Map.of()), notes(office, copy));
         }
     }
