@@ -3,8 +3,6 @@ package org.snugsheet.office.sheets;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.sun.star.container.XIndexAccess;
-import com.sun.star.container.XNamed;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSpreadsheet;
 import java.util.ArrayList;
@@ -59,17 +57,19 @@ class LessonBookLanguagesIT {
             assertEquals(List.of(), book.failing());
             assertEquals(List.of(), ForeignWords.among(shown, language, OF_BOOK));
             assertTrue(shown.size() > 400, "it has words: " + shown.size());
-            assertEquals("", cutOff(book, 0, 8));
+            List<List<TextFits>> pages = pages(book, 0, 8);
+            assertEquals("", cutOff(pages));
             String start = book.sheetNames().get(0);
             for (int place = 1; place <= 3; place++) {
                 book.formula(start + ".B10", "=INDEX(offered_places;" + place + ")")
                         .calculateAll();
-                assertEquals("", cutOff(book, 0, 2), book.at(start + ".B10").text());
+                assertEquals(
+                        "", cutOff(pages.subList(0, 2)), book.at(start + ".B10").text());
             }
             // What can hurt is said at the greatest length, and last of all may it be cut off.
             String hot = book.sheetNames().get(4) + "." + ReadingsPage.cell(2, 0);
             book.number(hot, language == Language.ENGLISH ? 140 : 60).calculateAll();
-            assertEquals("", cutOff(book, 4, 6));
+            assertEquals("", cutOff(pages.subList(4, 6)));
         }
     }
 
@@ -78,7 +78,7 @@ class LessonBookLanguagesIT {
     void nothingIsCutOffHoweverManyJars(int jars, Language language) {
         BookPlan plan = new BookPlan(BookPlan.dealt(List.of("newspaper", "Oma", "leaves"), jars), 60, 2);
         try (CalcDocument book = opened(LessonBook.of(plan), language)) {
-            assertEquals("", cutOff(book, 0, 2) + cutOff(book, 4, 7));
+            assertEquals("", cutOff(pages(book, 0, 2)) + cutOff(pages(book, 4, 7)));
         }
     }
 
@@ -101,14 +101,22 @@ class LessonBookLanguagesIT {
         });
     }
 
-    private String cutOff(CalcDocument book, int first, int end) {
+    private List<List<TextFits>> pages(CalcDocument book, int first, int end) {
+        return office.call("looking at pages", () -> {
+            List<List<TextFits>> pages = new ArrayList<>();
+            for (XSpreadsheet page : Uno.sheets(book.uno()).subList(first, end)) {
+                pages.add(TextFits.of(page));
+            }
+            return pages;
+        });
+    }
+
+    private String cutOff(List<List<TextFits>> pages) {
         return office.call("looking at pages", () -> {
             List<String> cut = new ArrayList<>();
-            XIndexAccess pages = Uno.as(XIndexAccess.class, book.uno().getSheets());
-            for (int i = first; i < end; i++) {
-                XSpreadsheet page = Uno.as(XSpreadsheet.class, pages.getByIndex(i));
-                for (String each : TextFits.cutOff(page)) {
-                    cut.add(Uno.as(XNamed.class, page).getName() + " " + each);
+            for (List<TextFits> page : pages) {
+                for (TextFits area : page) {
+                    cut.addAll(area.cutOff());
                 }
             }
             return String.join("\n", cut);

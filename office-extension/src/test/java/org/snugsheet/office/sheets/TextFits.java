@@ -40,21 +40,20 @@ final class TextFits {
 
     private final XSpreadsheet page;
     private final CellRangeAddress area;
-    private final String[][] held;
-    private final Object[][] values;
+    private final XCellRange cells;
     private final CellLooks looks;
     private final double[] widths;
     private final Map<Integer, Double> heights = new HashMap<>();
     private final Map<Integer, Boolean> shownAsHeld = new HashMap<>();
+    private String[][] held = {};
+    private Object[][] values = {};
 
     private TextFits(XSpreadsheet page, CellRangeAddress area) throws com.sun.star.uno.Exception {
         this.page = page;
         this.area = area;
-        XCellRange cells = page.getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow);
-        this.held = Uno.as(XCellRangeFormula.class, cells).getFormulaArray();
-        this.values = Uno.as(XCellRangeData.class, cells).getDataArray();
+        this.cells = page.getCellRangeByPosition(area.StartColumn, area.StartRow, area.EndColumn, area.EndRow);
         this.looks = CellLooks.of(page, area);
-        this.widths = new double[held[0].length];
+        this.widths = new double[area.EndColumn - area.StartColumn + 1];
         for (int column = 0; column < widths.length; column++) {
             widths[column] = size(0, column).Width / HUNDREDTHS;
         }
@@ -69,13 +68,33 @@ final class TextFits {
      */
     static List<String> cutOff(XSpreadsheet page) throws com.sun.star.uno.Exception {
         List<String> found = new ArrayList<>();
-        for (CellRangeAddress area : Uno.as(XPrintAreas.class, page).getPrintAreas()) {
-            found.addAll(new TextFits(page, area).cutOff());
+        for (TextFits area : of(page)) {
+            found.addAll(area.cutOff());
         }
         return found;
     }
 
-    private List<String> cutOff() throws com.sun.star.uno.Exception {
+    /**
+     * What is printed of a page, to be looked at again after something was typed, which changes no look and no width.
+     *
+     * @param page the page
+     * @return its areas
+     * @throws com.sun.star.uno.Exception if the office refuses
+     */
+    static List<TextFits> of(XSpreadsheet page) throws com.sun.star.uno.Exception {
+        List<TextFits> areas = new ArrayList<>();
+        for (CellRangeAddress area : Uno.as(XPrintAreas.class, page).getPrintAreas()) {
+            areas.add(new TextFits(page, area));
+        }
+        return areas;
+    }
+
+    /** The texts that are cut off now. */
+    List<String> cutOff() throws com.sun.star.uno.Exception {
+        held = Uno.as(XCellRangeFormula.class, cells).getFormulaArray();
+        values = Uno.as(XCellRangeData.class, cells).getDataArray();
+        heights.clear();
+        shownAsHeld.clear();
         List<String> found = new ArrayList<>();
         for (int row = 0; row < held.length; row++) {
             for (int column = 0; column < held[row].length; column++) {
