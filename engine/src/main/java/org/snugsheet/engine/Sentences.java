@@ -15,7 +15,7 @@ public final class Sentences {
      *
      * @param pattern the sentence with places for values
      * @param values the values for {@code {0}}, {@code {1}}, …
-     * @return false if one that is said is infinite or not a number
+     * @return false if one that is said is infinite, even as a percentage, or not a number
      */
     public static boolean canBeWritten(MessageFormat pattern, Object... values) {
         return Arrays.stream(values).noneMatch(Sentences::isUnwritable) || saysOnlyFinite(pattern, values);
@@ -31,7 +31,8 @@ public final class Sentences {
         return true;
     }
 
+    /** A percentage is written a hundred times as large. */
     private static boolean isUnwritable(Object value) {
-        return value instanceof Double number && !Double.isFinite(number);
+        return value instanceof Double number && !Double.isFinite(100 * number);
     }
 }

@@ -126,7 +126,7 @@ public final class FairTest {
         if (volumes.size() == 2) {
             double v = volumes.get(0).cubicMeters();
             double w = volumes.get(1).cubicMeters();
-            found.add(difference(Kind.VOLUME, v * 1e6, w * 1e6, Math.cbrt(w / v), error));
+            found.add(difference(Kind.VOLUME, v * 1e6, w * 1e6, Math.cbrt(w) / Math.cbrt(v), error));
         }
         if (lids.size() == 2) {
             LidBias bias = LidBias.of(first, second, volumes);

@@ -132,9 +132,14 @@ record Call(FormulaText formula, String language) {
                 Call.class.getClassLoader(), new Class<?>[] {XPropertySet.class}, (proxy, method, given) -> locale);
     }
 
+    /** All of the formula, however long. */
+    String whole() {
+        return formula.toString();
+    }
+
     @Override
     public String toString() {
-        String written = formula.toString();
+        String written = whole();
         return written.length() > 2000
                 ? written.substring(0, 2000) + " … (" + written.length() + " characters)"
                 : written;

@@ -67,7 +67,7 @@ final class Fault {
                         .matcher(text)
                         .results()
                         .map(found -> found.group())
-                        .anyMatch(found -> !call.toString().contains(found))
+                        .anyMatch(found -> !call.whole().contains(found))
                 ? Optional.of("said “" + text + "”")
                 : Optional.empty();
     }
