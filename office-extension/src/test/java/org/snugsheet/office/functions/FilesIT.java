@@ -23,11 +23,9 @@ import org.snugsheet.office.harness.SharedOffice;
 @ExtendWith(SharedOffice.class)
 class FilesIT {
 
-    /** Read once: they are gathered anew by whoever asks. */
-    private static final List<FunctionDeclaration> FUNCTIONS = Families.functions();
-
-    private static final List<String> FORMULAS =
-            FUNCTIONS.stream().map(function -> function.function().example()).toList();
+    private static final List<String> FORMULAS = Families.functions().stream()
+            .map(function -> function.function().example())
+            .toList();
 
     private static final String CELLS = "A1:A" + FORMULAS.size();
 
@@ -46,7 +44,7 @@ class FilesIT {
         try (CalcDocument sheet = office.open(file)) {
             assertEquals(before, sheet.calculateAll().all(CELLS));
             for (int i = 0; i < FORMULAS.size(); i++) {
-                FunctionDeclaration function = FUNCTIONS.get(i);
+                FunctionDeclaration function = Families.functions().get(i);
                 String stored = sheet.formulaAt("A" + (i + 1)).toUpperCase(Locale.ROOT);
                 assertTrue(
                         stored.startsWith("=" + function.name() + "(")
