@@ -1,6 +1,7 @@
 package org.snugsheet.office.benchmark;
 
 import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
 import com.sun.star.uno.XInterface;
@@ -8,10 +9,9 @@ import org.jspecify.annotations.Nullable;
 import org.snugsheet.office.declare.Argument;
 import org.snugsheet.office.declare.CellFunction;
 import org.snugsheet.office.declare.Family;
-import org.snugsheet.office.declare.UnoTypes;
 
 /** A function with the arguments of COOL.RATE that looks at none of them: what a call costs whatever is done in it. */
-@Family(service = "snugsheet.benchmark.Idle", texts = Idle.Texts.class, title = "Doing nothing")
+@Family(service = Idle.SERVICE, texts = Idle.Texts.class, title = "Doing nothing")
 public interface Idle extends XInterface {
 
     /** The texts of its arguments. */
@@ -23,8 +23,15 @@ public interface Idle extends XInterface {
         private Texts() {}
     }
 
-    /** For the office’s bridge. */
-    TypeInfo[] UNOTYPEINFO = UnoTypes.of(Idle.class);
+    /** The name that files store. */
+    String SERVICE = "snugsheet.benchmark.Idle";
+
+    /**
+     * For the office’s bridge. Written by hand, so that this extension needs none of our classes: the office looks for those of all extensions
+     * in each of them, and would take what is packed here for ours.
+     */
+    @SuppressWarnings("MutablePublicArray") // where and as which the bridge looks for it
+    TypeInfo[] UNOTYPEINFO = {new MethodTypeInfo("rate", 0, 0)};
 
     /** IDLE.RATE. */
     @CellFunction(

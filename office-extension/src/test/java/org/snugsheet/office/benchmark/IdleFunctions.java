@@ -5,12 +5,9 @@ import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import com.sun.star.lib.uno.helper.WeakBase;
 import org.jspecify.annotations.Nullable;
-import org.snugsheet.office.declare.Family;
 
 /** The class behind {@link Idle}, and where the office asks for it. */
 public final class IdleFunctions extends WeakBase implements XServiceInfo, Idle {
-
-    private static final String SERVICE = Idle.class.getAnnotation(Family.class).service();
 
     /** For the office. */
     public IdleFunctions() {}

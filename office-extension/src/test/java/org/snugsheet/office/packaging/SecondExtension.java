@@ -48,7 +48,7 @@ public final class SecondExtension {
         files.put("CalcAddIns.xcu", utf8(FunctionRegistry.of(List.of(family))));
         files.put("snugsheet.components", utf8(Components.of(Map.of(service, implementation))));
         files.put("META-INF/manifest.xml", utf8(Manifest.of(List.of(idl))));
-        files.put("snugsheet.jar", jar(implementation, family, Family.class));
+        files.put("snugsheet.jar", jar(implementation));
         try (OutputStream out = Files.newOutputStream(file);
                 ZipOutputStream zip = new ZipOutputStream(out)) {
             for (Map.Entry<String, byte[]> entry : files.entrySet()) {
@@ -59,19 +59,17 @@ public final class SecondExtension {
         return file;
     }
 
-    /** The classes of the packages of these, from the folders they were compiled into. */
-    private static byte[] jar(Class<?> registration, Class<?>... ofPackages) throws IOException {
+    /** The classes of its package, from the folder they were compiled into, and none of ours, which the office would take for those of our own jar. */
+    private static byte[] jar(Class<?> registration) throws IOException {
         java.util.jar.Manifest manifest = new java.util.jar.Manifest();
         manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
         manifest.getMainAttributes().putValue("RegistrationClassName", registration.getName());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (JarOutputStream jar = new JarOutputStream(bytes, manifest)) {
-            for (Class<?> one : ofPackages) {
-                String folder = one.getPackageName().replace('.', '/');
-                for (Path compiled : classes(one)) {
-                    jar.putNextEntry(new ZipEntry(folder + "/" + compiled.getFileName()));
-                    jar.write(Files.readAllBytes(compiled));
-                }
+            String folder = registration.getPackageName().replace('.', '/');
+            for (Path compiled : classes(registration)) {
+                jar.putNextEntry(new ZipEntry(folder + "/" + compiled.getFileName()));
+                jar.write(Files.readAllBytes(compiled));
             }
         }
         return bytes.toByteArray();

@@ -2,15 +2,18 @@ package org.snugsheet.office.packaging;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.benchmark.Idle;
@@ -39,5 +42,24 @@ class SecondExtensionTest {
                     List.of(),
                     named.stream().filter(path -> !inside.contains(path)).toList());
         }
+    }
+
+    /** The office looks for the classes of each extension in all of them; a second copy of ours would be in the way. */
+    @Test
+    void noneOfOurClassesIsInItsJar(@TempDir Path folder) throws Exception {
+        Path file = SecondExtension.write(folder.resolve("idle.oxt"), Idle.class, IdleFunctions.class);
+        List<String> classes = new ArrayList<>();
+        try (ZipFile zip = new ZipFile(file.toFile());
+                ZipInputStream jar = new ZipInputStream(zip.getInputStream(zip.getEntry("snugsheet.jar")))) {
+            for (ZipEntry entry = jar.getNextEntry(); entry != null; entry = jar.getNextEntry()) {
+                if (entry.getName().endsWith(".class")) {
+                    classes.add(entry.getName());
+                }
+            }
+        }
+        assertTrue(classes.contains("org/snugsheet/office/benchmark/IdleFunctions.class"), classes::toString);
+        assertTrue(
+                classes.stream().allMatch(name -> name.startsWith("org/snugsheet/office/benchmark/")),
+                classes::toString);
     }
 }
