@@ -93,18 +93,30 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
     }
 
     /** An interface also has what its functions share, and what the compiler makes of lambdas: both are private. */
-    static boolean isCalledByTheOffice(Method method) {
+    private static boolean isCalledByTheOffice(Method method) {
         return Modifier.isPublic(method.getModifiers()) && !Modifier.isStatic(method.getModifiers());
     }
 
-    private static FunctionDeclaration of(Method method, Map<String, TextKeys.Constant> keys) {
+    /** The methods of a family in their declared order, of which the arguments are not looked at. */
+    static List<Method> methods(Class<?> family) {
+        return Arrays.stream(family.getDeclaredMethods())
+                .filter(FunctionDeclaration::isCalledByTheOffice)
+                .sorted(Comparator.comparingInt(method -> declared(method).order()))
+                .toList();
+    }
+
+    private static CellFunction declared(Method method) {
         CellFunction function = method.getAnnotation(CellFunction.class);
         if (function == null) {
             throw new IllegalStateException("A method without @CellFunction: " + method);
         }
+        return function;
+    }
+
+    private static FunctionDeclaration of(Method method, Map<String, TextKeys.Constant> keys) {
         return new FunctionDeclaration(
                 method,
-                function,
+                declared(method),
                 Arrays.stream(method.getParameters())
                         .filter(parameter -> parameter.getType() != XPropertySet.class)
                         .map(parameter -> ArgumentDeclaration.of(parameter, keys))
@@ -120,11 +132,8 @@ public record FunctionDeclaration(Method method, CellFunction function, List<Arg
      */
     public static List<FunctionDeclaration> of(Class<?> family) {
         Map<String, TextKeys.Constant> keys = TextKeys.of(family);
-        List<FunctionDeclaration> functions = Arrays.stream(family.getDeclaredMethods())
-                .filter(FunctionDeclaration::isCalledByTheOffice)
-                .map(method -> of(method, keys))
-                .sorted(Comparator.comparingInt(f -> f.function().order()))
-                .toList();
+        List<FunctionDeclaration> functions =
+                methods(family).stream().map(method -> of(method, keys)).toList();
         for (int i = 0; i < functions.size(); i++) {
             if (functions.get(i).function().order() != i) {
                 throw new IllegalStateException("No method with order " + i + " in " + family);

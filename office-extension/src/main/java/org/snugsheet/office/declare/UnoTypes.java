@@ -3,9 +3,10 @@ package org.snugsheet.office.declare;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.lib.uno.typeinfo.MethodTypeInfo;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.lang.reflect.Method;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** The type information that the office’s bridge to Java expects in a field {@code UNOTYPEINFO} of each interface. */
 public final class UnoTypes {
@@ -30,16 +31,10 @@ public final class UnoTypes {
      * @return one entry for each method, in the declared order
      */
     public static TypeInfo[] of(Class<?> family) {
-        // Not by FunctionDeclaration: a family is loaded when its first cell is answered, and to take the annotations
-        // of all arguments apart
-        // would be most of what that takes.
-        return Arrays.stream(family.getDeclaredMethods())
-                .filter(FunctionDeclaration::isCalledByTheOffice)
-                .map(method -> new MethodTypeInfo(
-                        method.getName(),
-                        method.getAnnotation(CellFunction.class).order(),
-                        0))
-                .sorted(Comparator.comparingInt(MethodTypeInfo::getIndex))
+        // A family is loaded when its first cell is answered; to take all arguments apart would be most of that time.
+        List<Method> methods = FunctionDeclaration.methods(family);
+        return IntStream.range(0, methods.size())
+                .mapToObj(i -> new MethodTypeInfo(methods.get(i).getName(), i, 0))
                 .toArray(TypeInfo[]::new);
     }
 

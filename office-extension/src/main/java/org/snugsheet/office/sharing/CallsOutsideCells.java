@@ -151,8 +151,7 @@ final class CallsOutsideCells {
         if (!checksInput(sheet)) {
             return;
         }
-        // Read as a list first: it changes while validations go. By its index the office would count to each from the
-        // first.
+        // Read as a list first: it changes while validations go. By an index the office would count to each anew.
         List<Object> all = new ArrayList<>();
         XEnumeration ranges = Uno.as(
                         XEnumerationAccess.class,
@@ -184,7 +183,7 @@ final class CallsOutsideCells {
         }
     }
 
-    /** Asks once for all cells that look the same, and what is typed into them is checked alike: a page has few such kinds and thousands of ranges. */
+    /** Asks once for all cells that look the same and are checked alike: a page has few such kinds, and thousands of ranges. */
     private static boolean checksInput(XSpreadsheet sheet) throws com.sun.star.uno.Exception {
         XIndexAccess kinds =
                 Uno.as(XUniqueCellFormatRangesSupplier.class, sheet).getUniqueCellFormatRanges();

@@ -182,8 +182,7 @@ final class TextFits {
         if (held[row][column].startsWith("=")) {
             return tooHigh(paragraphs(shown, look, look.bold()), look, room);
         }
-        // Only what is typed can be partly bold. Which letters are is many calls, and needless where all of them have
-        // room in bold.
+        // Only what is typed can be partly bold. Which letters are is many calls, needless where all have room in bold.
         boolean hasRoom = LetterWidths.isWidestInBold(shown)
                 && tooHigh(paragraphs(shown, look, true), look, room).isEmpty();
         return hasRoom ? "" : tooHigh(asTyped(cell(row, column), look), look, room);
