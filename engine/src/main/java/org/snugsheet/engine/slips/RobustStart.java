@@ -91,13 +91,20 @@ final class RobustStart {
         }
 
         private void attempt(LawValues values, double amplitude, double level) {
-            int left = Medians.rank(sizes.length) + 1;
-            for (int i = 0; i < sizes.length; i++) {
-                double fitted = values.offset()[i] + amplitude * values.first()[i] + level * values.second()[i];
-                sizes[i] = Math.abs(sample.celsius[i] - fitted);
-                left -= sizes[i] < median ? 1 : 0;
-                // Too few can still be nearer: most curves are given up halfway, and none of these is sorted.
-                if (left > sizes.length - 1 - i) {
+            // This loop runs more often than any other of the search.
+            double[] offset = values.offset();
+            double[] first = values.first();
+            double[] second = values.second();
+            double[] celsius = sample.celsius;
+            double[] found = sizes;
+            double nearest = median;
+            int n = found.length;
+            int farAllowed = n - 1 - Medians.rank(n);
+            for (int i = 0; i < n; i++) {
+                double size = Math.abs(celsius[i] - (offset[i] + amplitude * first[i] + level * second[i]));
+                found[i] = size;
+                if (!(size < nearest) && --farAllowed < 0) {
+                    // Too few can still be nearer: most curves are given up halfway, and none of these is sorted.
                     return;
                 }
             }
