@@ -109,8 +109,7 @@ public final class BuiltSheets implements ParameterResolver {
         }
 
         private Office builder() {
-            Office present =
-                    office.orElseGet(() -> Office.startWith(Path.of(System.getProperty(SharedOffice.OXT_PROPERTY))));
+            Office present = office.orElseGet(() -> SharedOffice.withExtension().start());
             present.setPatience(PATIENCE);
             office = Optional.of(present);
             return present;

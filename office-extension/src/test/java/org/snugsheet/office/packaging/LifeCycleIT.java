@@ -2,11 +2,13 @@ package org.snugsheet.office.packaging;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.document.XDocumentRecovery;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.harness.CalcDocument;
@@ -23,6 +26,7 @@ import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeFailure;
 import org.snugsheet.office.harness.OfficeSetup;
 import org.snugsheet.office.harness.SharedOffice;
+import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.uno.Uno;
 
 /**
@@ -51,6 +55,7 @@ class LifeCycleIT {
             office = office.restart();
             assertTrue(office.folder().startsWith(folder.toRealPath()));
             twoDocumentsKeepToThemselves(office, folder);
+            aCopyHasAPreview(office, folder);
             office = switchedOffAndOn(office);
             office = killedAndRecovered(office);
         } finally {
@@ -83,6 +88,20 @@ class LifeCycleIT {
                 assertEquals(
                         10 + 20 * Math.exp(-0.8), again.calculateAll().at("B1").number(), 1e-9);
             }
+        }
+    }
+
+    /** The small picture of the first page that a file manager shows; the offices of other tests draw none. */
+    private static void aCopyHasAPreview(Office office, Path folder) throws IOException {
+        Path copy = folder.resolve("Kopie für Söhne.ods");
+        try (CalcDocument document = office.newDocument().formula("A1", RATE)) {
+            Menu.share(office, document, copy);
+        }
+        try (ZipFile parts = new ZipFile(copy.toFile())) {
+            assertNotNull(parts.getEntry("Thumbnails/thumbnail.png"));
+        }
+        try (CalcDocument again = office.open(copy)) {
+            assertEquals(FITTED, again.at("A1").number(), 1e-9);
         }
     }
 

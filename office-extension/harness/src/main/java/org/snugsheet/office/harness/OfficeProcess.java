@@ -50,8 +50,10 @@ final class OfficeProcess {
         Programs programs = Programs.find(setup.soffice());
         Workspace workspace = Workspace.create(setup.home());
         return new OfficeProcess(setup, workspace).run(programs, install -> {
-            workspace.writeLocale(setup.locale());
-            setup.extensions().forEach(install::install);
+            workspace.writeSettings(setup);
+            Runnable all = () -> setup.extensions().forEach(install::install);
+            Optional<KnownInstall> known = setup.frugal() ? KnownInstall.ofThisBuild() : Optional.empty();
+            known.ifPresentOrElse(kept -> kept.into(workspace, setup.extensions(), all), all);
         });
     }
 

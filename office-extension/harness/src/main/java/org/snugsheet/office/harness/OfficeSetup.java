@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param soffice the start script; when empty the harness looks for it
  * @param java false for an office that finds no usable Java, so that functions written in Java cannot be loaded
  * @param windows whether windows stay open until somebody answers them; an office without closes each one at once
+ * @param frugal whether it leaves out what takes long and hardly any test looks at: the small picture of its first page in a saved file, and an
+ *     installation of its own where another office of this build has made one
  * @param patience how long a start, an installation or a single call may take before it counts as hung
  * @param home where the folder of its profile is made; when empty, where temporary files go
  */
@@ -28,6 +30,7 @@ public record OfficeSetup(
         Optional<Path> soffice,
         boolean java,
         boolean windows,
+        boolean frugal,
         Duration patience,
         Optional<Path> home) {
     /** Generous, because the first start of an office on a machine reads it from the disk. */
@@ -41,46 +44,58 @@ public record OfficeSetup(
     /** American English, no extension, whichever office is found. */
     public static OfficeSetup plain() {
         return new OfficeSetup(
-                List.of(), Locale.US, Optional.empty(), true, false, Patience.scaled(USUAL_PATIENCE), Optional.empty());
+                List.of(),
+                Locale.US,
+                Optional.empty(),
+                true,
+                false,
+                false,
+                Patience.scaled(USUAL_PATIENCE),
+                Optional.empty());
     }
 
     /** The same with this extension installed as well; the file must end in {@code .oxt}. */
     public OfficeSetup withExtension(Path oxt) {
         List<Path> more = new ArrayList<>(extensions);
         more.add(oxt.toAbsolutePath().normalize());
-        return new OfficeSetup(more, locale, soffice, java, windows, patience, home);
+        return new OfficeSetup(more, locale, soffice, java, windows, frugal, patience, home);
     }
 
     /** The same with this locale for new documents; menus stay in whatever language is installed. */
     public OfficeSetup inLocale(Locale other) {
-        return new OfficeSetup(extensions, other, soffice, java, windows, patience, home);
+        return new OfficeSetup(extensions, other, soffice, java, windows, frugal, patience, home);
     }
 
     /** The same with this start script, for a machine with several offices. */
     public OfficeSetup using(Path startScript) {
         return new OfficeSetup(
-                extensions, locale, Optional.of(startScript.toAbsolutePath()), java, windows, patience, home);
+                extensions, locale, Optional.of(startScript.toAbsolutePath()), java, windows, frugal, patience, home);
     }
 
     /** The same on a machine where Java is missing, or so it seems to the office. */
     public OfficeSetup withoutJava() {
-        return new OfficeSetup(extensions, locale, soffice, false, windows, patience, home);
+        return new OfficeSetup(extensions, locale, soffice, false, windows, frugal, patience, home);
     }
 
     /** The same with windows that a test can find and work by their accessibility, although no screen shows them. */
     public OfficeSetup withWindows() {
-        return new OfficeSetup(extensions, locale, soffice, java, true, patience, home);
+        return new OfficeSetup(extensions, locale, soffice, java, true, frugal, patience, home);
+    }
+
+    /** The same without what takes long and hardly any test looks at. */
+    public OfficeSetup frugally() {
+        return new OfficeSetup(extensions, locale, soffice, java, windows, true, patience, home);
     }
 
     /** The same with another limit for anything that can hang. */
     public OfficeSetup withPatience(Duration limit) {
-        return new OfficeSetup(extensions, locale, soffice, java, windows, limit, home);
+        return new OfficeSetup(extensions, locale, soffice, java, windows, frugal, limit, home);
     }
 
     /** The same with its profile somewhere below this folder, such as one whose name has blanks in it. */
     public OfficeSetup at(Path folder) {
         return new OfficeSetup(
-                extensions, locale, soffice, java, windows, patience, Optional.of(folder.toAbsolutePath()));
+                extensions, locale, soffice, java, windows, frugal, patience, Optional.of(folder.toAbsolutePath()));
     }
 
     /**

@@ -54,7 +54,7 @@ public final class SharedOffice implements ParameterResolver {
                 .map(Path::of)
                 .orElseThrow(() -> new OfficeFailure("Name the packed extension with -D" + OXT_PROPERTY
                         + "=/path/to/snugsheet.oxt; 'mvn verify' builds it and does so"));
-        return OfficeSetup.plain().withExtension(oxt);
+        return OfficeSetup.plain().frugally().withExtension(oxt);
     }
 
     /** One office for the run; a start that failed once is not tried again, so that a broken build fails quickly. */
@@ -77,7 +77,7 @@ public final class SharedOffice implements ParameterResolver {
             }
             close();
             try {
-                Office fresh = (plain ? OfficeSetup.plain() : withExtension()).start();
+                Office fresh = (plain ? OfficeSetup.plain().frugally() : withExtension()).start();
                 office = fresh;
                 return fresh;
             } catch (OfficeFailure e) {

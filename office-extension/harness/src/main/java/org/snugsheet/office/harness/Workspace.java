@@ -9,7 +9,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -69,14 +68,15 @@ record Workspace(Path folder) {
         }
     }
 
-    /** The locale must be in the profile before the first start. */
-    void writeLocale(Locale locale) {
+    /** These must be in the profile before the first start. */
+    void writeSettings(OfficeSetup setup) {
         String settings = """
             <?xml version="1.0" encoding="UTF-8"?>
             <oor:items xmlns:oor="http://openoffice.org/2001/registry">
             <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>%s</value></prop></item>
+            <item oor:path="/org.openoffice.Office.Common/Save/Document"><prop oor:name="GenerateThumbnail" oor:op="fuse"><value>%b</value></prop></item>
             </oor:items>
-            """.formatted(locale.toLanguageTag());
+            """.formatted(setup.locale().toLanguageTag(), !setup.frugal());
         try {
             Files.createDirectories(profile().resolve("user"));
             Files.writeString(profile().resolve("user").resolve("registrymodifications.xcu"), settings);
@@ -119,14 +119,14 @@ record Workspace(Path folder) {
                 .forEach(Workspace::deleteFile);
         // An office that is just dying may still write: look again rather than fail.
         for (int round = 0; round < 20 && Files.exists(folder); round++) {
-            deleteTree();
+            deleteTree(folder);
             if (Files.exists(folder)) {
                 pause(100);
             }
         }
     }
 
-    private void deleteTree() {
+    static void deleteTree(Path folder) {
         try (Stream<Path> all = Files.walk(folder)) {
             all.sorted(Comparator.reverseOrder()).forEach(Workspace::deleteFile);
         } catch (IOException | UncheckedIOException e) {
