@@ -149,8 +149,9 @@ public final class Curves {
                             + ");" + reading + ")))");
         }
         String problems = "CHECK.ALL(" + arguments(jar) + ")";
-        // The head of that column is no caution either.
-        String sure = "INDEX(" + problems + ";0;3)&\"\"";
+        // The head of that column is no caution either; in a copy that goes on working #N/A stands below the last
+        // finding.
+        String sure = "IFERROR(INDEX(" + problems + ";0;3);\"\")&\"\"";
         page.formula(
                 checked(jar),
                 "=IFERROR(IF(SUMPRODUCT((" + sure + "<>\"\")*(" + sure + "<>\"" + language.words(ProblemWords.CAUTION)

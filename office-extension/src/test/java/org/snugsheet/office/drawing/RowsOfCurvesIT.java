@@ -80,6 +80,26 @@ class RowsOfCurvesIT {
         }
     }
 
+    /** A copy that goes on working has the curves as well, and they follow what is typed there. */
+    @Test
+    void aLivingCopyHasTheCurves(@TempDir Path folder) {
+        try (CalcDocument sheet = drawn()) {
+            Path copy = folder.resolve("copy.xlsx");
+            Menu.shareLiving(office, sheet, copy);
+            try (CalcDocument living = office.open(copy)) {
+                assertPairs(living, MINUTES);
+                assertEquals(bare(12), living.at("Curves.E55").number(), 1e-6);
+                assertEquals(wool(12), living.at("Curves.H55").number() * 1.8 + 32, 1e-6);
+                for (int i = 0; i < MINUTES.length; i++) {
+                    living.number("B" + (2 + i), bare(2 * MINUTES[i]));
+                }
+                assertEquals(bare(24), living.at("Curves.E55").number(), 1e-6);
+                living.text("B4", "warm");
+                assertEquals("", living.at("Curves.E55").text());
+            }
+        }
+    }
+
     /** Surroundings that were read each time get their row as well. */
     @Test
     void surroundingsReadEachTimeKeepTheirTimes() {
