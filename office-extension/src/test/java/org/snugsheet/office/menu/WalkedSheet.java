@@ -4,13 +4,20 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.TableSortField;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.table.XTableRows;
 import com.sun.star.util.XProtectable;
 import com.sun.star.util.XSortable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.snugsheet.office.harness.CalcDocument;
@@ -23,8 +30,10 @@ record WalkedSheet(Office office, CalcDocument document) {
     /** More than anybody types here, and more than a page of ours fills. */
     private static final String CELLS = "A1:T80";
 
+    private static final int COLUMNS = 20;
+
     /** The office writes a range on another sheet in either way. */
-    private static final Pattern SHEET_TWICE = Pattern.compile("(\\$?\\w+\\.)(\\$?[A-Z]+\\$?[0-9]+):\\1");
+    private static final Pattern SHEET_TWICE = Pattern.compile("(\\$?(?:\\w+|'[^']+')\\.)(\\$?[A-Z]+\\$?[0-9]+):\\1");
 
     /** What is in the cells of all sheets, as it would be typed, and which sheets are locked. */
     List<String> held() {
@@ -88,7 +97,79 @@ record WalkedSheet(Office office, CalcDocument document) {
 
     void copySheet() {
         select("A1");
-        call(".uno:Move", Uno.named("DocName", ""), Uno.named("Index", (short) 2), Uno.named("Copy", true));
+        call(".uno:DuplicateSheet");
+    }
+
+    /** Locks the first sheet, or opens the lock. */
+    void lock() {
+        office.call("locking", () -> {
+            XProtectable page = Uno.as(XProtectable.class, first());
+            if (page.isProtected()) {
+                page.unprotect("");
+            } else {
+                page.protect("");
+            }
+            return true;
+        });
+    }
+
+    void rename(String name) {
+        select("A1");
+        call(".uno:RenameTable", Uno.named("Name", name));
+    }
+
+    boolean isBlank(String cells) {
+        return office.call(
+                "looking for contents",
+                () -> Arrays.stream(Uno.as(XCellRangeFormula.class, first().getCellRangeByName(cells))
+                                .getFormulaArray())
+                        .flatMap(Arrays::stream)
+                        .allMatch(String::isEmpty));
+    }
+
+    void paste(String cells, String to) {
+        select(cells);
+        call(".uno:Copy");
+        select(to);
+        call(".uno:Paste");
+    }
+
+    void clear(String cells) {
+        select(cells);
+        call(".uno:ClearContents");
+    }
+
+    /** Whether an array formula would be cut in two by a new row at this one, or would lose this one of several rows. */
+    boolean cutsAnArray(int row, boolean inserts) {
+        return office.call("looking for array formulas", () -> {
+            XSpreadsheet page = first();
+            for (int column = 0; column < COLUMNS; column++) {
+                if (page.getCellByPosition(column, row - 1).getFormula().startsWith("{=")) {
+                    XSheetCellCursor array = page.createCursorByRange(Uno.as(
+                            XSheetCellRange.class, page.getCellRangeByPosition(column, row - 1, column, row - 1)));
+                    array.collapseToCurrentArray();
+                    CellRangeAddress place =
+                            Uno.as(XCellRangeAddressable.class, array).getRangeAddress();
+                    if (place.StartRow < row - 1 || (!inserts && place.EndRow > row - 1)) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        });
+    }
+
+    /** Inserts or deletes a row as a program does, to which the office shows no box. */
+    void changeRow(int row, boolean inserts) {
+        office.call("changing a row", () -> {
+            XTableRows rows = Uno.as(XColumnRowRange.class, first()).getRows();
+            if (inserts) {
+                rows.insertByIndex(row - 1, 1);
+            } else {
+                rows.removeByIndex(row - 1, 1);
+            }
+            return true;
+        });
     }
 
     void call(String address, PropertyValue... arguments) {
