@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Pattern;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
@@ -32,13 +33,19 @@ final class RandomWalk {
             "=COOL.RATE(A2:A3;B2:B3;E1)",
             "=CHECK.READINGS(A2:A7;C2:C7;E1)",
             "=1/0",
-            "=COOL.RANK(A2:A7;B1:C7;E1)");
+            "=COOL.RANK(A2:A7;B2:C7;B1:C1;E1)");
 
     private static final List<String> HEADS = List.of("wool", "wool °F", "wool (C)", "", "7");
 
     private static final List<String> SHEETS = List.of("Jars", "jars on the sill", "Müller’s class", "a.b");
 
     private static final List<MenuItem> CHOICES = List.of(MenuItem.DRAW, MenuItem.EXPLAIN, MenuItem.TABLE);
+
+    /** What a copy says beside its answers. */
+    private static final String LINE = "These answers are of the readings as they were";
+
+    /** A formula of ours that names a deleted cell does not come back, and that is said; it had no answer any more. */
+    private static final Pattern LOST_ONE = Pattern.compile("=[^|]*SNUGSHEET[^|]*#REF![^|]*");
 
     private final Office office;
     private final Random random;
@@ -166,7 +173,7 @@ final class RandomWalk {
         }
     }
 
-    /** What comes back is what was shared. */
+    /** A copy shows what the document does, and what comes back is what was shared. */
     private void sharedAndBack(WalkedSheet sheet, Path file) {
         Path copy = Path.of(file + ".ods");
         String told = Menu.share(office, sheet.document(), copy);
@@ -174,16 +181,30 @@ final class RandomWalk {
             assertTrue(told.length() > 20, told);
             return;
         }
-        List<String> before = sheet.held();
+        List<String> sheets = sheet.document().sheetNames();
         try (CalcDocument document = office.open(copy)) {
-            Menu.choose(office, document, MenuItem.BRING_BACK, Menu.QUIET);
-            assertHeld(before, new WalkedSheet(office, document), "brought back");
+            WalkedSheet shared = new WalkedSheet(office, document);
+            assertSame(
+                    sheet.shown(sheets),
+                    shared.shown(sheets).stream()
+                            .filter(cell -> !cell.contains(LINE))
+                            .toList(),
+                    "shown by the copy");
+            String back = Menu.choose(office, document, MenuItem.BRING_BACK, Menu.QUIET);
+            List<String> expected = sheet.held().stream()
+                    .map(row -> LOST_ONE.matcher(row).replaceAll("=NA()"))
+                    .toList();
+            assertHeld(expected, shared, "brought back");
+            assertEquals(!expected.equals(sheet.held()), back.contains("“#ref!” is not known here"), back);
         }
     }
 
-    /** Only the lines that differ are told. */
     private static void assertHeld(List<String> expected, WalkedSheet sheet, String when) {
-        List<String> now = sheet.held();
+        assertSame(expected, sheet.held(), when);
+    }
+
+    /** Only the lines that differ are told. */
+    private static void assertSame(List<String> expected, List<String> now, String when) {
         assertEquals(
                 String.join(
                         "\n",
@@ -210,6 +231,6 @@ final class RandomWalk {
                 .formula("G4", "=TEMP.CONVERT(B2;\"C\";\"F\")+A3")
                 .formula("G5", "=COOL.RATE(A2;B2;E1)")
                 .formula("G6", "=SUM(B2:C7)")
-                .arrayFormula("J1:K3", "=COOL.RANK(A2:A7;B1:C7;E1)");
+                .arrayFormula("J1:K3", "=INDEX(COOL.RANK(A2:A7;B2:C7;B1:C1;E1);ROW($A$1:$A$3);COLUMN($A$1:$B$1))");
     }
 }

@@ -5,6 +5,7 @@ import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
@@ -16,12 +17,15 @@ import com.sun.star.table.XColumnRowRange;
 import com.sun.star.table.XTableRows;
 import com.sun.star.util.XProtectable;
 import com.sun.star.util.XSortable;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 
 /** A document that somebody works on: what they do to it, and what it holds. */
@@ -35,6 +39,9 @@ record WalkedSheet(Office office, CalcDocument document) {
     /** The office writes a range on another sheet in either way. */
     private static final Pattern SHEET_TWICE = Pattern.compile("(\\$?(?:\\w+|'[^']+')\\.)(\\$?[A-Z]+\\$?[0-9]+):\\1");
 
+    /** Of a cell that was deleted the office knows its column or its row until the document is opened again. */
+    private static final Pattern LOST = Pattern.compile("\\$?[A-Z]{0,3}\\$?#REF!(\\$?[0-9]+)?");
+
     /** What is in the cells of all sheets, as it would be typed, and which sheets are locked. */
     List<String> held() {
         return office.call("reading all cells", () -> {
@@ -47,11 +54,40 @@ record WalkedSheet(Office office, CalcDocument document) {
                 for (String[] row : Uno.as(XCellRangeFormula.class, page.getCellRangeByName(CELLS))
                         .getFormulaArray()) {
                     String line = String.join("|", row).replaceAll("\\|+$", "");
-                    held.add(SHEET_TWICE.matcher(line).replaceAll("$1$2:"));
+                    String once = SHEET_TWICE.matcher(line).replaceAll("$1$2:");
+                    held.add(LOST.matcher(once).replaceAll("#REF!"));
                 }
             }
             return held;
         });
+    }
+
+    /** What is in the cells of some sheets, numbers to twelve digits: a copy to share has fifteen. */
+    List<String> shown(List<String> sheets) {
+        return office.call("reading all values", () -> {
+            List<String> shown = new ArrayList<>();
+            for (String name : sheets) {
+                XSpreadsheet page =
+                        Uno.as(XSpreadsheet.class, document.uno().getSheets().getByName(name));
+                Object[][] rows = Uno.as(XCellRangeData.class, page.getCellRangeByName(CELLS))
+                        .getDataArray();
+                for (int row = 0; row < rows.length; row++) {
+                    for (int column = 0; column < COLUMNS; column++) {
+                        String value = rounded(rows[row][column]);
+                        if (!value.isEmpty()) {
+                            shown.add(name + "." + CellName.of(column, row) + " " + value);
+                        }
+                    }
+                }
+            }
+            return shown;
+        });
+    }
+
+    private static String rounded(Object value) {
+        return value instanceof Double number
+                ? new BigDecimal(number).round(new MathContext(12)).toString()
+                : String.valueOf(value);
     }
 
     XSpreadsheet first() {
