@@ -52,6 +52,9 @@ final class RandomWalk {
     private final Path files;
     private final List<String> way = new ArrayList<>();
 
+    /** What was there before each of the steps that can be undone in a row. */
+    private final List<List<String>> undoable = new ArrayList<>();
+
     RandomWalk(Office office, long seed, Path files) {
         this.office = office;
         this.random = new Random(seed);
@@ -71,6 +74,7 @@ final class RandomWalk {
             for (int step = 0; step < STEPS; step++) {
                 undone += step(sheet, Path.of(files + "-" + step)) ? 1 : 0;
             }
+            allUndone(sheet);
             return undone;
         }
     }
@@ -130,7 +134,13 @@ final class RandomWalk {
                 type(sheet, cell, TYPED.get(random.nextInt(TYPED.size())));
             }
         }
-        boolean canBeUndone = sheet.steps() > steps;
+        int more = sheet.steps() - steps;
+        if (more == 1) {
+            undoable.add(before);
+        } else if (more != 0) {
+            undoable.clear();
+        }
+        boolean canBeUndone = more > 0;
         List<String> after = sheet.held();
         for (int time = 0; canBeUndone && time < 2; time++) {
             sheet.call(".uno:Undo");
@@ -140,6 +150,20 @@ final class RandomWalk {
         }
         assertTrue(office.isAlive());
         return canBeUndone;
+    }
+
+    /** Back as far as it goes, and there again. */
+    private void allUndone(WalkedSheet sheet) {
+        way.add("undo all");
+        undoable.add(sheet.held());
+        for (int i = undoable.size() - 2; i >= 0; i--) {
+            sheet.call(".uno:Undo");
+            assertHeld(undoable.get(i), sheet, "undone, " + i + " left");
+        }
+        for (int i = 1; i < undoable.size(); i++) {
+            sheet.call(".uno:Redo");
+            assertHeld(undoable.get(i), sheet, "done again, " + i);
+        }
     }
 
     private void type(WalkedSheet sheet, String cell, String typed) {
