@@ -9,6 +9,7 @@ import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.office.page.SeriesColor;
+import org.snugsheet.office.page.TablePart;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -17,6 +18,9 @@ import org.snugsheet.office.words.Language;
  *
  * <p>All numbers are formulas. The readings are brought onto one scale, for a jar’s name may end in another; what cannot be read
  * stays as it is, so that the fit refuses it as it must.
+ *
+ * <p>Times and readings are counted from the top of the block, and below them is room: where a row is put in between or taken away, the
+ * office makes the ranges longer or shorter, and each time keeps its own readings.
  */
 public final class Curves {
 
@@ -27,6 +31,9 @@ public final class Curves {
 
     /** No stopwatch shows so many minutes, but a cell with a date and a time of the day holds more days. */
     private static final int DAYS_SINCE_1900 = 20000;
+
+    /** So many rows may be put in between the readings later. */
+    static final int ROOM = 6;
 
     /** How the numbers are shown; the chart draws them as they are. */
     private static final String ROUNDED = "0.0";
@@ -39,17 +46,17 @@ public final class Curves {
     /**
      * Where the readings are.
      *
-     * @param times the cells of the times from top to bottom, with their sheet
+     * @param times the cells of the times, with their sheet
+     * @param rows how many they are
      * @param jars the jars
      * @param surroundings the temperature around the jars, as an argument of a formula
      * @param mark the mark of the thermometer, as an argument of a formula
      * @param scale the scale of the chart, of the surroundings and of jars that name no other
      */
-    public record Source(List<String> times, List<Jar> jars, String surroundings, String mark, Scale scale) {
+    public record Source(String times, int rows, List<Jar> jars, String surroundings, String mark, Scale scale) {
 
-        /** A source; its lists are copied. */
+        /** A source; the list is copied. */
         public Source {
-            times = List.copyOf(times);
             jars = List.copyOf(jars);
         }
     }
@@ -58,15 +65,9 @@ public final class Curves {
      * One jar.
      *
      * @param name the cell with its name, with its sheet
-     * @param readings the cells of its readings from top to bottom
+     * @param readings the cells of its readings, with their sheet
      */
-    public record Jar(String name, List<String> readings) {
-
-        /** A jar; the list is copied. */
-        public Jar {
-            readings = List.copyOf(readings);
-        }
-    }
+    public record Jar(String name, String readings) {}
 
     /**
      * Curves to be written.
@@ -93,7 +94,7 @@ public final class Curves {
     public Curves write(Language language) throws com.sun.star.uno.Exception {
         page.text(cell(0, 1), language.words(DrawingWords.MINUTES));
         page.text(cell(fitted(0) - 1, 1), language.words(DrawingWords.MINUTES));
-        page.table(column(0), "=" + minutes());
+        page.table(column(0), minutes());
         String times = column(0);
         for (int step = 0; step <= STEPS; step++) {
             page.formula(
@@ -104,20 +105,28 @@ public final class Curves {
         for (int jar = 0; jar < source.jars().size(); jar++) {
             write(jar, language);
         }
-        int last = fitted(source.jars().size() - 1) + 2;
-        page.numbers(range(0, 2, last, 2 + Math.max(STEPS, source.times().size())), ROUNDED);
+        if (isAroundRead()) {
+            AroundColumn read = new AroundColumn(source.surroundings(), source.times());
+            page.text(
+                    cell(around(), 1), language.words(DrawingWords.SURROUNDINGS).replace("~", ""));
+            for (int row = 1; row <= rows(); row++) {
+                page.formula(cell(around(), 1 + row), read.formula(row));
+            }
+        }
+        int last = around();
+        page.numbers(range(0, 2, last, 2 + Math.max(STEPS, rows())), ROUNDED);
         return this;
     }
 
     /** The times in minutes: times of the day count from the first one; a stopwatch shows minutes already. */
     private String minutes() {
-        List<String> cells = source.times();
-        String last = cells.get(cells.size() - 1);
-        String times = cells.get(0) + ":" + last.substring(last.lastIndexOf('.') + 1);
+        String times = source.times();
         String given = "IF(ISBLANK(" + times + ");\"\";" + times + ")";
         String ofTheDay = "OR(COUNTIF(" + times + ";\"*:*\")>0;MAX(" + times + ")>" + DAYS_SINCE_1900 + ";AND(COUNT("
                 + times + ")>1;MAX(" + times + ")<1))";
-        return "IF(" + ofTheDay + ";IFERROR(COOL.MINUTES(" + times + ");" + given + ");" + given + ")";
+        String all = "IF(" + ofTheDay + ";IFERROR(COOL.MINUTES(" + times + ");" + given + ");" + given + ")";
+        return "=IF(ROW($A$1:$A$" + rows() + ")>ROWS(" + times + ");\"\";" + TablePart.of(page, column(0), all, 1, 1)
+                + ")";
     }
 
     private void write(int jar, Language language) throws com.sun.star.uno.Exception {
@@ -131,16 +140,18 @@ public final class Curves {
                         + ";2)=\"°C\";RIGHT(" + name + ";3)=\"(C)\");\"C\";" + common + "))");
         String own = cell(1 + jar, 0);
         page.formula(cell(1 + jar, 1), "=" + from.name() + "&\"\"");
-        for (int row = 0; row < from.readings().size(); row++) {
-            String reading = from.readings().get(row);
+        for (int row = 1; row <= rows(); row++) {
+            String reading = "INDEX(" + from.readings() + ";" + row + ")";
             page.formula(
-                    cell(1 + jar, 2 + row),
-                    "=IF(ISBLANK(" + reading + ");\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading + ";" + own + ");"
-                            + own + ";" + common + ");" + reading + "))");
+                    cell(1 + jar, 1 + row),
+                    "=IF(" + row + ">ROWS(" + from.readings() + ");\"\";IF(ISBLANK(" + reading
+                            + ");\"\";IFERROR(TEMP.CONVERT(TEMP.READ(" + reading + ";" + own + ");" + own + ";" + common
+                            + ");" + reading + ")))");
         }
         String problems = "CHECK.ALL(" + arguments(jar) + ")";
-        // The head of that column is no caution either.
-        String sure = "INDEX(" + problems + ";0;3)&\"\"";
+        // The head of that column is no caution either; in a copy that goes on working #N/A stands below the last
+        // finding.
+        String sure = "IFERROR(INDEX(" + problems + ";0;3);\"\")&\"\"";
         page.formula(
                 checked(jar),
                 "=IFERROR(IF(SUMPRODUCT((" + sure + "<>\"\")*(" + sure + "<>\"" + language.words(ProblemWords.CAUTION)
@@ -152,7 +163,8 @@ public final class Curves {
     }
 
     /**
-     * A formula that says whether a jar’s readings are in order: the first finding, and after a caution what holds the jar back.
+     * A formula that says whether a jar’s readings are in order: the first finding, and after a caution what holds the jar back. First of all
+     * it says whether there are more readings than the page has room for.
      *
      * @param jar which jar, from 0
      * @param language the language of the checks
@@ -162,7 +174,8 @@ public final class Curves {
         String caution = "&\"\"=\"" + language.words(ProblemWords.CAUTION) + "\"";
         String problems = "CHECK.ALL(" + arguments(jar) + ")";
         String second = "INDEX(" + problems + ";3;";
-        return "=TRIM(CHECK.READINGS(" + arguments(jar) + ")&IFERROR(IF(AND(INDEX(" + problems + ";2;3)" + caution
+        return "=IF(ROWS(" + source.times() + ")>" + rows() + ";\"" + language.words(DrawingWords.NO_ROOM)
+                + "\";TRIM(CHECK.READINGS(" + arguments(jar) + ")&IFERROR(IF(AND(INDEX(" + problems + ";2;3)" + caution
                 + ";NOT(" + second + "3)" + caution + "));\" \"&" + second + "2)&\" \"&" + second + "4);\"\");\"\"))";
     }
 
@@ -254,8 +267,9 @@ public final class Curves {
     private String arguments(int jar) {
         String common = sign(source.scale());
         String own = cell(1 + jar, 0);
-        return column(0) + ";" + column(1 + jar) + ";" + source.surroundings() + ";TEMP.CHANGE(" + source.mark() + ";"
-                + own + ";" + common + ");" + common;
+        String around = isAroundRead() ? column(around()) : source.surroundings();
+        return column(0) + ";" + column(1 + jar) + ";" + around + ";TEMP.CHANGE(" + source.mark() + ";" + own + ";"
+                + common + ");" + common;
     }
 
     private Plot.Cells cells(String address) {
@@ -266,8 +280,21 @@ public final class Curves {
         return 2 + source.jars().size() + 3 * jar;
     }
 
+    private boolean isAroundRead() {
+        return AroundColumn.is(source.surroundings(), source.rows());
+    }
+
+    /** The column behind those of the last jar. */
+    private int around() {
+        return fitted(source.jars().size());
+    }
+
+    private int rows() {
+        return source.rows() + ROOM;
+    }
+
     private String column(int column) {
-        return range(column, 2, column, 1 + source.times().size());
+        return range(column, 2, column, 1 + rows());
     }
 
     private String cell(int column, int row) {

@@ -40,6 +40,7 @@ public final class DrawingForm {
             Graduation used = mark.isBlank() ? usual : Graduation.of(TypedValue.number(mark), scale);
             return new Curves.Source(
                     selected.times(),
+                    selected.rows(),
                     selected.jars(),
                     selected.surroundings(surroundings),
                     String.valueOf(used.graduation().in(scale)),

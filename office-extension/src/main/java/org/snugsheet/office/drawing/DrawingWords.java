@@ -19,6 +19,8 @@ public enum DrawingWords implements Phrase {
     CHECKS("What the checks say"),
     /** Over the numbers. */
     BEHIND("The numbers behind the curves follow the readings. Nothing is to be typed here."),
+    /** Said for each jar once so many rows were put in that not all readings are drawn. */
+    NO_ROOM("More rows were put in than this page has room for. Select the readings and draw the curves again."),
     /** Over the times. */
     MINUTES("minutes"),
     /** Said when all is drawn. */

@@ -27,16 +27,21 @@ import org.snugsheet.office.words.DeclinedException;
  *
  * @param sheet its sheet, as written before a cell in a formula
  * @param times the cells of the times
+ * @param rows how many they are
  * @param jars the jars that have a name or readings
  * @param surroundings the second part of the selection, if there is one
  * @param scale the scale of the readings, if the heads or the numbers leave no doubt
  */
 public record SelectedBlock(
-        String sheet, List<String> times, List<Curves.Jar> jars, Optional<String> surroundings, Optional<Scale> scale) {
+        String sheet,
+        String times,
+        int rows,
+        List<Curves.Jar> jars,
+        Optional<String> surroundings,
+        Optional<Scale> scale) {
 
-    /** What is selected; the lists are copied. */
+    /** What is selected; the list is copied. */
     public SelectedBlock {
-        times = List.copyOf(times);
         jars = List.copyOf(jars);
     }
 
@@ -80,7 +85,12 @@ public record SelectedBlock(
         Optional<String> surroundings =
                 parts.size() < 2 ? Optional.empty() : Optional.of(prefix + around(sheet, parts.get(1), place));
         return new SelectedBlock(
-                prefix, down(prefix, place.StartColumn, place), jars, surroundings, Scales.plain(rows));
+                prefix,
+                down(prefix, place.StartColumn, place),
+                place.EndRow - place.StartRow,
+                jars,
+                surroundings,
+                Scales.plain(rows));
     }
 
     /** The cells of the surroundings; of a whole column those beside the readings. */
@@ -139,12 +149,8 @@ public record SelectedBlock(
         return Uno.as(XCellRangeAddressable.class, around).getRangeAddress();
     }
 
-    private static List<String> down(String prefix, int column, CellRangeAddress place) {
-        List<String> cells = new ArrayList<>();
-        for (int row = place.StartRow + 1; row <= place.EndRow; row++) {
-            cells.add(prefix + fixed(column, row));
-        }
-        return cells;
+    private static String down(String prefix, int column, CellRangeAddress place) {
+        return prefix + fixed(column, place.StartRow + 1) + ":" + fixed(column, place.EndRow);
     }
 
     private static String fixed(int column, int row) {
