@@ -76,12 +76,12 @@ public record NonlinearFit(Evaluation at) {
         double rounding = 4 * observed.length * Math.ulp(new ArrayRealVector(observed, false).getNorm());
         for (double firstStep : FIRST_STEPS) {
             try {
-                NonlinearFit found = new NonlinearFit(new LevenbergMarquardtOptimizer(
-                                        firstStep, TOLERANCE, TOLERANCE, TOLERANCE, Double.MIN_NORMAL)
-                                .optimize(problem))
-                        .polished(problem);
-                if (found.isMinimum(rounding)) {
-                    return Optional.of(found);
+                Evaluation found = new LevenbergMarquardtOptimizer(
+                                firstStep, TOLERANCE, TOLERANCE, TOLERANCE, Double.MIN_NORMAL)
+                        .optimize(problem);
+                Optional<NonlinearFit> minimum = minimum(problem, found, rounding);
+                if (minimum.isPresent()) {
+                    return minimum;
                 }
             } catch (MathIllegalStateException | SingularMatrixException leadsNowhere) {
                 // The next search begins with a shorter step.
@@ -100,14 +100,15 @@ public record NonlinearFit(Evaluation at) {
         return new Pair<>(new ArrayRealVector(values, false), new Array2DRowRealMatrix(slopes, false));
     }
 
-    private NonlinearFit polished(LeastSquaresProblem problem) {
-        NonlinearFit best = this;
-        Distance left = Distance.from(best.at);
+    /** The minimum near a point; empty if the residuals have more left along the slopes than rounding, or the slopes depend on each other. */
+    private static Optional<NonlinearFit> minimum(LeastSquaresProblem problem, Evaluation start, double rounding) {
+        Evaluation best = start;
+        Distance left = Distance.from(best);
         double share = 1;
         while (left.offset() > NEAR_ENOUGH && share > SHORTEST) {
-            RealVector point = best.at.getPoint().add(left.step().mapMultiply(share));
-            NonlinearFit next = new NonlinearFit(problem.evaluate(point));
-            Distance leftThen = Distance.from(next.at);
+            RealVector point = best.getPoint().add(left.step().mapMultiply(share));
+            Evaluation next = problem.evaluate(point);
+            Distance leftThen = Distance.from(next);
             if (leftThen.offset() < left.offset()) {
                 best = next;
                 left = leftThen;
@@ -116,7 +117,8 @@ public record NonlinearFit(Evaluation at) {
                 share /= 2;
             }
         }
-        return best;
+        boolean isThere = left.offset() <= ACCEPTABLE || left.along() <= rounding;
+        return isThere && isDetermined(best.getJacobian()) ? Optional.of(new NonlinearFit(best)) : Optional.empty();
     }
 
     /**
@@ -141,14 +143,7 @@ public record NonlinearFit(Evaluation at) {
         }
     }
 
-    /** Whether the residuals have nothing left along the slopes but rounding, and the slopes are independent. */
-    private boolean isMinimum(double rounding) {
-        Distance left = Distance.from(at);
-        return (left.offset() <= ACCEPTABLE || left.along() <= rounding) && isDetermined();
-    }
-
-    private boolean isDetermined() {
-        RealMatrix slopes = at.getJacobian();
+    private static boolean isDetermined(RealMatrix slopes) {
         RealMatrix triangle = new QRDecomposition(slopes).getR();
         double least = slopes.getRowDimension() * Math.ulp(1.0);
         for (int j = 0; j < slopes.getColumnDimension(); j++) {

@@ -78,15 +78,15 @@ class WelchSizeTest {
     /** The share of claims, over the angle whose squared sine is U, so that the integrand stays finite. */
     private static double claims(double nu, double otherNu, double r, DoubleUnaryOperator asked) {
         double both = nu + otherNu;
+        double logBeta = Beta.logBeta(nu / 2, otherNu / 2);
         double sum = 0;
         double width = Math.PI / 2 / POINTS;
         for (int i = 0; i < POINTS; i++) {
             double angle = (i + 0.5) * width;
             double u = Math.pow(Math.sin(angle), 2);
             double density = 2
-                    * Math.exp((nu - 1) * Math.log(Math.sin(angle))
-                            + (otherNu - 1) * Math.log(Math.cos(angle))
-                            - Beta.logBeta(nu / 2, otherNu / 2));
+                    * Math.exp(
+                            (nu - 1) * Math.log(Math.sin(angle)) + (otherNu - 1) * Math.log(Math.cos(angle)) - logBeta);
             double first = r * u / nu;
             double second = (1 - r) * (1 - u) / otherNu;
             double t = asked.applyAsDouble(first / (first + second)) * Math.sqrt((first + second) * both);

@@ -266,7 +266,7 @@ public final class Office implements AutoCloseable {
             throw new OfficeFailure("The office was closed before it could be started again");
         }
         if (process.isAlive()) {
-            askToEnd();
+            OfficeEnd.ask(process, context);
         }
         return connect(setup, process.again());
     }
@@ -277,25 +277,10 @@ public final class Office implements AutoCloseable {
         if (closed.compareAndSet(false, true)) {
             try {
                 if (process.isAlive()) {
-                    askToEnd();
+                    OfficeEnd.ask(process, context);
                 }
             } finally {
                 process.dispose();
-            }
-        }
-    }
-
-    private void askToEnd() {
-        try (Watchdog watchdog = Watchdog.over(Patience.scaled(Duration.ofSeconds(20)), process::kill)) {
-            try {
-                Object desktop =
-                        context.getServiceManager().createInstanceWithContext("com.sun.star.frame.Desktop", context);
-                UnoObjects.as(XDesktop.class, desktop).terminate();
-            } catch (com.sun.star.uno.Exception | com.sun.star.uno.RuntimeException e) {
-                // The line may break before the answer comes; whether the office goes is seen next.
-            }
-            while (process.isAlive() && !watchdog.hasBitten()) {
-                Workspace.pause(20);
             }
         }
     }
