@@ -61,7 +61,7 @@ class PackagesTest {
         opens("water", "quantity");
         opens("heat", "quantity", "water");
         opens("reading", "quantity", "table");
-        opens("comparison");
+        opens("comparison", "solver");
         opens("cooling", "quantity", "heat", "reading", "solver", "comparison");
         opens("insulation", "quantity", "table");
         opens("winter", "quantity");

@@ -3,6 +3,7 @@ package org.snugsheet.engine.comparison;
 import java.util.Arrays;
 import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
+import org.snugsheet.engine.solver.Crossing;
 
 /**
  * The ratios that two estimates allow.
@@ -24,7 +25,11 @@ final class Fieller {
 
     private static final int STEPS = 64;
 
-    private static final int HALVINGS = 48;
+    /** How near a limit is near enough, as a share of a step: as near as 48 halvings would come. */
+    private static final double CLOSE = Math.scalb(1.0, -48);
+
+    /** Farther than this from a bound, as a share of it, rounding decides nothing. */
+    private static final double CLEAR = 1e-9;
 
     private static final double RIGHT_ANGLE = Math.PI / 2;
 
@@ -32,6 +37,8 @@ final class Fieller {
     private final Estimate second;
     private final double level;
     private final double beta;
+    private final double surelyIn;
+    private final double surelyOut;
     private final double unitOfFirst;
     private final double unitOfSecond;
     private final double estimated;
@@ -41,6 +48,9 @@ final class Fieller {
         this.second = second;
         this.level = 1 - confidence;
         this.beta = Welch.beta(level);
+        double fewest = Math.min(first.degreesOfFreedom(), second.degreesOfFreedom());
+        this.surelyIn = (1 - CLEAR) * StudentT.criticalValue(level, Double.POSITIVE_INFINITY);
+        this.surelyOut = (1 + CLEAR) * StudentT.criticalValue(level, fewest);
         this.unitOfFirst = size(first);
         this.unitOfSecond = size(second);
         this.estimated = Math.atan2(first.value() / unitOfFirst, second.value() / unitOfSecond);
@@ -99,28 +109,28 @@ final class Fieller {
         return angles;
     }
 
+    /** Most directions are so near or so far that neither p nor its degrees of freedom matter. */
     private boolean allows(double angle) {
+        double t = Math.abs(test(angle).t());
+        return angle == estimated || (t <= surelyOut && (t < surelyIn || excess(angle) <= 0));
+    }
+
+    /** Above zero where a ratio is not allowed: the logarithm of how many times the level is as large as p. */
+    private double excess(double angle) {
         // With hardly any error, rounding alone would reject the estimate itself.
         if (angle == estimated) {
-            return true;
+            return Double.NEGATIVE_INFINITY;
         }
+        return Math.log(level / test(angle).p(level, beta));
+    }
+
+    private Welch test(double angle) {
         double cosine = angle == RIGHT_ANGLE ? 0 : Math.cos(angle);
-        return Welch.of(cosine / unitOfFirst, first, Math.sin(angle) / unitOfSecond, second)
-                .isAllowed(level, beta);
+        return Welch.of(cosine / unitOfFirst, first, Math.sin(angle) / unitOfSecond, second);
     }
 
     private double limit(double rejected, double allowed) {
-        double outer = rejected;
-        double inner = allowed;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (outer + inner) / 2;
-            if (allows(middle)) {
-                inner = middle;
-            } else {
-                outer = middle;
-            }
-        }
-        return inner;
+        return Crossing.of(this::excess, allowed, rejected, CLOSE * Math.abs(rejected - allowed));
     }
 
     private double ratio(double angle) {

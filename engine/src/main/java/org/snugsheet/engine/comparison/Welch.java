@@ -1,5 +1,7 @@
 package org.snugsheet.engine.comparison;
 
+import org.snugsheet.engine.solver.Crossing;
+
 /**
  * Tests whether two estimates with different errors may be equal.
  *
@@ -48,7 +50,6 @@ final class Welch {
     private static final double USUAL_BETA = beta(USUAL);
 
     private static final double SAME = 1e-14;
-    private static final int HALVINGS = 100;
 
     private final double t;
     private final double freedom;
@@ -123,7 +124,12 @@ final class Welch {
      * @param beta the {@linkplain #beta factor} of that level
      */
     boolean isAllowed(double level, double beta) {
-        return StudentT.twoSided(t, freedomAt(level, beta)) >= level;
+        return p(level, beta) >= level;
+    }
+
+    /** How often chance alone gives a t at least that far from zero, by the degrees of freedom of this level. */
+    double p(double level, double beta) {
+        return StudentT.twoSided(t, freedomAt(level, beta));
     }
 
     /** The factor β of the second order. */
@@ -140,15 +146,17 @@ final class Welch {
         if (unsure == 0 || high <= low) {
             return StudentT.twoSided(t, freedom);
         }
-        for (int i = 0; i < HALVINGS && high - low > SAME * high; i++) {
-            double middle = Math.sqrt(low) * Math.sqrt(high);
-            if (isAllowed(middle, beta(middle))) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        if (isAllowed(high, beta(high))) {
+            return high;
         }
-        return high;
+        return Math.exp(Crossing.of(
+                logarithm -> {
+                    double level = Math.exp(logarithm);
+                    return logarithm - Math.log(p(level, beta(level)));
+                },
+                Math.log(low),
+                Math.log(high),
+                SAME / 2));
     }
 
     /** The degrees of freedom with the second order, at a level and its β. */

@@ -21,6 +21,7 @@
  * <p>How often the limits hold the truth, and how often a false difference is claimed, was simulated: see
  * {@code engine/docs/comparison-coverage.md}. The tests repeat a small part of it.
  *
- * <p>This package uses {@link org.snugsheet.engine} and the distributions of Commons Math, nothing else.
+ * <p>This package uses {@link org.snugsheet.engine}, the search for a crossing in {@link org.snugsheet.engine.solver} and the
+ * distributions of Commons Math, nothing else.
  */
 package org.snugsheet.engine.comparison;

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.DoublePredicate;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -286,6 +289,26 @@ class RatioTest {
         assertTrue(Welch.p(1, first, 0.8, second) < 0.05);
         assertTrue(Welch.p(1, first, 1, second) < 0.05);
         assertEquals(new Interval(0, INFINITY), new Ratio(first, second).interval(0.95));
+    }
+
+    /**
+     * With one degree of freedom t itself grows toward the ends, and what is allowed lies in two pieces: here up to a ratio of about 4 and
+     * again from about 9 to 50. The limits hold both.
+     */
+    @Test
+    void limitsHoldBothPiecesOfWhatIsAllowed() {
+        Estimate first = new Estimate(0.0269671, 0.0229338, 1);
+        Estimate second = new Estimate(1.55376, 0.00433358, 2.5);
+        double level = 0.05 / 28;
+        Interval limits = new Ratio(first, second).interval(1 - level);
+        DoublePredicate isAllowed = ratio -> Welch.of(1, first, ratio, second).isAllowed(level, Welch.beta(level));
+        double[] ratios = DoubleStream.iterate(0.05, ratio -> ratio < 1000, ratio -> 1.02 * ratio)
+                .toArray();
+
+        assertTrue(Arrays.stream(ratios).filter(isAllowed).allMatch(limits::contains), limits::toString);
+        assertTrue(Arrays.stream(ratios)
+                .anyMatch(ratio -> ratio < 20 && limits.contains(ratio) && !isAllowed.test(ratio)));
+        assertTrue(Arrays.stream(ratios).filter(isAllowed).anyMatch(ratio -> ratio > 20));
     }
 
     private static Estimate anyEstimate(Random random) {
