@@ -15,6 +15,15 @@ public final class StudentT {
 
     private static final double QUANTILE_ACCURACY = 1e-13;
 
+    /** The next step would be as small as the square of this one. */
+    private static final double NEAR_ENOUGH = 1e-8;
+
+    /** Nearer to the middle, and so far out that a tail is hardly a number, Commons Math searches. */
+    private static final double LARGEST_TAIL = 0.4;
+
+    private static final double SMALLEST_TAIL = 1e-100;
+    private static final int LOOKS = 30;
+
     /** What is asked for again and again: the level of a verdict, and as many degrees of freedom as a class has spare readings. */
     private static final class Usual {
 
@@ -66,9 +75,29 @@ public final class StudentT {
                 : search(level, degreesOfFreedom);
     }
 
+    /**
+     * By Newton’s method for the logarithm of the tail as a function of that of t, of which every tangent is met once and from then on from
+     * the same side: nearly straight for few degrees of freedom, and bent downward for many. Begun by the first term of the series of R. A.
+     * Fisher and E. A. Cornish (Technometrics 2 (1960), 209–225).
+     */
     private static double search(double level, double degreesOfFreedom) {
+        double tail = level / 2;
+        RealDistribution distribution = distribution(degreesOfFreedom);
         // From the lower tail: near 1 a double cannot represent the small difference.
-        return -distribution(degreesOfFreedom).inverseCumulativeProbability(level / 2);
+        if (degreesOfFreedom >= AS_GOOD_AS_NORMAL || tail > LARGEST_TAIL || tail < SMALLEST_TAIL) {
+            return -distribution.inverseCumulativeProbability(tail);
+        }
+        double z = -distribution(Double.POSITIVE_INFINITY).inverseCumulativeProbability(tail);
+        double t = z * (1 + (z * z + 1) / (4 * degreesOfFreedom));
+        for (int look = 0; look < LOOKS; look++) {
+            double there = distribution.cumulativeProbability(-t);
+            double step = Math.log(there / tail) * there / (t * distribution.density(t));
+            t *= Math.exp(step);
+            if (Math.abs(step) < NEAR_ENOUGH) {
+                return t;
+            }
+        }
+        return -distribution.inverseCumulativeProbability(tail);
     }
 
     /** How often chance alone gives a t at least that far from zero, on either side; 1 for 0, 0 for infinity. */

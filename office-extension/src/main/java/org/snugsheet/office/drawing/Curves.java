@@ -9,7 +9,6 @@ import org.snugsheet.office.page.Page;
 import org.snugsheet.office.page.Plot;
 import org.snugsheet.office.page.ScatterChart;
 import org.snugsheet.office.page.SeriesColor;
-import org.snugsheet.office.page.TablePart;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.words.Language;
 
@@ -28,9 +27,6 @@ public final class Curves {
     public static final int MOST_JARS = 8;
 
     private static final int STEPS = 40;
-
-    /** No stopwatch shows so many minutes, but a cell with a date and a time of the day holds more days. */
-    private static final int DAYS_SINCE_1900 = 20000;
 
     /** So many rows may be put in between the readings later. */
     static final int ROOM = 6;
@@ -94,7 +90,7 @@ public final class Curves {
     public Curves write(Language language) throws com.sun.star.uno.Exception {
         page.text(cell(0, 1), language.words(DrawingWords.MINUTES));
         page.text(cell(fitted(0) - 1, 1), language.words(DrawingWords.MINUTES));
-        page.table(column(0), minutes());
+        page.table(column(0), new TimesColumn(source.times(), rows()).formula(page, column(0)));
         String times = column(0);
         for (int step = 0; step <= STEPS; step++) {
             page.formula(
@@ -116,17 +112,6 @@ public final class Curves {
         int last = around();
         page.numbers(range(0, 2, last, 2 + Math.max(STEPS, rows())), ROUNDED);
         return this;
-    }
-
-    /** The times in minutes: times of the day count from the first one; a stopwatch shows minutes already. */
-    private String minutes() {
-        String times = source.times();
-        String given = "IF(ISBLANK(" + times + ");\"\";" + times + ")";
-        String ofTheDay = "OR(COUNTIF(" + times + ";\"*:*\")>0;MAX(" + times + ")>" + DAYS_SINCE_1900 + ";AND(COUNT("
-                + times + ")>1;MAX(" + times + ")<1))";
-        String all = "IF(" + ofTheDay + ";IFERROR(COOL.MINUTES(" + times + ");" + given + ");" + given + ")";
-        return "=IF(ROW($A$1:$A$" + rows() + ")>ROWS(" + times + ");\"\";" + TablePart.of(page, column(0), all, 1, 1)
-                + ")";
     }
 
     private void write(int jar, Language language) throws com.sun.star.uno.Exception {
