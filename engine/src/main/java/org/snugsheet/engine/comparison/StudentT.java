@@ -76,8 +76,8 @@ public final class StudentT {
     }
 
     /**
-     * By Newton’s method for the logarithm of the tail as a function of that of t, of which every tangent is met once and from then on from
-     * the same side: nearly straight for few degrees of freedom, and bent downward for many. Begun by the first term of the series of R. A.
+     * By Newton’s method for the logarithm of the tail as a function of that of t: nearly a straight line for few degrees of freedom, and bent
+     * downward for many, so that the search passes the place once at most. Begun by the first term of the series of R. A.
      * Fisher and E. A. Cornish (Technometrics 2 (1960), 209–225).
      */
     private static double search(double level, double degreesOfFreedom) {
