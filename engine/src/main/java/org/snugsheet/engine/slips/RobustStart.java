@@ -44,6 +44,11 @@ final class RobustStart {
 
         private final Sample sample;
         private final double[] sizes;
+
+        // Of the curves through the reading that is tried; kept for all of them.
+        private final double[] distance;
+        private final double[] turn;
+
         private double[] best;
         private double median;
 
@@ -52,6 +57,8 @@ final class RobustStart {
             this.sample = sample;
             this.median = median;
             this.sizes = new double[sample.size()];
+            this.distance = new double[sample.size()];
+            this.turn = new double[sample.size()];
             this.best = new double[sample.size()];
         }
 
@@ -61,48 +68,43 @@ final class RobustStart {
             double share = trial / (TRIALS - 1.0);
             LawValues values = law.at(sample, SLOWEST * Math.pow(FASTEST / SLOWEST, share) / sample.span);
             for (int i = 0; i < n; i += stride) {
+                passThrough(values, i);
                 if (law.shapes() == 1) {
-                    throughOne(values, i);
+                    attempt(0);
                 } else {
                     for (int j = i + stride; j < n; j += stride) {
-                        throughTwo(values, i, j);
+                        if (Math.abs(values.first()[i] * turn[j]) > PARALLEL) {
+                            attempt(distance[j] / turn[j]);
+                        }
                     }
                 }
             }
         }
 
-        private void throughOne(LawValues values, int i) {
-            attempt(values, (sample.celsius[i] - values.offset()[i]) / values.first()[i], 0);
-        }
-
-        private void throughTwo(LawValues values, int i, int j) {
-            double[] first = values.first();
-            double[] second = values.second();
-            double determinant = first[i] * second[j] - first[j] * second[i];
-            if (Math.abs(determinant) <= PARALLEL) {
-                return;
-            }
-            double yi = sample.celsius[i] - values.offset()[i];
-            double yj = sample.celsius[j] - values.offset()[j];
-            attempt(
-                    values,
-                    (yi * second[j] - yj * second[i]) / determinant,
-                    (first[i] * yj - first[j] * yi) / determinant);
-        }
-
-        private void attempt(LawValues values, double amplitude, double level) {
-            // This loop runs more often than any other of the search.
+        /** The curves through one reading differ by their level B only: how far each reading is from that with B = 0, and ∂T/∂B there. */
+        private void passThrough(LawValues values, int i) {
             double[] offset = values.offset();
             double[] first = values.first();
             double[] second = values.second();
-            double[] celsius = sample.celsius;
+            double above = sample.celsius[i] - offset[i];
+            for (int k = 0; k < distance.length; k++) {
+                double share = first[k] / first[i];
+                distance[k] = sample.celsius[k] - offset[k] - share * above;
+                turn[k] = second[k] - share * second[i];
+            }
+        }
+
+        private void attempt(double level) {
+            // This loop runs more often than any other of the search.
+            double[] away = distance;
+            double[] turned = turn;
             double[] found = sizes;
             double nearest = median;
             int n = found.length;
             int farAllowed = n - 1 - Medians.rank(n);
-            for (int i = 0; i < n; i++) {
-                double size = Math.abs(celsius[i] - (offset[i] + amplitude * first[i] + level * second[i]));
-                found[i] = size;
+            for (int k = 0; k < n; k++) {
+                double size = Math.abs(away[k] - level * turned[k]);
+                found[k] = size;
                 if (!(size < nearest) && --farAllowed < 0) {
                     // Too few can still be nearer: most curves are given up halfway, and none of these is sorted.
                     return;
