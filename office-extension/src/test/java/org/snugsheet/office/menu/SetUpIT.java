@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.script.provider.XScriptProvider;
 import com.sun.star.script.provider.XScriptProviderFactory;
+import java.io.File;
 import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Properties;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.snugsheet.office.harness.CalcDocument;
@@ -43,6 +48,31 @@ class SetUpIT {
             assertEquals(SetUpWords.MISSING.english(), sentence(old));
             assertTrue(sentence(old).contains("Java 17 or newer"));
             assertErrorsAreThoseOfTheSentence(old);
+        }
+    }
+
+    /** On request: {@code -Djavas=/opt/java11:/opt/java21}, each the folder of a Java, whose file {@code release} tells its age. */
+    @Test
+    @EnabledIfSystemProperty(
+            named = "javas",
+            matches = ".+",
+            disabledReason = "A comparison of Javas, made when asked for")
+    void itSaysOfEachJavaWhetherItWillDo(Office office) throws IOException {
+        for (String folder : System.getProperty("javas").split(File.pathSeparator, -1)) {
+            Path java = Path.of(folder);
+            Properties release = new Properties();
+            try (Reader lines = Files.newBufferedReader(java.resolve("release"))) {
+                release.load(lines);
+            }
+            String version = release.getProperty("JAVA_VERSION", "").replace("\"", "");
+            boolean willDo = Runtime.Version.parse(version).feature() >= 17;
+            try (Office other = office.setup().withJava(java).start()) {
+                assertEquals((willDo ? SetUpWords.READY : SetUpWords.MISSING).english(), sentence(other), version);
+                if (!willDo) {
+                    assertErrorsAreThoseOfTheSentence(other);
+                    assertF1IsTheOffices(other);
+                }
+            }
         }
     }
 

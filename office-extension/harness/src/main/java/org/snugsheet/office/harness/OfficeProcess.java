@@ -87,10 +87,7 @@ final class OfficeProcess {
                 "--nofirststartwizard",
                 "--accept=" + (bySocket ? "socket,host=127.0.0.1,port=" + port : "pipe,name=" + pipe) + ";urp;"));
         command.addAll(install.settings());
-        if (!setup.java()) {
-            command.add("-env:UNO_JAVA_JFW_JREHOME="
-                    + Workspace.url(workspace.folder().resolve("no-java-here")));
-        }
+        setup.java().ifPresent(folder -> command.add("-env:UNO_JAVA_JFW_JREHOME=" + Workspace.url(folder)));
         process = OwnProcess.launch(command, workspace, workspace.log(), setup.windows());
     }
 

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param extensions the packed .oxt files to install first, in this order
  * @param locale decides the decimal sign and the names of the functions shown
  * @param soffice the start script; when empty the harness looks for it
- * @param java false for an office that finds no usable Java, so that functions written in Java cannot be loaded
+ * @param java the folder of the Java that it must take, which need not be there; when empty, it takes one that it finds
  * @param windows whether windows stay open until somebody answers them; an office without closes each one at once
  * @param frugal whether it leaves out what takes long and hardly any test looks at: the small picture of its first page in a saved file, and an
  *     installation of its own where another office of this build has made one
@@ -28,7 +28,7 @@ public record OfficeSetup(
         List<Path> extensions,
         Locale locale,
         Optional<Path> soffice,
-        boolean java,
+        Optional<Path> java,
         boolean windows,
         boolean frugal,
         Duration patience,
@@ -47,7 +47,7 @@ public record OfficeSetup(
                 List.of(),
                 Locale.US,
                 Optional.empty(),
-                true,
+                Optional.empty(),
                 false,
                 false,
                 Patience.scaled(USUAL_PATIENCE),
@@ -74,7 +74,13 @@ public record OfficeSetup(
 
     /** The same on a machine where Java is missing, or so it seems to the office. */
     public OfficeSetup withoutJava() {
-        return new OfficeSetup(extensions, locale, soffice, false, windows, frugal, patience, home);
+        return withJava(Path.of("no-java-here"));
+    }
+
+    /** The same with the Java in this folder and no other: too old a Java, say, or a newer one than the office would take. */
+    public OfficeSetup withJava(Path folder) {
+        return new OfficeSetup(
+                extensions, locale, soffice, Optional.of(folder.toAbsolutePath()), windows, frugal, patience, home);
     }
 
     /** The same with windows that a test can find and work by their accessibility, although no screen shows them. */
