@@ -190,11 +190,12 @@ public interface PlanReadings extends XInterface {
             @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
             @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> (double) new Power(
+        return Answer.of(() -> (double) PowerAnswers.jarsFor(
+                new Power(
                         PlanCells.filling(rate, start, surroundings, minutes, interval, mark, scatter, scale),
                         PlanCells.filling(otherRate, start, surroundings, minutes, interval, mark, scatter, scale),
-                        Options.numberNotZero(spread).orElse(Power.USUAL_SPREAD))
-                .jarsFor(Options.numberNotZero(often).orElse(PlanCells.USUAL_POWER)));
+                        Options.numberNotZero(spread).orElse(Power.USUAL_SPREAD)),
+                Options.numberNotZero(often).orElse(PlanCells.USUAL_POWER)));
     }
 
     /** PLAN.POWER. */
@@ -221,11 +222,12 @@ public interface PlanReadings extends XInterface {
             @Argument(PlanTexts.SCATTER) @Nullable Object scatter,
             @Argument(Texts.SCALE) @Nullable Object scale)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> new Power(
+        return Answer.of(() -> PowerAnswers.share(
+                new Power(
                         PlanCells.filling(rate, start, surroundings, minutes, interval, mark, scatter, scale),
                         PlanCells.filling(otherRate, start, surroundings, minutes, interval, mark, scatter, scale),
-                        Options.numberNotZero(spread).orElse(Power.USUAL_SPREAD))
-                .of(Cells.whole(jars)));
+                        Options.numberNotZero(spread).orElse(Power.USUAL_SPREAD)),
+                Cells.whole(jars)));
     }
 
     /** PLAN.LESSON. */

@@ -30,9 +30,8 @@ public record JarCells(TypedJar typed) {
     /** More jars than a class uses at once. */
     private static final int REMEMBERED = 64;
 
-    private static final FitMemo<JarKey, JarFit> FITS = new FitMemo<>(REMEMBERED, key -> JarFit.of(key.jar()));
-    private static final FitMemo<JarKey, JarSummary> SUMMARIES =
-            new FitMemo<>(REMEMBERED, key -> JarSummary.of(key.jar()));
+    private static final Memo<JarKey, JarFit> FITS = new Memo<>(REMEMBERED, key -> JarFit.of(key.jar()));
+    private static final Memo<JarKey, JarSummary> SUMMARIES = new Memo<>(REMEMBERED, key -> JarSummary.of(key.jar()));
 
     /**
      * What was typed for one jar.

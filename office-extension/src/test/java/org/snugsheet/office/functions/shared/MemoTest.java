@@ -14,12 +14,12 @@ import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.engine.cooling.CoolingFit;
 
-class FitMemoTest {
+class MemoTest {
 
     @Test
     void oneKeyIsWorkedOutOnceAndTheOldestIsForgotten() {
         AtomicInteger made = new AtomicInteger();
-        FitMemo<String, String> memo = new FitMemo<>(2, key -> key + made.incrementAndGet());
+        Memo<String, String> memo = new Memo<>(2, key -> key + made.incrementAndGet());
 
         assertEquals("a1", memo.get("a"));
         assertEquals("a1", memo.get("a"));
@@ -31,7 +31,7 @@ class FitMemoTest {
 
     @Test
     void aRefusalIsNotRemembered() {
-        FitMemo<Integer, Integer> memo = new FitMemo<>(2, key -> {
+        Memo<Integer, Integer> memo = new Memo<>(2, key -> {
             throw InvalidInputException.of(Problem.NO_READINGS);
         });
 
@@ -42,7 +42,7 @@ class FitMemoTest {
     /** Thousands of jars through a memo that is too small for them, from many threads, twice: each answer is its own fit’s. */
     @Test
     void theMemoChangesNoAnswer() {
-        JarCells[] jars = IntStream.range(0, 500).mapToObj(FitMemoTest::jar).toArray(JarCells[]::new);
+        JarCells[] jars = IntStream.range(0, 500).mapToObj(MemoTest::jar).toArray(JarCells[]::new);
 
         IntStream.range(0, 4000).parallel().forEach(i -> {
             JarCells jar = jars[(i * 7919) % jars.length];
