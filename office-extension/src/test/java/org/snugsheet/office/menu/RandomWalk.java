@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
@@ -154,21 +155,27 @@ final class RandomWalk {
         return canBeUndone;
     }
 
-    /** Back as far as it goes, and there again, where the sheet was not copied. */
+    /** Back as far as it goes, there again and back, where the sheet was not copied twice. */
     private void allUndone(WalkedSheet sheet) {
-        if (way.contains(COPY)) {
-            // LibreOffice 26.8 ends at seed 20261128, long after a copy of the sheet; 7.4 does not. Not explained yet.
+        if (Collections.frequency(way, COPY) > 1) {
+            // LibreOffice 26.8 ends by itself when two copies, each undone and done again, are undone (DEVELOPERS.md,
+            // “What the office does”).
             return;
         }
         way.add("undo all");
         undoable.add(sheet.held());
-        for (int i = undoable.size() - 2; i >= 0; i--) {
-            sheet.call(".uno:Undo");
-            assertHeld(undoable.get(i), sheet, "undone, " + i + " left");
-        }
+        undone(sheet);
         for (int i = 1; i < undoable.size(); i++) {
             sheet.call(".uno:Redo");
             assertHeld(undoable.get(i), sheet, "done again, " + i);
+        }
+        undone(sheet);
+    }
+
+    private void undone(WalkedSheet sheet) {
+        for (int i = undoable.size() - 2; i >= 0; i--) {
+            sheet.call(".uno:Undo");
+            assertHeld(undoable.get(i), sheet, "undone, " + i + " left");
         }
     }
 
