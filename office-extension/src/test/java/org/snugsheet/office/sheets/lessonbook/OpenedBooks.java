@@ -25,6 +25,9 @@ public final class OpenedBooks {
 
     private static final Map<Kind, Path> FILES = new HashMap<>();
 
+    /** Numbers the files: of a book that had to be filled again too, or it would take the name of another one. */
+    private static int saved;
+
     private OpenedBooks() {}
 
     /**
@@ -53,7 +56,8 @@ public final class OpenedBooks {
         Path known = FILES.get(kind);
         // An office that broke took its folder with it.
         if (known == null || !Files.exists(known)) {
-            known = office.folder().resolve("lesson-book-" + FILES.size() + ".ods");
+            saved++;
+            known = office.folder().resolve("lesson-book-" + saved + ".ods");
             try (CalcDocument filled = fresh(office, book, setting)) {
                 FILES.put(kind, filled.saveAs(known, FileFormat.ODS));
             }
