@@ -14,6 +14,7 @@ import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellContentType;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
@@ -24,6 +25,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A spreadsheet open in an {@link Office}.
@@ -34,14 +38,21 @@ import java.util.Locale;
 public final class CalcDocument implements AutoCloseable {
     private static final int MOST_ROWS = 100;
 
+    private static final Pattern PLAIN =
+            Pattern.compile("(?:(?<sheet>.+)\\.)?(?<column>[A-Z]{1,3})(?<row>[1-9][0-9]{0,6})");
+
     private final Office office;
     private final XComponent component;
     private final XSpreadsheetDocument document;
+    private final XSpreadsheets sheets;
+    private final XIndexAccess inOrder;
 
     CalcDocument(Office office, XComponent component) {
         this.office = office;
         this.component = component;
         this.document = UnoObjects.as(XSpreadsheetDocument.class, component);
+        this.sheets = document.getSheets();
+        this.inOrder = UnoObjects.as(XIndexAccess.class, sheets);
     }
 
     /** Puts a number into a cell. */
@@ -246,8 +257,18 @@ public final class CalcDocument implements AutoCloseable {
         return UnoObjects.as(XText.class, cell).getString();
     }
 
+    /** Each call into the office costs more than what it does there, so that the place of a plain address is worked out here. */
     private XCell cell(String address) throws com.sun.star.uno.Exception {
-        return range(address).getCellByPosition(0, 0);
+        Matcher plain = PLAIN.matcher(address);
+        if (!plain.matches()) {
+            return range(address).getCellByPosition(0, 0);
+        }
+        int column = 0;
+        for (char letter : plain.group("column").toCharArray()) {
+            column = 26 * column + letter - 'A' + 1;
+        }
+        return sheet(Objects.requireNonNullElse(plain.group("sheet"), ""))
+                .getCellByPosition(column - 1, Integer.parseInt(plain.group("row")) - 1);
     }
 
     private XCellRange range(String address) throws com.sun.star.uno.Exception {
@@ -266,10 +287,7 @@ public final class CalcDocument implements AutoCloseable {
     }
 
     private XSpreadsheet sheet(String name) throws com.sun.star.uno.Exception {
-        Object sheet = name.isEmpty()
-                ? UnoObjects.as(XIndexAccess.class, document.getSheets()).getByIndex(0)
-                : document.getSheets().getByName(name);
-        return UnoObjects.as(XSpreadsheet.class, sheet);
+        return UnoObjects.as(XSpreadsheet.class, name.isEmpty() ? inOrder.getByIndex(0) : sheets.getByName(name));
     }
 
     private static String withEquals(String formula) {
