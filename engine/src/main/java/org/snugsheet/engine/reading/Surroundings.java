@@ -92,6 +92,10 @@ public sealed interface Surroundings {
         if (cell instanceof Entry.Text text && isMeltingIce(text)) {
             return meltingIce();
         }
+        if (cell instanceof Entry.Value number) {
+            // One temperature stands in no row.
+            return constant(Temperature.of(number.value(), scale));
+        }
         try {
             return constant(cell.asTemperature(1, scale));
         } catch (InvalidInputException refusal) {

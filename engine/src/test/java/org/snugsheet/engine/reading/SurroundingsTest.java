@@ -47,7 +47,7 @@ class SurroundingsTest {
     @Test
     void whatIsNoTemperatureIsRefused() {
         refused(Problem.SURROUNDINGS_NOT_A_TEMPERATURE, Entry.of("cold"));
-        refused(Problem.ROW_BELOW_ABSOLUTE_ZERO, Entry.of(-400));
+        refused(Problem.BELOW_ABSOLUTE_ZERO, Entry.of(-400));
         refused(Problem.NOT_A_TEMPERATURE, Entry.of(1), Entry.of("cold"), Entry.of(2), Entry.of(3));
         refused(Problem.SURROUNDINGS_LENGTH, Entry.of(1), Entry.of(2));
     }

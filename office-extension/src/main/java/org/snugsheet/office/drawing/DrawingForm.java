@@ -33,7 +33,8 @@ public final class DrawingForm {
          *
          * @param selected the block
          * @return the source of the curves
-         * @throws org.snugsheet.engine.InvalidInputException if the mark is no number above zero
+         * @throws org.snugsheet.engine.InvalidInputException if the surroundings are neither a cell nor a temperature, or the mark is no number
+         *     above zero
          */
         public Curves.Source of(SelectedBlock selected) {
             Graduation usual = Graduation.usual(scale);
@@ -42,7 +43,7 @@ public final class DrawingForm {
                     selected.times(),
                     selected.rows(),
                     selected.jars(),
-                    selected.surroundings(surroundings),
+                    selected.surroundings(surroundings, scale),
                     String.valueOf(used.graduation().in(scale)),
                     scale);
         }

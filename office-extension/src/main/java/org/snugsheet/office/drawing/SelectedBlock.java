@@ -15,8 +15,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.snugsheet.engine.InvalidInputException;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Entry;
+import org.snugsheet.engine.reading.Surroundings;
 import org.snugsheet.office.cells.Cells;
 import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
@@ -106,9 +108,11 @@ public record SelectedBlock(
      * What the surroundings are, as an argument of a formula.
      *
      * @param typed a number, a cell of this sheet, or words such as {@code fit} and {@code 37 °F}
+     * @param scale the scale of a number without one
      * @return the argument
+     * @throws InvalidInputException if it is neither a cell nor a temperature
      */
-    public String surroundings(String typed) {
+    public String surroundings(String typed, Scale scale) {
         String bare = typed.strip();
         if (surroundings.filter(bare::equals).isPresent()) {
             return bare;
@@ -116,10 +120,13 @@ public record SelectedBlock(
         if (bare.matches("(?i)\\$?[A-Z]{1,3}\\$?[0-9]+(:\\$?[A-Z]{1,3}\\$?[0-9]+)?")) {
             return sheet + bare;
         }
-        if (Entry.ofWritten(bare) instanceof Entry.Value number) {
-            return String.valueOf(number.value());
-        }
-        return "\"" + (bare.isEmpty() ? "fit" : bare.replace("\"", "\"\"")) + "\"";
+        String words = bare.isEmpty() ? "fit" : bare;
+        Entry entry = Entry.ofWritten(words);
+        // Told while the window is still open, and not on a page without curves.
+        Surroundings.of(List.of(entry), List.of(), scale);
+        return entry instanceof Entry.Value number
+                ? String.valueOf(number.value())
+                : "\"" + words.replace("\"", "\"\"") + "\"";
     }
 
     private static List<CellRangeAddress> parts(Object selection) {

@@ -103,6 +103,24 @@ class DrawIT {
         }
     }
 
+    /** In the window it is told in the same words while the fields are still there. */
+    @Test
+    void surroundingsThatAreNoTemperatureAreToldAtOnce() {
+        try (CalcDocument sheet = block()) {
+            for (String typed : List.of("hello", "-400", "A20 or so")) {
+                String told = Menu.choose(
+                        office, select(sheet, "A1:C10"), MenuItem.DRAW, Menu.QUIET, Uno.named("Surroundings", typed));
+                assertTrue(told.contains(typed) && !told.contains("Row"), told);
+                assertEquals(List.of("Sheet1"), sheet.sheetNames());
+            }
+            for (String typed : List.of("melting ice", "37 °F", "3,5", "", "A20")) {
+                String told = Menu.choose(
+                        office, select(sheet, "A1:C10"), MenuItem.DRAW, Menu.QUIET, Uno.named("Surroundings", typed));
+                assertTrue(told.startsWith("The curves are on the sheet"), typed + ": " + told);
+            }
+        }
+    }
+
     @Test
     void whatCannotBeDrawnAddsNothing() {
         try (CalcDocument sheet = block()) {
