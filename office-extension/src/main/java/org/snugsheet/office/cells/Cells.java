@@ -1,6 +1,7 @@
 package org.snugsheet.office.cells;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.snugsheet.engine.InvalidInputException;
@@ -28,9 +29,7 @@ public final class Cells {
      * @throws InvalidInputException if it is a block of several rows and columns
      */
     public static List<Entry> line(Object[][] cells) {
-        if (cells.length > 1 && cells[0].length > 1) {
-            throw InvalidInputException.of(Problem.NOT_ONE_COLUMN, cells.length, cells[0].length);
-        }
+        requireLine(cells);
         List<Entry> line = new ArrayList<>(cells.length);
         for (Object[] row : cells) {
             for (Object cell : row) {
@@ -62,11 +61,19 @@ public final class Cells {
      * @throws InvalidInputException if there is more than one cell, or none
      */
     public static Entry single(Object[][] cells) {
-        List<Entry> line = line(cells);
-        if (line.size() != 1) {
-            throw InvalidInputException.of(Problem.NOT_ONE_CELL, line.size());
+        requireLine(cells);
+        // Counted before they are read: they may be a whole column.
+        int count = Arrays.stream(cells).mapToInt(row -> row.length).sum();
+        if (count != 1) {
+            throw InvalidInputException.of(Problem.NOT_ONE_CELL, count);
         }
-        return line.get(0);
+        return line(cells).get(0);
+    }
+
+    private static void requireLine(Object[][] cells) {
+        if (cells.length > 1 && cells[0].length > 1) {
+            throw InvalidInputException.of(Problem.NOT_ONE_COLUMN, cells.length, cells[0].length);
+        }
     }
 
     /**
