@@ -9,6 +9,9 @@ public enum Paper {
     /** US Letter, 8.5 in by 11 in. */
     LETTER(21590, 27940);
 
+    /** Files round inches and millimeters. */
+    private static final int AS_WIDE = 100;
+
     private final int shortSide;
     private final int longSide;
 
@@ -26,6 +29,16 @@ public enum Paper {
      */
     public static Paper named(String name) {
         return valueOf(name.toUpperCase(Locale.ROOT));
+    }
+
+    /**
+     * The paper that is as wide as somebody’s; A4 if it is another one.
+     *
+     * @param shortSide the short side of somebody’s paper
+     * @return the paper
+     */
+    public static Paper withShortSide(int shortSide) {
+        return Math.abs(shortSide - LETTER.shortSide) < AS_WIDE ? LETTER : A4;
     }
 
     /**

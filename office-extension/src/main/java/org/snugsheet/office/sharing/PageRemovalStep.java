@@ -25,6 +25,7 @@ final class PageRemovalStep {
     private final short place;
     private final Object[][] values;
     private final String[][] formulas;
+    private final WorkedOutLook.OnPaper paper;
 
     PageRemovalStep(XSpreadsheetDocument document, XSpreadsheet page) throws com.sun.star.uno.Exception {
         this.document = document;
@@ -36,6 +37,7 @@ final class PageRemovalStep {
         // values.
         this.values = Uno.as(XCellRangeData.class, all).getDataArray();
         this.formulas = Uno.as(XCellRangeFormula.class, all).getFormulaArray();
+        this.paper = WorkedOutLook.OnPaper.of(page);
     }
 
     void remove() throws com.sun.star.uno.Exception {
@@ -56,7 +58,7 @@ final class PageRemovalStep {
         UndoPause.again(document);
         XSpreadsheet page = Uno.as(XSpreadsheet.class, document.getSheets().getByName(name));
         // Widths first: how high a row is follows from them.
-        WorkedOutPage.look(document, page, lastRow());
+        WorkedOutLook.look(document, page, columns(), lastRow());
         int right = values[0].length - 1;
         int bottom = values.length - 1;
         Uno.as(XCellRangeData.class, page.getCellRangeByPosition(0, 0, right, bottom))
@@ -81,6 +83,14 @@ final class PageRemovalStep {
         XCellRange table = page.getCellRangeByPosition(0, WorkedOutPage.HEAD_ROW, 0, bottom);
         Uno.set(Uno.as(XColumnRowRange.class, table).getRows(), "OptimalHeight", true);
         UndoPause.again(document);
+        paper.giveTo(document, page);
+    }
+
+    /** A copy that goes on working has one more. */
+    private int columns() {
+        int state = WorkedOutLook.STATE_COLUMN;
+        String[] heads = formulas[Math.min(WorkedOutPage.HEAD_ROW, formulas.length - 1)];
+        return heads.length > state && !heads[state].isEmpty() ? WorkedOutLook.COLUMNS : state;
     }
 
     /** The last row that is not hidden columns only. */

@@ -9,6 +9,7 @@ enum SharingWords implements Phrase {
             "The numbers in this copy were worked out with Snugsheet, an extension for LibreOffice Calc. Here the formulas are kept; in their cells stand their answers. With the extension installed, “Bring the formulas back…” puts them in again."),
     INTRODUCTION_LIVING(
             "This copy goes on working without Snugsheet, an extension for LibreOffice Calc: most answers follow what is typed, by the steps on the page “{0}”. The last column says which stay as they were when the copy was made. With the extension installed, “Bring the formulas back…” puts its formulas in again."),
+    LONG_LIST("The list is long, so only the title and these lines are printed."),
     STEPS("Step by step"),
     STEPS_INTRODUCTION(
             "What the formulas of this copy work with. Nothing has to be typed here; each step is named, and its formula is in its cell. The units are minutes, °C and K. Only these two lines of it are printed."),

@@ -1,10 +1,10 @@
 package org.snugsheet.office.sharing;
 
-import com.sun.star.awt.FontWeight;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNamed;
 import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
@@ -14,7 +14,6 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
-import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -26,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.snugsheet.office.functions.FunctionIndex;
-import org.snugsheet.office.page.UndoPause;
 import org.snugsheet.office.sharing.living.Translator;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.DocumentLanguage;
@@ -40,13 +38,6 @@ final class WorkedOutPage {
 
     /** Where its table begins. */
     static final int HEAD_ROW = 3;
-
-    /** Beside the table, in a copy that goes on working. */
-    private static final int STATE_COLUMN = 4;
-
-    private static final int STATE_WIDTH = 5000;
-
-    private static final int[] WIDTHS = {3600, 2400, 10000, 13000};
 
     private WorkedOutPage() {}
 
@@ -82,46 +73,51 @@ final class WorkedOutPage {
             throws com.sun.star.uno.Exception {
         boolean isLiving = !steps.isEmpty();
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
-        List<Object[]> rows = new ArrayList<>();
-        rows.add(language.row(SharingWords.SHEET, SharingWords.CELLS, SharingWords.FORMULA, SharingWords.MEANING));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                language.words(SharingWords.SHEET),
+                language.words(SharingWords.CELLS),
+                language.words(SharingWords.FORMULA),
+                language.words(SharingWords.MEANING),
+                language.words(SharingWords.IN_THIS_COPY)));
         for (KeptFormula formula : formulas) {
-            rows.add(new Object[] {
-                formula.sheet(),
-                formula.cells(),
-                FunctionIndex.asTyped(formula.formula()),
-                meaning(formula.formula(), language)
-            });
+            rows.add(List.of(
+                    formula.sheet(),
+                    formula.cells(),
+                    FunctionIndex.asTyped(formula.formula()),
+                    meaning(formula.formula(), language),
+                    language.words(state(formula, translated))));
         }
         for (CallsOutsideCells.Call call : leftOut) {
-            rows.add(new Object[] {
-                call.where(), language.words(call.kind()), FunctionIndex.asTyped(call.formula()), call.told(language)
-            });
+            rows.add(List.of(
+                    call.where(),
+                    language.words(call.kind()),
+                    FunctionIndex.asTyped(call.formula()),
+                    call.told(language),
+                    ""));
         }
-        look(copy, page, HEAD_ROW + rows.size() - 1);
-        if (isLiving) {
-            List<Object[]> states = new ArrayList<>();
-            states.add(language.row(SharingWords.IN_THIS_COPY));
-            formulas.forEach(formula -> states.add(language.row(state(formula, translated))));
-            XCellRange column =
-                    page.getCellRangeByPosition(STATE_COLUMN, HEAD_ROW, STATE_COLUMN, HEAD_ROW + states.size() - 1);
-            Uno.as(XCellRangeData.class, column).setDataArray(states.toArray(Object[][]::new));
-            Uno.set(Uno.as(XColumnRowRange.class, column).getColumns().getByIndex(0), "Width", STATE_WIDTH);
-            set(
-                    page.getCellRangeByPosition(STATE_COLUMN, HEAD_ROW, STATE_COLUMN, HEAD_ROW),
-                    "CharWeight",
-                    FontWeight.BOLD);
-            set(column, "IsTextWrapped", true);
-            set(column, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
-        }
+        // The last column is for a copy that goes on working: in another one all answers stay.
+        int columns = isLiving ? WorkedOutLook.COLUMNS : WorkedOutLook.STATE_COLUMN;
+        List<List<String>> table =
+                rows.stream().map(row -> row.subList(0, columns)).toList();
+        int last = HEAD_ROW + table.size() - 1;
+        WorkedOutLook.look(copy, page, columns, last);
+        String introduction = isLiving
+                ? language.say(SharingWords.INTRODUCTION_LIVING, steps)
+                : language.words(SharingWords.INTRODUCTION);
+        boolean isLong = WorkedOutLook.isLong(table);
         write(page, 0, language.words(SharingWords.PAGE));
-        write(
+        write(page, 1, isLong ? introduction + " " + language.words(SharingWords.LONG_LIST) : introduction);
+        Uno.as(XCellRangeData.class, page.getCellRangeByPosition(0, HEAD_ROW, columns - 1, last))
+                .setDataArray(table.stream().map(List::toArray).toArray(Object[][]::new));
+        XCellRange printed = isLong
+                ? page.getCellRangeByPosition(0, 0, WorkedOutLook.STATE_COLUMN - 1, 1)
+                : page.getCellRangeByPosition(0, 0, columns - 1, last);
+        WorkedOutLook.setUpForPaper(
+                copy,
                 page,
-                1,
-                isLiving
-                        ? language.say(SharingWords.INTRODUCTION_LIVING, steps)
-                        : language.words(SharingWords.INTRODUCTION));
-        XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW + rows.size() - 1);
-        Uno.as(XCellRangeData.class, table).setDataArray(rows.toArray(Object[][]::new));
+                language,
+                Uno.as(XCellRangeAddressable.class, printed).getRangeAddress());
     }
 
     private static SharingWords state(KeptFormula formula, Map<KeptFormula, Translator.Living> translated) {
@@ -198,8 +194,10 @@ final class WorkedOutPage {
             return true;
         }
         String called = Area.quoted(name) + ".";
-        for (XNamedRange named : DefinedNames.of(copy).values()) {
-            if (named.getContent().contains(called)) {
+        for (Map.Entry<String, XNamedRange> named : DefinedNames.of(copy).entrySet()) {
+            // An .xlsx says by such a name of the page itself what is printed.
+            boolean isForPaper = named.getKey().startsWith(name + "._xlnm.Print_");
+            if (!isForPaper && named.getValue().getContent().contains(called)) {
                 return true;
             }
         }
@@ -238,30 +236,5 @@ final class WorkedOutPage {
 
     private static void write(XSpreadsheet page, int row, String text) throws com.sun.star.uno.Exception {
         Uno.as(XText.class, page.getCellByPosition(0, row)).setString(text);
-    }
-
-    /** Bold heads, wrapped lines and widths. */
-    static void look(XSpreadsheetDocument copy, XSpreadsheet page, int last) throws com.sun.star.uno.Exception {
-        XCellRange table = page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, Math.max(HEAD_ROW, last));
-        set(page.getCellRangeByPosition(0, 0, 0, 0), "CharWeight", FontWeight.BOLD);
-        set(page.getCellRangeByPosition(0, 0, 0, 0), "CharHeight", 16f);
-        set(page.getCellRangeByPosition(0, HEAD_ROW, WIDTHS.length - 1, HEAD_ROW), "CharWeight", FontWeight.BOLD);
-        set(table, "IsTextWrapped", true);
-        set(table, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
-        XCellRange intro = page.getCellRangeByPosition(0, 1, WIDTHS.length - 1, 1);
-        Uno.as(com.sun.star.util.XMergeable.class, intro).merge(true);
-        set(intro, "IsTextWrapped", true);
-        set(intro, "VertJustify", com.sun.star.table.CellVertJustify2.TOP);
-        for (int i = 0; i < WIDTHS.length; i++) {
-            UndoPause.again(copy);
-            Uno.set(Uno.as(XColumnRowRange.class, page).getColumns().getByIndex(i), "Width", WIDTHS[i]);
-        }
-        UndoPause.again(copy);
-        Uno.set(Uno.as(XColumnRowRange.class, page).getRows().getByIndex(1), "Height", 1500);
-        UndoPause.again(copy);
-    }
-
-    private static void set(XCellRange range, String property, Object value) throws com.sun.star.uno.Exception {
-        Uno.as(XPropertySet.class, range).setPropertyValue(property, value);
     }
 }

@@ -28,6 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeWithWindows;
+import org.snugsheet.office.harness.Printing;
 import org.snugsheet.office.uno.Uno;
 
 /** Bringing the formulas back in a window: what is asked before, and the one step that undoes it. */
@@ -78,8 +79,10 @@ class BringBackIT {
     void thePageThatComesBackWarnsAsBefore(@TempDir Path folder) {
         Path copy = shared(folder);
         try (CalcDocument sheet = office.open(copy)) {
+            String paper = paper(sheet);
             Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
             step(sheet, XUndoManager::undo);
+            assertEquals(paper, paper(sheet));
             assertEquals("", sheet.at("How this was worked out.A3").shown());
             sheet.number("B2", 33);
             String warning = sheet.at("How this was worked out.A3").shown();
@@ -90,6 +93,14 @@ class BringBackIT {
                             .getByIndex(7),
                     "IsVisible")));
         }
+    }
+
+    /** What of the page that keeps the formulas is printed, and how. */
+    private String paper(CalcDocument sheet) {
+        String page = "How this was worked out";
+        String style = office.call(
+                "looking", () -> (String) Uno.property(sheet.uno().getSheets().getByName(page), "PageStyle"));
+        return style + " " + Printing.areas(office, sheet, page) + " " + Printing.sheetsOfPaper(office, sheet);
     }
 
     private void step(CalcDocument sheet, Step step) {

@@ -24,6 +24,7 @@ import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
 import org.snugsheet.office.harness.OfficeFailure;
+import org.snugsheet.office.harness.Printing;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.menu.Menu;
@@ -73,7 +74,9 @@ class SharingIT {
         }
         List<List<CellResult>> before;
         List<String> formulas;
+        int paper;
         try (CalcDocument sheet = office.open(original)) {
+            paper = Printing.sheetsOfPaper(office, sheet);
             before = sheet.calculateAll().all(ALL);
             formulas = formulas(sheet);
             assertEquals(6, office.call("sharing", () -> ShareCopy.make(sheet.uno())));
@@ -83,6 +86,8 @@ class SharingIT {
             assertSameAnswers(before, sheet.calculateAll().all(ALL));
             assertTrue(sheet.formulaAt("D5").startsWith("=COUNT("), "formulas of the office stay");
             assertTrue(sheet.sheetNames().contains(SharingWords.PAGE.english()));
+            assertEquals("A1:D10", Printing.areas(plain, sheet, SharingWords.PAGE.english()), "a short list, whole");
+            assertEquals(paper + 1, Printing.sheetsOfPaper(plain, sheet), "on one sheet of paper");
             sheet.saveAs(returned, format);
         }
         try (CalcDocument sheet = office.open(returned)) {

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.sun.star.sheet.XCalculatable;
-import com.sun.star.sheet.XPrintAreas;
-import com.sun.star.table.CellRangeAddress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,8 +16,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +24,7 @@ import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
 import org.snugsheet.office.harness.FileFormat;
 import org.snugsheet.office.harness.Office;
+import org.snugsheet.office.harness.Printing;
 import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.menu.Menu;
@@ -39,7 +36,6 @@ import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
 import org.snugsheet.office.sheets.lessonbook.layout.JarsRows;
 import org.snugsheet.office.sheets.lessonbook.readings.ReadingsPage;
 import org.snugsheet.office.sheets.lessonbook.start.StartPage;
-import org.snugsheet.office.uno.CellName;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
 
@@ -117,7 +113,8 @@ class LivingBookIT {
             // As it opens: a person works nothing out anew before typing.
             same(slipped, slipped(book));
             same(before, compared(book));
-            assertEquals("A1:A2", printed(book, "Step by step"), "the steps are for the screen");
+            assertEquals("A1:A2", Printing.areas(plain, book, "Step by step"), "the steps are for the screen");
+            assertEquals("A1:D2", Printing.areas(plain, book, "How this was worked out"), "a list of many pages");
             type(book);
             // Nothing but what depends on the readings is worked out again, as when somebody types.
             same(after, compared(book));
@@ -180,18 +177,6 @@ class LivingBookIT {
         told.forEach(range -> all.addAll(book.all(range)));
         assertTrue(isNumber(all.get(all.size() - 1).get(0)), () -> String.valueOf(all));
         return all;
-    }
-
-    private String printed(CalcDocument book, String page) {
-        return plain.call("looking at what is printed", () -> {
-            CellRangeAddress[] areas = Uno.as(
-                            XPrintAreas.class, book.uno().getSheets().getByName(page))
-                    .getPrintAreas();
-            return Stream.of(areas)
-                    .map(area -> CellName.of(area.StartColumn, area.StartRow) + ":"
-                            + CellName.of(area.EndColumn, area.EndRow))
-                    .collect(Collectors.joining(" "));
-        });
     }
 
     /** Gnumeric, where it is installed, works out everything anew and writes each page as text. */
