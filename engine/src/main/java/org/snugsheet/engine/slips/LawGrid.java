@@ -22,6 +22,14 @@ final class LawGrid {
     private final double[] rates;
     private final LawValues[] values;
 
+    private LawGrid(Sample sample, LawGrid known) {
+        this.sample = sample;
+        this.law = known.law;
+        this.logRates = known.logRates;
+        this.rates = known.rates;
+        this.values = known.values;
+    }
+
     private LawGrid(Sample sample, Law law, double[] logRates) {
         this.sample = sample;
         this.law = law;
@@ -41,6 +49,11 @@ final class LawGrid {
             }
         }
         return new LawGrid(sample, law, Arrays.copyOf(logRates, count));
+    }
+
+    /** The same values for {@linkplain Sample#hasSameLaws other temperatures}. */
+    LawGrid with(Sample other) {
+        return new LawGrid(other, this);
     }
 
     /** Whether a law makes no sense at a rate. */

@@ -43,14 +43,16 @@ final class RobustFit {
 
     private static final double QUIET = 1.1;
 
+    private final LawGrids grids;
     private final Sample sample;
     private final LawFit fit;
     private final boolean[] trusted;
     private final double[] surprise;
     private final double score;
 
-    private RobustFit(Sample sample, LawFit fit, boolean[] trusted) {
-        this.sample = sample;
+    private RobustFit(LawGrids grids, LawFit fit, boolean[] trusted) {
+        this.grids = grids;
+        this.sample = grids.sample();
         this.fit = fit;
         this.trusted = trusted;
         this.surprise = surprises();
@@ -59,39 +61,53 @@ final class RobustFit {
 
     /** The best fit to a column with rising times and at least four readings. */
     static RobustFit of(Column column) {
-        Sample sample = Sample.of(column);
+        return best(LawGrids.of(Sample.of(column)));
+    }
+
+    /** The fit of one law alone: a first look before the others are tried. */
+    static RobustFit byOneLaw(Column column, Law law) {
+        return byOneLaw(LawGrids.of(Sample.of(column)), law);
+    }
+
+    /** {@link #of} another column, sooner if only temperatures differ. */
+    RobustFit ofOther(Column column) {
+        return best(grids.with(Sample.of(column)));
+    }
+
+    /** {@link #byOneLaw} for another column, by the law of this fit. */
+    RobustFit ofOtherByThisLaw(Column column) {
+        return byOneLaw(grids.with(Sample.of(column)), fit.law());
+    }
+
+    private static RobustFit best(LawGrids grids) {
+        Sample sample = grids.sample();
         List<RobustFit> tried = new ArrayList<>();
         for (Law law : Law.values()) {
             if (law.fits(sample)) {
-                boolean[] all = new boolean[sample.size()];
-                Arrays.fill(all, true);
-                LawGrid grid = LawGrid.of(sample, law);
-                RobustFit plain = settled(grid, all);
+                RobustFit plain = byOneLaw(grids, law);
                 tried.add(plain);
                 if (law == Law.NEWTON && plain.isQuiet()) {
                     return plain;
                 }
                 if (sample.parts == 1 && !plain.isQuiet()) {
-                    tried.add(settled(grid, RobustStart.of(sample, law, plain.fit.rate())));
+                    tried.add(settled(grids, law, RobustStart.of(grids, law, plain.fit.rate())));
                 }
             }
         }
         return Collections.min(tried, Comparator.comparingDouble(RobustFit::score));
     }
 
-    /** The fit of one law alone: a first look before the others are tried. */
-    static RobustFit byOneLaw(Column column, Law law) {
-        Sample sample = Sample.of(column);
-        boolean[] all = new boolean[sample.size()];
+    private static RobustFit byOneLaw(LawGrids grids, Law law) {
+        boolean[] all = new boolean[grids.sample().size()];
         Arrays.fill(all, true);
-        return settled(LawGrid.of(sample, law), all);
+        return settled(grids, law, all);
     }
 
     /** Includes readings that agree with the curve and leaves out the worst that does not, until nothing changes. */
-    private static RobustFit settled(LawGrid grid, boolean[] start) {
-        Sample sample = grid.sample();
-        RobustFit robust = new RobustFit(sample, LawFit.of(grid, start), start);
-        for (int round = 0; round < sample.size() && robust.isFitted(); round++) {
+    private static RobustFit settled(LawGrids grids, Law law, boolean[] start) {
+        LawGrid grid = grids.of(law);
+        RobustFit robust = new RobustFit(grids, LawFit.of(grid, start), start);
+        for (int round = 0; round < start.length && robust.isFitted(); round++) {
             boolean[] next = robust.reconsidered();
             if (Arrays.equals(next, robust.trusted)) {
                 break;
@@ -100,7 +116,7 @@ final class RobustFit {
             if (!Double.isFinite(fit.sumOfSquares())) {
                 break;
             }
-            robust = new RobustFit(sample, fit, next);
+            robust = new RobustFit(grids, fit, next);
         }
         return robust;
     }

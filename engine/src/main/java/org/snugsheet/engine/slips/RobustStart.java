@@ -1,5 +1,9 @@
 package org.snugsheet.engine.slips;
 
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
 /**
  * Which readings to trust at first, so that a few wild ones cannot drag the curve along.
  *
@@ -10,6 +14,7 @@ package org.snugsheet.engine.slips;
 final class RobustStart {
 
     private static final int TRIALS = 14;
+
     private static final double SLOWEST = 0.01;
     private static final double FASTEST = 16;
     private static final int MOST_STARTS = 12;
@@ -28,15 +33,23 @@ final class RobustStart {
      *
      * @param rate where a good curve is likely. It decides nothing: what comes near there lets other curves be given up sooner
      */
-    static boolean[] of(Sample sample, Law law, double rate) {
+    static boolean[] of(LawGrids grids, Law law, double rate) {
+        Sample sample = grids.sample();
+        List<LawValues> starts = grids.starts(law);
         double likely = Math.log(rate * sample.span / SLOWEST) / Math.log(FASTEST / SLOWEST) * (TRIALS - 1);
         Nearest there = new Nearest(sample, Double.POSITIVE_INFINITY);
-        there.through(law, (int) Math.max(0, Math.min(TRIALS - 1, Math.rint(likely))));
+        there.through(law, starts.get((int) Math.max(0, Math.min(TRIALS - 1, Math.rint(likely)))));
         Nearest nearest = new Nearest(sample, Math.nextUp(there.median));
-        for (int trial = 0; trial < TRIALS; trial++) {
-            nearest.through(law, trial);
+        for (LawValues values : starts) {
+            nearest.through(law, values);
         }
         return nearest.trusted();
+    }
+
+    /** The rates that are tried, k per minute. */
+    static DoubleStream rates(Sample sample) {
+        return IntStream.range(0, TRIALS)
+                .mapToDouble(trial -> SLOWEST * Math.pow(FASTEST / SLOWEST, trial / (TRIALS - 1.0)) / sample.span);
     }
 
     /** The nearest of the curves that were tried. */
@@ -62,11 +75,9 @@ final class RobustStart {
             this.best = new double[sample.size()];
         }
 
-        void through(Law law, int trial) {
+        void through(Law law, LawValues values) {
             int n = sample.size();
             int stride = Math.max(1, n / MOST_STARTS);
-            double share = trial / (TRIALS - 1.0);
-            LawValues values = law.at(sample, SLOWEST * Math.pow(FASTEST / SLOWEST, share) / sample.span);
             for (int i = 0; i < n; i += stride) {
                 passThrough(values, i);
                 if (law.shapes() == 1) {

@@ -70,6 +70,13 @@ final class Sample {
         return minutes.length;
     }
 
+    /** Whether every law has the same values at the readings of another sample, whatever temperatures were read. */
+    boolean hasSameLaws(Sample other) {
+        return Arrays.equals(minutes, other.minutes)
+                && Arrays.equals(around, other.around)
+                && Arrays.equals(stuck, other.stuck);
+    }
+
     /** The variance that rounding to the mark leaves: a²/12 (JCGM 100:2008, GUM, 4.3.7). */
     double rounding() {
         return mark * mark / 12;

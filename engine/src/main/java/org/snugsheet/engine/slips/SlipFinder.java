@@ -129,12 +129,11 @@ public final class SlipFinder {
 
     /** The score of a hypothesis by the law that fits best so far: enough to choose which hypotheses to weigh in full. */
     private static double firstLook(SlipHypothesis hypothesis, RobustFit robust) {
-        Law law = robust.fit().law();
-        return RobustFit.byOneLaw(hypothesis.weighed(), law).score() + hypothesis.cost();
+        return robust.ofOtherByThisLaw(hypothesis.weighed()).score() + hypothesis.cost();
     }
 
     private static Accepted weighed(SlipHypothesis hypothesis, RobustFit robust) {
-        RobustFit corrected = RobustFit.of(hypothesis.weighed());
+        RobustFit corrected = robust.ofOther(hypothesis.weighed());
         double gain = robust.score() - corrected.score() - hypothesis.cost();
         if (hypothesis.accused() >= 0) {
             // The reading is known to be wrong; the hypothesis only says how. It fails if the corrected reading is

@@ -148,10 +148,10 @@ class LawFitTest {
     void aRobustStartTrustsAllButTheWildReading(Law law) {
         List<Map<String, String>> rows = rows(Law.NEWTON, "wild");
         Sample sample = Sample.of(column(rows, "wild"));
-        boolean[] trusted = RobustStart.of(sample, law, 0.05);
+        boolean[] trusted = RobustStart.of(LawGrids.of(sample), law, 0.05);
         assertFalse(trusted[3]);
-        assertArrayEquals(trusted, RobustStart.of(sample, law, 1e-6), "wherever it begins to look");
-        assertArrayEquals(trusted, RobustStart.of(sample, law, 100), "wherever it begins to look");
+        assertArrayEquals(trusted, RobustStart.of(LawGrids.of(sample), law, 1e-6), "wherever it begins to look");
+        assertArrayEquals(trusted, RobustStart.of(LawGrids.of(sample), law, 100), "wherever it begins to look");
         for (int i = 1; i < trusted.length; i++) {
             assertTrue(i == 3 || trusted[i], "row " + (i + 1));
         }

@@ -97,6 +97,31 @@ class RobustFitTest {
         assertEquals(13 * Math.log((usual + finely.fit().sumOfSquares()) / 13 / (usual / 13)) + 3, finely.room(), 1e-9);
     }
 
+    /** What is known of one column serves others, and changes nothing: other temperatures, times, surroundings, and one that is stuck. */
+    @Test
+    void anotherColumnIsFittedAsByItself() {
+        double[] readings = PLAIN.clone();
+        readings[3] = 40;
+        Column column = column(readings);
+        RobustFit known = RobustFit.of(column);
+        for (Column other : List.of(
+                column(PLAIN),
+                column.with(2, line -> line.withTyped(line.typed() + 9)),
+                column.with(5, line -> line.withMinute(line.minute() + 1)),
+                around(column, 3),
+                column.withAllFrom(6, line -> line.withStuckPart(1)))) {
+            RobustFit alone = RobustFit.of(other);
+            RobustFit after = known.ofOther(other);
+            assertEquals(alone.score(), after.score());
+            assertEquals(alone.fit().rate(), after.fit().rate());
+            Law law = known.fit().law();
+            assertEquals(
+                    RobustFit.byOneLaw(other, law).score(),
+                    known.ofOtherByThisLaw(other).score());
+        }
+        assertEquals(known.score(), known.ofOther(column).score());
+    }
+
     @Test
     void aFirstReadingOnTheSideOfTheSurroundingsHasNotSettled() {
         double[] cold = PLAIN.clone();
