@@ -135,9 +135,9 @@ final class SlipLab {
 
     /** Whether a column without noise, with its slip, lies off every curve; see above. */
     static boolean isVisible(InventedJar jar, double[] minutes, double[] celsius, double most) {
-        return isOffItsSurroundings(jar, minutes, celsius)
-                && misfit(jar, minutes, celsius, around -> new FittedSurroundings()) >= VISIBLE * jar.deviation()
-                && most > jar.grain().graduation().kelvins() + 2 * jar.noise();
+        return most > jar.grain().graduation().kelvins() + 2 * jar.noise()
+                && isOffItsSurroundings(jar, minutes, celsius)
+                && misfit(jar, minutes, celsius, around -> new FittedSurroundings()) >= VISIBLE * jar.deviation();
     }
 
     /** Whether readings without noise lie off the curves of the jar’s law in the surroundings typed; see above. */
