@@ -72,8 +72,7 @@ public record CurvesPage(String page, List<String> without) {
             // Last, because then the office may record steps again.
             curves.draw(office, CHART, language);
             new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(DrawingWords.TITLE))
-                    .on(DocumentRegion.of(document).hasLetterPaper() ? Paper.LETTER : Paper.A4)
-                    .applyStyle(sheet);
+                    .applyStyle(sheet.on(DocumentRegion.of(document).hasLetterPaper() ? Paper.LETTER : Paper.A4));
         });
         return new CurvesPage(page.name(), without);
     }

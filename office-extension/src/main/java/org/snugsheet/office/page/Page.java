@@ -30,6 +30,7 @@ public final class Page {
     private final XSpreadsheet sheet;
     private final String name;
     private final Optional<FormulaQueue> queue;
+    private final Paper paper;
     private final XCellRangeAddressable place;
     private final XTableRows rows;
     private final WaitingCells cells;
@@ -44,14 +45,16 @@ public final class Page {
      * @param name the name on its tab
      */
     public Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name) {
-        this(document, sheet, name, Optional.empty());
+        this(document, sheet, name, Optional.empty(), Paper.A4);
     }
 
-    private Page(XSpreadsheetDocument document, XSpreadsheet sheet, String name, Optional<FormulaQueue> queue) {
+    private Page(
+            XSpreadsheetDocument document, XSpreadsheet sheet, String name, Optional<FormulaQueue> queue, Paper paper) {
         this.document = document;
         this.sheet = sheet;
         this.name = name;
         this.queue = queue;
+        this.paper = paper;
         this.place = Uno.as(XCellRangeAddressable.class, sheet);
         this.rows = Uno.as(XColumnRowRange.class, sheet).getRows();
         this.cells = new WaitingCells(sheet);
@@ -65,9 +68,24 @@ public final class Page {
      * @return the page
      */
     public Page with(FormulaQueue later) {
-        Page waiting = new Page(document, sheet, name, Optional.of(later));
+        Page waiting = new Page(document, sheet, name, Optional.of(later), paper);
         later.add(waiting);
         return waiting;
+    }
+
+    /**
+     * The same page, which will be printed on other paper.
+     *
+     * @param other the paper
+     * @return the page, on which nothing waits yet
+     */
+    public Page on(Paper other) {
+        return new Page(document, sheet, name, queue, other);
+    }
+
+    /** What it is printed on. */
+    Paper paper() {
+        return paper;
     }
 
     /**
@@ -353,6 +371,8 @@ public final class Page {
      */
     public Page width(String address, double millimeters) throws com.sun.star.uno.Exception {
         Uno.set(Uno.as(XColumnRowRange.class, range(address)).getColumns(), "Width", hundredths(millimeters));
+        // Otherwise each height that is set next is recorded with a copy of its rows.
+        UndoPause.again(document);
         return this;
     }
 

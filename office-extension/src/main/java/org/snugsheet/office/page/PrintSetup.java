@@ -20,10 +20,9 @@ import org.snugsheet.office.uno.Uno;
  *
  * @param way which way the paper lies
  * @param footer the line at the bottom
- * @param paper the paper
  * @param breaks whether it goes on below, on a new sheet of paper wherever {@link Page#newPaperAt} says so
  */
-public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
+public record PrintSetup(Way way, String footer, boolean breaks) {
 
     private static final int MARGIN = 1000;
     private static final String OUR_STYLES = "Snug ";
@@ -37,23 +36,13 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
     }
 
     /**
-     * A page on one sheet of A4.
+     * A page on one sheet of paper.
      *
      * @param way which way the paper lies
      * @param footer the line at the bottom
      */
     public PrintSetup(Way way, String footer) {
-        this(way, footer, Paper.A4, false);
-    }
-
-    /**
-     * The same on other paper.
-     *
-     * @param other the paper
-     * @return the set-up
-     */
-    public PrintSetup on(Paper other) {
-        return new PrintSetup(way, footer, other, breaks);
+        this(way, footer, false);
     }
 
     /**
@@ -62,7 +51,7 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
      * @return the set-up
      */
     public PrintSetup withBreaks() {
-        return new PrintSetup(way, footer, paper, true);
+        return new PrintSetup(way, footer, true);
     }
 
     /**
@@ -83,7 +72,7 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
      * @param page the page
      * @param cells what is printed
      */
-    static void print(Page page, String cells) {
+    public static void print(Page page, String cells) {
         Uno.as(XPrintAreas.class, page.sheet()).setPrintAreas(new CellRangeAddress[] {page.place(cells)});
     }
 
@@ -121,7 +110,11 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
         for (String name : styles.getElementNames()) {
             if (name.startsWith(OUR_STYLES)) {
                 Object style = styles.getByName(name);
-                Uno.setAll(style, size(paper, (boolean) Uno.property(style, "IsLandscape")));
+                boolean lying = (boolean) Uno.property(style, "IsLandscape");
+                // The office lays out anew each page whose paper is set, the same paper too.
+                if (!Uno.property(style, "Width").equals(paper.width(lying))) {
+                    Uno.setAll(style, size(paper, lying));
+                }
             }
         }
     }
@@ -163,7 +156,7 @@ public record PrintSetup(Way way, String footer, Paper paper, boolean breaks) {
             styles.insertByName(name, Uno.make(page.document(), "com.sun.star.style.PageStyle"));
         }
         Object style = styles.getByName(name);
-        Map<String, Object> values = new HashMap<>(size(paper, way == Way.LANDSCAPE));
+        Map<String, Object> values = new HashMap<>(size(page.paper(), way == Way.LANDSCAPE));
         for (String side : new String[] {"Left", "Right", "Top", "Bottom"}) {
             values.put(side + "Margin", MARGIN);
         }

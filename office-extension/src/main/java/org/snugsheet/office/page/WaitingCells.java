@@ -8,6 +8,7 @@ import com.sun.star.table.XCellRange;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,9 +108,10 @@ final class WaitingCells {
     }
 
     void writeValues() throws com.sun.star.uno.Exception {
+        Map<CellArea, Object> all = new HashMap<>(values);
         for (CellArea block : blocks(values)) {
             Uno.as(XCellRangeData.class, range(block))
-                    .setDataArray(content(block, values, "", new Object[block.rows()][block.columns()]));
+                    .setDataArray(content(block, all, "", new Object[block.rows()][block.columns()]));
         }
         written.addAll(values.keySet());
         values.clear();
@@ -117,9 +119,10 @@ final class WaitingCells {
 
     void writeFormulas() throws com.sun.star.uno.Exception {
         written.addAll(tables.keySet());
+        Map<CellArea, String> all = new HashMap<>(formulas);
         for (CellArea block : blocks(formulas)) {
             Uno.as(XCellRangeFormula.class, range(block))
-                    .setFormulaArray(content(block, formulas, "", new String[block.rows()][block.columns()]));
+                    .setFormulaArray(content(block, all, "", new String[block.rows()][block.columns()]));
         }
         written.addAll(formulas.keySet());
         formulas.clear();
@@ -152,9 +155,17 @@ final class WaitingCells {
         return blocks;
     }
 
+    /** Asked for each cell of a page about all others: no stream, which takes several times as long. */
     private boolean isFree(CellArea area, SortedMap<CellArea, ?> cells) {
-        return (long) area.rows() * area.columns() <= MOST_CELLS
-                && written.stream().noneMatch(other -> area.meets(other) && !cells.containsKey(other));
+        if ((long) area.rows() * area.columns() > MOST_CELLS) {
+            return false;
+        }
+        for (CellArea other : written) {
+            if (area.meets(other) && !cells.containsKey(other)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static <T> T[][] content(CellArea block, Map<CellArea, T> cells, T blank, T[][] rows) {

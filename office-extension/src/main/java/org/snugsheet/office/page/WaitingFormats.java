@@ -45,7 +45,7 @@ final class WaitingFormats {
         Change change = new Change(property, value);
         int layer = 0;
         for (Step before : steps) {
-            if (before.layer >= layer && change.isOrderedWith(before.change) && cells.meets(before.cells)) {
+            if (before.layer >= layer && cells.meets(before.cells) && change.isOrderedWith(before.change)) {
                 layer = before.layer + 1;
             }
         }

@@ -92,9 +92,8 @@ final class WorkedOutLook {
     static void setUpForPaper(XSpreadsheetDocument copy, XSpreadsheet page, Language language, CellRangeAddress printed)
             throws com.sun.star.uno.Exception {
         new PrintSetup(PrintSetup.Way.LANDSCAPE, language.words(SharingWords.PAGE))
-                .on(paper(copy))
                 .withBreaks()
-                .applyStyle(new Page(copy, page, Uno.as(XNamed.class, page).getName()));
+                .applyStyle(new Page(copy, page, Uno.as(XNamed.class, page).getName()).on(paper(copy)));
         print(copy, page, List.of(printed));
     }
 

@@ -106,10 +106,7 @@ final class WorkedOutPage {
                 ? language.say(SharingWords.INTRODUCTION_LIVING, steps)
                 : language.words(SharingWords.INTRODUCTION);
         boolean isLong = WorkedOutLook.isLong(table);
-        write(page, 0, language.words(SharingWords.PAGE));
-        write(page, 1, isLong ? introduction + " " + language.words(SharingWords.LONG_LIST) : introduction);
-        Uno.as(XCellRangeData.class, page.getCellRangeByPosition(0, HEAD_ROW, columns - 1, last))
-                .setDataArray(table.stream().map(List::toArray).toArray(Object[][]::new));
+        // While the page is empty: later the office would look how it falls on paper.
         XCellRange printed = isLong
                 ? page.getCellRangeByPosition(0, 0, WorkedOutLook.STATE_COLUMN - 1, 1)
                 : page.getCellRangeByPosition(0, 0, columns - 1, last);
@@ -118,6 +115,10 @@ final class WorkedOutPage {
                 page,
                 language,
                 Uno.as(XCellRangeAddressable.class, printed).getRangeAddress());
+        write(page, 0, language.words(SharingWords.PAGE));
+        write(page, 1, isLong ? introduction + " " + language.words(SharingWords.LONG_LIST) : introduction);
+        Uno.as(XCellRangeData.class, page.getCellRangeByPosition(0, HEAD_ROW, columns - 1, last))
+                .setDataArray(table.stream().map(List::toArray).toArray(Object[][]::new));
     }
 
     private static SharingWords state(KeptFormula formula, Map<KeptFormula, Translator.Living> translated) {

@@ -71,7 +71,11 @@ public final class DocumentFile {
                 how.add(Uno.named("Overwrite", true));
                 password.ifPresent(secret -> how.add(Uno.named("Password", secret)));
                 Uno.as(XStorable.class, document).storeToURL(address, how.toArray(PropertyValue[]::new));
-                return openHidden(office, address, password);
+                XComponent twin = openHidden(office, address, password);
+                // Nobody will undo anything in it; what could be undone would be recorded all the same, which takes
+                // long.
+                Uno.set(twin, "IsUndoEnabled", false);
+                return twin;
             } finally {
                 Files.delete(file);
             }

@@ -90,7 +90,7 @@ public final class Menu {
      * two calls from outside the office would paint, and what it does then is no part of the choice; now and then it paints what is
      * just going, and ends.
      */
-    static <T> T asAPerson(Office office, Callable<T> work) {
+    public static <T> T asAPerson(Office office, Callable<T> work) {
         XRequestCallback queue = office.service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
         CompletableFuture<T> done = new CompletableFuture<>();
         XCallback callback = nothing -> {

@@ -39,8 +39,8 @@ public final class MenuSheets {
             throw new IllegalArgumentException(setting.toString());
         }
         try (CalcDocument window = office.newDocument()) {
-            return office.openedBy(
-                    () -> Menu.call(office, window, SheetLine.address(sheet), Menu.QUIET, language(setting)));
+            return office.openedBy(() -> Menu.asAPerson(
+                    office, () -> Menu.call(office, window, SheetLine.address(sheet), Menu.QUIET, language(setting))));
         }
     }
 

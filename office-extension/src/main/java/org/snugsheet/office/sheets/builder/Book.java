@@ -67,6 +67,8 @@ public final class Book {
         XUndoManager undo = Uno.as(XUndoManagerSupplier.class, empty).getUndoManager();
         XCalculatable cells = Uno.as(XCalculatable.class, empty);
         undo.lock();
+        // A locked recorder is still handed what to record, and that takes longer than the change itself.
+        Uno.set(empty, "IsUndoEnabled", false);
         // Nothing is worked out or drawn before all is there.
         cells.enableAutomaticCalculation(false);
         Uno.as(XActionLockable.class, empty).addActionLock();
@@ -74,10 +76,10 @@ public final class Book {
             StyleSheet.install(empty);
             sheet.fill(book);
             book.formulas.write();
-            book.printOn(setting.paper());
         } finally {
             Uno.as(XActionLockable.class, empty).removeActionLock();
             cells.enableAutomaticCalculation(true);
+            Uno.set(empty, "IsUndoEnabled", true);
             undo.unlock();
             undo.clear();
         }
@@ -113,7 +115,9 @@ public final class Book {
         } else {
             sheets.insertNewByName(name, (short) place);
         }
-        Page page = new Page(document, Uno.as(XSpreadsheet.class, sheets.getByName(name)), name).with(formulas);
+        Page page = new Page(document, Uno.as(XSpreadsheet.class, sheets.getByName(name)), name)
+                .on(setting.paper())
+                .with(formulas);
         pages.add(place, page);
         return page;
     }
@@ -190,13 +194,13 @@ public final class Book {
     }
 
     /**
-     * Calculates everything, so that what is saved next or a chart that is drawn next shows the results.
+     * Works out what is not worked out yet, so that what is saved next or a chart that is drawn next shows the results.
      *
      * @throws com.sun.star.uno.Exception if the office refuses
      */
     public void calculate() throws com.sun.star.uno.Exception {
         formulas.write();
-        Uno.as(XCalculatable.class, document).calculateAll();
+        Uno.as(XCalculatable.class, document).calculate();
     }
 
     /**

@@ -72,16 +72,18 @@ public final class NumbersPage extends BookPage {
      */
     public void write() throws com.sun.star.uno.Exception {
         page.width("A1", NUMBER_COLUMN).width("B1:" + LAST + "1", COLUMN);
+        // Heights and paper before anything stands in the rows: later the office would look for heights of its own and
+        // how all falls on paper.
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            heights(paper(jar));
+        }
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "").withBreaks().applyStyle(page);
         lines(paper(0));
         page.repeatBelow("A1:" + LAST + rows, plan.jars());
         for (int jar = 0; jar < plan.jars(); jar++) {
-            heights(paper(jar));
             numbers(paper(jar));
         }
-        new PrintSetup(PrintSetup.Way.PORTRAIT, "")
-                .on(book.setting().paper())
-                .withBreaks()
-                .apply(page, "A1:" + LAST + rows * plan.jars());
+        PrintSetup.print(page, "A1:" + LAST + rows * plan.jars());
         page.protect();
     }
 

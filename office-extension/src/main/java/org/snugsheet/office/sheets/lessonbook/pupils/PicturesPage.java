@@ -64,18 +64,19 @@ public final class PicturesPage extends BookPage {
      */
     public void write() throws com.sun.star.uno.Exception {
         page.width("A1:O1", COLUMN);
+        // Heights and paper before anything stands in the rows: later the office would look for heights of its own and
+        // how all falls on paper.
+        for (int jar = 0; jar < plan.jars(); jar++) {
+            heights(paper(jar));
+        }
+        new PrintSetup(PrintSetup.Way.PORTRAIT, "").withBreaks().applyStyle(page);
         lines(paper(0));
         page.repeatBelow("A1:O" + ROWS, plan.jars());
         for (int jar = 0; jar < plan.jars(); jar++) {
-            heights(paper(jar));
             numbers(paper(jar));
         }
-        // Once all rows are as high as they stay.
         pictures();
-        new PrintSetup(PrintSetup.Way.PORTRAIT, "")
-                .on(book.setting().paper())
-                .withBreaks()
-                .apply(page, "A1:" + LAST + ROWS * plan.jars());
+        PrintSetup.print(page, "A1:" + LAST + ROWS * plan.jars());
         page.protect();
     }
 

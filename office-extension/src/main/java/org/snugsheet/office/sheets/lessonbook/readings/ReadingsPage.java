@@ -85,6 +85,8 @@ public final class ReadingsPage extends BookPage {
                 .width(column(0) + "1:" + last + "1", Math.min(34, ACROSS / (plan.jars() + 1)));
         page.height("A1", 10).height("A2:A3", 8.2).height("A" + HEAD, isNarrow() ? 30 : 15.5);
         page.height(below("A", "A"), 6);
+        // While the page is empty: later the office would look how it falls on paper.
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(ReadingWords.TITLE)).applyStyle(page);
         page.text("A1", words(ReadingWords.TITLE)).look("A1", CellStyleName.TITLE);
         hint("A2", ReadingWords.HINT);
         hint("A3", ReadingWords.OTHER_HINT);
@@ -96,7 +98,7 @@ public final class ReadingsPage extends BookPage {
         page.look(below(CLOCK, last), CellStyleName.INPUT);
         checks();
         message();
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(ReadingWords.TITLE)).apply(page, "A1:" + last + (lastRow() + 2));
+        PrintSetup.print(page, "A1:" + last + (lastRow() + 2));
         page.protect();
     }
 

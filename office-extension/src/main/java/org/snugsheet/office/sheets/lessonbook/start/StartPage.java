@@ -68,13 +68,15 @@ public final class StartPage extends BookPage {
      */
     public void write() throws com.sun.star.uno.Exception {
         sizes();
+        // While the page is empty: later the office would look how it falls on paper.
+        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(StartWords.TITLE)).applyStyle(page);
         top();
         boxes();
         beside();
         jars();
         message();
         rules();
-        new PrintSetup(PrintSetup.Way.LANDSCAPE, words(StartWords.TITLE)).apply(page, "A1:" + LAST + MESSAGE);
+        PrintSetup.print(page, "A1:" + LAST + MESSAGE);
         page.protect();
     }
 
