@@ -25,10 +25,10 @@ class ClockTimesIT {
                 // What is left of the example would go on in minutes.
                 clearBelow(sheet, times, row);
             }
-            sheet.numbersDown(times, 0, 5, 10, 15, 20, 25, 30).calculateAll();
+            sheet.numbersDown(times, 0, 5, 10, 15, 20, 25, 30).calculate();
             double before = sheet.at(answer).number();
             double[] parts = Arrays.stream(CLOCK).map(hour -> hour / 24).toArray();
-            sheet.numbersDown(times, parts).calculateAll();
+            sheet.numbersDown(times, parts).calculate();
             assertTrue(before > 0);
             assertEquals(before, sheet.at(answer).number(), 1e-9 * before);
             assertEquals("", Opened.failingCells(sheet));
@@ -40,6 +40,6 @@ class ClockTimesIT {
     }
 
     private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
-        return office.open(built.named(name).ods()).calculateAll();
+        return office.open(built.named(name).ods());
     }
 }

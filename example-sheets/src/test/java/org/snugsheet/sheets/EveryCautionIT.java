@@ -65,7 +65,7 @@ class EveryCautionIT {
             sheet.text("A8", way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT ? "F" : "C");
             for (int celsius : COLD) {
                 way.type(sheet, "D12", celsius);
-                String said = sheet.calculateAll().at("A9").text();
+                String said = sheet.calculate().at("A9").text();
                 assertEquals(celsius <= -18, said.contains("bare skin can freeze"), way + " " + celsius + ": " + said);
                 assertEquals(celsius <= -18, said.contains("school’s rules"), said);
             }
@@ -111,7 +111,7 @@ class EveryCautionIT {
                         double celsius = 5 + (start - 5) * Math.exp(-RATE * 5 * row);
                         way.type(sheet, below(readings, row), celsius);
                     }
-                    String said = sheet.calculateAll().at(message).text();
+                    String said = sheet.calculate().at(message).text();
                     String where = name + " " + way + " " + start + ": " + said;
                     assertEquals(start > 43, said.contains("too hot for pupils"), where);
                     assertEquals(start > 43, said.contains("no more than 43 °C (109 °F)"), where);
@@ -130,7 +130,7 @@ class EveryCautionIT {
                         way.type(sheet, below(readings, row), around + (39 - around) * Math.exp(-RATE * 5 * row));
                     }
                     way.type(sheet, surroundings, around);
-                    String said = sheet.calculateAll().at(message).text();
+                    String said = sheet.calculate().at(message).text();
                     String where = name + " " + way + " around " + around + ": " + said;
                     assertEquals(around <= -18, said.contains("can freeze bare skin"), where);
                     assertEquals(around <= -18, said.contains("from -27 °C (-16 °F) on they stay in"), where);
@@ -153,7 +153,7 @@ class EveryCautionIT {
                     for (int row = 0; row <= 10; row++) {
                         way.type(sheet, "Readings.C" + (5 + row), 5 + (start - 5) * Math.exp(-RATE * 3 * row));
                     }
-                    String said = sheet.calculateAll().at("Readings.A17").text();
+                    String said = sheet.calculate().at("Readings.A17").text();
                     String where = name + " " + way + " " + start + ": " + said;
                     assertEquals(start > 43, said.contains("too hot for pupils"), where);
                     assertEquals(start > 43, said.contains("no more than 43 °C (109 °F)"), where);
@@ -164,7 +164,7 @@ class EveryCautionIT {
                         way.type(sheet, "Readings.C" + (5 + row), around + (39 - around) * Math.exp(-RATE * 3 * row));
                     }
                     way.type(sheet, "Start.B11", around);
-                    String said = sheet.calculateAll().at("Readings.A17").text();
+                    String said = sheet.calculate().at("Readings.A17").text();
                     String where = name + " " + way + " around " + around + ": " + said;
                     assertEquals(around <= -18, said.contains("can freeze bare skin"), where);
                     String beside = sheet.at("Start.C11").text();
@@ -181,7 +181,7 @@ class EveryCautionIT {
         try (CalcDocument sheet = open(office, built, "example-class")) {
             String said = sheet.number("Readings.C5", 60)
                     .number("Start.B11", -20)
-                    .calculateAll()
+                    .calculate()
                     .at("Readings.A17")
                     .text();
             assertTrue(said.contains("water of 60 °C (140 °F) is too hot for pupils"), said);
@@ -197,7 +197,7 @@ class EveryCautionIT {
             for (int row = 0; row <= 10; row++) {
                 sheet.number("Readings.C" + (5 + row), 1 + 50 * Math.exp(-0.05 * 3 * row));
             }
-            sheet.calculateAll();
+            sheet.calculate();
             assertEquals("OK", sheet.at("Readings.C16").text());
             List<List<CellResult>> ranked = sheet.all(LessonBook.example().results());
             assertTrue(ranked.stream()
@@ -213,7 +213,7 @@ class EveryCautionIT {
                 sheet.text("B7", fahrenheit ? "F" : "C").number("B12", fahrenheit ? 41 : 5);
                 for (int start : STARTS) {
                     way.type(sheet, "B11", start);
-                    String said = sheet.calculateAll().at("C11").text();
+                    String said = sheet.calculate().at("C11").text();
                     assertEquals(start > 43, said.startsWith("too hot for pupils"), way + " " + start + ": " + said);
                 }
                 itIsSaidBesideTheSurroundings(sheet, way);
@@ -224,7 +224,7 @@ class EveryCautionIT {
     private static void itIsSaidBesideTheSurroundings(CalcDocument sheet, Way way) {
         for (int around : COLD) {
             way.type(sheet, "B12", around);
-            String said = sheet.calculateAll().at("C12").text();
+            String said = sheet.calculate().at("C12").text();
             assertEquals(around <= -18, said.contains("children"), way + " " + around + ": " + said);
             assertEquals(around <= -27, said.contains("stay in"), way + " " + around + ": " + said);
         }
@@ -239,7 +239,7 @@ class EveryCautionIT {
                 sheet.text("B7", fahrenheit ? "F" : "C");
                 for (int air : COLD) {
                     way.type(sheet, "B8", air);
-                    String said = sheet.calculateAll().at("E9").text();
+                    String said = sheet.calculate().at("E9").text();
                     String where = way + " " + air + ": " + said;
                     assertTrue(said.contains("feels like"), where);
                     assertEquals(air == -20, said.startsWith("Risk of frostbite for children"), where);
@@ -271,6 +271,6 @@ class EveryCautionIT {
     }
 
     private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
-        return office.open(built.named(name).ods()).calculatedOnlyWhenTold().calculateAll();
+        return office.open(built.named(name).ods()).calculatedOnlyWhenTold();
     }
 }

@@ -45,12 +45,12 @@ class JarSheetsIT {
     void aNewcomerGetsAnAnswerFromReadingsInFahrenheit(Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, "first-five-minutes")) {
             sheet.text("D20", "F").number("D21", 68).number("D22", 1);
-            sheet.numbersDown("C8", 104, 93, 86, 81, 77, 74.4, 72.5).calculateAll();
+            sheet.numbersDown("C8", 104, 93, 86, 81, 77, 74.4, 72.5).calculate();
             assertTrue(sheet.at("F7").text().startsWith("OK:"), sheet.at("F7").text());
             assertEquals(10, sheet.at("G14").number(), 0.3);
             assertTrue(sheet.at("F9").text().endsWith("every 10 minutes."));
             assertEquals("Thermometer, °F", sheet.at("C7").text());
-            sheet.number("C10", 860).calculateAll();
+            sheet.number("C10", 860).calculate();
             assertTrue(sheet.at("F7").text().contains("860"), sheet.at("F7").text());
             assertTrue(sheet.at("F9").text().startsWith("The answer comes here"));
             assertEquals("–", sheet.at("G14").text());
@@ -81,7 +81,7 @@ class JarSheetsIT {
             assertEquals(-3 + above * Math.exp(-60 * expected.number("rate")), Double.parseDouble(warm), 0.051);
             double minutes = Math.log(above / 13) / expected.number("rate");
             assertEquals(Math.round(minutes) + " minutes", sheet.at("F26").text());
-            sheet.number("E26", -4).calculateAll();
+            sheet.number("E26", -4).calculate();
             assertEquals("never", sheet.at("F26").text());
         }
     }
@@ -91,7 +91,7 @@ class JarSheetsIT {
     void aReadingThatCannotBeIsNamedAndLeavesDashes(
             String name, String reading, String message, String answers, Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, name)) {
-            sheet.number(reading, -20).calculateAll();
+            sheet.number(reading, -20).calculate();
             String words = sheet.at(message).text();
             assertTrue(words.contains("-20 °C"), words);
             for (List<CellResult> row : sheet.all(answers)) {

@@ -32,7 +32,7 @@ class SlipsInPlaceIT {
         try (CalcDocument sheet = open(office, built, "design-a-wrap")) {
             double bare = sheet.at("L33").number();
             assertEquals(false, isColored(office, sheet, "H36"));
-            sheet.number("H36", 3.65).calculateAll();
+            sheet.number("H36", 3.65).calculate();
             String said = sheet.at("A34").text();
             assertTrue(said.startsWith("Wrapped jar: Minute 15: 3.65"), said);
             assertEquals("–", sheet.at("N33").text());
@@ -49,7 +49,7 @@ class SlipsInPlaceIT {
     void aSlipOfOneJarIsNamedByItsMinute(
             String name, String cell, String message, int minute, Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, name)) {
-            sheet.number(cell, 3.65).calculateAll();
+            sheet.number(cell, 3.65).calculate();
             String said = sheet.at(message).text();
             assertTrue(said.startsWith("Minute " + minute + ": 3.65"), said);
         }
@@ -58,7 +58,7 @@ class SlipsInPlaceIT {
     @Test
     void leavesOfAnyNameAreALayer(Office office, BuiltSheets.All built) throws com.sun.star.uno.Exception {
         try (CalcDocument sheet = open(office, built, "design-a-wrap")) {
-            sheet.text("B21", "dry leaves").number("C21", 10).calculateAll();
+            sheet.text("B21", "dry leaves").number("C21", 10).calculate();
             assertTrue(sheet.at("A29").text().startsWith("OK"), sheet.at("A29").text());
             assertTrue(sheet.at("E21").number() > 0.1);
             Object rule = Opened.property(Opened.pages(sheet).get(0).getCellRangeByName("B21"), "Validation");
@@ -73,7 +73,7 @@ class SlipsInPlaceIT {
             String name, String times, String message, Office office, BuiltSheets.All built) {
         try (CalcDocument sheet = open(office, built, name)) {
             sheet.numbersDown(times, NINE, NINE + FIVE_MINUTES, NINE + 2 * FIVE_MINUTES)
-                    .calculateAll();
+                    .calculate();
             String said = sheet.at(message).text();
             assertTrue(said.endsWith(ReadWords.MIXED_TIMES.english()), said);
         }
@@ -90,7 +90,7 @@ class SlipsInPlaceIT {
                             garments.stream()
                                     .map(name -> "=COLD.OUTFIT(\"" + name + "\")")
                                     .toList())
-                    .calculateAll();
+                    .calculate();
             for (int row = 0; row < garments.size(); row++) {
                 CellResult warmth = document.at("A" + (row + 1));
                 assertTrue(warmth instanceof CellResult.OfNumber, garments.get(row) + ": " + warmth);
@@ -111,13 +111,13 @@ class SlipsInPlaceIT {
         });
         String free = "R" + cell.substring(1);
         double colored = sheet.formula(free, "=IF(" + condition + ";1;0)")
-                .calculateAll()
+                .calculate()
                 .at(free)
                 .number();
         return colored == 1;
     }
 
     private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
-        return office.open(built.named(name).ods()).calculateAll();
+        return office.open(built.named(name).ods());
     }
 }

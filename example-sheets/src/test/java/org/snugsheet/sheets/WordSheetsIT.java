@@ -49,12 +49,12 @@ class WordSheetsIT {
         try (CalcDocument sheet = open(office, built, "winter-coats")) {
             assertTrue(sheet.at("B24").text().startsWith("Yes"), sheet.at("B24").text());
             assertTrue(sheet.at("C24").text().startsWith("No:"), sheet.at("C24").text());
-            sheet.text("B10", "standing").calculateAll();
+            sheet.text("B10", "standing").calculate();
             assertTrue(sheet.at("B24").text().startsWith("No outfit"), "who stands still needs more than can be worn");
-            sheet.text("B15", "cape of leaves").calculateAll();
+            sheet.text("B15", "cape of leaves").calculate();
             assertEquals(
                     "Every garment must be one of the list.", sheet.at("B24").text());
-            sheet.number("B8", 25).calculateAll();
+            sheet.number("B8", 25).calculate();
             assertEquals("none told", sheet.at("H12").text());
             assertTrue(sheet.at("E7").text().startsWith("No wind chill"));
         }
@@ -87,12 +87,12 @@ class WordSheetsIT {
             } else {
                 sheet.number("B8", Double.parseDouble(air));
             }
-            String said = sheet.calculateAll().at("E9").text();
+            String said = sheet.calculate().at("E9").text();
             assertTrue(said.startsWith(words), said);
             assertEquals(
                     risk,
                     sheet.at(BehindTheCoats.name(Language.ENGLISH) + ".L17").number() <= -18);
-            sheet.text("B10", "standing").calculateAll();
+            sheet.text("B10", "standing").calculate();
             assertEquals(
                     risk,
                     sheet.at("B24").text().startsWith("No outfit keeps an adult warm"),
@@ -101,6 +101,6 @@ class WordSheetsIT {
     }
 
     private static CalcDocument open(Office office, BuiltSheets.All built, String name) {
-        return office.open(built.named(name).ods()).calculateAll();
+        return office.open(built.named(name).ods());
     }
 }

@@ -62,13 +62,13 @@ class LessonBookLanguagesIT {
             String start = book.sheetNames().get(0);
             for (int place = 1; place <= 3; place++) {
                 book.formula(start + ".B10", "=INDEX(offered_places;" + place + ")")
-                        .calculateAll();
+                        .calculate();
                 assertEquals(
                         "", cutOff(pages.subList(0, 2)), book.at(start + ".B10").text());
             }
             // What can hurt is said at the greatest length, and last of all may it be cut off.
             String hot = book.sheetNames().get(4) + "." + ReadingsPage.cell(2, 0);
-            book.number(hot, language == Language.ENGLISH ? 140 : 60).calculateAll();
+            book.number(hot, language == Language.ENGLISH ? 140 : 60).calculate();
             assertEquals("", cutOff(pages.subList(4, 6)));
         }
     }
@@ -127,6 +127,6 @@ class LessonBookLanguagesIT {
         Setting setting = language == Language.ENGLISH
                 ? new Setting(language, Scale.FAHRENHEIT, Paper.LETTER)
                 : new Setting(language, Scale.CELSIUS, Paper.A4);
-        return OpenedBooks.fresh(office, book, setting).calculateAll();
+        return OpenedBooks.fresh(office, book, setting).calculate();
     }
 }

@@ -76,7 +76,7 @@ class WeatherDiaryIT {
             // A day off, and one on which nobody read the morning.
             sheet.text("Diary.B15", "snowy").number("Diary.E15", 20).number("Diary.F15", 30);
             type(sheet, 16, "cloudy", 42, 41, 2);
-            sheet.calculateAll();
+            sheet.calculate();
             assertEquals(-7, sheet.at("Diary.G13").number());
             assertEquals(1, sheet.at("Diary.G15").number());
             assertEquals(41, sheet.at("Diary.G16").number(), "so little wind makes nothing colder");
@@ -104,21 +104,21 @@ class WeatherDiaryIT {
             assertEquals(List.of(), sheet.failing());
             sheet.number("Tagebuch.A7", 46_328);
             type(sheet, 12, "sonnig", 3, 7, 10);
-            sheet.text("Tagebuch.D13", "kalt").calculateAll();
+            sheet.text("Tagebuch.D13", "kalt").calculate();
             assertEquals(
                     "Seht euch 3. Nov an: „kalt“ ist keine Temperatur im Freien. Tippt eine Zahl wie 12 ein.",
                     sheet.at("Tagebuch.A9").text());
-            sheet.number("Tagebuch.D13", 385).calculateAll();
+            sheet.number("Tagebuch.D13", 385).calculate();
             assertTrue(sheet.at("Tagebuch.A9").text().contains("„385“"));
             sheet.text("Tagebuch.D13", "41 °F")
                     .text("Tagebuch.F13", "ein wenig")
-                    .calculateAll();
+                    .calculate();
             assertEquals(
                     "Seht euch 3. Nov an: Wählt den Wind aus der Liste oder tippt seine Geschwindigkeit ein.",
                     sheet.at("Tagebuch.A9").text());
-            sheet.text("Tagebuch.F13", "Blätter bewegen sich").calculateAll();
+            sheet.text("Tagebuch.F13", "Blätter bewegen sich").calculate();
             assertEquals("Aufgeschriebene Tage: 2.", sheet.at("Tagebuch.A9").text());
-            sheet.number("Tagebuch.E13", 9).calculateAll();
+            sheet.number("Tagebuch.E13", 9).calculate();
             assertTrue(texts(sheet, "Was wir sehen")
                     .contains("Der kälteste Morgen hatte 3 °C (2. Nov), der wärmste Mittag 9 °C (3. Nov)."));
         }
@@ -128,7 +128,7 @@ class WeatherDiaryIT {
     @Test
     void theDaysAreThoseOfOneMonth() {
         try (CalcDocument sheet = opened(AMERICAN)) {
-            sheet.number("Diary.A7", 46_328).calculateAll();
+            sheet.number("Diary.A7", 46_328).calculate();
             assertEquals(46_328, sheet.at("Diary.A12").number());
             assertEquals(46_328 + 28, sheet.at("Diary.A32").number());
             assertEquals("", sheet.at("Diary.A33").shown());
@@ -140,7 +140,7 @@ class WeatherDiaryIT {
     void anEmptyOneIsReadyInTheOtherLanguages(Language language) {
         Setting setting = new Setting(language, Scale.CELSIUS, Paper.A4);
         try (CalcDocument sheet = opened(setting)) {
-            sheet.calculateAll();
+            sheet.calculate();
             assertEquals(List.of(), sheet.failing());
             assertEquals("C", sheet.at(sheet.sheetNames().get(0) + ".A8").text());
         }

@@ -205,7 +205,7 @@ class WorkedSheetLanguagesIT {
     }
 
     private static String said(CalcDocument sheet, String cell) {
-        return sheet.calculateAll().at(cell).text();
+        return sheet.calculate().at(cell).text();
     }
 
     private int bars(CalcDocument sheet) {
@@ -235,7 +235,7 @@ class WorkedSheetLanguagesIT {
         sheet.uno().getSheets().insertNewByName("probe " + list, (short) 0);
         String at = "probe " + list + ".";
         int size = (int) sheet.formula(at + "A1", "=ROWS(" + list + ")")
-                .calculateAll()
+                .calculate()
                 .at(at + "A1")
                 .number();
         assertTrue(size > 1, list);
@@ -246,7 +246,7 @@ class WorkedSheetLanguagesIT {
             names.add("=" + item);
             refusals.add("=IF(ISNUMBER(" + String.format(formula, item) + ");0;1)");
         }
-        sheet.formulasDown(at + "B1", names).formulasDown(at + "C1", refusals).calculateAll();
+        sheet.formulasDown(at + "B1", names).formulasDown(at + "C1", refusals).calculate();
         return sheet.all(at + "B1:C" + size).stream()
                 .filter(row -> row.get(1).number() != 0)
                 .map(row -> row.get(0).shown())
@@ -273,6 +273,6 @@ class WorkedSheetLanguagesIT {
         assertTrue(worked.languages().contains(language), name);
         Paper paper = scale == Scale.FAHRENHEIT ? Paper.LETTER : Paper.A4;
         return MenuSheets.opened(office, worked, new Setting(language, scale, paper))
-                .calculateAll();
+                .calculate();
     }
 }

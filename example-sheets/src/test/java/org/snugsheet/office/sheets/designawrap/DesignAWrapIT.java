@@ -83,7 +83,7 @@ class DesignAWrapIT {
     @Test
     void theFlatFileCalculatesTheSame(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = office.open(design.sheet().fods())) {
-            assertResults(document.calculateAll());
+            assertResults(document.calculate());
         }
     }
 
@@ -99,7 +99,7 @@ class DesignAWrapIT {
     @Test
     void equallyWarmWaterAndSurroundingsAreExplained(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = open(office, design)) {
-            document.number("B12", 40).calculateAll();
+            document.number("B12", 40).calculate();
             assertTrue(
                     document.at("A29").text().contains("must differ"),
                     document.at("A29").text());
@@ -110,7 +110,7 @@ class DesignAWrapIT {
     @Test
     void aReadingThatCannotBeLeavesDashesAndTheExpected(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = open(office, design)) {
-            document.number("H39", -5).calculateAll();
+            document.number("H39", -5).calculate();
             assertTrue(document.at("A34").text().startsWith("Wrapped jar: "));
             assertEquals("–", document.at("N33").text());
             assertEquals("–", document.at("N40").text());
@@ -128,7 +128,7 @@ class DesignAWrapIT {
             for (int row = 33; row <= 39; row++) {
                 document.text("G" + row, "").text("H" + row, "");
             }
-            document.calculateAll();
+            document.calculate();
             assertEquals("", failingCells(document));
             assertEquals("–", document.at("N37").text());
             assertEquals("–", document.at("N39").text());
@@ -149,7 +149,7 @@ class DesignAWrapIT {
                     document.number(column + row, fahrenheit(document.at(column + row)));
                 }
             }
-            document.number("B15", 1.8).calculateAll();
+            document.number("B15", 1.8).calculate();
             assertEquals("", failingCells(document));
             assertEquals("Water at the start, °F", document.at("A11").text());
             FITS.forEach((name, cell) -> assertNear(document, name, cell, FITTED));

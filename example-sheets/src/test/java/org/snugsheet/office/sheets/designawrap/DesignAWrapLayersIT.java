@@ -29,13 +29,13 @@ class DesignAWrapLayersIT {
             List<String> list = chosenFrom(document);
             for (String material : List.of("fleece", "damp sand", "aluminum foil")) {
                 assertTrue(list.contains(material), list.toString());
-                document.text("B20", material).calculateAll();
+                document.text("B20", material).calculate();
                 assertEquals("", failingCells(document), material);
                 assertNotEquals(ofWool, document.at("E20").number(), 1e-4, material);
                 assertNotEquals(whole, document.at("M37").number(), 1e-5, material);
             }
             // 3 mm of fleece from a radius of 38 mm, at 0.0543 W/(m·K): 0.035·ln(41/38)/0.0543.
-            document.text("B20", "fleece").calculateAll();
+            document.text("B20", "fleece").calculate();
             assertEquals(
                     0.035 * Math.log(41.0 / 38) / 0.0543, document.at("E20").number(), 1e-9);
             assertEquals("2 fleece", document.at("Curves.H30").text());
@@ -49,7 +49,7 @@ class DesignAWrapLayersIT {
             assertEquals(Materials.all().size(), list.size());
             list.forEach(Materials::find);
             assertEquals(list.size(), List.copyOf(new java.util.HashSet<>(list)).size(), "no name twice");
-            document.formula("P1", "=ROWS(materials)").calculateAll();
+            document.formula("P1", "=ROWS(materials)").calculate();
             assertEquals(list.size(), document.at("P1").number());
         }
     }
@@ -60,12 +60,12 @@ class DesignAWrapLayersIT {
             double whole = document.at("M37").number();
             // The bubble wrap two rows farther out: the same layers in the same order.
             document.text("B22", "").text("C22", "");
-            document.text("B24", "small bubble wrap").number("C24", 5).calculateAll();
+            document.text("B24", "small bubble wrap").number("C24", 5).calculate();
             assertEquals("", failingCells(document));
             assertEquals(whole, document.at("M37").number(), 1e-12);
             assertEquals("", document.at("E22").text());
             assertEquals(reference("way 4 R"), document.at("E24").number(), PRECISION);
-            document.text("B24", "").text("C24", "").calculateAll();
+            document.text("B24", "").text("C24", "").calculate();
             assertEquals("", failingCells(document));
             assertTrue(document.at("M37").number() < whole);
         }
@@ -77,7 +77,7 @@ class DesignAWrapLayersIT {
             for (String row : List.of("19", "20", "21", "22", "27", "28")) {
                 document.text("B" + row, "").text("C" + row, "");
             }
-            document.calculateAll();
+            document.calculate();
             assertEquals("", failingCells(document));
             assertTrue(
                     document.at("A29").text().startsWith("OK:"),
@@ -90,7 +90,7 @@ class DesignAWrapLayersIT {
     @Test
     void aWrongMaterialIsNamedAndGivesNoNumber(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = open(office, design)) {
-            document.text("B21", "newspapper").calculateAll();
+            document.text("B21", "newspapper").calculate();
             assertEquals(
                     "Layer 3: “newspapper” is not a material known here. Did you mean “newspaper”?",
                     document.at("A29").text());
@@ -103,14 +103,14 @@ class DesignAWrapLayersIT {
                     "No answer yet: fix first what the messages above say.",
                     document.at("A40").text());
             assertEquals(0, document.at("K37").error(), "the bare jar does not depend on it");
-            document.text("B21", "newspaper").text("B27", "felt hat").calculateAll();
+            document.text("B21", "newspaper").text("B27", "felt hat").calculate();
             assertTrue(
                     document.at("A29").text().startsWith("Lid: "),
                     document.at("A29").text());
             for (String cell : List.of("E27", "K33", "M33", "K41", "M41")) {
                 assertEquals("–", document.at(cell).text(), cell);
             }
-            document.text("B27", "felt").calculateAll();
+            document.text("B27", "felt").calculate();
             assertResults(document);
         }
     }
@@ -118,11 +118,11 @@ class DesignAWrapLayersIT {
     @Test
     void aThicknessWithoutAMaterialIsAskedFor(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = open(office, design)) {
-            document.number("C23", 3).calculateAll();
+            document.number("C23", 3).calculate();
             assertTrue(
                     document.at("A29").text().startsWith("Layer 5: its material is blank"),
                     document.at("A29").text());
-            document.text("C23", "").text("C20", "").calculateAll();
+            document.text("C23", "").text("C20", "").calculate();
             assertTrue(
                     document.at("A29").text().startsWith("Layer 2: its thickness is blank"),
                     document.at("A29").text());
@@ -133,7 +133,7 @@ class DesignAWrapLayersIT {
     void theUsualThicknessStandsBesideWhereOneIsUsual(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = open(office, design)) {
             assertEquals(3, document.at("D20").number());
-            document.number("B20", 0.05).calculateAll();
+            document.number("B20", 0.05).calculate();
             assertEquals("", document.at("D20").text());
             // 3 mm, as the fleece above, at the typed 0.05 W/(m·K).
             assertEquals(0.035 * Math.log(41.0 / 38) / 0.05, document.at("E20").number(), 1e-9);

@@ -150,7 +150,7 @@ class DesignAWrapLookIT {
             for (double part : data.getData()[1]) {
                 sum += part;
             }
-            assertEquals(document.calculateAll().at("E26").number(), sum, 1e-9);
+            assertEquals(document.calculate().at("E26").number(), sum, 1e-9);
         }
     }
 
@@ -167,7 +167,7 @@ class DesignAWrapLookIT {
     @Test
     void theReadingsAreMarkedAsInventedAndTheDangersAreNamed(Office office, BuiltSheets.Design design) {
         try (CalcDocument document = office.open(design.sheet().ods())) {
-            assertTrue(document.calculateAll().at("A31").text().contains("invented"));
+            assertTrue(document.calculate().at("A31").text().contains("invented"));
             String caution = document.at("A3").text();
             for (String danger : new String[] {
                 "Caution:", "never hot or boiling", "Glass can crack", "icy", "slippery", "safety rules of your school"

@@ -57,7 +57,7 @@ class LivingClassesIT {
     void anOfficeWithoutTheExtensionTellsTheSame(@TempDir Path folder) throws IOException, InterruptedException {
         tellsTheSame("office", folder, (file, classes, comparison) -> {
             try (CalcDocument book = plain.open(file)) {
-                book.calculateAll();
+                book.calculate();
                 for (ClassPages pages : classes) {
                     Object[][] seen = block(book, pages.steps());
                     comparison.compare(

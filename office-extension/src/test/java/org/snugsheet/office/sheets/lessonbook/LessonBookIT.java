@@ -99,7 +99,7 @@ class LessonBookIT {
         try (CalcDocument book = opened(LessonBook.empty(), Setting.USUAL)) {
             assertEquals("40 °C", book.at("Start.C12").text());
             book.text("Start.B9", "°F").number("Start.B11", 2);
-            book.calculateAll();
+            book.calculate();
             assertEquals("104 °F", book.at("Start.C12").text());
             assertEquals("36 °F", book.at("Start.C11").text());
             assertEquals("250 ml, that is 8 fl oz", book.at("Start.C13").text());
@@ -121,7 +121,7 @@ class LessonBookIT {
         try (CalcDocument book = opened(LessonBook.empty(), Setting.USUAL)) {
             for (String typed : new String[] {"44", "112 °F", "60"}) {
                 book.text("Start.B12", typed);
-                book.calculateAll();
+                book.calculate();
                 assertEquals(
                         "Too hot for pupils: no more than 43 °C.",
                         book.at("Start.C12").text(),
@@ -129,11 +129,11 @@ class LessonBookIT {
                 assertTrue(last(book, "Start").startsWith("Too hot for pupils"), last(book, "Start"));
                 assertTrue(last(book, "Start").contains("Your school’s policy"), last(book, "Start"));
             }
-            book.text("Start.B12", "warm").calculateAll();
+            book.text("Start.B12", "warm").calculate();
             assertEquals(
                     "this cannot be read: type a number such as 40",
                     book.at("Start.C12").text());
-            book.number("Start.B16", 65).calculateAll();
+            book.number("Start.B16", 65).calculate();
             assertEquals(
                     "65 °C: an adult mixes it, away from pupils",
                     book.at("Start.C16").text());
@@ -152,7 +152,7 @@ class LessonBookIT {
             assertTrue(said.startsWith("Jar 5 (fleece) – minute 9: "), said);
             assertFalse(said.contains("Row"), said);
             assertFalse(shown(book, "Behind." + ranked()).contains("fleece"), "no place for it");
-            book.number("Readings.G8", 38).calculateAll();
+            book.number("Readings.G8", 38).calculate();
             assertEquals("All readings so far can be used: see the page Answers.", last(book, "Readings"));
             assertTrue(shown(book, "Behind." + ranked()).contains("fleece"));
         }
@@ -166,23 +166,23 @@ class LessonBookIT {
             for (int i = 0; i < 11; i++) {
                 book.text("Readings.B" + (5 + i), String.format("9:%02d", 5 + 3 * i));
             }
-            book.calculateAll();
+            book.calculate();
             assertEquals(before, book.at("Behind." + rate(0)).number(), 1e-12, "the clock");
             book.text("Start.H8", "°F");
             for (int i = 0; i < 11; i++) {
                 double celsius = book.at("Readings.C" + (5 + i)).number();
                 book.number("Readings.C" + (5 + i), celsius * 1.8 + 32);
             }
-            book.calculateAll();
+            book.calculate();
             assertEquals(before, book.at("Behind." + rate(0)).number(), 1e-3, "°F among °C");
             assertEquals("1 no wrap °F", book.at("Readings.C4").text());
             book.text("Start.B11", "");
-            book.calculateAll();
+            book.calculate();
             assertEquals("how cold?", book.at("Readings.C16").text());
             for (int i = 0; i < 11; i++) {
                 book.number("Readings.K" + (5 + i), 1);
             }
-            book.calculateAll();
+            book.calculate();
             assertEquals("OK", book.at("Readings.C16").text());
             assertEquals(before, book.at("Behind." + rate(0)).number(), 1e-3, "a column of surroundings");
         }
@@ -203,11 +203,11 @@ class LessonBookIT {
     }
 
     private CalcDocument opened(LessonBook book, Setting setting) {
-        return OpenedBooks.open(office, book, setting).calculateAll();
+        return OpenedBooks.open(office, book, setting).calculate();
     }
 
     private CalcDocument fresh(LessonBook book, Setting setting) {
-        return OpenedBooks.fresh(office, book, setting).calculateAll();
+        return OpenedBooks.fresh(office, book, setting).calculate();
     }
 
     /** The last cell in the first column that shows something: what a page says. */

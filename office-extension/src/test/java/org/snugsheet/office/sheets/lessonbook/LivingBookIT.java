@@ -93,7 +93,7 @@ class LivingBookIT {
         Setting english = new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4);
         List<List<CellResult>> before;
         try (CalcDocument book = OpenedBooks.fresh(office, LessonBook.example(), english)) {
-            before = compared(book.calculateAll());
+            before = compared(book.calculate());
             book.saveAs(original, FileFormat.ODS);
             String told = Menu.shareLiving(office, book, copy);
             assertTrue(Files.exists(copy), told);
@@ -105,7 +105,7 @@ class LivingBookIT {
         try (CalcDocument book = office.open(original)) {
             slipped = slipped(book);
             type(book);
-            after = compared(book.calculateAll());
+            after = compared(book.calculate());
             hurts = hurts(book);
         }
         assertNotEquals(before, after, "the other readings tell something else");
@@ -156,7 +156,7 @@ class LivingBookIT {
                 book.text("Start.F" + (8 + jar), "layers of newspaper: " + (jar + 1))
                         .numbersDown("Readings." + ReadingsPage.cell(jar, 0), degrees);
             }
-            book.calculateAll();
+            book.calculate();
             Uno.as(XCalculatable.class, book.uno()).enableAutomaticCalculation(true);
             told.forEach(range -> before.addAll(book.all(range)));
             String said = Menu.shareLiving(office, book, copy);

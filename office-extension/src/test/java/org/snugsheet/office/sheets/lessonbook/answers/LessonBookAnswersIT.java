@@ -69,7 +69,7 @@ class LessonBookAnswersIT {
         try (CalcDocument book = opened(LessonBook.of(PLAN), ENGLISH)) {
             type(book, 0, "no wrap", BARE);
             type(book, 1, "wool", WOOL);
-            book.calculateAll();
+            book.calculate();
             assertEquals(
                     "In first place: wool. That jar takes about 2.8 times as long to cool as the one in last place (no wrap).",
                     book.at(ANSWER).text(),
@@ -98,7 +98,7 @@ class LessonBookAnswersIT {
             type(book, 0, "no wrap", BARE);
             type(book, 1, "wool", WOOL);
             type(book, 2, "hay", HAY);
-            book.calculateAll();
+            book.calculate();
             near(HAY_HALF, half(book, 2));
             List<List<CellResult>> lines = book.all(DETAILS);
             List<CellResult> hay = line(lines, "hay");
@@ -123,7 +123,7 @@ class LessonBookAnswersIT {
             type(book, 0, "no wrap", BARE);
             type(book, 1, "wool", WOOL);
             type(book, 2, "hay", HAY);
-            book.number(reading(1, 4), 73).calculateAll();
+            book.number(reading(1, 4), 73).calculate();
             assertEquals(
                     "In first place: hay. That jar takes about 2.4 times as long to cool as the one in last place (no wrap).",
                     book.at(ANSWER).text());
@@ -146,21 +146,21 @@ class LessonBookAnswersIT {
     @Test
     void whatIsMissingIsSaidStepByStep() {
         try (CalcDocument book = opened(LessonBook.of(PLAN), ENGLISH)) {
-            book.calculateAll();
+            book.calculate();
             assertEquals(
                     "No answer yet: name the wraps on the page Start.",
                     book.at(ANSWER).text());
             assertEquals(List.of(), book.failing());
-            book.text(wrap(0), "no wrap").text(wrap(1), "wool").calculateAll();
+            book.text(wrap(0), "no wrap").text(wrap(1), "wool").calculate();
             assertEquals(
                     "No answer yet: type what the thermometers read on the page Readings.",
                     book.at(ANSWER).text());
             type(book, 0, "no wrap", BARE);
-            book.text("Start.B11", "").calculateAll();
+            book.text("Start.B11", "").calculate();
             assertEquals(
                     "No answer yet: how cold is it around the jars? Type it on the page Start.",
                     book.at(ANSWER).text());
-            book.number("Start.B11", COLD).calculateAll();
+            book.number("Start.B11", COLD).calculate();
             assertEquals(
                     "No answer yet: only one jar can be used so far (1 no wrap). A comparison needs two.",
                     book.at(ANSWER).text());
@@ -171,7 +171,7 @@ class LessonBookAnswersIT {
             assertTrue(texts(book, "Wall.A2:W20").stream()
                     .allMatch(words -> words.isEmpty() || words.startsWith("Name:")));
             type(book, 1, "no wrap", WOOL);
-            book.calculateAll();
+            book.calculate();
             assertEquals(
                     "No answer yet: the jars that can be used are all wrapped alike. A comparison needs two wraps.",
                     book.at(ANSWER).text());
@@ -185,12 +185,12 @@ class LessonBookAnswersIT {
         try (CalcDocument book = opened(LessonBook.of(PLAN), ENGLISH)) {
             type(book, 0, "no wrap", BARE);
             type(book, 1, "wool", WOOL);
-            book.calculateAll();
+            book.calculate();
             assertEquals("", book.at("Answers.A3").shown());
-            book.number("Start.B12", 60).calculateAll();
+            book.number("Start.B12", 60).calculate();
             String hot = book.at("Answers.A3").text();
             assertTrue(hot.startsWith("Too hot for pupils: water of 60 °C (140 °F)"), hot);
-            book.number("Start.B12", 40).number(reading(0, 0), 65).calculateAll();
+            book.number("Start.B12", 40).number(reading(0, 0), 65).calculate();
             assertTrue(
                     book.at("Answers.A3").text().startsWith("Jar 1 (no wrap) – "),
                     book.at("Answers.A3").text());
@@ -203,7 +203,7 @@ class LessonBookAnswersIT {
         try (CalcDocument book = opened(LessonBook.of(PLAN), ENGLISH)) {
             type(book, 0, "no wrap", BARE);
             type(book, 1, "wool", WOOL);
-            book.text("Start.B9", "°F").calculateAll();
+            book.text("Start.B9", "°F").calculate();
             near(1.8 * WOOL_LOST, lost(book, 1));
             near(1.8 * BARE_LOST, lost(book, 2));
             assertEquals("28.8 °F", book.at("Wall.C4").text());
@@ -223,7 +223,7 @@ class LessonBookAnswersIT {
         try (CalcDocument book = opened(LessonBook.of(PLAN), ENGLISH)) {
             type(book, 0, "no wrap", BARE);
             type(book, 1, "wool", WOOL);
-            book.calculateAll();
+            book.calculate();
             List<List<CellResult>> column = book.all("Answers.A1:A60");
             int row = 1;
             while (!column.get(row - 1).get(0).shown().equals("Compare two jars")) {
@@ -233,11 +233,11 @@ class LessonBookAnswersIT {
             assertEquals("Choose two jars from the lists.", book.at(verdict).text());
             book.text("Answers.B" + (row + 1), "2 wool")
                     .text("Answers.B" + (row + 2), "1 no wrap")
-                    .calculateAll();
+                    .calculate();
             assertTrue(
                     book.at(verdict).text().startsWith("The first jar takes 2.77 times"),
                     book.at(verdict).text());
-            book.number(reading(1, 4), 73).calculateAll();
+            book.number(reading(1, 4), 73).calculate();
             assertEquals(
                     "At least one of the two cannot be used yet: see its line above.",
                     book.at(verdict).text());
@@ -248,7 +248,7 @@ class LessonBookAnswersIT {
     @Test
     void theExampleIsMarkedAsInvented() {
         try (CalcDocument book = opened(LessonBook.example(), ENGLISH)) {
-            book.calculateAll();
+            book.calculate();
             assertTrue(book.at(ANSWER).text().startsWith("Too close to call. These share first place: "));
             assertTrue(
                     book.at(ANSWER).text().endsWith(" (invented)"),
@@ -258,7 +258,7 @@ class LessonBookAnswersIT {
                     "Held back until somebody has looked at it: 5 fleece.",
                     book.at(HELD).text());
             assertFalse(shown(book, "Wall.B3:B10").contains("fleece"));
-            book.number(reading(4, 3), 38).calculateAll();
+            book.number(reading(4, 3), 38).calculate();
             assertEquals("", book.at(HELD).shown());
             assertTrue(shown(book, "Wall.B3:B10").contains("fleece"));
         }
@@ -269,13 +269,13 @@ class LessonBookAnswersIT {
     void noPageShowsAnError(Language language) {
         Setting setting = new Setting(language, Scale.FAHRENHEIT, Paper.LETTER);
         try (CalcDocument book = fresh(LessonBook.example(), setting)) {
-            book.calculateAll();
+            book.calculate();
             assertEquals(List.of(), book.failing());
             assertNotEquals(
                     "", book.at(language.words(BookWords.ANSWERS_PAGE) + ".A4").shown());
         }
         try (CalcDocument book = fresh(LessonBook.empty(), setting)) {
-            book.calculateAll();
+            book.calculate();
             assertEquals(List.of(), book.failing());
         }
     }

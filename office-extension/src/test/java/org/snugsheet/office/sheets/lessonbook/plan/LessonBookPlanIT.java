@@ -162,7 +162,7 @@ class LessonBookPlanIT {
     @Test
     void ownWordsAreMeasuredAndNotForecast() {
         try (CalcDocument book = fresh(ENGLISH, "", "socks of Ada", "hat")) {
-            book.calculateAll();
+            book.calculate();
             assertEquals("–", end(book, ENGLISH, "socks of Ada"));
             List<String> said = said(book, ENGLISH);
             assertTrue(said.contains("your own words: measured, not forecast"), said::toString);
@@ -207,7 +207,7 @@ class LessonBookPlanIT {
     @Test
     void anAmericanClassPoursFluidOuncesAndAnswersTurnWithOneBox() {
         try (CalcDocument book = fresh(AMERICAN, "", "wool")) {
-            book.calculateAll();
+            book.calculate();
             // 1 fl oz is 29.57353 ml: NIST Special Publication 811, appendix B.
             String hot = amount(book, AMERICAN, PlanWords.HOT);
             double ounces = number(hot);
@@ -215,7 +215,7 @@ class LessonBookPlanIT {
             assertEquals(milliliters / 29.57353, ounces, 0.7, hot);
             assertTrue(end(book, AMERICAN, "wool").endsWith(" °F"));
             assertTrue(said(book, AMERICAN).get(1).contains("104 °F"));
-            book.text(SHOWN, "°C").calculateAll();
+            book.text(SHOWN, "°C").calculate();
             assertTrue(end(book, AMERICAN, "wool").endsWith(" °C"));
             assertEquals(hot.substring(hot.indexOf('(') + 1, hot.length() - 1), amount(book, AMERICAN, PlanWords.HOT));
             assertTrue(said(book, AMERICAN).get(1).contains("40 °C"));
@@ -265,13 +265,13 @@ class LessonBookPlanIT {
         Setting setting = new Setting(language, Scale.CELSIUS, Paper.A4);
         try (CalcDocument book = fresh(setting, "", "wool", "leaves")) {
             for (StartWords place : List.of(StartWords.TUB, StartWords.ICE_TUB, StartWords.SNOW, StartWords.COLD_AIR)) {
-                book.text(PLACE, language.words(place)).calculateAll();
+                book.text(PLACE, language.words(place)).calculate();
                 assertEquals(List.of(), book.failing(), place.name());
             }
             for (int jar = 0; jar < 3; jar++) {
                 book.text("F" + (FIRST_WRAP + jar), "");
             }
-            book.calculateAll();
+            book.calculate();
             assertEquals(List.of(), book.failing(), "empty");
             assertTrue(said(book, setting)
                     .get(1)
@@ -326,7 +326,7 @@ class LessonBookPlanIT {
         } else {
             book.text(cell, value.toString());
         }
-        book.calculateAll();
+        book.calculate();
     }
 
     private static List<List<CellResult>> rows(CalcDocument book, Setting setting) {

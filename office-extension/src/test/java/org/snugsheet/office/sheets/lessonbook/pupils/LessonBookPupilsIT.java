@@ -164,7 +164,7 @@ class LessonBookPupilsIT {
                         .setFormula("°F");
                 return true;
             });
-            book.calculateAll();
+            book.calculate();
             assertEquals(steps(0, 5, "C"), marks(book, 0));
             assertEquals(steps(30, 10, "F"), marks(book, 1));
         }
@@ -242,7 +242,7 @@ class LessonBookPupilsIT {
     }
 
     private CalcDocument filled(LessonBook sheet, Setting setting) {
-        return OpenedBooks.fresh(office, sheet, setting).calculateAll();
+        return OpenedBooks.fresh(office, sheet, setting).calculate();
     }
 
     private CalcDocument filled(BookPlan plan, Setting setting) {
@@ -335,7 +335,7 @@ class LessonBookPupilsIT {
                     .setFormula(typed);
             return true;
         });
-        book.calculateAll();
+        book.calculate();
     }
 
     private List<String[]> drawings(CalcDocument book, String tab) {
