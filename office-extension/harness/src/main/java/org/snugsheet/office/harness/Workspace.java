@@ -17,6 +17,8 @@ import java.util.stream.Stream;
  * log. Gone with the office.
  */
 record Workspace(Path folder) {
+    private static final String NEWER_THAN_ANY = "99.9";
+
     private static final String PREFIX = "snugsheet-office-";
 
     static Workspace create(Optional<Path> home) {
@@ -68,15 +70,19 @@ record Workspace(Path folder) {
         }
     }
 
-    /** These must be in the profile before the first start. */
+    /**
+     * These must be in the profile before the first start. An office that is newer than the last one on its profile first draws some hundred
+     * large pictures to try its own graphics, which takes as long as all the rest of its start three times over.
+     */
     void writeSettings(OfficeSetup setup) {
         String settings = """
             <?xml version="1.0" encoding="UTF-8"?>
             <oor:items xmlns:oor="http://openoffice.org/2001/registry">
             <item oor:path="/org.openoffice.Setup/L10N"><prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>%s</value></prop></item>
+            <item oor:path="/org.openoffice.Setup/Product"><prop oor:name="ooSetupLastVersion" oor:op="fuse"><value>%s</value></prop></item>
             <item oor:path="/org.openoffice.Office.Common/Save/Document"><prop oor:name="GenerateThumbnail" oor:op="fuse"><value>%b</value></prop></item>
             </oor:items>
-            """.formatted(setup.locale().toLanguageTag(), !setup.frugal());
+            """.formatted(setup.locale().toLanguageTag(), NEWER_THAN_ANY, !setup.frugal());
         try {
             Files.createDirectories(profile().resolve("user"));
             Files.writeString(profile().resolve("user").resolve("registrymodifications.xcu"), settings);
