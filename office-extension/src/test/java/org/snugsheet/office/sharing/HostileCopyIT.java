@@ -10,14 +10,19 @@ import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.table.CellAddress;
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -42,18 +47,25 @@ import org.snugsheet.office.words.Language;
 @ExtendWith(SharedOffice.class)
 class HostileCopyIT {
 
-    private static final AtomicInteger CALLS = new AtomicInteger();
+    /** A call comes at once or not at all, in milliseconds. */
+    private static final long LATE = 500;
+
+    private static final String EXPECTED = "expected/";
+
+    /** The formulas that name an address here, each by its place in the path. */
+    private static final List<String> FORMULAS = new ArrayList<>();
+
+    private static final List<String> HEARD = new CopyOnWriteArrayList<>();
     private static ServerSocket socket;
 
-    /** A call here means that the office was tricked. */
+    /** A call here, but for the one that is expected, means that the office was tricked. */
     @BeforeAll
     static void listen() throws IOException {
         socket = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
         Thread listener = new Thread(() -> {
             while (!socket.isClosed()) {
                 try (Socket caller = socket.accept()) {
-                    assertTrue(caller.isBound());
-                    CALLS.incrementAndGet();
+                    HEARD.add(wanted(caller));
                 } catch (IOException closed) {
                     return;
                 }
@@ -63,20 +75,42 @@ class HostileCopyIT {
         listener.start();
     }
 
+    /** A call may come late: it is waited for once, and tells by its path which formula made it. */
     @AfterAll
-    static void stop() throws IOException {
+    static void stop() throws Exception {
+        Thread.sleep(LATE);
         socket.close();
+        assertNobodyCalled();
+    }
+
+    private static String wanted(Socket caller) {
+        try {
+            caller.setSoTimeout((int) LATE);
+            return new BufferedReader(new InputStreamReader(caller.getInputStream(), StandardCharsets.US_ASCII))
+                    .lines()
+                    .findFirst()
+                    .orElse("nothing");
+        } catch (IOException | UncheckedIOException silent) {
+            return "nothing";
+        }
+    }
+
+    private static void assertNobodyCalled() {
+        List<String> calls =
+                HEARD.stream().filter(call -> !call.contains(EXPECTED)).toList();
+        assertEquals(List.of(), calls, FORMULAS.toString());
     }
 
     /** The socket does hear a call of the office’s: otherwise the tests below could not fail. */
     @Test
     void theSocketHearsTheOffice(Office office) throws Exception {
         try (CalcDocument sheet = office.newDocument()) {
-            int before = CALLS.get();
-            sheet.formula("A1", harmful("WEBSERVICE(\"{url}\")").substring(1));
+            sheet.formula("A1", harmful("WEBSERVICE(\"{url}" + EXPECTED + "\")").substring(1));
             sheet.at("A1");
-            await(before + 1);
-            assertTrue(CALLS.get() > before);
+            for (int i = 0; i < 10 && HEARD.stream().noneMatch(call -> call.contains(EXPECTED)); i++) {
+                Thread.sleep(LATE / 10);
+            }
+            assertTrue(HEARD.stream().anyMatch(call -> call.contains(EXPECTED)), HEARD.toString());
         }
     }
 
@@ -111,16 +145,14 @@ class HostileCopyIT {
         try (CalcDocument sheet = crafted(office, harmful(formula))) {
             sheet.saveAs(copy, FileFormat.ODS);
         }
-        int before = CALLS.get();
         try (CalcDocument sheet = office.open(copy)) {
             String told = Menu.choose(office, sheet, MenuItem.BRING_BACK, Menu.QUIET);
             assertTrue(told.contains("Not written: 1"), told);
             assertTrue(told.contains(reason), told);
             assertEquals("", sheet.formulaAt("D1"), told);
             assertEquals(7, sheet.at("D1").number());
-            await(before + 1);
         }
-        assertEquals(before, CALLS.get(), formula);
+        assertNobodyCalled();
     }
 
     /** Where the answer of the note is gone, nothing is written over. */
@@ -234,18 +266,15 @@ class HostileCopyIT {
 
     private static String harmful(String formula) {
         String text = formula.startsWith("=") || !formula.contains("{url}") ? formula : "=" + formula;
-        return stored(text).replace("{url}", "http://127.0.0.1:" + socket.getLocalPort() + "/");
+        if (!FORMULAS.contains(formula)) {
+            FORMULAS.add(formula);
+        }
+        String address = "http://127.0.0.1:" + socket.getLocalPort() + "/" + FORMULAS.indexOf(formula) + "/";
+        return stored(text).replace("{url}", address);
     }
 
     /** As files hold the names of Snugsheet functions. */
     private static String stored(String formula) {
         return formula.replaceAll("\\b(COOL|CHECK)\\.", "SNUGSHEET.$1.");
-    }
-
-    /** A call comes at once or not at all. */
-    private static void await(int calls) throws InterruptedException {
-        for (int i = 0; i < 10 && CALLS.get() < calls; i++) {
-            Thread.sleep(50);
-        }
     }
 }
