@@ -76,7 +76,9 @@ class CautionsTest {
     private static void assertShare(double least, double most, Supplier<double[]> jar) {
         int told = 0;
         for (int i = 0; i < JARS; i++) {
-            told += problems(cautions(0.1, "5", jar.get())).contains(Problem.BENDS_ELSEWHERE) ? 1 : 0;
+            TypedJar typed = typed(0.1, "5", jar.get());
+            // The search for slips, after which this may not be told, takes most of the time.
+            told += mayBeTold(typed) && problems(cautions(typed)).contains(Problem.BENDS_ELSEWHERE) ? 1 : 0;
         }
         double share = (double) told / JARS;
         assertTrue(least <= share && share <= most, "told: " + share);
@@ -132,24 +134,36 @@ class CautionsTest {
         return seen;
     }
 
-    private static List<Finding> cautions(double mark, String around, double[] seen) {
+    private static TypedJar typed(double mark, String around, double[] seen) {
         List<Entry> minutes = new ArrayList<>();
         List<Entry> temperatures = new ArrayList<>();
         for (int i = 0; i < seen.length; i++) {
             minutes.add(Entry.of(5.0 * i));
             temperatures.add(Entry.of(seen[i]));
         }
-        return JarSummary.of(new TypedJar(
-                        Optional.empty(),
-                        minutes,
-                        temperatures,
-                        List.of(Entry.of(around)),
-                        Graduation.of(mark, Scale.CELSIUS),
-                        Scale.CELSIUS))
-                .findings()
-                .stream()
-                .map(Slip::finding)
-                .toList();
+        return new TypedJar(
+                Optional.empty(),
+                minutes,
+                temperatures,
+                List.of(Entry.of(around)),
+                Graduation.of(mark, Scale.CELSIUS),
+                Scale.CELSIUS);
+    }
+
+    private static boolean mayBeTold(TypedJar jar) {
+        return JarFit.of(jar)
+                .fit()
+                .found()
+                .map(fit -> problems(Cautions.of(jar, fit)).contains(Problem.BENDS_ELSEWHERE))
+                .orElse(false);
+    }
+
+    private static List<Finding> cautions(double mark, String around, double[] seen) {
+        return cautions(typed(mark, around, seen));
+    }
+
+    private static List<Finding> cautions(TypedJar jar) {
+        return JarSummary.of(jar).findings().stream().map(Slip::finding).toList();
     }
 
     private static List<Problem> problems(List<Finding> findings) {
