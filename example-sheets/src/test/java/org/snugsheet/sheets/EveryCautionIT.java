@@ -7,6 +7,7 @@ import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,10 +108,7 @@ class EveryCautionIT {
                 }
                 sheet.number(surroundings, fahrenheit ? 41 : 5);
                 for (int start : STARTS) {
-                    for (int row = 0; row <= 6; row++) {
-                        double celsius = 5 + (start - 5) * Math.exp(-RATE * 5 * row);
-                        way.type(sheet, below(readings, row), celsius);
-                    }
+                    way.typeAll(sheet, readings, cooling(start, 5, 5, 7));
                     String said = sheet.calculate().at(message).text();
                     String where = name + " " + way + " " + start + ": " + said;
                     assertEquals(start > 43, said.contains("too hot for pupils"), where);
@@ -126,9 +124,7 @@ class EveryCautionIT {
                     way.type(sheet, "B11", 39);
                 }
                 for (int around : COLD) {
-                    for (int row = 0; row <= 6; row++) {
-                        way.type(sheet, below(readings, row), around + (39 - around) * Math.exp(-RATE * 5 * row));
-                    }
+                    way.typeAll(sheet, readings, cooling(39, around, 5, 7));
                     way.type(sheet, surroundings, around);
                     String said = sheet.calculate().at(message).text();
                     String where = name + " " + way + " around " + around + ": " + said;
@@ -150,9 +146,7 @@ class EveryCautionIT {
                 boolean fahrenheit = way == Way.FAHRENHEIT || way == Way.FAHRENHEIT_AS_TEXT;
                 sheet.text("Start.B7", fahrenheit ? "°F" : "°C").number("Start.B11", fahrenheit ? 41 : 5);
                 for (int start : STARTS) {
-                    for (int row = 0; row <= 10; row++) {
-                        way.type(sheet, "Readings.C" + (5 + row), 5 + (start - 5) * Math.exp(-RATE * 3 * row));
-                    }
+                    way.typeAll(sheet, "Readings.C5", cooling(start, 5, 3, 11));
                     String said = sheet.calculate().at("Readings.A17").text();
                     String where = name + " " + way + " " + start + ": " + said;
                     assertEquals(start > 43, said.contains("too hot for pupils"), where);
@@ -160,9 +154,7 @@ class EveryCautionIT {
                     assertEquals("", Opened.failingCells(sheet), where);
                 }
                 for (int around : COLD) {
-                    for (int row = 0; row <= 10; row++) {
-                        way.type(sheet, "Readings.C" + (5 + row), around + (39 - around) * Math.exp(-RATE * 3 * row));
-                    }
+                    way.typeAll(sheet, "Readings.C5", cooling(39, around, 3, 11));
                     way.type(sheet, "Start.B11", around);
                     String said = sheet.calculate().at("Readings.A17").text();
                     String where = name + " " + way + " around " + around + ": " + said;
@@ -256,14 +248,29 @@ class EveryCautionIT {
         FAHRENHEIT_AS_TEXT;
 
         void type(CalcDocument sheet, String cell, double celsius) {
+            typeAll(sheet, cell, celsius);
+        }
+
+        void typeAll(CalcDocument sheet, String top, double... celsius) {
+            sheet.down(top, Arrays.stream(celsius).mapToObj(this::typed).toArray());
+        }
+
+        private Object typed(double celsius) {
             double degrees = this == CELSIUS || this == CELSIUS_AS_TEXT ? celsius : celsius * 1.8 + 32;
             double rounded = Math.rint(degrees * 2) / 2;
-            switch (this) {
-                case CELSIUS, FAHRENHEIT -> sheet.number(cell, rounded);
-                case CELSIUS_AS_TEXT -> sheet.text(cell, rounded + " °C");
-                case FAHRENHEIT_AS_TEXT -> sheet.text(cell, rounded + " °F");
-            }
+            return switch (this) {
+                case CELSIUS, FAHRENHEIT -> rounded;
+                case CELSIUS_AS_TEXT -> rounded + " °C";
+                case FAHRENHEIT_AS_TEXT -> rounded + " °F";
+            };
         }
+    }
+
+    /** What a jar would read every so many minutes. */
+    private static double[] cooling(double start, double around, int minutes, int readings) {
+        return IntStream.range(0, readings)
+                .mapToDouble(reading -> around + (start - around) * Math.exp(-RATE * minutes * reading))
+                .toArray();
     }
 
     private static String below(String cell, int rows) {

@@ -107,7 +107,7 @@ class WorkedSheetLanguagesIT {
                 return cut;
             });
             for (String page : sheet.sheetNames()) {
-                for (List<CellResult> row : sheet.all(page + "." + used(sheet, page))) {
+                for (List<CellResult> row : sheet.values(page + "." + used(sheet, page))) {
                     for (CellResult cell : row) {
                         if (cell.error() != 0) {
                             errors.add(page + ": " + cell);

@@ -23,6 +23,7 @@ import com.sun.star.text.XText;
 import com.sun.star.util.XCloseable;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -81,6 +82,11 @@ public final class CalcDocument implements AutoCloseable {
 
     /** Fills a column downwards from a cell with numbers, in one call. */
     public CalcDocument numbersDown(String top, double... values) {
+        return down(top, Arrays.stream(values).boxed().toArray());
+    }
+
+    /** Fills a column downwards from a cell with numbers, texts or both, in one call. */
+    public CalcDocument down(String top, Object... values) {
         Object[][] rows = new Object[values.length][];
         for (int i = 0; i < values.length; i++) {
             rows[i] = new Object[] {values[i]};
@@ -143,6 +149,15 @@ public final class CalcDocument implements AutoCloseable {
      * costs several; so a text is the one that the cell holds, even where a format shows other words for it.
      */
     public List<List<CellResult>> all(String range) {
+        return cells(range, true);
+    }
+
+    /** The same in one call but for errors: a number is not shown as in the sheet, but as Java writes it. */
+    public List<List<CellResult>> values(String range) {
+        return cells(range, false);
+    }
+
+    private List<List<CellResult>> cells(String range, boolean isAsSeen) {
         return office.call("reading " + range, () -> {
             XCellRange cells = range(range);
             Object[][] held = UnoObjects.as(XCellRangeData.class, cells).getDataArray();
@@ -156,7 +171,8 @@ public final class CalcDocument implements AutoCloseable {
                     } else if (held[row][column] instanceof String text) {
                         line.add(new CellResult.OfText(text));
                     } else if (held[row][column] instanceof Double number && Double.isFinite(number)) {
-                        line.add(new CellResult.OfNumber(number, shown(cells.getCellByPosition(column, row))));
+                        String look = isAsSeen ? shown(cells.getCellByPosition(column, row)) : String.valueOf(number);
+                        line.add(new CellResult.OfNumber(number, look));
                     } else {
                         line.add(read(cells.getCellByPosition(column, row)));
                     }

@@ -158,7 +158,7 @@ class LivingBookIT {
             }
             book.calculate();
             Uno.as(XCalculatable.class, book.uno()).enableAutomaticCalculation(true);
-            told.forEach(range -> before.addAll(book.all(range)));
+            told.forEach(range -> before.addAll(book.values(range)));
             String said = Menu.shareLiving(office, book, copy);
             assertTrue(Files.exists(copy), said);
             assertTrue(Files.size(copy) < MOST_OF_TWELVE, () -> copy.toFile().length() + " bytes");
@@ -174,7 +174,7 @@ class LivingBookIT {
     private static List<List<CellResult>> changed(CalcDocument book, List<String> told) {
         List<List<CellResult>> all = new ArrayList<>();
         book.number("Readings." + ReadingsPage.cell(2, 4), 33);
-        told.forEach(range -> all.addAll(book.all(range)));
+        told.forEach(range -> all.addAll(book.values(range)));
         assertTrue(isNumber(all.get(all.size() - 1).get(0)), () -> String.valueOf(all));
         return all;
     }
@@ -212,7 +212,7 @@ class LivingBookIT {
     /** What is said below each jar while digits of one are swapped. */
     private static List<List<CellResult>> slipped(CalcDocument book) {
         book.number("Readings.D9", 43);
-        List<List<CellResult>> told = book.all("Behind.I" + ROWS.jar(0) + ":I" + ROWS.jar(JARS - 1));
+        List<List<CellResult>> told = book.values("Behind.I" + ROWS.jar(0) + ":I" + ROWS.jar(JARS - 1));
         assertEquals("look at minute 12", told.get(1).get(0).shown(), () -> String.valueOf(told));
         book.number("Readings.D9", SLIPPED_BEFORE);
         return told;
@@ -221,7 +221,7 @@ class LivingBookIT {
     /** What is told of water that scalds, typed for a moment. */
     private static List<List<CellResult>> hurts(CalcDocument book) {
         book.number("Readings.D8", 61.5);
-        List<List<CellResult>> told = book.all("Behind.K" + ROWS.jar(0) + ":K" + ROWS.jar(JARS - 1));
+        List<List<CellResult>> told = book.values("Behind.K" + ROWS.jar(0) + ":K" + ROWS.jar(JARS - 1));
         assertTrue(told.get(1).get(0).shown().contains("61.5 °C"), () -> String.valueOf(told));
         book.number("Readings.D8", TYPED_BEFORE);
         return told;
@@ -229,7 +229,7 @@ class LivingBookIT {
 
     private static List<List<CellResult>> compared(CalcDocument book) {
         List<List<CellResult>> all = new ArrayList<>();
-        COMPARED.forEach(range -> all.addAll(book.all(range)));
+        COMPARED.forEach(range -> all.addAll(book.values(range)));
         return all;
     }
 
