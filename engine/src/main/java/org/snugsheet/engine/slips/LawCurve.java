@@ -17,12 +17,17 @@ final class LawCurve implements SeparableCurve {
     /** How far the surroundings may be off, in kelvins: two thermometers and a draft (common practice, no source). */
     private static final double SURROUNDINGS_OFF = 1.5;
 
+    /** A wrap takes up some of the heat at first, not most of it: at most this share of the rest (common practice, no source). */
+    private static final double MOST_IN_FIRST_STAGE = 0.5;
+
     private final LawGrid grid;
     private final Sample sample;
     private final Law law;
     private final int[] rows;
     private final boolean hasPrior;
     private final double[] observed;
+    private final double[] residuals;
+    private final double[] turned;
 
     LawCurve(LawGrid grid, boolean[] trusted) {
         this.grid = grid;
@@ -31,6 +36,8 @@ final class LawCurve implements SeparableCurve {
         this.rows = IntStream.range(0, trusted.length).filter(i -> trusted[i]).toArray();
         this.hasPrior = law == Law.LEVEL && sample.known;
         this.observed = new double[observations()];
+        this.residuals = new double[observed.length];
+        this.turned = new double[observed.length];
         for (int r = 0; r < rows.length; r++) {
             observed[r] = sample.celsius[rows[r]];
         }
@@ -77,12 +84,82 @@ final class LawCurve implements SeparableCurve {
             }
         }
         if (hasPrior) {
-            columns[last][rows.length] = Math.sqrt(sample.expected()) / SURROUNDINGS_OFF;
+            columns[last][rows.length] = priorWeight();
         }
     }
 
-    LinearFit linearAt(double rate) {
-        return LinearFit.at(this, observed, rate);
+    /** The sum of squares at a rate; infinite where the law makes no sense. */
+    double squaresAt(double rate) {
+        if (LawGrid.isTooFast(sample, law, rate)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        if (sample.parts == 1) {
+            return squaresOfOnePart(grid.at(rate));
+        }
+        LinearFit there = LinearFit.at(this, observed, rate);
+        return usable(there.sumOfSquares(), there.coefficient(0), there.coefficient(columns() - 1));
+    }
+
+    /** The same as by {@link LinearFit}, step by step, but in arrays that are there already: nothing of a search is asked as often. */
+    private double squaresOfOnePart(LawValues values) {
+        double[] first = values.first();
+        double[] offset = values.offset();
+        double squared = 0;
+        double product = 0;
+        for (int r = 0; r < rows.length; r++) {
+            double shape = first[rows[r]];
+            residuals[r] = observed[r] - offset[rows[r]];
+            squared += shape * shape;
+            product += shape * residuals[r];
+        }
+        double share = product / squared;
+        for (int r = 0; r < rows.length; r++) {
+            residuals[r] -= share * first[rows[r]];
+        }
+        if (law.shapes() == 1) {
+            return usable(sumOfSquares(rows.length), share, share);
+        }
+        double[] second = values.second();
+        double both = 0;
+        for (int i : rows) {
+            both += first[i] * second[i];
+        }
+        double along = both / squared;
+        double turnedSquared = 0;
+        double turnedProduct = 0;
+        for (int r = 0; r < rows.length; r++) {
+            turned[r] = second[rows[r]] - along * first[rows[r]];
+            turnedSquared += turned[r] * turned[r];
+            turnedProduct += turned[r] * residuals[r];
+        }
+        if (hasPrior) {
+            turned[rows.length] = priorWeight();
+            residuals[rows.length] = 0;
+            turnedSquared += turned[rows.length] * turned[rows.length];
+        }
+        double turnedShare = turnedProduct / turnedSquared;
+        for (int r = 0; r < observed.length; r++) {
+            residuals[r] -= turnedShare * turned[r];
+        }
+        return usable(sumOfSquares(observed.length), share - along * turnedShare, turnedShare);
+    }
+
+    private double sumOfSquares(int count) {
+        double sum = 0;
+        for (int r = 0; r < count; r++) {
+            sum += residuals[r] * residuals[r];
+        }
+        return sum;
+    }
+
+    private double usable(double squares, double first, double last) {
+        double toSecond = last / first;
+        boolean isSensible = !law.hasTwoStages() || (toSecond >= 0 && toSecond <= MOST_IN_FIRST_STAGE);
+        return isSensible && Double.isFinite(squares) ? squares : Double.POSITIVE_INFINITY;
+    }
+
+    private double priorWeight() {
+        return Math.sqrt(sample.expected()) / SURROUNDINGS_OFF;
     }
 
     SeparableFit at(double rate) {

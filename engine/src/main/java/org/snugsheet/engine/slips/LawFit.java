@@ -1,6 +1,5 @@
 package org.snugsheet.engine.slips;
 
-import org.snugsheet.engine.solver.LinearFit;
 import org.snugsheet.engine.solver.Minimum;
 import org.snugsheet.engine.solver.SeparableFit;
 
@@ -9,9 +8,6 @@ import org.snugsheet.engine.solver.SeparableFit;
  * best of a grid of trial rates; at each rate the other parameters follow exactly.
  */
 final class LawFit {
-
-    /** A wrap takes up some of the heat at first, not most of it: at most this share of the rest (common practice, no source). */
-    private static final double MOST_IN_FIRST_STAGE = 0.5;
 
     private final Sample sample;
     private final Law law;
@@ -35,7 +31,7 @@ final class LawFit {
         LawCurve curve = new LawCurve(grid, trusted);
         Minimum best = new Minimum(LawGrid.slowest(grid.sample()), Double.POSITIVE_INFINITY);
         for (double logRate : grid.logRates()) {
-            double squares = squaresAt(grid, curve, logRate);
+            double squares = curve.squaresAt(Math.exp(logRate));
             if (squares < best.value()) {
                 best = new Minimum(logRate, squares);
             }
@@ -43,27 +39,9 @@ final class LawFit {
         if (Double.isFinite(best.value())) {
             double width = LawGrid.width();
             best = Minimum.of(
-                    logRate -> squaresAt(grid, curve, logRate), best.at() - width, best.at(), best.at() + width);
+                    logRate -> curve.squaresAt(Math.exp(logRate)), best.at() - width, best.at(), best.at() + width);
         }
         return new LawFit(grid, curve, best);
-    }
-
-    /** The sum of squares at a rate; infinite where the law makes no sense. */
-    private static double squaresAt(LawGrid grid, LawCurve curve, double logRate) {
-        double rate = Math.exp(logRate);
-        if (LawGrid.isTooFast(grid.sample(), grid.law(), rate)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        LinearFit there = curve.linearAt(rate);
-        if (grid.law().hasTwoStages()
-                && !isShareOfFirstStage(there.coefficient(curve.columns() - 1) / there.coefficient(0))) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return there.isDefined() ? there.sumOfSquares() : Double.POSITIVE_INFINITY;
-    }
-
-    private static boolean isShareOfFirstStage(double toSecond) {
-        return toSecond >= 0 && toSecond <= MOST_IN_FIRST_STAGE;
     }
 
     Law law() {

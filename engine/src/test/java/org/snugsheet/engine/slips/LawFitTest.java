@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.snugsheet.engine.PublishedTable;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.engine.reading.Graduation;
+import org.snugsheet.engine.solver.LinearFit;
 
 /**
  * The laws of the finder and their fits, against SciPy (scipy-laws.csv: laws integrated from their differential equations, fitted by
@@ -140,6 +141,34 @@ class LawFitTest {
         Sample sample = Sample.of(new Column(lines, Graduation.of(1, Scale.CELSIUS), Scale.CELSIUS));
         double squares = LawFit.of(LawGrid.of(sample, Law.TWO_STAGES_FAR), all).sumOfSquares();
         assertEquals(isWrap, squares < 1e-7, "sum of squares " + squares);
+    }
+
+    /** What the search asks for again and again is what the general way says, some of the readings not trusted. */
+    @ParameterizedTest
+    @EnumSource(Law.class)
+    void aSumOfSquaresIsThatOfTheGeneralFit(Law law) {
+        Sample sample = Sample.of(column(rows(Law.NEWTON, "wild"), "wild"));
+        boolean[] trusted = new boolean[sample.size()];
+        Arrays.fill(trusted, true);
+        trusted[3] = false;
+        LawCurve curve = new LawCurve(LawGrid.of(sample, law), trusted);
+        double[] observed = new double[curve.observations()];
+        for (int i = 0, r = 0; i < trusted.length; i++) {
+            if (trusted[i]) {
+                observed[r++] = sample.celsius[i];
+            }
+        }
+        int sensible = 0;
+        for (double rate = 0.001; rate < 0.2; rate *= 1.3) {
+            double found = curve.squaresAt(rate);
+            LinearFit general = LinearFit.at(curve, observed, rate);
+            double toSecond = general.coefficient(curve.columns() - 1) / general.coefficient(0);
+            boolean isSensible =
+                    !law.hasTwoStages() || (toSecond >= 0 && toSecond <= 0.5 && !LawGrid.isTooFast(sample, law, rate));
+            sensible += isSensible ? 1 : 0;
+            assertEquals(isSensible ? general.sumOfSquares() : Double.POSITIVE_INFINITY, found, "rate " + rate);
+        }
+        assertTrue(sensible > 0);
     }
 
     /** Few wild readings cannot draw the start along: the median of the residuals is what counts. */
