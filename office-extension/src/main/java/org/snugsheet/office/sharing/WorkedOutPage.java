@@ -39,6 +39,8 @@ final class WorkedOutPage {
     /** Where its table begins. */
     static final int HEAD_ROW = 3;
 
+    private static final List<String> PRINTED = List.of("_xlnm.Print_", "Excel_BuiltIn_Print_");
+
     private WorkedOutPage() {}
 
     /** An empty page with a free name, behind all others. */
@@ -196,9 +198,8 @@ final class WorkedOutPage {
         }
         String called = Area.quoted(name) + ".";
         for (Map.Entry<String, XNamedRange> named : DefinedNames.of(copy).entrySet()) {
-            // An .xlsx says by such a name of the page itself what is printed.
-            boolean isForPaper = named.getKey().startsWith(name + "._xlnm.Print_");
-            if (!isForPaper && named.getValue().getContent().contains(called)) {
+            if (!isForPaper(named.getKey(), name)
+                    && named.getValue().getContent().contains(called)) {
                 return true;
             }
         }
@@ -208,6 +209,11 @@ final class WorkedOutPage {
             }
         }
         return false;
+    }
+
+    /** An .xlsx says by a name of the page itself what is printed; the second way to write it is that of LibreOffice 26. */
+    private static boolean isForPaper(String name, String page) {
+        return PRINTED.stream().anyMatch(printed -> name.startsWith(page + "." + printed));
     }
 
     /** The office’s own search for dependents ends at the edge of a sheet. */
