@@ -1,10 +1,10 @@
 package org.snugsheet.office.sheets;
 
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.snugsheet.engine.Phrase;
 import org.snugsheet.office.words.English;
 import org.snugsheet.office.words.Language;
@@ -41,23 +41,23 @@ final class ForeignWords {
             throw new IllegalStateException("There are no phrases of " + enums);
         }
         english.removeAll(theirs);
-        Collection<String> patterns = patterns(english);
-        Collection<String> theirPatterns = patterns(theirs);
+        List<Predicate<String>> patterns = patterns(english);
+        List<Predicate<String>> theirPatterns = patterns(theirs);
         return shown.stream()
                 .filter(text -> english.contains(text) || (isOneOf(text, patterns) && !isOneOf(text, theirPatterns)))
                 .toList();
     }
 
-    private static Collection<String> patterns(Set<String> phrases) {
+    private static List<Predicate<String>> patterns(Set<String> phrases) {
         return phrases.stream()
                 .filter(words ->
                         words.contains("{") && words.replaceAll("\\{[^}]*}", "").length() > 5)
-                .map(words -> "(?s)" + quoted(words))
-                .collect(Collectors.toSet());
+                .map(words -> Pattern.compile("(?s)" + quoted(words)).asMatchPredicate())
+                .toList();
     }
 
-    private static boolean isOneOf(String text, Collection<String> patterns) {
-        return patterns.stream().anyMatch(text::matches);
+    private static boolean isOneOf(String text, List<Predicate<String>> patterns) {
+        return patterns.stream().anyMatch(pattern -> pattern.test(text));
     }
 
     private static String quoted(String words) {

@@ -1,6 +1,7 @@
 package org.snugsheet.office.sheets;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.sheet.XCellRangeData;
@@ -22,6 +23,7 @@ import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.lessonbook.OpenedBooks;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
+import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
 import org.snugsheet.office.sheets.lessonbook.readings.ReadingsPage;
 import org.snugsheet.office.uno.Uno;
 import org.snugsheet.office.words.Language;
@@ -70,6 +72,11 @@ class LessonBookLanguagesIT {
             String hot = book.sheetNames().get(4) + "." + ReadingsPage.cell(2, 0);
             book.number(hot, language == Language.ENGLISH ? 140 : 60).calculate();
             assertEquals("", cutOff(pages.subList(4, 6)));
+            String other = language == Language.ENGLISH ? "°C" : "°F";
+            book.text(start + ".B7", other).text(start + ".B9", other).calculate();
+            assertEquals(List.of(), book.failing(), "on the other scale");
+            assertNotEquals(
+                    "", book.at(language.words(BookWords.ANSWERS_PAGE) + ".A4").shown());
         }
     }
 

@@ -2,14 +2,11 @@ package org.snugsheet.office.sheets.lessonbook.answers;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.snugsheet.engine.quantity.Scale;
 import org.snugsheet.office.harness.CalcDocument;
 import org.snugsheet.office.harness.CellResult;
@@ -20,7 +17,6 @@ import org.snugsheet.office.sheets.builder.Setting;
 import org.snugsheet.office.sheets.lessonbook.LessonBook;
 import org.snugsheet.office.sheets.lessonbook.OpenedBooks;
 import org.snugsheet.office.sheets.lessonbook.layout.BookPlan;
-import org.snugsheet.office.sheets.lessonbook.layout.BookWords;
 import org.snugsheet.office.sheets.lessonbook.layout.JarsRows;
 import org.snugsheet.office.sheets.lessonbook.readings.ReadingsPage;
 import org.snugsheet.office.words.Language;
@@ -264,28 +260,8 @@ class LessonBookAnswersIT {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Language.class)
-    void noPageShowsAnError(Language language) {
-        Setting setting = new Setting(language, Scale.FAHRENHEIT, Paper.LETTER);
-        try (CalcDocument book = fresh(LessonBook.example(), setting)) {
-            book.calculate();
-            assertEquals(List.of(), book.failing());
-            assertNotEquals(
-                    "", book.at(language.words(BookWords.ANSWERS_PAGE) + ".A4").shown());
-        }
-        try (CalcDocument book = fresh(LessonBook.empty(), setting)) {
-            book.calculate();
-            assertEquals(List.of(), book.failing());
-        }
-    }
-
     private CalcDocument opened(LessonBook sheet, Setting setting) {
         return OpenedBooks.open(office, sheet, setting).calculatedOnlyWhenTold();
-    }
-
-    private CalcDocument fresh(LessonBook sheet, Setting setting) {
-        return OpenedBooks.fresh(office, sheet, setting).calculatedOnlyWhenTold();
     }
 
     private static void type(CalcDocument book, int jar, String wrap, double... readings) {
