@@ -92,6 +92,7 @@ final class LivingFormulas {
         sheets.insertNewByName(steps.name(), (short) sheets.getElementNames().length);
         XSpreadsheet sheet = Uno.as(XSpreadsheet.class, sheets.getByName(steps.name()));
         Language language = DocumentLanguage.of(Uno.as(XPropertySet.class, copy));
+        new StepsLook(copy, sheet).of(steps);
         write(sheet, 0, new String[][] {
             {language.words(SharingWords.STEPS)}, {language.words(SharingWords.STEPS_INTRODUCTION)}
         });
@@ -103,7 +104,6 @@ final class LivingFormulas {
                 write(sheet, from, cells, FIRST_ROW);
             }
         }
-        new StepsLook(copy, sheet).of(steps);
     }
 
     private static String[][] block(NavigableMap<Integer, NavigableMap<Integer, Object>> rows, int from, int count) {

@@ -5,6 +5,7 @@ import com.sun.star.container.XNamed;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.NameToken;
 import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XNamedRange;
@@ -186,6 +187,12 @@ public final class ShareCopy {
             XSpreadsheet sheet = sheet(line.getKey());
             SheetProtection.change(
                     copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, stale, language, today));
+        }
+        if (isLiving()) {
+            // A cell that is worked out only while the office writes the file may get another format, and cells below
+            // it
+            // then look as their neighbors do in the file (7.4).
+            Uno.as(XCalculatable.class, copy).calculate();
         }
         KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page), living.pageName());
     }

@@ -45,7 +45,10 @@ final class StepsLook {
                 Uno.as(XStyleFamiliesSupplier.class, copy).getStyleFamilies().getByName("CellStyles"));
     }
 
-    /** Widths first, for the office lays out wrapped lines once it knows how wide they are. */
+    /**
+     * Before anything is written: each width, style and wrapped line of rows that are filled makes the office lay out all of them again to see how
+     * high they are.
+     */
     void of(StepsPage steps) throws com.sun.star.uno.Exception {
         int last = steps.rows().isEmpty() ? 1 : steps.rows().lastKey();
         int right = Math.max(
@@ -58,10 +61,12 @@ final class StepsLook {
         steps.titles().forEach(row -> titles.add(place(0, 0, row)));
         List<CellRangeAddress> heads = new ArrayList<>();
         steps.heads().forEach((row, column) -> heads.add(place(FIRST_OF_TABLE, column, row)));
+        // Makes the columns: a style for several ranges together passes over those in which nothing has ever been.
+        Uno.set(sheet.getCellRangeByPosition(0, 0, right, 0), "CellStyle", "Default");
+        Map<String, Object> wrapped = Map.of("IsTextWrapped", true, "VertJustify", CellVertJustify2.BOTTOM);
         look(List.of(place(0, 0, 0)), CellStyleName.TITLE, Map.of("CharWeight", 150f, "CharHeight", 16f));
         look(titles, CellStyleName.SECTION, Map.of("CharWeight", 150f));
         look(heads, CellStyleName.NARROW_HEAD, Map.of());
-        Map<String, Object> wrapped = Map.of("IsTextWrapped", true, "VertJustify", CellVertJustify2.BOTTOM);
         if (!heads.isEmpty()) {
             Uno.setAll(ranges(heads), wrapped);
         }

@@ -29,6 +29,7 @@ import org.snugsheet.office.harness.SharedOffice;
 import org.snugsheet.office.harness.WithoutExtension;
 import org.snugsheet.office.menu.Menu;
 import org.snugsheet.office.menu.MenuItem;
+import org.snugsheet.office.page.CellStyleName;
 import org.snugsheet.office.page.Paper;
 import org.snugsheet.office.sharing.living.Gnumeric;
 import org.snugsheet.office.sheets.builder.Setting;
@@ -92,8 +93,10 @@ class LivingBookIT {
         Path typed = folder.resolve("typed.xlsx");
         Setting english = new Setting(Language.ENGLISH, Scale.CELSIUS, Paper.A4);
         List<List<CellResult>> before;
+        List<Object> heads;
         try (CalcDocument book = OpenedBooks.fresh(office, LessonBook.example(), english)) {
             before = compared(book.calculate());
+            heads = CellLooks.weights(office, book, "Behind", ROWS.rankingHead());
             book.saveAs(original, FileFormat.ODS);
             String told = Menu.shareLiving(office, book, copy);
             assertTrue(Files.exists(copy), told);
@@ -113,6 +116,8 @@ class LivingBookIT {
             // As it opens: a person works nothing out anew before typing.
             same(slipped, slipped(book));
             same(before, compared(book));
+            assertEquals(heads, CellLooks.weights(plain, book, "Behind", ROWS.rankingHead()));
+            assertEquals(CellStyleName.NARROW_HEAD.styleName(), CellLooks.styleOfTexts(plain, book, "Step by step", 4));
             assertEquals("A1:A2", Printing.areas(plain, book, "Step by step"), "the steps are for the screen");
             assertEquals("A1:D2", Printing.areas(plain, book, "How this was worked out"), "a list of many pages");
             type(book);
