@@ -1,6 +1,7 @@
 package org.snugsheet.office.sharing.lean;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -10,13 +11,13 @@ import org.snugsheet.office.uno.CellName;
 /** A sheet, or a chart, of an .xlsx in fewer letters: what is so anyway is not said, and nothing that is seen changes. */
 public final class LeanSheet {
 
-    private static final Pattern ROW = Pattern.compile("<row [^>]*>");
-    private static final Pattern CELL = Pattern.compile("<c [^>]*>");
-    private static final Pattern USUAL_ROW = Pattern.compile(
-            " (?:customFormat=\"false\"|hidden=\"false\"|customHeight=\"false\"|outlineLevel=\"0\"|collapsed=\"false\")");
-    private static final Pattern USUAL_CELL = Pattern.compile(" (?:s=\"0\"|t=\"n\")");
-    private static final Pattern VALUE = Pattern.compile(
-            "(<c r=\"[^\"]*\"[^>]*?)( t=\"[a-z]+\")?(>)(<f[^>]*(?:/>|>[^<]*</f>))(?:<v>[^<]*</v>|<v/>)?");
+    private static final List<String> USUAL_OF_ROWS = List.of(
+            " customFormat=\"false\"",
+            " hidden=\"false\"",
+            " customHeight=\"false\"",
+            " outlineLevel=\"0\"",
+            " collapsed=\"false\"");
+    private static final List<String> USUAL_OF_CELLS = List.of(" s=\"0\"", " t=\"n\"");
     private static final Pattern MERGED = Pattern.compile("<mergeCell ref=\"([A-Z]+)(\\d+):([A-Z]+)(\\d+)\"/>");
     private static final Pattern EMPTY = Pattern.compile("<c r=\"([A-Z]+\\d+)\" s=\"(\\d+)\"/>");
     private static final Pattern NUMBER = Pattern.compile("(<c:v>-?\\d+\\.\\d{4})\\d+(</c:v>)");
@@ -38,9 +39,7 @@ public final class LeanSheet {
      * @return the other XML
      */
     public static String of(String sheet, CellFormats formats) {
-        String rows = ROW.matcher(sheet)
-                .replaceAll(row ->
-                        Matcher.quoteReplacement(USUAL_ROW.matcher(row.group()).replaceAll("")));
+        String rows = without(sheet, "<row ", USUAL_OF_ROWS);
         Set<String> merged = new HashSet<>();
         Set<String> covered = covered(rows, merged);
         String visible = EMPTY.matcher(rows)
@@ -48,10 +47,26 @@ public final class LeanSheet {
                         ? ""
                         : Matcher.quoteReplacement(cell.group()));
         String shared = merged.size() < MOST_CELLS ? SharedLines.in(visible, formats, merged) : visible;
-        return CELL.matcher(shared)
-                .replaceAll(cell -> Matcher.quoteReplacement(
-                        USUAL_CELL.matcher(cell.group()).replaceAll("")))
-                .replace("<f aca=\"false\"", "<f");
+        return without(shared, "<c ", USUAL_OF_CELLS).replace("<f aca=\"false\"", "<f");
+    }
+
+    /** Start tags without some of their attributes. They are many; so nothing is written anew that stays. */
+    private static String without(String sheet, String tag, List<String> attributes) {
+        StringBuilder other = new StringBuilder(sheet.length());
+        int at = 0;
+        for (int from = sheet.indexOf(tag); from >= 0; from = sheet.indexOf(tag, at)) {
+            int end = sheet.indexOf('>', from);
+            if (end < 0) {
+                break;
+            }
+            String lean = sheet.substring(from, end);
+            for (String attribute : attributes) {
+                lean = lean.replace(attribute, "");
+            }
+            other.append(sheet, at, from).append(lean);
+            at = end;
+        }
+        return other.append(sheet, at, sheet.length()).toString();
     }
 
     /**
@@ -65,7 +80,8 @@ public final class LeanSheet {
     public static String ofSteps(String sheet, CellFormats formats) {
         String seen = EMPTY.matcher(sheet)
                 .replaceAll(cell -> formats.isUnseen(cell.group(2)) ? "" : Matcher.quoteReplacement(cell.group()));
-        return VALUE.matcher(SharedFormulas.in(of(seen, formats))).replaceAll("$1$3$4");
+        String shared = SharedFormulas.in(of(seen, formats));
+        return FormulaCell.replaced(shared, FormulaCell.of(shared), FormulaCell::withoutValue);
     }
 
     /**
@@ -86,12 +102,10 @@ public final class LeanSheet {
             return sheet;
         }
         boolean isRead = cells.size() < MANY_CELLS;
-        String formulas = VALUE.matcher(sheet).replaceAll(cell -> {
-            String formula = cell.group(4);
-            boolean isPicking =
-                    formula.contains("INDEX(") && !ARRAY.matcher(formula).find();
-            return Matcher.quoteReplacement(
-                    isRead && !isPicking ? cell.group() : cell.group(1) + cell.group(3) + formula);
+        String formulas = FormulaCell.replaced(sheet, FormulaCell.of(sheet), cell -> {
+            boolean isPicking = cell.formula().contains("INDEX(")
+                    && !ARRAY.matcher(cell.formula()).find();
+            return isRead && !isPicking ? cell.whole() : cell.withoutValue();
         });
         return isRead
                 ? formulas
