@@ -188,12 +188,8 @@ public final class ShareCopy {
             SheetProtection.change(
                     copy, sheet, () -> Warning.write(sheet, line.getValue(), pageName, stale, language, today));
         }
-        if (isLiving()) {
-            // A cell that is worked out only while the office writes the file may get another format, and cells below
-            // it
-            // then look as their neighbors do in the file (7.4).
-            Uno.as(XCalculatable.class, copy).calculate();
-        }
+        // What is worked out only while the office writes the file may change how cells below it look there (7.4).
+        Uno.as(XCalculatable.class, copy).calculate();
         KeptFormulas.write(copy, formulas, warnings, WorkedOutPage.fingerprint(page), living.pageName());
     }
 
