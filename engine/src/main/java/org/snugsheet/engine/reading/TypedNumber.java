@@ -19,14 +19,22 @@ record TypedNumber(double value, Optional<Scale> scale) {
     private static final Pattern FORM = Pattern.compile(
             "([+\\-−]?)((?:\\d{1,20}(?:[.,]\\d{0,340})?|[.,]\\d{1,340})(?:[eE][+-]?\\d{1,3})?)\\s*([°º]?\\s*\\p{L}*)");
 
-    private static final Pattern DASH = Pattern.compile("[-–—−]?");
+    // A whole column has a million cells, and most of them are blank or words: those need no pattern.
+    private static final String BEGINNINGS = "0123456789+-−.,";
+
+    private static final String DASHES = "-–—−";
 
     static boolean isGap(String text) {
-        return DASH.matcher(stripped(text)).matches();
+        String typed = stripped(text);
+        return typed.isEmpty() || (typed.length() == 1 && DASHES.contains(typed));
     }
 
     static Optional<TypedNumber> parse(String text) {
-        Matcher matcher = FORM.matcher(stripped(text));
+        String typed = stripped(text);
+        if (typed.isEmpty() || BEGINNINGS.indexOf(typed.charAt(0)) < 0) {
+            return Optional.empty();
+        }
+        Matcher matcher = FORM.matcher(typed);
         if (!matcher.matches()) {
             return Optional.empty();
         }

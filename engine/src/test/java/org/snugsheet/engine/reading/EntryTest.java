@@ -17,7 +17,7 @@ import org.snugsheet.engine.quantity.Scale;
 class EntryTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "  ", "-", " - ", "–", "—", "\u00a0"})
+    @ValueSource(strings = {"", "  ", "-", " - ", "–", "—", "−", "\u00a0", "\u202f-\u00a0"})
     void aBlankOrADashIsAGap(String text) {
         assertInstanceOf(Entry.Missing.class, Entry.of(text));
     }
@@ -40,6 +40,8 @@ class EntryTest {
                 "20 Celsius; 20; CELSIUS",
                 "1E-05; 0.00001; CELSIUS",
                 "2,5e+1; 25; CELSIUS",
+                ",5; 0.5; CELSIUS",
+                "'\u00a0\u202f40 °F'; 40; FAHRENHEIT",
             })
     void aTypedTemperatureKeepsItsOwnScale(String text, double degrees, Scale scale) {
         assertEquals(degrees, Entry.of(text).asTemperature(1, Scale.CELSIUS).in(scale), 1e-12);
@@ -53,7 +55,23 @@ class EntryTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"warm", "40 X", "4o", "40 41", "1.2.3", "1,234.5", "--3", "40 °", "°C", "40 min", "1e999 °C x"})
+            strings = {
+                "warm",
+                "40 X",
+                "4o",
+                "40 41",
+                "1.2.3",
+                "1,234.5",
+                "--3",
+                "40 °",
+                "°C",
+                "40 min",
+                "1e999 °C x",
+                "--",
+                "+",
+                ",",
+                "−x"
+            })
     void anythingElseIsRefusedByItsRow(String text) {
         InvalidInputException refusal =
                 assertThrows(InvalidInputException.class, () -> Entry.of(text).asTemperature(7, Scale.CELSIUS));
