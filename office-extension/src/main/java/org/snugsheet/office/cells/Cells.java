@@ -26,10 +26,27 @@ public final class Cells {
      *
      * @param cells the cells
      * @return their entries, in order
-     * @throws InvalidInputException if it is a block of several rows and columns
+     * @throws InvalidInputException if it is a block of several rows and columns, or more than {@value #MOST} cells are filled
      */
     public static List<Entry> line(Object[][] cells) {
+        return line(cells, MOST);
+    }
+
+    /**
+     * A column or a row of cells, of which not many are filled; of blank ones there may be as many as a sheet has.
+     *
+     * @param cells the cells
+     * @param most how many may be filled
+     * @return their entries, in order
+     * @throws InvalidInputException if it is a block of several rows and columns, or more cells are filled
+     */
+    public static List<Entry> line(Object[][] cells, int most) {
         requireLine(cells);
+        // Counted before they are read: they may be a whole column.
+        int filled = filled(cells);
+        if (filled > most) {
+            throw InvalidInputException.of(Problem.TOO_MANY_CELLS, filled, most);
+        }
         List<Entry> line = new ArrayList<>(cells.length);
         for (Object[] row : cells) {
             for (Object cell : row) {
@@ -37,6 +54,18 @@ public final class Cells {
             }
         }
         return line;
+    }
+
+    private static int filled(Object[][] cells) {
+        int filled = 0;
+        for (Object[] row : cells) {
+            for (Object cell : row) {
+                if (!"".equals(cell)) {
+                    filled++;
+                }
+            }
+        }
+        return filled;
     }
 
     /**

@@ -14,7 +14,7 @@ import org.snugsheet.engine.reading.Entry;
 class SingleCellTest {
 
     /** What a cell holds that nobody may look at. */
-    private static final Object UNREAD = new Object() {
+    static final Object UNREAD = new Object() {
         @Override
         public String toString() {
             throw new AssertionError("it was read");

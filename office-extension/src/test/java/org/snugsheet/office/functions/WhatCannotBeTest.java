@@ -101,6 +101,35 @@ class WhatCannotBeTest {
         assertRefused(Problem.TOO_MANY_CELLS, () -> cool.minutes(column));
     }
 
+    @Test
+    void nobodyWearsOrWrapsAMillionThings() {
+        Object[][] garments = column("T-shirt", 1 << 20);
+        assertRefused(Problem.TOO_MANY_CELLS, () -> new ColdFunctions().outfit(garments, LEFT_OUT));
+        // Each layer was copied with all before it.
+        Object[][] thicknesses = column(3.0, 20_000);
+        Object[][] materials = column("wool", 20_000);
+        WrapFunctions wrap = new WrapFunctions();
+        assertRefused(Problem.TOO_MANY_CELLS, () -> wrap.flat(thicknesses, materials, LEFT_OUT, LEFT_OUT, LEFT_OUT));
+        assertRefused(
+                Problem.TOO_MANY_CELLS,
+                () -> wrap.round(one("35"), thicknesses, materials, LEFT_OUT, LEFT_OUT, LEFT_OUT));
+    }
+
+    /** Somebody selects the column by its letter. The sums are those of the sources: ASHRAE 55 for clo, R = d/λ for layers. */
+    @Test
+    void theBlanksOfAWholeColumnAreNoGarmentsAndNoLayers() throws Exception {
+        Object[][] garments = column("", 1 << 20);
+        garments[0] = new Object[] {"T-shirt"};
+        garments[3] = new Object[] {"thick trousers"};
+        garments[garments.length - 1] = new Object[] {"boots"};
+        assertEquals(0.08 + 0.24 + 0.10, new ColdFunctions().outfit(garments, LEFT_OUT), 1e-12);
+        Object[][] thicknesses = column("", 1 << 20);
+        Object[][] conductivities = column("", 1 << 20);
+        thicknesses[1] = new Object[] {20.0};
+        conductivities[1] = new Object[] {0.04};
+        assertEquals(0.5, new WrapFunctions().flat(thicknesses, conductivities, LEFT_OUT, LEFT_OUT, LEFT_OUT), 1e-12);
+    }
+
     /** 256 jars of 10,000 readings: a day’s logging by machines, and not a class. */
     @Test
     void aBlockOfMillionsIsRefusedAtOnce() {
@@ -130,6 +159,12 @@ class WhatCannotBeTest {
         IllegalArgumentException thrown =
                 assertTimeoutPreemptively(SOON, () -> assertThrows(IllegalArgumentException.class, call));
         assertEquals(Optional.of(problem), Answer.refusal(thrown).map(refusal -> refusal.problem()));
+    }
+
+    private static Object[][] column(Object cell, int rows) {
+        Object[][] column = new Object[rows][];
+        Arrays.fill(column, new Object[] {cell});
+        return column;
     }
 
     private static String[][] one(String cell) {

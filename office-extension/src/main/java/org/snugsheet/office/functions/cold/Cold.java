@@ -5,15 +5,11 @@ import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lib.uno.typeinfo.TypeInfo;
 import com.sun.star.sheet.NoConvergenceException;
 import com.sun.star.uno.XInterface;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.snugsheet.engine.clothing.Activity;
 import org.snugsheet.engine.clothing.Covering;
-import org.snugsheet.engine.clothing.Garment;
 import org.snugsheet.engine.clothing.Garments;
 import org.snugsheet.engine.clothing.Outdoors;
-import org.snugsheet.engine.clothing.Outfit;
 import org.snugsheet.engine.clothing.RequiredClothing;
 import org.snugsheet.engine.insulation.Figure;
 import org.snugsheet.engine.quantity.Length;
@@ -138,16 +134,7 @@ public interface Cold extends XInterface {
     default double outfit(
             @Argument(ColdTexts.GARMENTS) Object[][] names, @Argument(ColdTexts.UNIT) @Nullable Object unit)
             throws IllegalArgumentException, NoConvergenceException {
-        return Answer.of(() -> {
-            List<Garment> worn = new ArrayList<>();
-            List<Entry> cells = Cells.line(names);
-            for (int i = 0; i < cells.size(); i++) {
-                if (!(cells.get(i) instanceof Entry.Missing)) {
-                    worn.add(Garments.find(cells.get(i).written(), i + 1));
-                }
-            }
-            return new Outfit(worn).insulation().in(clothingUnit(unit));
-        });
+        return Answer.of(() -> OutfitCells.of(names).insulation().in(clothingUnit(unit)));
     }
 
     /** COLD.NEEDED. */

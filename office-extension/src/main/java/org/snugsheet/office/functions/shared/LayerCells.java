@@ -14,6 +14,9 @@ import org.snugsheet.office.cells.Options;
 /** The cells that describe layers. */
 public final class LayerCells {
 
+    /** More than anybody can wrap around a jar; a whole column has a million. Common practice, no source. */
+    private static final int MOST = 1000;
+
     private LayerCells() {}
 
     /**
@@ -34,9 +37,22 @@ public final class LayerCells {
             @Nullable Object unit) {
         Unit wanted = Options.resistanceUnit(unit);
         return new FlatWrap(
-                layers(Cells.line(thicknesses), Cells.line(materials)),
+                layers(thicknesses, materials),
                 Options.resistance(inside, wanted),
                 Options.resistance(outside, wanted));
+    }
+
+    /**
+     * Layers from cells, as for {@link #layers(List, List)}.
+     *
+     * @param thicknesses in millimeters, from inside to outside
+     * @param materials names or conductivities, one for each thickness
+     * @return the layers
+     * @throws InvalidInputException if more than {@value #MOST} cells of either are filled, there is not one material for each
+     *     thickness, or a layer cannot be understood
+     */
+    public static Layers layers(Object[][] thicknesses, Object[][] materials) {
+        return layers(Cells.line(thicknesses, MOST), Cells.line(materials, MOST));
     }
 
     /**

@@ -47,7 +47,7 @@ record DesignCells(Design design, WaterBody water, Temperature surroundings, Sca
         Jar jar = Jar.holding(held, Length.of(Cells.number(radius), Unit.MILLIMETER));
         Design design = new Design(
                 jar,
-                LayerCells.layers(Cells.line(thicknesses), Cells.line(materials)),
+                LayerCells.layers(thicknesses, materials),
                 Options.resistance(lid, Unit.SQUARE_METER_KELVIN_PER_WATT),
                 Options.resistance(base, Unit.SQUARE_METER_KELVIN_PER_WATT),
                 place(where),

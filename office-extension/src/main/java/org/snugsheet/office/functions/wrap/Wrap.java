@@ -121,7 +121,7 @@ public interface Wrap extends XInterface {
             Unit wanted = Options.resistanceUnit(unit);
             return new RoundWrap(
                             millimeters(Cells.number(radius)),
-                            LayerCells.layers(Cells.line(thicknesses), Cells.line(materials)),
+                            LayerCells.layers(thicknesses, materials),
                             Options.resistance(inside, wanted),
                             Options.resistance(outside, wanted))
                     .resistance()
