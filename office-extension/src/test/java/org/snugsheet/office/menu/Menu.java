@@ -1,7 +1,5 @@
 package org.snugsheet.office.menu;
 
-import com.sun.star.awt.XCallback;
-import com.sun.star.awt.XRequestCallback;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.DispatchResultEvent;
 import com.sun.star.frame.XController;
@@ -11,18 +9,15 @@ import com.sun.star.frame.XModel;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetView;
-import com.sun.star.uno.Any;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
 import org.snugsheet.office.harness.CalcDocument;
+import org.snugsheet.office.harness.MainThread;
 import org.snugsheet.office.harness.Office;
-import org.snugsheet.office.harness.Patience;
 import org.snugsheet.office.uno.Uno;
 
 /** Chooses lines of the menu as the office does, by their address. */
@@ -30,9 +25,6 @@ public final class Menu {
 
     /** Nothing is said and nothing asked. */
     public static final PropertyValue QUIET = Uno.named("Quiet", true);
-
-    /** As long as somebody may work at the windows of one choice. */
-    private static final Duration LONGEST = Duration.ofMinutes(2);
 
     private Menu() {}
 
@@ -85,25 +77,9 @@ public final class Menu {
         });
     }
 
-    /**
-     * Does something as the menu, the keyboard and the mouse do: in the office’s main thread, while no window is painted. Between
-     * two calls from outside the office would paint, and what it does then is no part of the choice; now and then it paints what is
-     * just going, and ends.
-     */
+    /** Does something as the menu, the keyboard and the mouse do: in the office’s main thread. */
     public static <T> T asAPerson(Office office, Callable<T> work) {
-        XRequestCallback queue = office.service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
-        CompletableFuture<T> done = new CompletableFuture<>();
-        XCallback callback = nothing -> {
-            try {
-                done.complete(work.call());
-            } catch (Exception failed) {
-                done.completeExceptionally(failed);
-            }
-        };
-        return office.call("waiting for the office’s main thread", () -> {
-            queue.addCallback(callback, Any.VOID);
-            return done.get(Patience.scaled(LONGEST).toMillis(), TimeUnit.MILLISECONDS);
-        });
+        return MainThread.of(office, "waiting for the office’s main thread", work);
     }
 
     /**

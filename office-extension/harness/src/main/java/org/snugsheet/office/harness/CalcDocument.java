@@ -2,21 +2,16 @@ package org.snugsheet.office.harness;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
-import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
-import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
-import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
-import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellContentType;
-import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.text.XText;
@@ -26,9 +21,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A spreadsheet open in an {@link Office}.
@@ -39,45 +31,41 @@ import java.util.regex.Pattern;
 public final class CalcDocument implements AutoCloseable {
     private static final int MOST_ROWS = 100;
 
-    private static final Pattern PLAIN =
-            Pattern.compile("(?:(?<sheet>.+)\\.)?(?<column>[A-Z]{1,3})(?<row>[1-9][0-9]{0,6})");
-
     private final Office office;
     private final XComponent component;
     private final XSpreadsheetDocument document;
-    private final XSpreadsheets sheets;
-    private final XIndexAccess inOrder;
+    private final Addresses addresses;
 
     CalcDocument(Office office, XComponent component) {
         this.office = office;
         this.component = component;
         this.document = UnoObjects.as(XSpreadsheetDocument.class, component);
-        this.sheets = document.getSheets();
-        this.inOrder = UnoObjects.as(XIndexAccess.class, sheets);
+        this.addresses = new Addresses(document);
     }
 
     /** Puts a number into a cell. */
     public CalcDocument number(String address, double value) {
-        return change("filling " + address, () -> cell(address).setValue(value));
+        return change("filling " + address, () -> addresses.cell(address).setValue(value));
     }
 
     /** Puts a text into a cell, unchanged: {@code "21,5"} stays a text and {@code "=1"} too. */
     public CalcDocument text(String address, String value) {
         return change(
                 "filling " + address,
-                () -> UnoObjects.as(XText.class, cell(address)).setString(value));
+                () -> UnoObjects.as(XText.class, addresses.cell(address)).setString(value));
     }
 
     /** Puts a formula into a cell, in English with semicolons; the equals sign may be left out. */
     public CalcDocument formula(String address, String formula) {
-        return change("filling " + address, () -> cell(address).setFormula(withEquals(formula)));
+        return change("filling " + address, () -> addresses.cell(address).setFormula(withEquals(formula)));
     }
 
     /** Puts one array formula into a whole range. */
     public CalcDocument arrayFormula(String range, String formula) {
         return change(
                 "filling " + range,
-                () -> UnoObjects.as(XArrayFormulaRange.class, range(range)).setArrayFormula(withEquals(formula)));
+                () -> UnoObjects.as(XArrayFormulaRange.class, addresses.range(range))
+                        .setArrayFormula(withEquals(formula)));
     }
 
     /** Fills a column downwards from a cell with numbers, in one call. */
@@ -93,7 +81,7 @@ public final class CalcDocument implements AutoCloseable {
         }
         return change(
                 "filling from " + top,
-                () -> UnoObjects.as(XCellRangeData.class, downFrom(top, rows.length))
+                () -> UnoObjects.as(XCellRangeData.class, addresses.downFrom(top, rows.length))
                         .setDataArray(rows));
     }
 
@@ -103,7 +91,7 @@ public final class CalcDocument implements AutoCloseable {
                 formulas.stream().map(one -> new String[] {withEquals(one)}).toArray(String[][]::new);
         return change(
                 "filling from " + top,
-                () -> UnoObjects.as(XCellRangeFormula.class, downFrom(top, rows.length))
+                () -> UnoObjects.as(XCellRangeFormula.class, addresses.downFrom(top, rows.length))
                         .setFormulaArray(rows));
     }
 
@@ -141,7 +129,7 @@ public final class CalcDocument implements AutoCloseable {
 
     /** What a cell holds. */
     public CellResult at(String address) {
-        return office.call("reading " + address, () -> read(cell(address)));
+        return office.call("reading " + address, () -> read(addresses.cell(address)));
     }
 
     /**
@@ -159,7 +147,7 @@ public final class CalcDocument implements AutoCloseable {
 
     private List<List<CellResult>> cells(String range, boolean isAsSeen) {
         return office.call("reading " + range, () -> {
-            XCellRange cells = range(range);
+            XCellRange cells = addresses.range(range);
             Object[][] held = UnoObjects.as(XCellRangeData.class, cells).getDataArray();
             String[][] formulas = UnoObjects.as(XCellRangeFormula.class, cells).getFormulaArray();
             List<List<CellResult>> rows = new ArrayList<>();
@@ -190,7 +178,7 @@ public final class CalcDocument implements AutoCloseable {
      */
     public int rowOf(String text, String top) {
         return office.call("looking for " + text, () -> {
-            Object[][] column = UnoObjects.as(XCellRangeData.class, downFrom(top, MOST_ROWS))
+            Object[][] column = UnoObjects.as(XCellRangeData.class, addresses.downFrom(top, MOST_ROWS))
                     .getDataArray();
             for (int row = 0; row < MOST_ROWS; row++) {
                 if (text.equals(column[row][0])) {
@@ -220,7 +208,7 @@ public final class CalcDocument implements AutoCloseable {
     /** The formula of a cell as the office stores it, in English with semicolons; "" when it has none. */
     public String formulaAt(String address) {
         return office.call("reading " + address, () -> {
-            XCell cell = cell(address);
+            XCell cell = addresses.cell(address);
             return cell.getType() == CellContentType.FORMULA ? cell.getFormula() : "";
         });
     }
@@ -251,13 +239,17 @@ public final class CalcDocument implements AutoCloseable {
         return office.call("listing sheets", () -> List.of(document.getSheets().getElementNames()));
     }
 
-    /** Closes without saving. */
+    /**
+     * Closes without saving, in the office’s main thread as a person does: closed from outside, a document goes while that thread may
+     * still have something to do for it, and LibreOffice 26.8 then ends now and then.
+     */
     @Override
     public void close() {
         if (office.isAlive()) {
-            change(
-                    "closing a document",
-                    () -> UnoObjects.as(XCloseable.class, component).close(true));
+            MainThread.of(office, "closing a document", () -> {
+                UnoObjects.as(XCloseable.class, component).close(true);
+                return this;
+            });
         }
     }
 
@@ -278,39 +270,6 @@ public final class CalcDocument implements AutoCloseable {
 
     private static String shown(XCell cell) {
         return UnoObjects.as(XText.class, cell).getString();
-    }
-
-    /** Each call into the office costs more than what it does there, so that the place of a plain address is worked out here. */
-    private XCell cell(String address) throws com.sun.star.uno.Exception {
-        Matcher plain = PLAIN.matcher(address);
-        if (!plain.matches()) {
-            return range(address).getCellByPosition(0, 0);
-        }
-        int column = 0;
-        for (char letter : plain.group("column").toCharArray()) {
-            column = 26 * column + letter - 'A' + 1;
-        }
-        return sheet(Objects.requireNonNullElse(plain.group("sheet"), ""))
-                .getCellByPosition(column - 1, Integer.parseInt(plain.group("row")) - 1);
-    }
-
-    private XCellRange range(String address) throws com.sun.star.uno.Exception {
-        int dot = address.lastIndexOf('.');
-        return sheet(address.substring(0, Math.max(0, dot))).getCellRangeByName(address.substring(dot + 1));
-    }
-
-    private XCellRange downFrom(String top, int rows) throws com.sun.star.uno.Exception {
-        XCellRange first = range(top);
-        CellRangeAddress place =
-                UnoObjects.as(XCellRangeAddressable.class, first).getRangeAddress();
-        int dot = top.lastIndexOf('.');
-        return sheet(top.substring(0, Math.max(0, dot)))
-                .getCellRangeByPosition(
-                        place.StartColumn, place.StartRow, place.StartColumn, place.StartRow + rows - 1);
-    }
-
-    private XSpreadsheet sheet(String name) throws com.sun.star.uno.Exception {
-        return UnoObjects.as(XSpreadsheet.class, name.isEmpty() ? inOrder.getByIndex(0) : sheets.getByName(name));
     }
 
     private static String withEquals(String formula) {

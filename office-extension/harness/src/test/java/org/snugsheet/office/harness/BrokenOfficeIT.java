@@ -14,6 +14,9 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -77,6 +80,35 @@ class BrokenOfficeIT {
                 assertThrows(OfficeFailure.class, () -> assertTimeout(BOUNDED, () -> office.evaluate("=1")));
         assertTrue(failure.getMessage().contains("hung"), failure.getMessage());
         assertTimeout(QUICK, office::close);
+        assertGone(office, processes);
+    }
+
+    /** The other threads of such an office still answer, so that no call into it hangs: what waits does. */
+    @Test
+    void anOfficeWhoseMainThreadHangsIsKilledAfterAWhile() throws Exception {
+        Office office = Office.start();
+        CalcDocument document = office.newDocument();
+        List<ProcessHandle> processes = office.processes();
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch never = new CountDownLatch(1);
+        CompletableFuture<OfficeFailure> busy = CompletableFuture.supplyAsync(() -> assertThrows(
+                OfficeFailure.class,
+                () -> MainThread.of(office, "waiting for spring", () -> {
+                    begun.countDown();
+                    never.await();
+                    return true;
+                })));
+        assertTrue(begun.await(BOUNDED.toMillis(), TimeUnit.MILLISECONDS));
+        office.setPatience(Duration.ofSeconds(2));
+        OfficeFailure failure = assertThrows(OfficeFailure.class, () -> assertTimeout(BOUNDED, document::close));
+        assertTrue(failure.getMessage().contains("hung"), failure.getMessage());
+        String other = busy.get(BOUNDED.toMillis(), TimeUnit.MILLISECONDS).getMessage();
+        assertTrue(other.contains("waiting for spring"), other);
+        never.countDown();
+        assertTimeout(QUICK, () -> {
+            document.close();
+            office.close();
+        });
         assertGone(office, processes);
     }
 

@@ -136,4 +136,13 @@ class CalcDocumentIT {
         OfficeFailure failure = assertThrows(OfficeFailure.class, () -> office.open(folder.resolve("melted.ods")));
         assertTrue(failure.getMessage().contains("melted.ods"), failure.getMessage());
     }
+
+    @Test
+    void aClosedDocumentMayBeClosedAgainButNotRead(@WithoutExtension Office office) {
+        CalcDocument document = office.newDocument();
+        document.close();
+        document.close();
+        assertThrows(OfficeFailure.class, () -> document.at("A1"));
+        assertTrue(office.isAlive());
+    }
 }
