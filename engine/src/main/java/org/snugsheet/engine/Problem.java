@@ -275,6 +275,9 @@ public enum Problem implements Phrase {
     TOO_MANY_CELLS(
             "These are {0,number,0} cells, and more than {1,number,0} are not worked out at once. Select only the"
                     + " cells that are used."),
+    /** A block of jars that no school has; {0} jars, at most {1}. */
+    TOO_MANY_JARS(
+            "These are {0,number,0} jars, and more than {1,number,0} are not worked out at once. Select fewer columns."),
     /** A lesson longer than a day; {0} in minutes, at most {1}. */
     LESSON_TOO_LONG("A lesson of {0,number,0} minutes is longer than a day, {1,number,0} minutes. Check that cell."),
     /** A cooling constant outside the range of jars; {0} per minute, from {1} to {2}. */

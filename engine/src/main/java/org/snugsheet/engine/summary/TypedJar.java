@@ -50,6 +50,12 @@ public record TypedJar(
     /** A reading each second for an hour, and some more; common practice, no source. */
     private static final int MOST = 5000;
 
+    /** More jars than a school has; common practice, no source. */
+    private static final int MOST_JARS = 200;
+
+    /** Six jars read each second for a quarter of an hour, and some more; common practice, no source. */
+    private static final int MOST_OF_BLOCK = 6000;
+
     /**
      * What was typed; the lists are copied.
      *
@@ -62,13 +68,20 @@ public record TypedJar(
     }
 
     private static List<Entry> few(List<Entry> column) {
-        long typed = column.stream()
+        requireFew(typed(column), MOST);
+        return List.copyOf(column);
+    }
+
+    private static long typed(List<Entry> column) {
+        return column.stream()
                 .filter(entry -> !(entry instanceof Entry.Missing))
                 .count();
-        if (typed > MOST) {
-            throw InvalidInputException.of(Problem.TOO_MANY_CELLS, typed, MOST);
+    }
+
+    private static void requireFew(long typed, int most) {
+        if (typed > most) {
+            throw InvalidInputException.of(Problem.TOO_MANY_CELLS, typed, most);
         }
-        return List.copyOf(column);
     }
 
     /**
@@ -81,6 +94,7 @@ public record TypedJar(
      * @param mark the mark of the thermometers; empty for the usual one of each jar’s scale
      * @param common the scale of jars whose headings name none
      * @return the jars, in the order of the block
+     * @throws InvalidInputException if the block has more than {@value #MOST_JARS} jars or {@value #MOST_OF_BLOCK} readings
      */
     public static List<TypedJar> of(
             Block block,
@@ -88,6 +102,14 @@ public record TypedJar(
             List<Entry> surroundings,
             Optional<Graduation> mark,
             Scale common) {
+        if (block.jars().size() > MOST_JARS) {
+            throw InvalidInputException.of(Problem.TOO_MANY_JARS, block.jars().size(), MOST_JARS);
+        }
+        requireFew(
+                block.jars().stream()
+                        .mapToLong(jar -> typed(jar.temperatures()))
+                        .sum(),
+                MOST_OF_BLOCK);
         List<Entry> around =
                 surroundings.stream().map(entry -> entry.onScale(common)).toList();
         return block.jars().stream()

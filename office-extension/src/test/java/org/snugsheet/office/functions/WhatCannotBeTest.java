@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.snugsheet.engine.Problem;
 import org.snugsheet.office.cells.Answer;
@@ -141,6 +142,21 @@ class WhatCannotBeTest {
                 Problem.TOO_MANY_CELLS,
                 () -> cool.rank(english(), block, block, block, one("3"), LEFT_OUT, LEFT_OUT, LEFT_OUT));
         assertRefused(Problem.TOO_MANY_CELLS, () -> cool.sheet(english(), block, one("3"), LEFT_OUT, LEFT_OUT));
+    }
+
+    /** Each jar is fitted: 200 of 1,000 readings took 24 s, and 16,000 of seven readings 3 s. */
+    @ParameterizedTest
+    @CsvSource({"1001, 8, TOO_MANY_CELLS", "8, 202, TOO_MANY_JARS", "2, 16384, TOO_MANY_JARS"})
+    void moreJarsThanASchoolHasAreRefusedBeforeAnyIsFitted(int rows, int columns, Problem problem) {
+        Object[][] block = new Object[rows][columns];
+        for (int row = 0; row < rows; row++) {
+            Arrays.fill(block[row], row == 0 ? "fleece" : (Object) (40.0 - row * 0.01));
+            block[row][0] = row == 0 ? "min" : (Object) (double) row;
+        }
+        assertRefused(problem, () -> cool.sheet(english(), block, one("3"), LEFT_OUT, LEFT_OUT));
+        Object[][] table = new CheckFunctions().sheet(english(), block, one("3"), LEFT_OUT, LEFT_OUT);
+        assertEquals(2, table.length, "one line, which says so");
+        assertTrue(String.valueOf(table[1][2]).startsWith("These are "), String.valueOf(table[1][2]));
     }
 
     /** Longer than a number holds, or none at all: no two of its digits were swapped. */

@@ -109,6 +109,7 @@ public interface Check extends XInterface {
             @Argument(Texts.SCALE) @Nullable Object scale) {
         Language language = DocumentLanguage.of(document);
         try {
+            Cells.requireFew(block);
             Block sheet = Block.of(Cells.rows(block));
             return ProblemTable.ofSheet(JarCells.summaries(sheet, surroundings, mark, scale, language), language);
         } catch (InvalidInputException refusal) {
