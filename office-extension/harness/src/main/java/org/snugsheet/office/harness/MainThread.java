@@ -1,7 +1,6 @@
 package org.snugsheet.office.harness;
 
 import com.sun.star.awt.XCallback;
-import com.sun.star.awt.XRequestCallback;
 import com.sun.star.lang.DisposedException;
 import com.sun.star.uno.Any;
 import java.util.concurrent.Callable;
@@ -25,7 +24,6 @@ public final class MainThread {
      * @param what for the message, such as {@code "closing a document"}
      */
     public static <T> T of(Office office, String what, Callable<T> work) {
-        XRequestCallback queue = office.service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
         CompletableFuture<T> done = new CompletableFuture<>();
         XCallback callback = nothing -> {
             try {
@@ -35,7 +33,7 @@ public final class MainThread {
             }
         };
         return office.call(what, () -> {
-            queue.addCallback(callback, Any.VOID);
+            office.queue().addCallback(callback, Any.VOID);
             return outcome(office, done);
         });
     }

@@ -1,5 +1,6 @@
 package org.snugsheet.office.harness;
 
+import com.sun.star.awt.XRequestCallback;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XEnumeration;
 import com.sun.star.frame.XComponentLoader;
@@ -38,6 +39,7 @@ public final class Office implements AutoCloseable {
     private final AtomicBoolean hung = new AtomicBoolean();
     private Duration patience;
     private @Nullable CalcDocument scratch;
+    private volatile @Nullable XRequestCallback queue;
 
     private Office(OfficeSetup setup, OfficeProcess process, XComponentContext context) {
         this.setup = setup;
@@ -142,6 +144,16 @@ public final class Office implements AutoCloseable {
             }
             return UnoObjects.as(type, service);
         });
+    }
+
+    /** Where work waits for the office’s main thread; asked for once, because each document that is closed needs it. */
+    XRequestCallback queue() {
+        XRequestCallback known = queue;
+        if (known == null) {
+            known = service("com.sun.star.awt.AsyncCallback", XRequestCallback.class);
+            queue = known;
+        }
+        return known;
     }
 
     /**
