@@ -111,8 +111,10 @@ public final class InOfficeBenchmark {
                 jars.formulas(
                         IntStream.range(0, scalars).mapToObj(i -> "LOGEST").toList()));
         try (CalcDocument sheet = office.newDocument().calculatedOnlyWhenTold()) {
-            jars.fillBlock(office, sheet);
-            sheet.arrayFormula(jars.tableRange(), "=COOL.SHEET(" + jars.block() + ";5)");
+            jars.fillBlocks(office, sheet);
+            for (int block = 0; block < jars.blocks(); block++) {
+                sheet.arrayFormula(jars.tableRange(block), "=COOL.SHEET(" + jars.block(block) + ";5)");
+            }
             printed("COOL.SHEET of all jars", sheet);
         }
     }

@@ -16,6 +16,9 @@ final class ManyJars {
     static final List<String> SCALARS = List.of(
             "COOL.RATE", "COOL.RATE.ERROR", "COOL.HALFTIME", "COOL.HALFTIME.ERROR", "COOL.START", "COOL.START.ERROR");
 
+    /** As many as COOL.SHEET takes at once. */
+    private static final int BLOCK = 200;
+
     private static final int READINGS = 12;
     private static final int MINUTES = 4;
     private static final double AROUND = 5;
@@ -71,34 +74,47 @@ final class ManyJars {
                 : String.format(Locale.ROOT, "=%s(A%d:A%d;B%d:B%d;C%d)", name, from, to, from, to, from);
     }
 
-    /** One jar beside the other, below its name. */
-    void fillBlock(Office office, CalcDocument sheet) {
-        Object[][] rows = new Object[READINGS + 1][celsius.length + 1];
+    /** One jar beside the other, below its name, in blocks of as many as may be asked for at once, which stand below one another. */
+    void fillBlocks(Office office, CalcDocument sheet) {
+        office.call("filling blocks", () -> {
+            for (int block = 0; block < blocks(); block++) {
+                Uno.as(XCellRangeData.class, Uno.sheets(sheet.uno()).get(0).getCellRangeByName(block(block)))
+                        .setDataArray(rows(block * BLOCK));
+            }
+            return true;
+        });
+    }
+
+    private Object[][] rows(int first) {
+        Object[][] rows = new Object[READINGS + 1][BLOCK + 1];
         rows[0][0] = "min";
         for (int i = 0; i < READINGS; i++) {
             rows[i + 1][0] = (double) MINUTES * i;
         }
-        for (int jar = 0; jar < celsius.length; jar++) {
-            rows[0][jar + 1] = "jar " + (jar + 1);
+        for (int jar = 0; jar < BLOCK; jar++) {
+            rows[0][jar + 1] = "jar " + (first + jar + 1);
             for (int i = 0; i < READINGS; i++) {
-                rows[i + 1][jar + 1] = celsius[jar][i];
+                rows[i + 1][jar + 1] = celsius[first + jar][i];
             }
         }
-        office.call("filling a block", () -> {
-            Uno.as(
-                            XCellRangeData.class,
-                            Uno.sheets(sheet.uno()).get(0).getCellRangeByPosition(0, 0, celsius.length, READINGS))
-                    .setDataArray(rows);
-            return rows;
-        });
+        return rows;
     }
 
-    String block() {
-        return "A1:" + CellName.of(celsius.length, READINGS);
+    int blocks() {
+        return celsius.length / BLOCK;
     }
 
-    String tableRange() {
-        int top = READINGS + 3;
-        return CellName.of(0, top) + ":" + CellName.of(TABLE_COLUMNS - 1, top + celsius.length);
+    String block(int block) {
+        return CellName.of(0, top(block)) + ":" + CellName.of(BLOCK, top(block) + READINGS);
+    }
+
+    /** Beside the block, a row for each jar. */
+    String tableRange(int block) {
+        int left = BLOCK + 2;
+        return CellName.of(left, top(block)) + ":" + CellName.of(left + TABLE_COLUMNS - 1, top(block) + BLOCK);
+    }
+
+    private static int top(int block) {
+        return block * (BLOCK + 2);
     }
 }
