@@ -3,6 +3,7 @@ package org.snugsheet.office.menu;
 import com.sun.star.awt.XToolkitExperimental;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.document.MacroExecMode;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
@@ -76,9 +77,12 @@ public final class SheetLine {
             throws com.sun.star.uno.Exception {
         try (BusyWindow working = BusyWindow.on(choice, MenuWords.OPENING)) {
             working.at(0, 1);
+            // As the office’s own New: otherwise 26.8 says on top of it that macros, of which it has none, are
+            // disabled.
+            PropertyValue[] how = {Uno.named("Hidden", true), Uno.named("MacroExecutionMode", MacroExecMode.USE_CONFIG)
+            };
             Object loaded = Uno.as(XComponentLoader.class, Uno.service(choice.office(), "com.sun.star.frame.Desktop"))
-                    .loadComponentFromURL(
-                            "private:factory/scalc", "_blank", 0, new PropertyValue[] {Uno.named("Hidden", true)});
+                    .loadComponentFromURL("private:factory/scalc", "_blank", 0, how);
             XSpreadsheetDocument document = Uno.as(XSpreadsheetDocument.class, loaded);
             boolean isShown = false;
             try {

@@ -2,9 +2,12 @@ package org.snugsheet.office.sheets.lessonbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.document.MacroExecMode;
+import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.util.XModifiable;
 import java.util.ArrayList;
@@ -56,6 +59,9 @@ class LessonBookIT {
                 office.call("looking at it", () -> {
                     assertFalse(Uno.as(XModifiable.class, book.uno()).isModified());
                     assertFalse(Uno.as(XStorable.class, book.uno()).hasLocation());
+                    // Without this the office says above the book that its macros, of which it has none, are disabled.
+                    PropertyValue[] opened = Uno.as(XModel.class, book.uno()).getArgs();
+                    assertNotEquals(MacroExecMode.NEVER_EXECUTE, macros(opened));
                     return true;
                 });
                 assertEquals("sock", book.at("Start.F10").text(), "the first wrap again for the third jar");
@@ -208,6 +214,15 @@ class LessonBookIT {
         List<PropertyValue> all = new ArrayList<>(Arrays.asList(more));
         all.add(Menu.QUIET);
         return Menu.choose(office, sheet, MenuItem.BOOK, all.toArray(PropertyValue[]::new));
+    }
+
+    /** What the office decided of macros; nobody who says nothing of them may run any. */
+    private static Object macros(PropertyValue[] opened) {
+        return Arrays.stream(opened)
+                .filter(one -> one.Name.equals("MacroExecutionMode"))
+                .map(one -> one.Value)
+                .findFirst()
+                .orElse(MacroExecMode.NEVER_EXECUTE);
     }
 
     private CalcDocument opened(LessonBook book, Setting setting) {
