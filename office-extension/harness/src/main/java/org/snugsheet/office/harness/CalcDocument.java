@@ -241,7 +241,7 @@ public final class CalcDocument implements AutoCloseable {
 
     /**
      * Closes without saving, in the office’s main thread as a person does: closed from outside, a document goes while that thread may
-     * still have something to do for it, and LibreOffice 26.8 then ends now and then.
+     * still have something to do for it.
      */
     @Override
     public void close() {
